@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.earleaf.Brief;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.Outlook;
+import org.earleaf.farm.Farm;
+import org.earleaf.field.Zone;
+
+/** The questions that doors (commands and pages) may ask about a farm on a day; the answers come from core. */
+public interface FarmDay {
+    /** The farm asked about. */
+    Farm farm();
+
+    /** The day asked about. */
+    LocalDate on();
+
+    /** What to do today and in the next days, over the whole farm. */
+    Brief brief();
+
+    /** Where a zone stands and what lies ahead of it. */
+    Outlook outlook(Zone zone);
+
+    /** The season of a zone as it would run with one more option carried out. */
+    Outlook outlookWith(Zone zone, Option option);
+
+    /** Every option for the next pass of a zone, best first. */
+    List<Option> options(Zone zone);
+}

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.Outlook;
+
+/**
+ * The morning brief of a farm.
+ *
+ * @param outlooks one per zone of corn
+ * @param passes proposed, best first
+ * @param leftOut what is not proposed, and why
+ * @param readings readings that would be worth the drive
+ * @param seasonsSimulated how many season runs stand behind it
+ */
+public record Brief(
+        String farm,
+        LocalDate on,
+        List<Outlook> outlooks,
+        List<Option> passes,
+        List<LeftOut> leftOut,
+        List<ReadingWorthTaking> readings,
+        List<String> cautions,
+        long seasonsSimulated) {
+    public Brief {
+        outlooks = List.copyOf(outlooks);
+        passes = List.copyOf(passes);
+        leftOut = List.copyOf(leftOut);
+        readings = List.copyOf(readings);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** Something that is not proposed today, with the reason in a sentence. */
+    public record LeftOut(String field, String zone, String kind, String reason) {}
+
+    /** A reading that could change what is done. */
+    public record ReadingWorthTaking(String field, String zone, String kind, String because) {}
+}

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.farm;
+
+import java.util.Set;
+import org.earleaf.field.Placement;
+
+/**
+ * A machine that makes passes.
+ *
+ * @param kind "self-propelled", "pulled", "toolbar", "tender" or "hired"
+ * @param clearance_m lowest member over a row
+ * @param width_m boom or bar width
+ * @param tank_m3 usable tank
+ * @param speedMin_ms slowest working speed
+ * @param speedMax_ms fastest working speed
+ * @param pressureMin_Pa lowest pressure at the outlet
+ * @param pressureMax_Pa highest pressure at the outlet
+ * @param outletsPerRow drop hoses a row (1 in the middle, 2 at both sides of the base)
+ * @param placements what it can do
+ * @param cost_usdHa cost of a pass without product [$/ha]
+ * @param heel_m3 volume that stays in the tank
+ * @param prime_m3 volume that fills the lines
+ * @param fieldEfficiency share of field time at full width
+ */
+public record Rig(
+        String name,
+        String kind,
+        double clearance_m,
+        double width_m,
+        double tank_m3,
+        double speedMin_ms,
+        double speedMax_ms,
+        double pressureMin_Pa,
+        double pressureMax_Pa,
+        int outletsPerRow,
+        Set<Placement> placements,
+        double cost_usdHa,
+        double heel_m3,
+        double prime_m3,
+        double fieldEfficiency) {
+    public Rig {
+        placements = Set.copyOf(placements);
+    }
+
+    public boolean isTender() {
+        return "tender".equals(kind);
+    }
+
+    public boolean isHired() {
+        return "hired".equals(kind);
+    }
+}

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.field;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What grew before the corn. */
+public enum PreviousCrop {
+    CORN,
+    SOYBEAN,
+    WHEAT,
+    ALFALFA,
+    RYE,
+    COVER,
+    OTHER;
+
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static Optional<PreviousCrop> findByWord(String word) {
+        return Arrays.stream(values())
+                .filter(v -> v.word().equalsIgnoreCase(word.trim()))
+                .findFirst();
+    }
+
+    public static String words() {
+        return String.join(", ", Arrays.stream(values()).map(PreviousCrop::word).toList());
+    }
+}

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.soil;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** Overlap-weighted mean of horizons over a depth interval; a value that is missing in one horizon is skipped. */
+final class LayerMean {
+    private LayerMean() {}
+
+    static Horizon of(List<Horizon> horizons, double top_mm, double bottom_mm) {
+        return new Horizon(
+                top_mm,
+                bottom_mm,
+                mean(horizons, top_mm, bottom_mm, Horizon::sand_pct),
+                mean(horizons, top_mm, bottom_mm, Horizon::clay_pct),
+                mean(horizons, top_mm, bottom_mm, Horizon::om_pct),
+                mean(horizons, top_mm, bottom_mm, Horizon::ph),
+                mean(horizons, top_mm, bottom_mm, Horizon::cec_cmolKg),
+                mean(horizons, top_mm, bottom_mm, Horizon::bulkDensity_gcm3),
+                mean(horizons, top_mm, bottom_mm, Horizon::wiltingPoint_share),
+                mean(horizons, top_mm, bottom_mm, Horizon::fieldCapacity_share));
+    }
+
+    private static double mean(
+            List<Horizon> horizons, double top_mm, double bottom_mm, ToDoubleFunction<Horizon> value) {
+        double sum = 0;
+        double weight = 0;
+        double last = Double.NaN;
+        for (Horizon h : horizons) {
+            double v = value.applyAsDouble(h);
+            if (Double.isNaN(v)) {
+                continue;
+            }
+            last = v;
+            double overlap = Math.min(bottom_mm, h.bottom_mm()) - Math.max(top_mm, h.top_mm());
+            if (overlap > 0) {
+                sum += overlap * v;
+                weight += overlap;
+            }
+        }
+        return weight > 0 ? sum / weight : last;
+    }
+}

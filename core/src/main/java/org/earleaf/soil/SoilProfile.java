@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.soil;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.earleaf.units.Flag;
+
+/**
+ * Six layers of soil down to 60 in, top first; each list has {@link #LAYERS} entries.
+ *
+ * @param water wilting point, field capacity, saturation, conductivity
+ * @param bulkDensity_gcm3 dry bulk density
+ * @param om_pct organic matter
+ * @param ph reaction in water
+ * @param cec_cmolKg cation exchange capacity
+ * @param texture name of the surface texture, for people
+ */
+public record SoilProfile(
+        List<SoilWater> water,
+        List<Double> bulkDensity_gcm3,
+        List<Double> om_pct,
+        List<Double> ph,
+        List<Double> cec_cmolKg,
+        String texture) {
+    public static final int LAYERS = 6;
+    /** Lower edges of the layers: 2, 6, 12, 24, 36, 60 in. */
+    private static final double[] BOTTOM_MM = {50.8, 152.4, 304.8, 609.6, 914.4, 1524.0};
+
+    public SoilProfile {
+        water = List.copyOf(water);
+        bulkDensity_gcm3 = List.copyOf(bulkDensity_gcm3);
+        om_pct = List.copyOf(om_pct);
+        ph = List.copyOf(ph);
+        cec_cmolKg = List.copyOf(cec_cmolKg);
+    }
+
+    public static double top_mm(int layer) {
+        return layer == 0 ? 0 : BOTTOM_MM[layer - 1];
+    }
+
+    public static double bottom_mm(int layer) {
+        return BOTTOM_MM[layer];
+    }
+
+    public static double thickness_mm(int layer) {
+        return bottom_mm(layer) - top_mm(layer);
+    }
+
+    /**
+     * Brings horizons to the six layers by overlap-weighted mean; the lowest horizon reaches on downwards. Survey water
+     * contents stand before texture where they are given and ordered. Values outside the model's range are clamped and
+     * flagged.
+     *
+     * @param horizons top first, without gaps
+     * @param where for flags, "soil.csv, Home Eighty"
+     * @param flags receives remarks
+     */
+    public static SoilProfile of(List<Horizon> horizons, String where, List<Flag> flags) {
+        List<SoilWater> water = new ArrayList<>();
+        List<Double> bd = new ArrayList<>();
+        List<Double> om = new ArrayList<>();
+        List<Double> ph = new ArrayList<>();
+        List<Double> cec = new ArrayList<>();
+        for (int layer = 0; layer < LAYERS; layer++) {
+            Horizon h = LayerMean.of(horizons, top_mm(layer), bottom_mm(layer));
+            Clamped v = new Clamped(where + ", layer " + (layer + 1), flags);
+            double sand = v.to("sand [%]", h.sand_pct(), 0, 95);
+            double clay = v.to("clay [%]", h.clay_pct(), 3, 60);
+            double o = v.to("organic matter [%]", h.om_pct(), 0.1, 8);
+            SoilWater texture = SoilWater.ofTexture(sand, clay, o);
+            SoilWater w = survey(h, texture, v);
+            water.add(w);
+            om.add(o);
+            ph.add(v.to("pH", h.ph(), 4.5, 8.5));
+            double c = Double.isNaN(h.cec_cmolKg()) ? 0.5 * clay + 2 * o : h.cec_cmolKg();
+            cec.add(v.to("cation exchange capacity [cmol/kg]", c, 2, 50));
+            bd.add(
+                    Double.isNaN(h.bulkDensity_gcm3())
+                            ? w.bulkDensity_gcm3()
+                            : v.to("bulk density [g/cm3]", h.bulkDensity_gcm3(), 0.9, 1.9));
+        }
+        return new SoilProfile(water, bd, om, ph, cec, Texture.name(horizons.get(0)));
+    }
+
+    private static SoilWater survey(Horizon h, SoilWater texture, Clamped flags) {
+        if (Double.isNaN(h.wiltingPoint_share()) || Double.isNaN(h.fieldCapacity_share())) {
+            return texture;
+        }
+        SoilWater survey = SoilWater.of(h.wiltingPoint_share(), h.fieldCapacity_share(), texture.sat());
+        if (survey.isOrdered()) {
+            return survey;
+        }
+        flags.say("surveyed water contents are not in the order wilting point, field capacity, saturation ("
+                + texture.sat() + "); those of the texture are taken");
+        return texture;
+    }
+
+    private record Clamped(String where, List<Flag> flags) {
+        double to(String name, double value, double low, double high) {
+            double in = Math.max(low, Math.min(high, value));
+            if (in != value) {
+                say(name + " " + value + " is outside " + low + " to " + high + "; " + in + " is taken");
+            }
+            return in;
+        }
+
+        void say(String what) {
+            flags.add(new Flag(where, what));
+        }
+    }
+}

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.units;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The one exception of Earleaf for wrong input; carries every problem found, never only the first. */
+public final class EarleafException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    @SuppressWarnings("serial")
+    private final List<Problem> problems;
+
+    public EarleafException(List<Problem> problems) {
+        super(problems.stream().map(Problem::sentence).collect(Collectors.joining("\n")));
+        this.problems = List.copyOf(problems);
+    }
+
+    public EarleafException(Problem problem) {
+        this(List.of(problem));
+    }
+
+    public static EarleafException of(String where, String found, String expected, String todo) {
+        return new EarleafException(new Problem(where, found, expected, todo));
+    }
+
+    public List<Problem> problems() {
+        return problems;
+    }
+}
