@@ -39,4 +39,9 @@ public record WeatherDay(
     public WeatherDay withRain(double mm) {
         return new WeatherDay(date, tmax_C, tmin_C, mm, solar_MJm2, wind_ms, rhMax_pct, rhMin_pct, dewPoint_C);
     }
+
+    /** The same weather on another day. */
+    public WeatherDay on(LocalDate other) {
+        return new WeatherDay(other, tmax_C, tmin_C, rain_mm, solar_MJm2, wind_ms, rhMax_pct, rhMin_pct, dewPoint_C);
+    }
 }
