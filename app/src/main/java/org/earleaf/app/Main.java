@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import org.earleaf.Cautions;
+import org.earleaf.app.cli.Faults;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -19,7 +24,18 @@ public final class Main implements Runnable {
         CommandLine.usage(this, System.out);
     }
 
+    /** The command line with every command, as {@link #main} and the tests run it. */
+    public static CommandLine commandLine() {
+        return Faults.guard(new CommandLine(new Main()));
+    }
+
     public static void main(String[] args) {
-        System.exit(new CommandLine(new Main()).execute(args));
+        System.exit(
+                commandLine().setOut(utf8(System.out)).setErr(utf8(System.err)).execute(args));
+    }
+
+    /** JSON is UTF-8, whatever the terminal's locale says. */
+    private static PrintWriter utf8(PrintStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
     }
 }

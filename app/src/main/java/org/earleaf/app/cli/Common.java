@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** The options that every command takes; mix in with {@code @Mixin Common common = new Common();}. */
+public final class Common {
+    /** Units of what is printed; inputs name their own unit. */
+    public enum UnitSystem {
+        US,
+        METRIC
+    }
+
+    @Option(names = "--farm", paramLabel = "FILE", description = "The farm's database (default: earleaf.db here).")
+    private Path farm = Path.of("earleaf.db");
+
+    @Option(names = "--folder", paramLabel = "DIR", description = "A farm folder, read into memory; nothing is stored.")
+    private @Nullable Path folder;
+
+    @Option(
+            names = "--on",
+            paramLabel = "YYYY-MM-DD",
+            converter = DateConverter.class,
+            description = "The day to answer for (default: today).")
+    private @Nullable LocalDate on;
+
+    @Option(
+            names = "--units",
+            paramLabel = "us|metric",
+            converter = UnitSystemConverter.class,
+            description = "Units of the answer (default: us).")
+    private UnitSystem units = UnitSystem.US;
+
+    @Option(names = "--json", description = "Print JSON.")
+    private boolean json;
+
+    public Path farm() {
+        return farm;
+    }
+
+    public Optional<Path> findFolder() {
+        return Optional.ofNullable(folder);
+    }
+
+    /** The day given with {@code --on}. */
+    public Optional<LocalDate> findOn() {
+        return Optional.ofNullable(on);
+    }
+
+    /** The day given with {@code --on}, else today. */
+    public LocalDate on() {
+        return findOn().orElseGet(LocalDate::now);
+    }
+
+    public boolean isMetric() {
+        return units == UnitSystem.METRIC;
+    }
+
+    public boolean isJson() {
+        return json;
+    }
+
+    /** Reads a day and says what was expected when it is none. */
+    static final class DateConverter implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String text) {
+            try {
+                return LocalDate.parse(text.trim());
+            } catch (DateTimeParseException notADay) {
+                throw new TypeConversionException(
+                        "found \"" + text + "\"; expected a day that exists, as YYYY-MM-DD (2012-07-01)");
+            }
+        }
+    }
+
+    /** Reads a unit system without regard to case. */
+    static final class UnitSystemConverter implements ITypeConverter<UnitSystem> {
+        @Override
+        public UnitSystem convert(String text) {
+            return switch (text.trim().toLowerCase(Locale.ROOT)) {
+                case "us" -> UnitSystem.US;
+                case "metric" -> UnitSystem.METRIC;
+                default -> throw new TypeConversionException("found \"" + text + "\"; expected us or metric");
+            };
+        }
+    }
+}
