@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import java.time.LocalDate;
+import org.earleaf.app.FarmDay;
+
+/** Gives pages the farm as it stands on a day. Answers for the same day and the same facts may be kept and reused. */
+public interface Days {
+    /** The day that pages open on. */
+    LocalDate today();
+
+    FarmDay day(LocalDate on);
+}
