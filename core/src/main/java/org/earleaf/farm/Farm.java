@@ -4,6 +4,7 @@ package org.earleaf.farm;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.field.Boundary;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
 import org.earleaf.field.Pass;
@@ -26,6 +27,9 @@ public record Farm(
         List<NitrogenProduct> nitrogen,
         List<Product> products,
         List<Rig> rigs,
+        List<Recipe> recipes,
+        List<Stock> stock,
+        List<Boundary> boundaries,
         WeatherBook weather,
         List<Flag> flags) {
     public Farm {
@@ -37,6 +41,9 @@ public record Farm(
         nitrogen = List.copyOf(nitrogen);
         products = List.copyOf(products);
         rigs = List.copyOf(rigs);
+        recipes = List.copyOf(recipes);
+        stock = List.copyOf(stock);
+        boundaries = List.copyOf(boundaries);
         flags = List.copyOf(flags);
     }
 
