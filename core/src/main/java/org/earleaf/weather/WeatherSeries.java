@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.earleaf.units.EarleafException;
+import org.jspecify.annotations.Nullable;
 
 /** Contiguous days of weather, oldest first; temperatures and rain known on every day. */
 public final class WeatherSeries {
@@ -59,5 +60,15 @@ public final class WeatherSeries {
         int a = (int) ChronoUnit.DAYS.between(first(), from);
         int b = (int) ChronoUnit.DAYS.between(first(), toInclusive);
         return new WeatherSeries(days.subList(a, b + 1));
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof WeatherSeries series && days.equals(series.days);
+    }
+
+    @Override
+    public int hashCode() {
+        return days.hashCode();
     }
 }

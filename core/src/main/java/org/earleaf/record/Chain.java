@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.record;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Records in the order in which they were filed, each bound to the one before it.
+ *
+ * <p>{@code hash = SHA-256(ASCII bytes of the previous hash in lower-case hexadecimal, then the UTF-8 bytes of the
+ * canonical text)}, FIPS 180-4; the first entry follows 64 zeros. Promises: any edit, removal, insertion or change of
+ * order inside the chain is found. Does not promise: that entries cut off at the end are found, or a chain rewritten
+ * whole, unless a head published earlier (on a sheet or an export) is given.
+ */
+public final class Chain {
+    /** What the first entry follows. */
+    public static final String START = "0".repeat(64);
+
+    private Chain() {}
+
+    /**
+     * One link.
+     *
+     * @param number 1, 2, 3 ...
+     * @param previous hash of the entry before
+     * @param text canonical text of the record
+     * @param hash over previous and text
+     */
+    public record Entry(long number, String previous, String text, String hash) {
+        public FiledRecord record() {
+            return FiledRecord.parse(text);
+        }
+    }
+
+    /** The first entry that does not hold, and why. */
+    public record Break(long number, String why) {}
+
+    /** The link for a record that follows {@code last}; empty for the first. */
+    public static Entry next(Optional<Entry> last, FiledRecord record) {
+        String previous = last.map(Entry::hash).orElse(START);
+        String text = record.canonical();
+        return new Entry(last.map(e -> e.number() + 1).orElse(1L), previous, text, hash(previous, text));
+    }
+
+    /** The first broken entry of the chain, or empty when all hold. */
+    public static Optional<Break> verify(List<Entry> entries) {
+        String previous = START;
+        long number = 1;
+        for (Entry e : entries) {
+            if (e.number() != number) {
+                return Optional.of(
+                        new Break(number, "entry " + e.number() + " stands where entry " + number + " belongs"));
+            }
+            if (!e.previous().equals(previous)) {
+                return Optional.of(new Break(number, "it does not follow the entry before it"));
+            }
+            if (!e.hash().equals(hash(previous, e.text()))) {
+                return Optional.of(new Break(number, "its text is not the text that was filed"));
+            }
+            previous = e.hash();
+            number++;
+        }
+        return Optional.empty();
+    }
+
+    /** As {@link #verify(List)}, and the chain must contain the head that was published earlier. */
+    public static Optional<Break> verify(List<Entry> entries, String publishedHead) {
+        Optional<Break> broken = verify(entries);
+        boolean known = publishedHead.equals(START)
+                || entries.stream().anyMatch(e -> e.hash().equalsIgnoreCase(publishedHead.trim()));
+        return broken.isPresent() || known
+                ? broken
+                : Optional.of(new Break(
+                        entries.size() + 1L,
+                        "the published head " + publishedHead + " is not in the chain: entries were cut off"));
+    }
+
+    /** Hash of the last entry. */
+    public static String head(List<Entry> entries) {
+        return entries.isEmpty() ? START : entries.get(entries.size() - 1).hash();
+    }
+
+    private static String hash(String previous, String text) {
+        MessageDigest sha = sha256();
+        sha.update(previous.getBytes(StandardCharsets.US_ASCII));
+        sha.update(text.getBytes(StandardCharsets.UTF_8));
+        return HexFormat.of().formatHex(sha.digest());
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            // Every Java platform must have it (java.security.MessageDigest).
+            throw new AssertionError(e);
+        }
+    }
+}

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.record;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+
+/**
+ * The account of one pass made. It is never edited: a mistake is corrected by a further record that points to the old.
+ *
+ * <p>Source: 7 CFR 110.3(a) for the five things a record of a restricted-use pesticide must hold; 40 CFR 171.303 for
+ * what commercial applicators add. Earleaf asks the same for every product with a registration number, since states ask
+ * more than the federal rule; plain fertiliser needs product, amount, place, area, day and name only.
+ *
+ * @param id made by the caller, unique
+ * @param corrects id of the record that this one corrects, empty for a first account
+ * @param why why it was corrected, empty for a first account
+ * @param passId the pass that was made
+ * @param location where the field lies (map, section, county ... as the rule allows); may be empty for fertiliser
+ * @param crop crop, commodity or site treated
+ * @param area ground treated
+ * @param placement word of the placement
+ * @param date the field's local date
+ * @param start first drop, where known
+ * @param end last drop, where known
+ * @param extras anything more ("wind" is "6 mph from SW"); keys are lower-case words
+ * @param filed instant of filing
+ * @param filedBy who filed it
+ */
+public record FiledRecord(
+        String id,
+        String corrects,
+        String why,
+        String passId,
+        String field,
+        String zone,
+        String location,
+        String crop,
+        Amount area,
+        String placement,
+        String rig,
+        List<ProductUse> products,
+        LocalDate date,
+        Optional<ZonedDateTime> start,
+        Optional<ZonedDateTime> end,
+        Applicator applicator,
+        SortedMap<String, String> extras,
+        Instant filed,
+        String filedBy) {
+    public FiledRecord {
+        products = List.copyOf(products);
+        extras = Collections.unmodifiableSortedMap(new TreeMap<>(extras));
+        for (String key : extras.keySet()) {
+            if (!key.matches("[a-z][a-z ]*")) {
+                throw EarleafException.of(
+                        "record, further entry",
+                        "the name \"" + key + "\"",
+                        "lower-case words",
+                        "Name it in plain words.");
+            }
+        }
+    }
+
+    public boolean isCorrection() {
+        return !corrects.isEmpty();
+    }
+
+    /** Whether any product carries a registration number. */
+    public boolean isRegistered() {
+        return products.stream().anyMatch(ProductUse::isRegistered);
+    }
+
+    /** The longest restricted-entry interval of the mix [h]; empty when no product has one. */
+    public OptionalInt reentry_h() {
+        return products.stream()
+                .map(ProductUse::reentry_h)
+                .filter(OptionalInt::isPresent)
+                .mapToInt(OptionalInt::getAsInt)
+                .max();
+    }
+
+    /** What is still missing or impossible; it may be filed when this is empty. */
+    public List<Problem> problems() {
+        return Completeness.problems(this);
+    }
+
+    /** The text that is hashed; see {@link CanonicalText}. */
+    public String canonical() {
+        return CanonicalText.write(this);
+    }
+
+    public static FiledRecord parse(String canonical) {
+        return CanonicalText.read(canonical);
+    }
+}
