@@ -69,8 +69,8 @@ class FieldWeatherTest {
         List<WeatherDay> days = IntStream.range(0, 10)
                 .mapToObj(k -> WeatherDay.of(FIRST.plusDays(k), 28, 15, 4))
                 .toList();
-        WeatherBook book =
-                new WeatherBook(new WeatherSeries(days.subList(0, 7)), days.subList(7, 10), List.of(), List.of());
+        WeatherBook book = new WeatherBook(
+                new WeatherSeries(days.subList(0, 7)), days.subList(7, 10), List.of(), List.of(), List.of(), List.of());
         return new Farm(
                 "Test",
                 new Site(40, -88, 220),
@@ -79,6 +79,9 @@ class FieldWeatherTest {
                 List.of(),
                 List.of(),
                 readings,
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
