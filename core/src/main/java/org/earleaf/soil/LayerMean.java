@@ -27,6 +27,8 @@ final class LayerMean {
         double sum = 0;
         double weight = 0;
         double last = Double.NaN;
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
         for (Horizon h : horizons) {
             double v = value.applyAsDouble(h);
             if (Double.isNaN(v)) {
@@ -37,8 +39,11 @@ final class LayerMean {
             if (overlap > 0) {
                 sum += overlap * v;
                 weight += overlap;
+                low = Math.min(low, v);
+                high = Math.max(high, v);
             }
         }
-        return weight > 0 ? sum / weight : last;
+        // A mean lies among its values; rounding must not carry it over the edge of a valid range.
+        return weight > 0 ? Math.max(low, Math.min(high, sum / weight)) : last;
     }
 }

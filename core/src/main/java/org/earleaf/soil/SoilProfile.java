@@ -25,6 +25,8 @@ public record SoilProfile(
     public static final int LAYERS = 6;
     /** Lower edges of the layers: 2, 6, 12, 24, 36, 60 in. */
     private static final double[] BOTTOM_MM = {50.8, 152.4, 304.8, 609.6, 914.4, 1524.0};
+    /** Smallest pore space that drains [share of volume]; own construct, so that water can always leave. */
+    private static final double ROOM = 0.01;
 
     public SoilProfile {
         water = List.copyOf(water);
@@ -67,7 +69,7 @@ public record SoilProfile(
             double sand = v.to("sand [%]", h.sand_pct(), 0, 95);
             double clay = v.to("clay [%]", h.clay_pct(), 3, 60);
             double o = v.to("organic matter [%]", h.om_pct(), 0.1, 8);
-            SoilWater texture = SoilWater.ofTexture(sand, clay, o);
+            SoilWater texture = drainable(SoilWater.ofTexture(sand, clay, o), v);
             SoilWater w = survey(h, texture, v);
             water.add(w);
             om.add(o);
@@ -80,6 +82,16 @@ public record SoilProfile(
                             : v.to("bulk density [g/cm3]", h.bulkDensity_gcm3(), 0.9, 1.9));
         }
         return new SoilProfile(water, bd, om, ph, cec, Texture.name(horizons.get(0)));
+    }
+
+    /** The equations leave no room to drain in a few very clayey soils rich in organic matter; see {@link #ROOM}. */
+    private static SoilWater drainable(SoilWater w, Clamped flags) {
+        if (w.sat() >= w.fc() + ROOM) {
+            return w;
+        }
+        flags.say("at this texture and organic matter field capacity and saturation come out closer than " + ROOM
+                + " of the volume; saturation is taken that much higher");
+        return SoilWater.of(w.wp(), w.fc(), w.fc() + ROOM);
     }
 
     private static SoilWater survey(Horizon h, SoilWater texture, Clamped flags) {
