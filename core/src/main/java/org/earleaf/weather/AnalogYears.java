@@ -2,17 +2,18 @@
 package org.earleaf.weather;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.random.RandomGenerator.SplittableGenerator;
 import org.earleaf.units.EarleafException;
 
 /**
  * Possible futures of a season: what was observed to the day, then the forecast as it was issued, then the same calendar
  * days of each earlier year of the record, all variables of a day together.
  *
- * <p>Earlier years stand for what may come because they keep rain, heat and light as they occur together at this place
+ * <p>With fewer than twenty such years, invented ones ({@link WeatherGenerator}) make up thirty. Earlier years stand for what may come because they keep rain, heat and light as they occur together at this place
  * (ensemble prediction from past years; Day 1985, J. Water Resour. Plan. Manage. 111:157, from memory). Weather after
  * the day asked for is never looked at, unless hindsight is asked for.
  *
@@ -23,6 +24,8 @@ import org.earleaf.units.EarleafException;
 public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Site site) {
     /** The latest years of the record that are taken; common practice, 30 years make a climate normal. */
     private static final int MOST = 30;
+    /** With fewer years of record than this the generator fills up to {@link #MOST}; common practice, no source. */
+    private static final int FEWEST = 20;
     /** A forecast is believed for a week from its first day; common practice, no source. */
     private static final int FORECAST_DAYS = 7;
 
@@ -36,8 +39,10 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
      *
      * @param from first day of the run; the record must reach back to it
      * @param to last day of the run, inclusive
+     * @param random for the years that the generator adds when the record has few; a fresh one from the same seed gives
+     *     the same futures
      */
-    public List<Future> futures(LocalDate on, LocalDate from, LocalDate to) {
+    public List<Future> futures(LocalDate on, LocalDate from, LocalDate to, SplittableGenerator random) {
         if (observed.isEmpty()) {
             observed.at(from);
         }
@@ -49,42 +54,66 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
         if (!known.isBefore(to)) {
             return List.of(new Future(String.valueOf(to.getYear()), 1, new WeatherSeries(start)));
         }
-        return equalWeights(earlierYears(start, on, known, from, to));
+        Window window = new Window(start, from.isAfter(known) ? from : known.plusDays(1), to, on);
+        List<Future> futures = earlierYears(window, known);
+        if (futures.isEmpty()) {
+            throw tooShort(window, known);
+        }
+        if (futures.size() < FEWEST) {
+            futures.addAll(generated(window, known, MOST - futures.size(), random));
+        }
+        return equalWeights(futures);
     }
 
     /** What is known with the whole record in hand: the observed year itself as far as the record goes. */
-    public List<Future> hindsight(LocalDate on, LocalDate from, LocalDate to) {
-        return futures(observed.last().isAfter(on) ? observed.last() : on, from, to);
+    public List<Future> hindsight(LocalDate on, LocalDate from, LocalDate to, SplittableGenerator random) {
+        return futures(observed.last().isAfter(on) ? observed.last() : on, from, to, random);
     }
 
-    private List<Future> earlierYears(
-            List<WeatherDay> start, LocalDate on, LocalDate known, LocalDate from, LocalDate to) {
-        LocalDate unknown = from.isAfter(known) ? from : known.plusDays(1);
+    /** The days still open, after those that are known. */
+    private record Window(List<WeatherDay> start, LocalDate first, LocalDate last, LocalDate on) {}
+
+    private List<Future> earlierYears(Window window, LocalDate known) {
         List<Future> futures = new ArrayList<>();
-        int oldest = (int) ChronoUnit.YEARS.between(observed.first(), to) + 1;
+        int oldest = window.last.getYear() - observed.first().getYear();
         for (int back = 1; back <= oldest && futures.size() < MOST; back++) {
-            if (isKnown(unknown.minusYears(back), to.minusYears(back), known)) {
-                List<WeatherDay> days = new ArrayList<>(start);
-                for (LocalDate d = unknown; !d.isAfter(to); d = d.plusDays(1)) {
-                    WeatherDay then = observed.at(d.minusYears(back)).on(d);
-                    days.add(forecastOf(d, on).orElse(then));
-                }
-                String year = String.valueOf(to.getYear() - back);
-                futures.add(new Future(year, 1, new WeatherSeries(days)));
+            int years = back;
+            LocalDate last = window.last.minusYears(years);
+            if (!last.isAfter(known) && observed.covers(window.first.minusYears(years), last)) {
+                String label = String.valueOf(window.last.getYear() - years);
+                futures.add(future(
+                        label, window, d -> observed.at(d.minusYears(years)).on(d)));
             }
-        }
-        if (futures.isEmpty()) {
-            throw EarleafException.of(
-                    "weather before " + from,
-                    "a record from " + observed.first() + " to " + known,
-                    "at least one earlier year with every day from " + unknown + " to " + to,
-                    "Import earlier years of the nearest station.");
         }
         return futures;
     }
 
-    private boolean isKnown(LocalDate first, LocalDate last, LocalDate known) {
-        return !last.isAfter(known) && observed.covers(first, last);
+    /** Learns from the days known on the day asked for, and no others. */
+    private List<Future> generated(Window window, LocalDate known, int number, SplittableGenerator random) {
+        WeatherGenerator generator = WeatherGenerator.ofRecord(observed.between(observed.first(), known), site);
+        List<Future> futures = new ArrayList<>();
+        for (int k = 1; k <= number; k++) {
+            WeatherSeries days = generator.generate(window.first, window.last, random.split());
+            futures.add(future("generated " + k, window, days::at));
+        }
+        return futures;
+    }
+
+    private Future future(String label, Window window, Function<LocalDate, WeatherDay> then) {
+        List<WeatherDay> days = new ArrayList<>(window.start);
+        for (LocalDate d = window.first; !d.isAfter(window.last); d = d.plusDays(1)) {
+            LocalDate day = d;
+            days.add(forecastOf(day, window.on).orElseGet(() -> then.apply(day)));
+        }
+        return new Future(label, 1, new WeatherSeries(days));
+    }
+
+    private EarleafException tooShort(Window window, LocalDate known) {
+        return EarleafException.of(
+                "weather before " + window.first,
+                "a record from " + observed.first() + " to " + known,
+                "at least one earlier year with every day from " + window.first + " to " + window.last,
+                "Import earlier years of the nearest station.");
     }
 
     /** The forecast of a day when it could have been in hand on {@code on}. */
