@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.store;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.function.Function;
+import org.earleaf.app.store.FarmHead.Remark;
+import org.earleaf.app.store.WeatherTables.Ahead;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Prices;
+import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Reading;
+import org.earleaf.record.Chain;
+import org.earleaf.record.FiledRecord;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Flag;
+import org.earleaf.weather.WeatherSeries;
+
+/**
+ * The farm's facts and filed records in one file. Safe for several threads and, within the file's patience of 5 s, for
+ * several programs. Each method is one transaction.
+ */
+public final class FarmStore implements AutoCloseable {
+    private final Database db;
+    private final RecordBook book;
+
+    private FarmStore(Database db) {
+        this.db = db;
+        this.book = new RecordBook(db.sql());
+    }
+
+    /** Opens the file; makes it where there is none. */
+    public static FarmStore create(Path file) {
+        return new FarmStore(Database.create(file));
+    }
+
+    /** Opens an existing file. */
+    public static FarmStore open(Path file) {
+        return new FarmStore(Database.open(file));
+    }
+
+    public Path file() {
+        return db.file();
+    }
+
+    /** The farm; refused while nothing has been imported. */
+    public Farm farm() {
+        return findFarm()
+                .orElseThrow(() -> EarleafException.of(
+                        db.file().toString(),
+                        "a database without a farm",
+                        "a farm that was imported",
+                        "Import its folder: earleaf import --folder DIR --farm " + db.file()));
+    }
+
+    public Optional<Farm> findFarm() {
+        return db.inTransaction(() -> {
+            Merge tables = new Merge(db.sql());
+            return tables.all(FarmHead.TABLE).stream().findFirst().map(head -> farm(head, tables));
+        });
+    }
+
+    private static Farm farm(FarmHead head, Merge tables) {
+        TreeMap<String, Double> prices = new TreeMap<>();
+        tables.all(ShelfTables.PRICES).forEach(p -> prices.put(p.product(), p.nitrogen_usdKg()));
+        return new Farm(
+                head.name(),
+                head.site(),
+                head.timeZone(),
+                new Prices(head.corn_usdBu(), head.harvestCost_usdBu(), head.nitrogen_usdKg(), prices),
+                tables.all(GroundTables.zones(tables.all(GroundTables.SOIL))),
+                tables.all(WorkTables.PASSES),
+                tables.all(WorkTables.READINGS),
+                tables.all(WorkTables.IRRIGATION),
+                tables.all(WorkTables.MANURE),
+                tables.all(ShelfTables.NITROGEN),
+                tables.all(ShelfTables.PRODUCTS),
+                tables.all(ShelfTables.RIGS),
+                ShelfTables.recipes(tables.all(ShelfTables.RECIPES), tables.all(ShelfTables.LINES)),
+                tables.all(ShelfTables.STOCK),
+                tables.all(GroundTables.BOUNDARIES),
+                weather(tables),
+                flags(tables, Remark.FARM));
+    }
+
+    private static WeatherBook weather(Merge tables) {
+        List<Ahead> ahead = tables.all(WeatherTables.FORECAST);
+        return new WeatherBook(
+                new WeatherSeries(tables.all(WeatherTables.OBSERVED)),
+                ahead.stream().map(Ahead::day).toList(),
+                ahead.stream().map(Ahead::rainChance).toList(),
+                tables.all(WeatherTables.HOURS),
+                tables.all(WeatherTables.GAPS),
+                flags(tables, Remark.WEATHER));
+    }
+
+    private static List<Flag> flags(Merge tables, String about) {
+        return tables.all(FarmHead.REMARKS).stream()
+                .filter(r -> r.about().equals(about))
+                .map(Remark::flag)
+                .toList();
+    }
+
+    /** Brings in a farm as read from a folder: all of it, or nothing when anything is wrong. */
+    public ImportReport importFarm(Farm farm) {
+        return db.inTransaction(() -> {
+            ImportReport report = new FarmImport(db.sql()).run(farm);
+            changed();
+            return report;
+        });
+    }
+
+    /** Keeps a reading under an id of its own. */
+    public Reading enter(Reading reading) {
+        Reading kept = WorkTables.withId(UUID.randomUUID().toString(), reading);
+        return db.inTransaction(() -> {
+            new Merge(db.sql()).insert(WorkTables.READINGS, List.of(kept));
+            changed();
+            return kept;
+        });
+    }
+
+    /**
+     * Marks a pass made and files its record, both or neither.
+     *
+     * @param made the pass as it was made; with the id of a stored pass it takes that one's place, else it is new
+     * @param account makes the record of the pass as it is kept
+     */
+    public Chain.Entry fileMade(Pass made, Function<Pass, FiledRecord> account) {
+        return db.inTransaction(() -> {
+            Chain.Entry entry = book.fileMade(made, account);
+            changed();
+            return entry;
+        });
+    }
+
+    /** Files a correction of a record; the pass becomes what it says. */
+    public Chain.Entry correct(FiledRecord correction, Pass pass) {
+        return db.inTransaction(() -> {
+            Chain.Entry entry = book.correct(correction, pass);
+            changed();
+            return entry;
+        });
+    }
+
+    /** Every record in the order of filing. */
+    public List<Chain.Entry> records() {
+        return db.inTransaction(book::all);
+    }
+
+    /** By its number or id. */
+    public Optional<Chain.Entry> findRecord(String numberOrId) {
+        return records().stream()
+                .filter(e -> String.valueOf(e.number()).equals(numberOrId)
+                        || e.record().id().equals(numberOrId))
+                .findFirst();
+    }
+
+    /** Grows with every change; equal counts mean equal facts. */
+    public long changes() {
+        return db.inTransaction(() -> {
+            Long count = db.sql().queryForObject("select amount from state where name = 'changes'", Long.class);
+            return count == null ? 0L : count;
+        });
+    }
+
+    private void changed() {
+        db.sql().update("update state set amount = amount + 1 where name = 'changes'");
+    }
+
+    @Override
+    public void close() {
+        db.close();
+    }
+}

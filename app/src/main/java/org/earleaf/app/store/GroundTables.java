@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.store;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import org.earleaf.field.Boundary;
+import org.earleaf.field.Drainage;
+import org.earleaf.field.PreviousCrop;
+import org.earleaf.field.Tillage;
+import org.earleaf.field.Zone;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.soil.SoilWater;
+import org.earleaf.units.EarleafException;
+import org.locationtech.jts.io.ParseException;
+import org.locationtech.jts.io.WKBReader;
+import org.locationtech.jts.io.WKBWriter;
+
+/** Zones, their soil and their outlines. */
+final class GroundTables {
+    static final Table<Layer> SOIL = Table.named(
+                    "soil_layer",
+                    (Layer l) -> "soil of " + l.at().label() + ", layer " + (l.layer() + 1),
+                    l -> List.of(l.at(), l.layer()))
+            .key("field", l -> l.at().field())
+            .key("zone", l -> l.at().zone())
+            .key("layer", Layer::layer)
+            .number("wilting_point", "wilting point", l -> l.water().wp(), Shown.SHARE)
+            .number("field_capacity", "field capacity", l -> l.water().fc(), Shown.SHARE)
+            .number("saturation", "saturation", l -> l.water().sat(), Shown.SHARE)
+            .number("conductivity_mm_h", "conductivity", l -> l.water().ksat_mmh(), Shown.CONDUCTIVITY)
+            .number("bulk_density_g_cm3", "bulk density", Layer::bulkDensity_gcm3, Shown.BULK_DENSITY)
+            .number("om_pct", "organic matter", Layer::om_pct, Shown.PERCENT)
+            .number("ph", "pH", Layer::ph, Shown.PLAIN)
+            .number("cec_cmol_kg", "cation exchange capacity [cmol/kg]", Layer::cec_cmolKg, Shown.PLAIN)
+            .read(Layer::read);
+
+    static final Table<Boundary> BOUNDARIES = Table.named(
+                    "boundary",
+                    (Boundary b) -> "boundary of " + new Place(b.field(), b.zone()).label(),
+                    b -> new Place(b.field(), b.zone()))
+            .key("field", Boundary::field)
+            .key("zone", Boundary::zone)
+            .key("shape", b -> WKBWriter.toHex(new WKBWriter().write(b.shape_lonLat())))
+            .read(GroundTables::boundary);
+
+    private GroundTables() {}
+
+    /** A field's zone by name. */
+    record Place(String field, String zone) {
+        String label() {
+            return zone.isEmpty() ? field : field + ", " + zone;
+        }
+    }
+
+    /** One layer of a zone's soil. */
+    record Layer(
+            Place at,
+            int layer,
+            SoilWater water,
+            double bulkDensity_gcm3,
+            double om_pct,
+            double ph,
+            double cec_cmolKg) {
+        static List<Layer> of(Zone z) {
+            List<Layer> layers = new ArrayList<>();
+            SoilProfile s = z.soil();
+            for (int k = 0; k < SoilProfile.LAYERS; k++) {
+                layers.add(new Layer(
+                        new Place(z.field(), z.zone()),
+                        k,
+                        s.water().get(k),
+                        s.bulkDensity_gcm3().get(k),
+                        s.om_pct().get(k),
+                        s.ph().get(k),
+                        s.cec_cmolKg().get(k)));
+            }
+            return layers;
+        }
+
+        private static Layer read(Row r) {
+            return new Layer(
+                    new Place(r.text("field"), r.text("zone")),
+                    r.whole("layer"),
+                    new SoilWater(
+                            r.number("wilting_point"),
+                            r.number("field_capacity"),
+                            r.number("saturation"),
+                            r.number("conductivity_mm_h")),
+                    r.number("bulk_density_g_cm3"),
+                    r.number("om_pct"),
+                    r.number("ph"),
+                    r.number("cec_cmol_kg"));
+        }
+    }
+
+    /** Zones stand on the soil given; the name of its texture lies with the zone. */
+    static Table<Zone> zones(List<Layer> soil) {
+        Map<Place, Map<Integer, Layer>> byPlace = new java.util.HashMap<>();
+        soil.forEach(l -> byPlace.computeIfAbsent(l.at(), p -> new TreeMap<>()).put(l.layer(), l));
+        return Table.named("zone", (Zone z) -> "field " + z.label(), z -> new Place(z.field(), z.zone()))
+                .key("field", Zone::field)
+                .key("zone", Zone::zone)
+                .number("area_ha", "area", Zone::area_ha, Shown.AREA)
+                .text("crop", "crop", Zone::crop)
+                .text("planted", "planted", Zone::planted)
+                .number("relative_maturity_d", "relative maturity [d]", Zone::relativeMaturity_d, Shown.PLAIN)
+                .number("population_m2", "population", Zone::population_m2, Shown.PLANTS)
+                .number("row_spacing_m", "row spacing", Zone::rowSpacing_m, Shown.SPACING)
+                .text("previous_crop", "previous crop", Zone::previousCrop)
+                .text("drainage", "drainage", Zone::drainage)
+                .text("tillage", "tillage", Zone::tillage)
+                .number("residue_cover", "residue cover", Zone::residueCover, Shown.SHARE)
+                .number("curve_number", "curve number", Zone::curveNumber, Shown.PLAIN)
+                .text("hybrid", "hybrid", Zone::hybrid)
+                .number("gdd_silk", "heat to silk [F d]", Zone::gddSilk, Shown.PLAIN)
+                .number("gdd_black_layer", "heat to black layer [F d]", Zone::gddBlackLayer, Shown.PLAIN)
+                .number("yield_goal_kg_ha", "yield goal, dry grain", Zone::yieldGoal_kgHa, Shown.RATE)
+                .text("texture", "texture", z -> z.soil().texture())
+                .read(r -> zone(r, byPlace));
+    }
+
+    private static Zone zone(Row r, Map<Place, Map<Integer, Layer>> soil) {
+        Place place = new Place(r.text("field"), r.text("zone"));
+        return new Zone(
+                place.field(),
+                place.zone(),
+                r.number("area_ha"),
+                r.text("crop"),
+                r.date("planted"),
+                r.number("relative_maturity_d"),
+                r.number("population_m2"),
+                r.number("row_spacing_m"),
+                r.word(PreviousCrop.class, "previous_crop"),
+                r.word(Drainage.class, "drainage"),
+                r.word(Tillage.class, "tillage"),
+                r.number("residue_cover"),
+                r.number("curve_number"),
+                r.text("hybrid"),
+                r.number("gdd_silk"),
+                r.number("gdd_black_layer"),
+                r.number("yield_goal_kg_ha"),
+                profile(
+                        Objects.requireNonNullElse(soil.get(place), Map.<Integer, Layer>of()).values().stream()
+                                .toList(),
+                        r.text("texture")));
+    }
+
+    private static SoilProfile profile(List<Layer> layers, String texture) {
+        return new SoilProfile(
+                layers.stream().map(Layer::water).toList(),
+                layers.stream().map(Layer::bulkDensity_gcm3).toList(),
+                layers.stream().map(Layer::om_pct).toList(),
+                layers.stream().map(Layer::ph).toList(),
+                layers.stream().map(Layer::cec_cmolKg).toList(),
+                texture);
+    }
+
+    private static Boundary boundary(Row r) {
+        String hex = r.text("shape");
+        try {
+            return new Boundary(r.text("field"), r.text("zone"), new WKBReader().read(WKBReader.hexToBytes(hex)));
+        } catch (ParseException | IllegalArgumentException e) {
+            throw EarleafException.of(
+                    "database, boundary of " + r.text("field"),
+                    "a shape that cannot be read (" + e.getMessage() + ")",
+                    "well-known binary in hexadecimal",
+                    "Restore the database from a backup, or import the folder anew.");
+        }
+    }
+}

@@ -1,0 +1,367 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.store;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.farm.Prices;
+import org.earleaf.farm.Product;
+import org.earleaf.farm.Recipe;
+import org.earleaf.farm.Rig;
+import org.earleaf.farm.Stock;
+import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.Boundary;
+import org.earleaf.field.Drainage;
+import org.earleaf.field.Inhibitor;
+import org.earleaf.field.Irrigation;
+import org.earleaf.field.Manure;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Placement;
+import org.earleaf.field.PreviousCrop;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Tillage;
+import org.earleaf.field.Zone;
+import org.earleaf.soil.Horizon;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Flag;
+import org.earleaf.weather.Site;
+import org.earleaf.weather.WeatherDay;
+import org.earleaf.weather.WeatherGap;
+import org.earleaf.weather.WeatherHour;
+import org.earleaf.weather.WeatherSeries;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/** Invented farms for tests: every field of every fact filled, at random, with a share of unknowns. */
+public final class Farms {
+    private static final double UNKNOWN = Double.NaN;
+    private static final LocalDate FIRST = LocalDate.of(2026, 5, 1);
+    private static final String[] WORDS = {
+        "Home Eighty", "North 40", "Bottom; \"low\"", "Ünïcödé", "it's", "a,b", "x\ny", ""
+    };
+
+    private final SplittableRandom random;
+
+    private Farms(long seed) {
+        random = new SplittableRandom(seed);
+    }
+
+    public static Farm random(long seed) {
+        return new Farms(seed).farm();
+    }
+
+    /** Two fields, forty days of weather (4 mm a day), two passes of which one is planned. */
+    public static Farm small() {
+        List<WeatherDay> days = IntStream.range(0, 40)
+                .mapToObj(k -> WeatherDay.of(FIRST.plusDays(k), 28, 15, 4))
+                .toList();
+        return new Farm(
+                "Test Farm",
+                new Site(40, -88, 220),
+                ZoneId.of("America/Chicago"),
+                new Prices(4.4, .4, 1.2, Map.of("UAN 32", 1.3)),
+                List.of(zone("Home Eighty", "", 32), zone("Sand Hill", "", 16)),
+                List.of(
+                        pass("passes.csv row 2", "Home Eighty", FIRST, 40, Pass.State.MADE),
+                        pass("passes.csv row 3", "Home Eighty", FIRST.plusDays(38), 60, Pass.State.PLANNED)),
+                List.of(new Reading(
+                        "readings.csv row 2",
+                        "Home Eighty",
+                        "",
+                        FIRST.plusDays(30),
+                        Reading.Kind.NITRATE,
+                        12,
+                        "12 ppm",
+                        0,
+                        304.8,
+                        Reading.Position.RANDOM,
+                        "")),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(new Rig(
+                        "highboy",
+                        "self-propelled",
+                        1.8,
+                        27.4,
+                        3.8,
+                        2,
+                        5,
+                        1e5,
+                        4e5,
+                        2,
+                        Set.of(Placement.ROW_BASE),
+                        20,
+                        .02,
+                        .01,
+                        .65)),
+                List.of(),
+                List.of(),
+                List.of(),
+                new WeatherBook(
+                        new WeatherSeries(days),
+                        List.of(WeatherDay.of(FIRST.plusDays(40), 30, 18, 9)),
+                        List.of(.5),
+                        List.of(),
+                        List.of(),
+                        List.of()),
+                List.of());
+    }
+
+    public static Zone zone(String field, String zone, double area_ha) {
+        SoilProfile soil = SoilProfile.of(
+                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN)),
+                "soil.csv",
+                new ArrayList<>());
+        return new Zone(
+                field,
+                zone,
+                area_ha,
+                "corn",
+                FIRST,
+                108,
+                8,
+                .762,
+                PreviousCrop.SOYBEAN,
+                Drainage.TILED,
+                Tillage.REDUCED,
+                UNKNOWN,
+                UNKNOWN,
+                "",
+                UNKNOWN,
+                UNKNOWN,
+                UNKNOWN,
+                soil);
+    }
+
+    public static Pass pass(String id, String field, LocalDate date, double n_kgHa, Pass.State state) {
+        return new Pass(
+                id, field, "", date, "UAN 32", n_kgHa, "kg N/ha", n_kgHa, Placement.ROW_BASE, Inhibitor.NONE, state);
+    }
+
+    private <T> List<T> some(int most, IntFunction<T> one) {
+        return IntStream.range(0, random.nextInt(most + 1)).mapToObj(one).toList();
+    }
+
+    private String word() {
+        return WORDS[random.nextInt(WORDS.length)];
+    }
+
+    private double amount() {
+        return random.nextDouble() * 1000;
+    }
+
+    private double maybe() {
+        return random.nextInt(4) == 0 ? UNKNOWN : amount();
+    }
+
+    private <E> E any(E[] values) {
+        return values[random.nextInt(values.length)];
+    }
+
+    private LocalDate date() {
+        return FIRST.plusDays(random.nextInt(200));
+    }
+
+    private Farm farm() {
+        Map<String, Double> prices = new TreeMap<>();
+        some(4, k -> prices.put("product " + k, amount()));
+        return new Farm(
+                "Farm " + word(),
+                new Site(random.nextDouble() * 50, -random.nextDouble() * 100, amount()),
+                ZoneId.of("America/Chicago"),
+                new Prices(amount(), amount(), amount(), prices),
+                IntStream.range(0, 1 + random.nextInt(5)).mapToObj(this::zone).toList(),
+                some(6, this::pass),
+                some(6, this::reading),
+                some(4, k -> new Irrigation(word(), word(), date(), amount())),
+                some(4, k -> new Manure(word(), word(), date(), amount(), amount(), any(Placement.values()))),
+                some(3, k -> nitrogen("own " + k)),
+                some(5, this::product),
+                some(4, this::rig),
+                some(3, this::recipe),
+                some(4, k -> new Stock(word() + k, amount(), "gal", maybe(), maybe(), word(), word())),
+                some(3, this::boundary),
+                weather(),
+                some(3, k -> new Flag(word(), word() + k)));
+    }
+
+    private Zone zone(int k) {
+        double sand = random.nextDouble() * 50;
+        double clay = 3 + random.nextDouble() * 45;
+        SoilProfile soil = SoilProfile.of(
+                List.of(
+                        new Horizon(
+                                0,
+                                300,
+                                sand,
+                                clay,
+                                1 + random.nextDouble() * 5,
+                                6.5,
+                                UNKNOWN,
+                                UNKNOWN,
+                                UNKNOWN,
+                                UNKNOWN),
+                        new Horizon(300, 1524, clay, sand / 2 + 5, .5, 7, 12, 1.4, .12, .28)),
+                "soil.csv",
+                new ArrayList<>());
+        return new Zone(
+                "Field " + k + word(),
+                word(),
+                1 + amount(),
+                any(new String[] {"corn", "soybean"}),
+                date(),
+                maybe(),
+                maybe(),
+                maybe(),
+                any(PreviousCrop.values()),
+                any(Drainage.values()),
+                any(Tillage.values()),
+                maybe(),
+                maybe(),
+                word(),
+                maybe(),
+                maybe(),
+                maybe(),
+                soil);
+    }
+
+    private Pass pass(int k) {
+        return new Pass(
+                "passes.csv row " + (k + 2),
+                word(),
+                word(),
+                date(),
+                word(),
+                amount(),
+                "lb N/ac",
+                amount(),
+                any(Placement.values()),
+                any(Inhibitor.values()),
+                any(Pass.State.values()));
+    }
+
+    private Reading reading(int k) {
+        return new Reading(
+                "readings.csv row " + (k + 2),
+                word(),
+                word(),
+                date(),
+                any(Reading.Kind.values()),
+                amount(),
+                word(),
+                maybe(),
+                maybe(),
+                any(Reading.Position.values()),
+                word());
+    }
+
+    private NitrogenProduct nitrogen(String name) {
+        return new NitrogenProduct(
+                name,
+                random.nextDouble(),
+                maybe(),
+                random.nextDouble(),
+                random.nextDouble(),
+                random.nextDouble(),
+                word());
+    }
+
+    private Product product(int k) {
+        return new Product(
+                "product " + k,
+                any(new String[] {"SC", "EC", ""}),
+                maybe(),
+                maybe(),
+                "$/gal",
+                random.nextBoolean() ? nitrogen("n" + k) : null,
+                word(),
+                word());
+    }
+
+    private Rig rig(int k) {
+        Set<Placement> placements = random.nextBoolean() ? Set.of() : Set.of(Placement.BROADCAST, Placement.MID_INJECT);
+        return new Rig(
+                "rig " + k,
+                "pulled",
+                maybe(),
+                maybe(),
+                maybe(),
+                maybe(),
+                maybe(),
+                maybe(),
+                maybe(),
+                random.nextInt(3),
+                placements,
+                maybe(),
+                maybe(),
+                maybe(),
+                maybe());
+    }
+
+    private Recipe recipe(int k) {
+        return new Recipe("recipe " + k, maybe(), some(4, l -> new Recipe.Line(word(), amount(), "fl oz/ac")));
+    }
+
+    private Boundary boundary(int k) {
+        double x = -random.nextDouble() * 90;
+        double y = random.nextDouble() * 45;
+        Coordinate start = new Coordinate(x, y);
+        return new Boundary("Field " + k, word(), new GeometryFactory().createPolygon(new Coordinate[] {
+                    start, new Coordinate(x + .01, y), new Coordinate(x, y + .01), start
+                }));
+    }
+
+    private WeatherDay day(LocalDate date) {
+        double low = random.nextDouble() * 30 - 10;
+        return new WeatherDay(
+                date,
+                low + random.nextDouble() * 15,
+                low,
+                random.nextDouble() * 40,
+                maybe(),
+                maybe(),
+                maybe(),
+                maybe(),
+                maybe());
+    }
+
+    private WeatherBook weather() {
+        List<WeatherDay> days = IntStream.range(0, 1 + random.nextInt(60))
+                .mapToObj(k -> day(FIRST.plusDays(k)))
+                .toList();
+        List<WeatherDay> ahead = some(7, k -> day(FIRST.plusDays(100 + k)));
+        List<WeatherHour> hours = some(
+                5,
+                k -> new WeatherHour(
+                        LocalDateTime.of(2026, 11, 1, k / 2, 0),
+                        maybe(),
+                        maybe(),
+                        maybe(),
+                        maybe(),
+                        maybe(),
+                        maybe(),
+                        maybe(),
+                        maybe()));
+        List<WeatherGap> gaps =
+                some(days.size() / 30, k -> new WeatherGap(FIRST.plusDays(20L * k), FIRST.plusDays(20L * k + 11)));
+        return new WeatherBook(
+                new WeatherSeries(days),
+                ahead,
+                ahead.stream().map(d -> maybe()).toList(),
+                hours,
+                gaps,
+                some(3, k -> new Flag(word(), word() + k)));
+    }
+}
