@@ -19,6 +19,17 @@ public final class Units {
     public static final double MS_PER_MPH = 0.44704;
     public static final double KGHA_PER_LBAC = KG_PER_LB / HA_PER_AC;
     public static final double LHA_PER_GALAC = L_PER_GAL / HA_PER_AC;
+    public static final double M_PER_IN = MM_PER_IN / 1000;
+    public static final double M3_PER_GAL = L_PER_GAL / 1000;
+    public static final double M3_PER_FLOZ = M3_PER_GAL / 128;
+    /** m3/s in one gal/min. */
+    public static final double M3S_PER_GPM = M3_PER_GAL / 60;
+    /** m3/m2 in one gal/ac. */
+    public static final double M3M2_PER_GALAC = M3_PER_GAL / M2_PER_AC;
+    /** m3/m2 in one L/ha. */
+    public static final double M3M2_PER_LHA = 1e-7;
+
+    public static final double KGM3_PER_LBGAL = KG_PER_LB / M3_PER_GAL;
     /** Dry share of corn at the trade's 15.5 % moisture. */
     public static final double DRY_SHARE_OF_TRADE_CORN = 0.845;
 

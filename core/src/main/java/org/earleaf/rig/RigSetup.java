@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.rig;
+
+import static org.earleaf.units.Units.PA_PER_PSI;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.earleaf.farm.ClearanceFit;
+import org.earleaf.farm.Rig;
+import org.earleaf.farm.WorkingSpeed;
+import org.earleaf.units.Figure;
+
+/**
+ * Finds the outlets that let a rig put on a liquid: all that hold the rate at the speed to set for, the best first, or
+ * the reasons why none does. Drop hoses and coulters get plates with holes by the general orifice equation, nozzles on
+ * a boom the sizes of the standard. The best is the one whose cruise point lies furthest from both ends of its speed
+ * range; among equals the one nearest to the middle of the pressures.
+ */
+public final class RigSetup {
+    /** Pressures at which dribbled streams run even (common practice, no source): 10 to 40 psi. */
+    private static final double STREAM_LOW_PA = 10 * PA_PER_PSI;
+
+    private static final double STREAM_HIGH_PA = 40 * PA_PER_PSI;
+
+    /** Plates in steps of a tenth of a millimetre (own construct; any plate's hole can be set). */
+    private static final double PLATE_STEP_M = 1e-4;
+
+    private static final int SMALLEST_PLATE = 6;
+    private static final int LARGEST_PLATE = 80;
+
+    /** Reasons are told for the outlets nearest to serving. */
+    private static final int REASONS = 4;
+
+    private static final double WHOLE_ROWS = 0.02;
+
+    private final PassNeed need;
+    private final Rig rig;
+    private final double speed_ms;
+    private final WorkingSpeed speeds;
+    private final double low_Pa;
+    private final double high_Pa;
+
+    /** Setups, best first; when there is none, why. */
+    public record Answer(List<Setup> setups, List<SetupReason> reasons) {
+        public Answer {
+            setups = List.copyOf(setups);
+            reasons = List.copyOf(reasons);
+        }
+    }
+
+    private RigSetup(PassNeed need) {
+        this.need = need;
+        this.rig = need.rig();
+        this.speeds = WorkingSpeed.of(need.placement(), need.height_m()).within(rig);
+        this.speed_ms = Double.isNaN(need.speed_ms()) ? speeds.cruise_ms() : need.speed_ms();
+        double streamLow_Pa = Math.max(STREAM_LOW_PA, rig.pressureMin_Pa());
+        double streamHigh_Pa = Math.min(STREAM_HIGH_PA, rig.pressureMax_Pa());
+        // A rig whose pressures do not meet the usual ones of streams keeps its own.
+        boolean stream = need.isByRow() && streamLow_Pa < streamHigh_Pa;
+        this.low_Pa = stream ? streamLow_Pa : rig.pressureMin_Pa();
+        this.high_Pa = stream ? streamHigh_Pa : rig.pressureMax_Pa();
+    }
+
+    public static Answer find(PassNeed need) {
+        return new RigSetup(need).find();
+    }
+
+    private Answer find() {
+        List<SetupReason> stops = stops();
+        if (!stops.isEmpty()) {
+            return new Answer(List.of(), stops);
+        }
+        List<Setup> setups = new ArrayList<>();
+        List<SetupReason.PressureOut> misses = new ArrayList<>();
+        for (Outlet outlet : candidates()) {
+            FlowSetting setting = setting(outlet);
+            if (setting.pressure_Pa() >= low_Pa && setting.pressure_Pa() <= high_Pa) {
+                setups.add(setup(outlet, setting));
+            } else {
+                misses.add(
+                        new SetupReason.PressureOut(outlet.text(), speed_ms, setting.pressure_Pa(), low_Pa, high_Pa));
+            }
+        }
+        setups.sort(Comparator.comparingDouble((Setup s) -> -rounded(s.room()))
+                .thenComparingDouble(s -> fromMiddle(s.setting().pressure_Pa()))
+                .thenComparingDouble(s -> s.outlet().rated_m3s()));
+        if (!setups.isEmpty()) {
+            return new Answer(setups, List.of());
+        }
+        misses.sort(Comparator.comparingDouble(miss -> fromMiddle(miss.needs_Pa())));
+        return new Answer(List.of(), List.copyOf(misses.subList(0, Math.min(REASONS, misses.size()))));
+    }
+
+    /** What forbids the pass before any outlet is looked at. */
+    private List<SetupReason> stops() {
+        switch (need.placement()) {
+            case AMMONIA -> {
+                return notHere("ammonia is never set here; supplier, equipment plate and local code decide.");
+            }
+            case BY_AIR -> {
+                return notHere("an aircraft is set by its operator.");
+            }
+            default -> {}
+        }
+        if (rig.isTender()) {
+            return notHere("a tender carries, it does not apply.");
+        }
+        List<SetupReason> stops = new ArrayList<>();
+        if (!rig.placements().contains(need.placement())) {
+            stops.add(new SetupReason.NoSuchPlacement(rig.name(), need.placement()));
+        }
+        if (!Double.isNaN(need.height_m())) {
+            ClearanceFit.findTooTall(rig, need.placement(), need.height_m())
+                    .ifPresent(sentence -> stops.add(new SetupReason.TooTall(sentence)));
+        }
+        if (speeds.isEmpty() || speed_ms < speeds.low_ms() * (1 - 1e-9) || speed_ms > speeds.high_ms() * (1 + 1e-9)) {
+            stops.add(new SetupReason.SpeedOut(
+                    rig.name(), speed_ms, speeds.low_ms(), speeds.high_ms(), need.placement()));
+        }
+        if (need.rate_m3m2() < FlowPart.RATE.low() || need.rate_m3m2() > FlowPart.RATE.high()) {
+            stops.add(new SetupReason.RateOut(need.rate_m3m2()));
+        }
+        return stops;
+    }
+
+    private List<SetupReason> notHere(String because) {
+        return List.of(new SetupReason.NotSetHere(rig.name(), because));
+    }
+
+    private List<? extends Outlet> candidates() {
+        if (need.isByRow()) {
+            return IntStream.rangeClosed(SMALLEST_PLATE, LARGEST_PLATE)
+                    .mapToObj(step -> new Outlet.Plate(step * PLATE_STEP_M, OrificeMath.SHARP_PLATE_CD))
+                    .toList();
+        }
+        return NozzleSize.listAll().stream().map(Outlet.Nozzle::new).toList();
+    }
+
+    private FlowSetting setting(Outlet outlet) {
+        double flow_m3s = FlowMath.flow_m3s(need.rate_m3m2(), speed_ms, need.width_m());
+        double factor = need.liquid().densityFactor();
+        return new FlowSetting(
+                need.rate_m3m2(),
+                speed_ms,
+                need.width_m(),
+                flow_m3s,
+                FlowMath.pressure_Pa(flow_m3s, outlet.rated_m3s(), factor),
+                outlet.rated_m3s(),
+                factor,
+                List.of());
+    }
+
+    private Setup setup(Outlet outlet, FlowSetting setting) {
+        double byLow_ms = speed_ms * Math.sqrt(low_Pa / setting.pressure_Pa());
+        double byHigh_ms = speed_ms * Math.sqrt(high_Pa / setting.pressure_Pa());
+        double slowest_ms = Math.max(byLow_ms, speeds.low_ms());
+        double fastest_ms = Math.min(byHigh_ms, speeds.high_ms());
+        double total_m3s = FlowMath.flow_m3s(need.rate_m3m2(), speed_ms, rig.width_m());
+        return new Setup(
+                outlet,
+                need.isByRow() ? need.outletsPerRow() : 0,
+                (int) Math.round(rig.width_m() / need.width_m()),
+                setting,
+                slowest_ms,
+                fastest_ms,
+                byLow_ms > speeds.low_ms() ? "lowest pressure" : "slowest speed",
+                byHigh_ms < speeds.high_ms() ? "highest pressure" : "fastest speed",
+                total_m3s,
+                PumpNeed.pump_m3s(total_m3s, rig.tank_m3(), PumpNeed.SOLUTIONS_PER_MIN),
+                Math.min(Math.log(speed_ms / slowest_ms), Math.log(fastest_ms / speed_ms)),
+                remarks(outlet));
+    }
+
+    private List<String> remarks(Outlet outlet) {
+        List<String> remarks = new ArrayList<>();
+        double rows = rig.width_m() / need.row_m();
+        if (need.isByRow() && Math.abs(rows - Math.round(rows)) > WHOLE_ROWS) {
+            remarks.add(
+                    "The bar covers " + Figure.text(rows, 3) + " rows: some rows are not matched; check guess rows.");
+        }
+        if (need.isByRow()) {
+            remarks.add("End outlets over a middle that the next pass serves too get half the flow, or the outer leg is"
+                    + " shut: both passes together must give the middle its rate within 5 %.");
+        }
+        if (outlet instanceof Outlet.Plate plate) {
+            remarks.add("Assumption: discharge coefficient " + Figure.text(plate.cd(), 3)
+                    + " of a thin sharp plate, hose open behind it. Catch one minute and correct it.");
+        } else {
+            remarks.add("Assumption: nozzles " + Figure.text(need.nozzle_m() / 0.0254, 3) + " in apart.");
+        }
+        return remarks;
+    }
+
+    private double fromMiddle(double pressure_Pa) {
+        return Math.abs(Math.log(pressure_Pa) - Math.log(low_Pa * high_Pa) / 2);
+    }
+
+    // Ends set by the same speed limit must tie in spite of the last bits.
+    private static double rounded(double room) {
+        return Math.round(room * 1e6) / 1e6;
+    }
+}
