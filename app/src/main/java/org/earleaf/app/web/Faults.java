@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.earleaf.app.web.view.Places;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.http.HttpStatus;
+import org.springframework.ui.ExtendedModelMap;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindException;
+import org.springframework.web.HttpRequestMethodNotSupportedException;
+import org.springframework.web.bind.MissingServletRequestParameterException;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
+import org.springframework.web.servlet.ModelAndView;
+import org.springframework.web.servlet.resource.NoResourceFoundException;
+
+/** What went wrong, in sentences, with the way on. */
+@ControllerAdvice
+class Faults {
+    private static final Logger LOG = LoggerFactory.getLogger(Faults.class);
+
+    private final Frame frame;
+    private final Desk desk;
+
+    Faults(Frame frame, Desk desk) {
+        this.frame = frame;
+        this.desk = desk;
+    }
+
+    /** An address that names a field, load or record that is not there. */
+    static final class NotHere extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        NotHere(String what) {
+            super(what);
+        }
+    }
+
+    /**
+     * @param headline what is so
+     * @param sentences what was found, what is expected, what to do
+     * @param fields place and name of every field, when one of them may have been meant
+     */
+    public record View(String headline, List<String> sentences, Map<String, String> fields) {}
+
+    @ExceptionHandler
+    ModelAndView wrongInput(EarleafException wrong, HttpServletRequest request) {
+        List<String> sentences =
+                wrong.problems().stream().map(Problem::sentence).toList();
+        return page(HttpStatus.BAD_REQUEST, new View("This cannot be done as asked.", sentences, Map.of()), request);
+    }
+
+    @ExceptionHandler({
+        MethodArgumentTypeMismatchException.class,
+        MissingServletRequestParameterException.class,
+        BindException.class
+    })
+    ModelAndView unreadable(Exception wrong, HttpServletRequest request) {
+        String name = wrong instanceof MethodArgumentTypeMismatchException m ? m.getName() : "";
+        String what = name.isEmpty()
+                ? "Part of the address or form is missing or cannot be read."
+                : "The value of \"" + name + "\" cannot be read. Dates are written 2026-06-30.";
+        return page(HttpStatus.BAD_REQUEST, new View("This cannot be read.", List.of(what), Map.of()), request);
+    }
+
+    @ExceptionHandler
+    ModelAndView notHere(NotHere missing, HttpServletRequest request) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        Places.of(desk.today().farm()).all().forEach((place, zone) -> fields.put(place, zone.label()));
+        String said = missing.getMessage() == null ? "Nothing stands here." : missing.getMessage();
+        return page(HttpStatus.NOT_FOUND, new View(said, List.of("The fields of this farm are:"), fields), request);
+    }
+
+    @ExceptionHandler({NoResourceFoundException.class, HttpRequestMethodNotSupportedException.class})
+    ModelAndView noPage(Exception missing, HttpServletRequest request) {
+        return page(
+                HttpStatus.NOT_FOUND,
+                new View("There is no such page.", List.of("The pages stand in the line above."), Map.of()),
+                request);
+    }
+
+    @ExceptionHandler
+    ModelAndView unexpected(Exception fault, HttpServletRequest request) {
+        String id = UUID.randomUUID().toString().substring(0, 8);
+        LOG.error("fault {} at {}", id, request.getRequestURI(), fault);
+        String note = "Nothing was changed by this page. The log has the details under fault " + id + ".";
+        return page(
+                HttpStatus.INTERNAL_SERVER_ERROR,
+                new View("Earleaf made a mistake.", List.of(note), Map.of()),
+                request);
+    }
+
+    private ModelAndView page(HttpStatus status, View view, HttpServletRequest request) {
+        Model model = new ExtendedModelMap();
+        frame.fill(request, model);
+        model.addAttribute("view", view);
+        return new ModelAndView("fault", model.asMap(), status);
+    }
+}

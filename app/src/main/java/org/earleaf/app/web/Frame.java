@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import jakarta.servlet.http.Cookie;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.zip.CRC32;
+import org.earleaf.app.web.view.Format;
+import org.jspecify.annotations.Nullable;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ModelAttribute;
+
+/** What stands on every page: masthead, pages, light and units, all known from the request alone. */
+@ControllerAdvice
+class Frame {
+    static final String LIGHT = "light";
+    static final String UNITS = "units";
+    static final List<String> LIGHTS = List.of("paper", "night", "sunlight");
+    private static final List<Link> PAGES = List.of(
+            new Link("Morning", "/"),
+            new Link("Field", "/field"),
+            new Link("Walk", "/walk"),
+            new Link("Loads", "/loads"),
+            new Link("Records", "/records"));
+    private static final List<String> FILES = List.of("/static/earleaf.css", "/static/earleaf.js");
+
+    private final Desk desk;
+    private final String version = fingerprint();
+
+    Frame(Desk desk) {
+        this.desk = desk;
+    }
+
+    /** A page in the line of pages. */
+    public record Link(String name, String path) {}
+
+    /**
+     * @param light chosen light, null for the system's own
+     * @param here address to come back to
+     * @param version fingerprint in the addresses of files
+     */
+    public record Facts(
+            String farm,
+            String state,
+            @Nullable String light,
+            boolean metric,
+            String here,
+            String version,
+            List<Link> pages) {}
+
+    @ModelAttribute
+    void fill(HttpServletRequest request, Model model) {
+        Format format = Format.of(Objects.requireNonNullElse(
+                request.getParameter(UNITS), cookie(request, UNITS).orElse("us")));
+        String light = cookie(request, LIGHT).filter(LIGHTS::contains).orElse(null);
+        String query = request.getQueryString();
+        String here = "GET".equals(request.getMethod())
+                ? request.getRequestURI() + (query == null ? "" : "?" + query)
+                : request.getRequestURI();
+        String farm = desk.today().farm().name();
+        model.addAttribute("format", format);
+        model.addAttribute(
+                "frame", new Facts(farm, desk.notebook().state(), light, format.isMetric(), here, version, PAGES));
+    }
+
+    private static Optional<String> cookie(HttpServletRequest request, String name) {
+        Cookie[] cookies = request.getCookies();
+        return cookies == null
+                ? Optional.empty()
+                : Arrays.stream(cookies)
+                        .filter(c -> c.getName().equals(name))
+                        .map(Cookie::getValue)
+                        .findFirst();
+    }
+
+    private static String fingerprint() {
+        CRC32 crc = new CRC32();
+        for (String file : FILES) {
+            try (InputStream in = Objects.requireNonNull(Frame.class.getResourceAsStream(file), file)) {
+                crc.update(in.readAllBytes());
+            } catch (IOException e) {
+                throw new UncheckedIOException(file, e);
+            }
+        }
+        return Long.toHexString(crc.getValue());
+    }
+}

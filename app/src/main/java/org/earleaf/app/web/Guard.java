@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import jakarta.servlet.FilterChain;
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.net.URI;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
+import org.springframework.web.filter.OncePerRequestFilter;
+
+/** Sets the headers that keep a page to itself, and turns away what another site's page would have written here. */
+class Guard extends OncePerRequestFilter {
+    private static final String POLICY = "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none';"
+            + " form-action 'self'; frame-ancestors 'none'";
+    private static final Pattern NUMERIC = Pattern.compile("[0-9.]+|\\[?[0-9a-f:.]+]?");
+    private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
+    private static final Set<String> OWN_FETCH_SITES = Set.of("same-origin", "none");
+
+    @Override
+    protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
+            throws ServletException, IOException {
+        response.setHeader("Content-Security-Policy", POLICY);
+        response.setHeader("X-Content-Type-Options", "nosniff");
+        response.setHeader("X-Frame-Options", "DENY");
+        response.setHeader("Referrer-Policy", "same-origin");
+        response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
+        if (!request.getRequestURI().startsWith("/static/")) {
+            response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
+        }
+        if (!isNamedAsHere(request.getServerName())) {
+            refuse(response, "Open Earleaf by the address it printed, not by \"" + request.getServerName() + "\".");
+            return;
+        }
+        if (!READING.contains(request.getMethod()) && !comesFromHere(request)) {
+            refuse(response, "This form was sent from another site.");
+            return;
+        }
+        chain.doFilter(request, response);
+    }
+
+    private static void refuse(HttpServletResponse response, String why) throws IOException {
+        response.setStatus(HttpServletResponse.SC_FORBIDDEN);
+        response.setContentType("text/plain;charset=UTF-8");
+        response.getWriter().write(why);
+    }
+
+    /**
+     * A number, or a name of the local network. A name of the wide net that leads here is a page elsewhere trying to
+     * read this farm.
+     */
+    private static boolean isNamedAsHere(String host) {
+        String name = host.toLowerCase(Locale.ROOT);
+        return NUMERIC.matcher(name).matches() || !name.contains(".") || name.endsWith(".local");
+    }
+
+    /**
+     * A browser says where a form stood. Without either header the sender is no browser, or one too old to tell, and is
+     * turned away.
+     */
+    private static boolean comesFromHere(HttpServletRequest request) {
+        String site = request.getHeader("Sec-Fetch-Site");
+        String origin = request.getHeader(HttpHeaders.ORIGIN);
+        if (site != null && !OWN_FETCH_SITES.contains(site)) {
+            return false;
+        }
+        return origin == null ? site != null : isOwn(origin, request.getHeader(HttpHeaders.HOST));
+    }
+
+    private static boolean isOwn(String origin, @Nullable String host) {
+        try {
+            return host != null && host.equalsIgnoreCase(URI.create(origin).getAuthority());
+        } catch (IllegalArgumentException malformed) {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import org.earleaf.app.web.view.Format;
+import org.earleaf.app.web.view.MorningView;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+
+/** What to do today and in the next days, over the whole farm. */
+@Controller
+class MorningPage {
+    private final Desk desk;
+
+    MorningPage(Desk desk) {
+        this.desk = desk;
+    }
+
+    @GetMapping("/")
+    String morning(@ModelAttribute(name = "format", binding = false) Format format, Model model) {
+        model.addAttribute("view", MorningView.of(desk.today(), format));
+        return "morning";
+    }
+}

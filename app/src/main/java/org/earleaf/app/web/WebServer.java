@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import java.util.Map;
+import java.util.Objects;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.WebApplicationType;
+import org.springframework.boot.web.server.context.WebServerApplicationContext;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.support.GenericApplicationContext;
+
+/** Starts and stops the pages. */
+public final class WebServer implements AutoCloseable {
+    private final ConfigurableApplicationContext context;
+
+    private WebServer(ConfigurableApplicationContext context) {
+        this.context = context;
+    }
+
+    /**
+     * @param address to listen on, "127.0.0.1" for this machine alone
+     * @param port 0 takes a free one
+     */
+    public static WebServer start(Days days, Notebook notebook, String address, int port) {
+        SpringApplication spring = new SpringApplication(WebConfig.class);
+        spring.setWebApplicationType(WebApplicationType.SERVLET);
+        spring.setDefaultProperties(Map.of("server.address", address, "server.port", port));
+        spring.addInitializers(context -> {
+            GenericApplicationContext beans = (GenericApplicationContext) context;
+            beans.registerBean(Desk.class, () -> new Desk(days, notebook));
+        });
+        return new WebServer(spring.run());
+    }
+
+    public int port() {
+        return Objects.requireNonNull(((WebServerApplicationContext) context).getWebServer())
+                .getPort();
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+}

@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.TextStyle;
+import java.time.temporal.ChronoUnit;
+import java.util.Locale;
+import org.earleaf.decide.DateSpread;
+import org.earleaf.decide.Spread;
+import org.earleaf.units.Units;
+
+/**
+ * How numbers and dates are written, in US or metric units: rates to 1 lb or 0.1 gal, money to $1 (a day's wait to
+ * $0.10), heights to 1 in. The one place where pages leave SI.
+ */
+public enum Format {
+    US,
+    METRIC;
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMMM", Locale.US);
+    private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.US);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM", Locale.US);
+    private static final double M2_PER_HA = 10_000;
+    private static final double CM_PER_IN = Units.MM_PER_IN / 10;
+
+    public static Format of(String units) {
+        return "metric".equalsIgnoreCase(units) ? METRIC : US;
+    }
+
+    public boolean isMetric() {
+        return this == METRIC;
+    }
+
+    /** "Tue 30 June". */
+    public static String day(LocalDate date) {
+        return DAY.format(date);
+    }
+
+    /** "Tuesday 30 June". */
+    public static String longDay(LocalDate date) {
+        return LONG_DAY.format(date);
+    }
+
+    /** "30 June". */
+    public static String date(LocalDate date) {
+        return DATE.format(date);
+    }
+
+    /** "on Sunday" within six days, else "on Sun 5 July". */
+    public static String soon(LocalDate date, LocalDate today) {
+        long days = ChronoUnit.DAYS.between(today, date);
+        if (days == 0) {
+            return "today";
+        }
+        if (days == 1) {
+            return "tomorrow";
+        }
+        return days > 1 && days < 7
+                ? "on " + date.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.US)
+                : "on " + day(date);
+    }
+
+    /** The spread of a date, "2 to 9 July", "28 June to 3 July", "2 July to never". */
+    public static String range(DateSpread dates) {
+        if (dates.p10().isEmpty()) {
+            return "never";
+        }
+        LocalDate from = dates.p10().get();
+        if (dates.p90().isEmpty()) {
+            return date(from) + " to never";
+        }
+        LocalDate to = dates.p90().get();
+        boolean sameMonth = from.getMonth() == to.getMonth();
+        return (sameMonth ? from.getDayOfMonth() + "" : date(from)) + " to " + date(to);
+    }
+
+    /** A number to so many decimals with a true minus sign; never "-0". */
+    public static String number(double value, int decimals) {
+        if (Double.isNaN(value) || Double.isInfinite(value)) {
+            return "not known";
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        String digits = String.format(Locale.US, "%,." + decimals + "f", rounded.abs());
+        return rounded.signum() < 0 ? "\u2212" + digits : digits;
+    }
+
+    /** Of ten futures. */
+    public static int inTen(double share) {
+        return (int) Math.round(10 * share);
+    }
+
+    /** "9 of 10". */
+    public static String chance(double share) {
+        return inTen(share) + " of 10";
+    }
+
+    /** Kilograms a hectare in one pound an acre, or one. */
+    public double perNitrogenUnit_kgHa() {
+        return this == US ? Units.KGHA_PER_LBAC : 1;
+    }
+
+    public double nitrogenValue(double kgHa) {
+        return this == US ? Units.lbAc(kgHa) : kgHa;
+    }
+
+    public String nitrogen(double kgHa) {
+        return number(nitrogenValue(kgHa), 0);
+    }
+
+    public String nitrogenFine(double kgHa) {
+        return number(nitrogenValue(kgHa), 1);
+    }
+
+    public String nitrogenUnit() {
+        return this == US ? "lb N/ac" : "kg N/ha";
+    }
+
+    /** Pounds or kilograms, where "an acre" stands in the heading. */
+    public String massUnit() {
+        return this == US ? "lb" : "kg";
+    }
+
+    public String areaName() {
+        return this == US ? "an acre" : "a hectare";
+    }
+
+    public String area(double ha) {
+        return number(areaValue(ha), this == US ? 0 : 1);
+    }
+
+    public double areaValue(double ha) {
+        return this == US ? ha / Units.HA_PER_AC : ha;
+    }
+
+    public String areaUnit() {
+        return this == US ? "ac" : "ha";
+    }
+
+    public double moneyValue(double usdHa) {
+        return this == US ? usdHa * Units.HA_PER_AC : usdHa;
+    }
+
+    /** Money on an acre or hectare to $1, without the sign. */
+    public String money(double usdHa) {
+        return number(moneyValue(usdHa), 0);
+    }
+
+    public String moneyFine(double usdHa) {
+        double value = moneyValue(usdHa);
+        return (value < 0 ? "\u2212$" : "$") + number(Math.abs(value), 2);
+    }
+
+    public String moneyUnit() {
+        return this == US ? "$/ac" : "$/ha";
+    }
+
+    /** "(11 to 102)". */
+    public String moneyRange(double low_usdHa, double high_usdHa) {
+        return "(" + money(low_usdHa) + " to " + money(high_usdHa) + ")";
+    }
+
+    public double lengthValue(double cm) {
+        return this == US ? cm / CM_PER_IN : cm;
+    }
+
+    public String length(double cm) {
+        return number(lengthValue(cm), 0);
+    }
+
+    public String lengthUnit() {
+        return this == US ? "in" : "cm";
+    }
+
+    /** Height with its spread. */
+    public Markup height(Spread cm) {
+        return new Say()
+                .text(length(cm.p50()))
+                .unit(lengthUnit())
+                .range("(" + length(cm.p10()) + " to " + length(cm.p90()) + ")")
+                .done();
+    }
+
+    public String rain(double mm) {
+        return this == US ? number(Units.inches(mm), 1) : number(mm, 0);
+    }
+
+    public String rainUnit() {
+        return this == US ? "in" : "mm";
+    }
+
+    public String temperature(double celsius) {
+        return number(this == US ? Units.fahrenheit(celsius) : celsius, 0);
+    }
+
+    public String temperatureUnit() {
+        return this == US ? "°F" : "°C";
+    }
+
+    public String yield(double dry_kgHa) {
+        return this == US
+                ? number(Units.buAc(dry_kgHa), 0)
+                : number(dry_kgHa / Units.DRY_SHARE_OF_TRADE_CORN / 1000, 1);
+    }
+
+    public String yieldUnit() {
+        return this == US ? "bu/ac" : "t/ha";
+    }
+
+    /** Amount of product on ground, digits and unit apart. */
+    public String product(double rate, boolean liquid) {
+        double perAcre = liquid ? rate / Units.LHA_PER_GALAC : Units.lbAc(rate);
+        return number(this == US ? perAcre : rate, liquid ? 1 : 0);
+    }
+
+    public String productUnit(boolean liquid) {
+        if (this == US) {
+            return liquid ? "gal/ac" : "lb/ac";
+        }
+        return liquid ? "L/ha" : "kg/ha";
+    }
+
+    /** Plants on an acre (to 100) or a hectare. */
+    public String plants(double perM2) {
+        double value = this == US ? perM2 * Units.M2_PER_AC : perM2 * M2_PER_HA;
+        return number(Math.round(value / 100) * 100.0, 0);
+    }
+}

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.Brief;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.Outlook;
+
+/** Says in one or two sentences what to do this morning, with the reason in it. */
+final class MorningHeadline {
+    private MorningHeadline() {}
+
+    static Markup of(Brief brief, List<Option> today, List<Option> later, Format format) {
+        if (!today.isEmpty()) {
+            return act(brief, today, format);
+        }
+        if (!later.isEmpty()) {
+            Option next = later.get(0);
+            return new Say()
+                    .now("Today")
+                    .text(" no pass. Next: " + MorningView.label(next.field(), next.zone()) + " "
+                            + Format.soon(next.date(), brief.on()) + reason(brief, next, format) + ".")
+                    .done();
+        }
+        return new Say()
+                .now("Today")
+                .text(" no pass would pay. " + nothing(brief))
+                .done();
+    }
+
+    private static Markup act(Brief brief, List<Option> today, Format format) {
+        Option first = today.get(0);
+        boolean same = today.stream().allMatch(o -> o.placement() == first.placement());
+        String where = same ? " " + Words.where(first.placement()) : "";
+        String name = MorningView.label(first.field(), first.zone());
+        Say say = new Say().now("Today");
+        if (today.size() == 1) {
+            return say.text(" put nitrogen" + where + " on " + name + reason(brief, first, format) + ".")
+                    .done();
+        }
+        return say.text(" put nitrogen" + where + " on " + Words.count(today.size(), "field") + ". " + name + " first"
+                        + reason(brief, first, format) + ".")
+                .done();
+    }
+
+    /** ": it runs short on Sunday", or the cost of waiting when it never does. */
+    private static String reason(Brief brief, Option o, Format format) {
+        Optional<LocalDate> shortOn =
+                MorningView.outlook(brief, o).map(Outlook::nShort).flatMap(s -> s.p50());
+        if (shortOn.isPresent()) {
+            return shortOn.get().isAfter(brief.on())
+                    ? ": it runs short " + Format.soon(shortOn.get(), brief.on())
+                    : ": it has been short since " + Format.date(shortOn.get());
+        }
+        return o.waitCost_usdHaDay() > 0
+                ? ": each day of waiting costs " + format.moneyFine(o.waitCost_usdHaDay()) + " " + format.areaName()
+                : ": it gains $" + format.money(o.worth().mean_usdHa()) + " " + format.areaName();
+    }
+
+    private static String nothing(Brief brief) {
+        long likely = brief.outlooks().stream()
+                .filter(o -> o.nShort().p50().isPresent())
+                .count();
+        if (brief.outlooks().isEmpty()) {
+            return "No corn stands on this farm.";
+        }
+        return likely == 0
+                ? "No field is likely to run short of nitrogen."
+                : Words.capital(Words.count((int) likely, "field"))
+                        + " may run short, but no pass would earn its cost back.";
+    }
+}

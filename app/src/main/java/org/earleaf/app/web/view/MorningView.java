@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.Brief;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.drawing.Marks;
+import org.earleaf.app.web.drawing.Thumbnail;
+import org.earleaf.app.web.drawing.Whisker;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.Outlook;
+import org.earleaf.decide.Reason;
+import org.earleaf.field.Reading;
+import org.earleaf.weather.WeatherDay;
+
+/** The morning page. */
+public record MorningView(
+        String date,
+        List<Markup> constants,
+        Markup headline,
+        List<Entry> entries,
+        List<Later> later,
+        ReachView reach,
+        List<LeftRow> leftOut,
+        List<ReadingRow> readings,
+        List<String> cautions,
+        String behind) {
+
+    /** A pass for today. */
+    public record Entry(
+            String when,
+            String name,
+            String area,
+            String place,
+            Markup what,
+            Markup product,
+            String why,
+            WorthView worth,
+            String waiting,
+            String waitField,
+            Markup thumbnail,
+            boolean first) {}
+
+    /** A pass of the next days. */
+    public record Later(
+            String when,
+            String name,
+            String place,
+            Markup what,
+            Markup worth,
+            String chance,
+            String waiting,
+            String why) {}
+
+    /** Something that is not proposed. */
+    public record LeftRow(String name, String kind, String reason) {}
+
+    /** A reading worth the drive; {@code link} is empty when it cannot be entered on the Walk page. */
+    public record ReadingRow(String name, Markup take, String link, String because) {}
+
+    public static MorningView of(FarmDay day, Format format) {
+        Brief brief = day.brief();
+        Places places = Places.of(day.farm());
+        List<Option> today = brief.passes().stream()
+                .filter(p -> !p.date().isAfter(brief.on()))
+                .toList();
+        List<Option> later = brief.passes().stream()
+                .filter(p -> p.date().isAfter(brief.on()))
+                .sorted(Comparator.comparing(Option::date))
+                .toList();
+        return new MorningView(
+                Format.longDay(brief.on()),
+                constants(day, brief, format),
+                MorningHeadline.of(brief, today, later, format),
+                entries(day, brief, today, places, format),
+                laters(brief, later, places, format),
+                ReachView.of(brief, day.farm(), places, format),
+                leftOut(brief),
+                readings(brief, places),
+                brief.cautions(),
+                Format.number(brief.seasonsSimulated(), 0) + " seasons were simulated for this page.");
+    }
+
+    private static List<Markup> constants(FarmDay day, Brief brief, Format format) {
+        List<Markup> all = new ArrayList<>();
+        List<WeatherDay> forecast = day.farm().weather().forecast();
+        forecast.stream()
+                .filter(w -> w.date().equals(brief.on()))
+                .findFirst()
+                .ifPresent(w -> all.add(new Say()
+                        .text(format.temperature(w.tmin_C()) + " to " + format.temperature(w.tmax_C()))
+                        .unit(format.temperatureUnit())
+                        .done()));
+        all.add(rain(day, forecast, brief.on(), format));
+        Words.stages(brief.outlooks()).ifPresent(s -> all.add(Markup.text("Corn " + s)));
+        return all;
+    }
+
+    private static Markup rain(FarmDay day, List<WeatherDay> forecast, LocalDate on, Format format) {
+        List<Double> chances = day.farm().weather().rainChance();
+        boolean any = false;
+        for (int k = 0; k < forecast.size(); k++) {
+            WeatherDay w = forecast.get(k);
+            any |= !w.date().isBefore(on);
+            if (!w.date().isBefore(on) && w.rain_mm() >= 1) {
+                Say say = new Say()
+                        .text("Rain " + Format.day(w.date()) + ", " + format.rain(w.rain_mm()))
+                        .unit(format.rainUnit());
+                double chance = k < chances.size() ? chances.get(k) : Double.NaN;
+                return (Double.isNaN(chance) ? say : say.text(", " + Format.inTen(chance) + " chances in 10")).done();
+            }
+        }
+        return Markup.text(any ? "No rain in the forecast" : "No forecast given");
+    }
+
+    private static List<Entry> entries(FarmDay day, Brief brief, List<Option> today, Places places, Format format) {
+        Whisker scale = Whisker.scaleOf(today.stream().map(Option::worth).toList());
+        List<Entry> entries = new ArrayList<>();
+        for (Option o : today) {
+            Optional<Outlook> outlook = outlook(brief, o);
+            double area_ha = outlook.map(k -> k.zone().area_ha()).orElse(Double.NaN);
+            double wait = o.waitCost_usdHaDay();
+            entries.add(new Entry(
+                    entries.isEmpty() ? "First" : "Then",
+                    label(o.field(), o.zone()),
+                    Double.isNaN(area_ha) ? "" : format.area(area_ha) + " " + format.areaUnit(),
+                    places.of(o.field(), o.zone()),
+                    new Say()
+                            .markup(Words.rate(o, format))
+                            .text(" " + Words.where(o.placement()) + ", " + o.rig() + ".")
+                            .done(),
+                    Words.product(o, format),
+                    why(o),
+                    WorthView.of(o.worth(), scale, "$0", false, format),
+                    format.moneyFine(wait),
+                    Double.isNaN(area_ha) ? "" : "$" + Format.number(Math.max(0, wait * area_ha), 0) + " a field",
+                    outlook.map(k -> thumbnail(k, format)).orElse(Markup.NONE),
+                    entries.isEmpty()));
+        }
+        return entries;
+    }
+
+    private static Markup thumbnail(Outlook o, Format format) {
+        double left = SoilSums.mineral(o.trace(), o.today());
+        String label = "Soil under two rows, " + o.zone().label() + ": " + format.nitrogen(left) + " "
+                + format.nitrogenUnit() + " to 5 ft";
+        return Thumbnail.of(o.zone(), o.trace(), o.today(), format, label);
+    }
+
+    private static List<Later> laters(Brief brief, List<Option> later, Places places, Format format) {
+        return later.stream()
+                .map(o -> new Later(
+                        Format.day(o.date()),
+                        label(o.field(), o.zone()),
+                        places.of(o.field(), o.zone()),
+                        new Say()
+                                .markup(Words.rate(o, format))
+                                .text(" " + Words.where(o.placement()) + ", " + o.rig())
+                                .done(),
+                        new Say()
+                                .strong(format.money(o.worth().mean_usdHa()))
+                                .range(format.moneyRange(
+                                        o.worth().p10_usdHa(), o.worth().p90_usdHa()))
+                                .done(),
+                        Format.chance(o.worth().chanceItPays()),
+                        format.moneyFine(o.waitCost_usdHaDay()),
+                        why(o)))
+                .toList();
+    }
+
+    private static List<LeftRow> leftOut(Brief brief) {
+        return brief.leftOut().stream()
+                .map(l -> new LeftRow(label(l.field(), l.zone()), Words.capital(l.kind()), l.reason()))
+                .toList();
+    }
+
+    private static List<ReadingRow> readings(Brief brief, Places places) {
+        return brief.readings().stream()
+                .map(r -> new ReadingRow(
+                        label(r.field(), r.zone()),
+                        Marks.reading(Words.capital(r.kind())),
+                        Reading.Kind.findByWord(r.kind())
+                                .map(k -> "/walk?place=" + places.of(r.field(), r.zone()) + "&kind=" + k.word())
+                                .orElse(""),
+                        r.because()))
+                .toList();
+    }
+
+    private static String why(Option o) {
+        return String.join(" ", o.why().stream().map(Reason::sentence).toList());
+    }
+
+    static String label(String field, String zone) {
+        return zone.isEmpty() ? field : field + ", " + zone;
+    }
+
+    static Optional<Outlook> outlook(Brief brief, Option o) {
+        return brief.outlooks().stream()
+                .filter(k ->
+                        k.zone().field().equals(o.field()) && k.zone().zone().equals(o.zone()))
+                .findFirst();
+    }
+}

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.earleaf.decide.DateSpread;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.Outlook;
+import org.earleaf.field.Placement;
+import org.earleaf.season.SeasonTrace.Daily;
+
+/** Phrases that several pages share. */
+final class Words {
+    private static final String[] NUMBERS = {
+        "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"
+    };
+
+    private Words() {}
+
+    /** "two" to twelve, then digits. */
+    static String number(int n) {
+        return n < NUMBERS.length ? NUMBERS[n] : Integer.toString(n);
+    }
+
+    /** "two fields", "one field". */
+    static String count(int n, String noun) {
+        return number(n) + " " + noun + (n == 1 ? "" : "s");
+    }
+
+    static String capital(String phrase) {
+        return phrase.isEmpty() ? phrase : phrase.substring(0, 1).toUpperCase(Locale.US) + phrase.substring(1);
+    }
+
+    /** Where a pass puts it, as part of a sentence. */
+    static String where(Placement placement) {
+        return switch (placement) {
+            case ROW_BASE -> "at the row base";
+            case MID_DRIBBLE -> "dribbled between the rows";
+            case MID_INJECT -> "by coulter between the rows";
+            case ROW_INJECT -> "by coulter beside the row";
+            case INCORPORATED -> "worked in";
+            case AMMONIA -> "knifed in";
+            default -> placement.word();
+        };
+    }
+
+    /** "5 July (2 to 9 July)" or what stands for never. */
+    static Markup shortDate(DateSpread dates) {
+        Optional<LocalDate> likely = dates.p50();
+        if (likely.isPresent()) {
+            return new Say()
+                    .text(Format.day(likely.get()))
+                    .range("(" + Format.range(dates) + ")")
+                    .done();
+        }
+        return Markup.text(
+                Format.inTen(dates.probability()) == 0
+                        ? "never"
+                        : "in " + Format.chance(dates.probability()) + " futures");
+    }
+
+    /** "V10 to V12", the least and the most advanced corn; empty when none stands. */
+    static Optional<String> stages(List<Outlook> outlooks) {
+        List<Outlook> standing = outlooks.stream()
+                .filter(o -> o.leafCollars() > 0)
+                .sorted((a, b) -> Double.compare(advance(a), advance(b)))
+                .toList();
+        if (standing.isEmpty()) {
+            return Optional.empty();
+        }
+        String first = standing.get(0).stage();
+        String last = standing.get(standing.size() - 1).stage();
+        return Optional.of(first.equals(last) ? first : first + " to " + last);
+    }
+
+    private static double advance(Outlook o) {
+        return o.leafCollars() + 100 * o.trace().at(o.today(), Daily.REP);
+    }
+
+    /** "40 lb N/ac". */
+    static Markup rate(Option option, Format format) {
+        return new Say()
+                .strong(format.nitrogen(option.nitrogen_kgHa()))
+                .unit(format.nitrogenUnit())
+                .done();
+    }
+
+    /** "40 lb at the row base, highboy". */
+    static String choice(Option o, Format format) {
+        return format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit() + " " + where(o.placement()) + ", "
+                + o.rig();
+    }
+
+    /** "UAN 32, 11.3 gal/ac". */
+    static Markup product(Option o, Format format) {
+        return new Say()
+                .text(o.product() + ", " + format.product(o.productRate(), o.liquid()))
+                .unit(format.productUnit(o.liquid()))
+                .done();
+    }
+}

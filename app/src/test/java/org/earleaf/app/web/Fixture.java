@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.earleaf.Brief;
+import org.earleaf.Cautions;
+import org.earleaf.app.FarmDay;
+import org.earleaf.decide.DateSpread;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.OutOfReach;
+import org.earleaf.decide.Outlook;
+import org.earleaf.decide.Spread;
+import org.earleaf.decide.Worth;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Prices;
+import org.earleaf.farm.Rig;
+import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.Drainage;
+import org.earleaf.field.Placement;
+import org.earleaf.field.PreviousCrop;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Tillage;
+import org.earleaf.field.Zone;
+import org.earleaf.season.SeasonTrace;
+import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.season.ToySeason;
+import org.earleaf.soil.Horizon;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Flag;
+import org.earleaf.units.Units;
+import org.earleaf.weather.Site;
+import org.earleaf.weather.WeatherDay;
+import org.earleaf.weather.WeatherSeries;
+
+/** An invented farm on 30 June 2026, with toy seasons, for tests of pages. */
+public final class Fixture implements FarmDay {
+    public static final LocalDate TODAY = LocalDate.of(2026, 6, 30);
+    static final Zone MILL = zone("Mill Eighty", "", 31.6, .762, 22, 24, PreviousCrop.CORN);
+    private static final List<Zone> ZONES = List.of(
+            MILL,
+            zone("Creek Bottom", "", 26, .762, 12, 34, PreviousCrop.SOYBEAN),
+            zone("Sand Ridge", "", 16.2, .762, 82, 6, PreviousCrop.CORN),
+            zone("Long Quarter", "east", 30.4, .508, 18, 27, PreviousCrop.SOYBEAN),
+            zone("Long Quarter", "west", 34, .508, 40, 22, PreviousCrop.SOYBEAN));
+
+    private final List<Reading> readings;
+
+    public Fixture() {
+        this(List.of());
+    }
+
+    Fixture(List<Reading> readings) {
+        this.readings = List.copyOf(readings);
+    }
+
+    private static Zone zone(
+            String field, String zone, double ha, double spacing_m, double sand, double clay, PreviousCrop before) {
+        Horizon top = new Horizon(0, 300, sand, clay, 3.2, 6.4, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+        Horizon below = new Horizon(300, 1524, sand, clay, .8, 6.6, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+        return new Zone(
+                field,
+                zone,
+                ha,
+                "corn",
+                LocalDate.of(2026, 5, 4),
+                108,
+                8.2,
+                spacing_m,
+                before,
+                Drainage.WELL,
+                Tillage.REDUCED,
+                Double.NaN,
+                Double.NaN,
+                "Demo 108",
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                SoilProfile.of(List.of(top, below), field, new ArrayList<>()));
+    }
+
+    private static Rig rig(String name, String kind, double clearance_m, Set<Placement> placements) {
+        return new Rig(name, kind, clearance_m, 27.4, 4.5, 2, 6, 1e5, 4e5, 2, placements, 22, .05, .1, .8);
+    }
+
+    @Override
+    public Farm farm() {
+        List<WeatherDay> forecast = List.of(
+                WeatherDay.of(TODAY, 29, 14, 0),
+                WeatherDay.of(TODAY.plusDays(1), 31, 16, 0),
+                WeatherDay.of(TODAY.plusDays(2), 27, 17, 15));
+        return new Farm(
+                "Tern Hollow Farm",
+                new Site(41.8, -93.4, 300),
+                ZoneId.of("America/Chicago"),
+                new Prices(4.5, .35, 1.2, Map.of()),
+                ZONES,
+                List.of(),
+                readings,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(
+                        rig("highboy", "self-propelled", 1.83, Set.of(Placement.ROW_BASE, Placement.MID_DRIBBLE)),
+                        rig("coulter bar", "toolbar", .91, Set.of(Placement.MID_INJECT))),
+                new WeatherBook(
+                        new WeatherSeries(List.of(WeatherDay.of(TODAY.minusDays(1), 28, 15, 0))),
+                        forecast,
+                        List.of(.0, .1, .7),
+                        List.of()),
+                List.of());
+    }
+
+    @Override
+    public LocalDate on() {
+        return TODAY;
+    }
+
+    @Override
+    public Brief brief() {
+        List<Option> passes = List.of(
+                options(MILL).get(0),
+                option(ZONES.get(2), 0, 45, Placement.ROW_BASE, 77),
+                option(ZONES.get(3), 2, 40, Placement.ROW_BASE, 59));
+        return new Brief(
+                farm().name(),
+                TODAY,
+                ZONES.stream().map(this::outlook).toList(),
+                passes,
+                List.of(
+                        new Brief.LeftOut(
+                                "Creek Bottom", "", "nitrogen", "Pays in 2 of 10 futures: soybeans left enough."),
+                        new Brief.LeftOut("Long Quarter", "west", "nitrogen", "A soil test first: see below.")),
+                List.of(new Brief.ReadingWorthTaking(
+                        "Long Quarter", "west", "nitrate", "The choice between 0 and 40 lb N/ac turns on it.")),
+                List.of(Cautions.LABEL, "UAN on the skin: wash at once."),
+                48_000);
+    }
+
+    @Override
+    public Outlook outlook(Zone zone) {
+        return look(zone, ToySeason.run(zone, zone.planted().minusDays(5), 70, start(zone)));
+    }
+
+    @Override
+    public Outlook outlookWith(Zone zone, Option option) {
+        return look(zone, ToySeason.run(zone, option.date(), option.nitrogen_kgHa(), start(zone) + 60));
+    }
+
+    private static double start(Zone zone) {
+        return zone.previousCrop() == PreviousCrop.SOYBEAN ? 130 : 55;
+    }
+
+    private Outlook look(Zone zone, SeasonTrace trace) {
+        int today = trace.day(TODAY);
+        double height = trace.at(today, Daily.HEIGHT_CM);
+        List<Spread> nni = new ArrayList<>();
+        Optional<LocalDate> shortOn = Optional.empty();
+        for (int day = 0; day < trace.days(); day++) {
+            double p50 = trace.at(day, Daily.NNI);
+            double wide = Math.max(0, day - today) * .0035 + .01;
+            nni.add(new Spread(p50 - wide, p50, Math.min(1.15, p50 + wide * .7)));
+            if (shortOn.isEmpty() && day > today && p50 < .93) {
+                shortOn = Optional.of(trace.date(day));
+            }
+        }
+        DateSpread spread = new DateSpread(
+                shortOn.map(d -> d.minusDays(3)),
+                shortOn,
+                shortOn.map(d -> d.plusDays(5)),
+                shortOn.isPresent() ? .9 : .2);
+        Optional<LocalDate> last = day(trace, Daily.HEIGHT_CM, 173).map(d -> d.minusDays(1));
+        return new Outlook(
+                zone,
+                TODAY,
+                trace,
+                "V" + (int) trace.at(today, Daily.COLLARS),
+                trace.at(today, Daily.COLLARS),
+                new Spread(height * .91, height, height * 1.1),
+                spread,
+                new Spread(8600, 10400, 11900),
+                "nitrogen",
+                day(trace, Daily.COLLARS, .1),
+                day(trace, Daily.REP, .01),
+                day(trace, Daily.REP, .999),
+                nni,
+                List.of(
+                        new OutOfReach("highboy", last, last.map(d -> d.plusDays(1))),
+                        new OutOfReach("coulter bar", Optional.empty(), Optional.of(TODAY.minusDays(2)))),
+                1e-9,
+                2e-9,
+                List.of(new Flag(zone.field(), "soil pH below 12 in was taken as above it")));
+    }
+
+    private static Optional<LocalDate> day(SeasonTrace trace, Daily what, double level) {
+        for (int day = 0; day < trace.days(); day++) {
+            if (trace.at(day, what) >= level) {
+                return Optional.of(trace.date(day));
+            }
+        }
+        return Optional.empty();
+    }
+
+    @Override
+    public List<Option> options(Zone zone) {
+        List<Option> all = new ArrayList<>();
+        for (int days = 0; days < 9; days += 2) {
+            for (double lb : new double[] {30, 50, 70}) {
+                for (Placement p : List.of(Placement.ROW_BASE, Placement.MID_DRIBBLE)) {
+                    double rate = 40 * Math.sqrt(lb / 50) * (p == Placement.ROW_BASE ? 1 : .8) - 4 * days;
+                    all.add(option(zone, days, lb, p, rate * 2.471));
+                }
+            }
+        }
+        all.sort((a, b) -> Double.compare(b.worth().mean_usdHa(), a.worth().mean_usdHa()));
+        return all;
+    }
+
+    private static Option option(Zone zone, int days, double lb, Placement placement, double mean) {
+        double kgHa = Units.kgHa(lb);
+        return new Option(
+                zone.field(),
+                zone.zone(),
+                "nitrogen",
+                TODAY.plusDays(days),
+                "UAN 32",
+                placement,
+                kgHa,
+                kgHa / .4242,
+                true,
+                "highboy",
+                new Worth(
+                        mean,
+                        mean - 110,
+                        mean + 105,
+                        Math.min(1, Math.max(0, .55 + mean / 330)),
+                        mean - 150,
+                        2.41,
+                        96,
+                        900),
+                12.1 - days,
+                List.of(
+                        () -> "Short of nitrogen about Sun 5 July (2 to 9 July).",
+                        () -> "The June rain left 17 lb in the top foot, and most of it lies between the rows."));
+    }
+}
