@@ -21,7 +21,7 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.servlet.ModelAndView;
-import org.springframework.web.servlet.resource.NoResourceFoundException;
+import org.springframework.web.servlet.NoHandlerFoundException;
 
 /** What went wrong, in sentences, with the way on. */
 @ControllerAdvice
@@ -80,7 +80,7 @@ class Faults {
         return page(HttpStatus.NOT_FOUND, new View(said, List.of("The fields of this farm are:"), fields), request);
     }
 
-    @ExceptionHandler({NoResourceFoundException.class, HttpRequestMethodNotSupportedException.class})
+    @ExceptionHandler({NoHandlerFoundException.class, HttpRequestMethodNotSupportedException.class})
     ModelAndView noPage(Exception missing, HttpServletRequest request) {
         return page(
                 HttpStatus.NOT_FOUND,

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.zip.CRC32;
-import org.earleaf.app.web.view.Format;
+import org.earleaf.app.web.text.Format;
 import org.jspecify.annotations.Nullable;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.ControllerAdvice;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import org.earleaf.app.web.view.Format;
+import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.MorningView;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;

@@ -109,10 +109,15 @@ public final class Fixture implements FarmDay {
                 List.of(
                         rig("highboy", "self-propelled", 1.83, Set.of(Placement.ROW_BASE, Placement.MID_DRIBBLE)),
                         rig("coulter bar", "toolbar", .91, Set.of(Placement.MID_INJECT))),
+                List.of(),
+                List.of(),
+                List.of(),
                 new WeatherBook(
                         new WeatherSeries(List.of(WeatherDay.of(TODAY.minusDays(1), 28, 15, 0))),
                         forecast,
                         List.of(.0, .1, .7),
+                        List.of(),
+                        List.of(),
                         List.of()),
                 List.of());
     }

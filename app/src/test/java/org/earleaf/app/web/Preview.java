@@ -5,13 +5,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.earleaf.app.FarmDay;
+import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
+import org.earleaf.record.Chain;
+import org.earleaf.record.FiledRecord;
+import org.earleaf.units.EarleafException;
 
 /** The pages over the fixture, for tests and for looking at while they are written ({@code main}). */
 public final class Preview implements Days, Notebook {
     private final List<Reading> readings = new ArrayList<>();
-    private final List<FiledRecord> records = new ArrayList<>();
+    private final List<Chain.Entry> records = new ArrayList<>();
 
     @Override
     public LocalDate today() {
@@ -42,37 +47,27 @@ public final class Preview implements Days, Notebook {
     }
 
     @Override
-    public FiledRecord file(MadePass made) {
-        FiledRecord record = new FiledRecord(
-                "record-" + (records.size() + 1),
-                records.size() + 1,
-                java.time.Instant.parse("2026-06-30T17:41:00Z"),
-                made.pass().field(),
-                made.pass().zone(),
-                made.pass().date(),
-                made.pass().product() + ", " + made.pass().rate() + " "
-                        + made.pass().rateUnit(),
-                List.of(new Item("Person", made.person(), "entered"), new Item("Rig", made.rig(), "load sheet")),
-                List.of(),
-                records.isEmpty() ? "" : records.get(0).fingerprint(),
-                Integer.toHexString(made.hashCode()));
-        records.add(0, record);
-        return record;
+    public Chain.Entry fileMade(Pass made, Function<Pass, FiledRecord> account) {
+        FiledRecord record = account.apply(made);
+        if (!record.problems().isEmpty()) {
+            throw new EarleafException(record.problems());
+        }
+        Optional<Chain.Entry> last =
+                records.isEmpty() ? Optional.empty() : Optional.of(records.get(records.size() - 1));
+        records.add(Chain.next(last, record));
+        return records.get(records.size() - 1);
     }
 
     @Override
-    public List<FiledRecord> records() {
+    public List<Chain.Entry> records() {
         return List.copyOf(records);
     }
 
     @Override
-    public Optional<FiledRecord> findRecord(String id) {
-        return records.stream().filter(r -> r.id().equals(id)).findFirst();
-    }
-
-    @Override
-    public Optional<String> findChainHead() {
-        return records.stream().map(FiledRecord::fingerprint).findFirst();
+    public Optional<Chain.Entry> findRecord(String numberOrId) {
+        return records.stream()
+                .filter(e -> (e.number() + "").equals(numberOrId))
+                .findFirst();
     }
 
     @Override

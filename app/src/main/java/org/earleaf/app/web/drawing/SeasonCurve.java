@@ -6,8 +6,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
-import org.earleaf.app.web.view.Format;
-import org.earleaf.app.web.view.Markup;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
 import org.earleaf.decide.DateSpread;
 import org.earleaf.decide.Spread;
 

@@ -2,8 +2,8 @@
 package org.earleaf.app.web.drawing;
 
 import java.util.List;
-import org.earleaf.app.web.view.Format;
-import org.earleaf.app.web.view.Markup;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
 import org.earleaf.field.Zone;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
-import org.earleaf.app.web.view.Markup;
+import org.earleaf.app.web.text.Markup;
 
 /** A chance as ten strokes, filled from the left, with a gap after five. */
 public final class Tally {

@@ -2,7 +2,7 @@
 package org.earleaf.app.web.drawing;
 
 import java.util.List;
-import org.earleaf.app.web.view.Markup;
+import org.earleaf.app.web.text.Markup;
 import org.earleaf.decide.Worth;
 
 /**

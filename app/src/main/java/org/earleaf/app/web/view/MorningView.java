@@ -11,6 +11,9 @@ import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.drawing.Thumbnail;
 import org.earleaf.app.web.drawing.Whisker;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Outlook;
 import org.earleaf.decide.Reason;
@@ -137,7 +140,7 @@ public record MorningView(
                     why(o),
                     WorthView.of(o.worth(), scale, "$0", false, format),
                     format.moneyFine(wait),
-                    Double.isNaN(area_ha) ? "" : "$" + Format.number(Math.max(0, wait * area_ha), 0) + " a field",
+                    Double.isNaN(area_ha) || wait <= 0 ? "" : "$" + Format.number(wait * area_ha, 0) + " a field",
                     outlook.map(k -> thumbnail(k, format)).orElse(Markup.NONE),
                     entries.isEmpty()));
         }

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.earleaf.Brief;
 import org.earleaf.app.web.drawing.Marks;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
 import org.earleaf.decide.OutOfReach;
 import org.earleaf.decide.Outlook;
 import org.earleaf.farm.Farm;

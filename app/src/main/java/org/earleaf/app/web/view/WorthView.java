@@ -3,6 +3,9 @@ package org.earleaf.app.web.view;
 
 import org.earleaf.app.web.drawing.Tally;
 import org.earleaf.app.web.drawing.Whisker;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Worth;
 
 /**

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app.web.view;
+package org.earleaf.app.web.text;
 
 /** Text that is already safe HTML; made by {@link Say} or by a drawing, printed by templates as it is. */
 public record Markup(String html) {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app.web.view;
+package org.earleaf.app.web.text;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -89,7 +90,7 @@ public enum Format {
 
     /** Of ten futures. */
     public static int inTen(double share) {
-        return (int) Math.round(10 * share);
+        return BigDecimal.valueOf(10 * share).setScale(0, RoundingMode.HALF_UP).intValue();
     }
 
     /** "9 of 10". */
@@ -150,7 +151,7 @@ public enum Format {
 
     public String moneyFine(double usdHa) {
         double value = moneyValue(usdHa);
-        return (value < 0 ? "\u2212$" : "$") + number(Math.abs(value), 2);
+        return (value < 0 ? "\u2212$" : "$") + number(value < 0 ? -value : value, 2);
     }
 
     public String moneyUnit() {
@@ -225,6 +226,6 @@ public enum Format {
     /** Plants on an acre (to 100) or a hectare. */
     public String plants(double perM2) {
         double value = this == US ? perM2 * Units.M2_PER_AC : perM2 * M2_PER_HA;
-        return number(Math.round(value / 100) * 100.0, 0);
+        return number(new BigDecimal(value).round(new MathContext(3)).doubleValue(), 0);
     }
 }

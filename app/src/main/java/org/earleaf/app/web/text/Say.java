@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app.web.view;
+package org.earleaf.app.web.text;
 
 /** Builds a sentence in the ranks of the page: the value strong, its unit small, its spread soft. Every text is escaped. */
 public final class Say {

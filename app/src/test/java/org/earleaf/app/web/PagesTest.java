@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Asks the real server, as a browser without script would. */
+class PagesTest {
+    private static WebServer server;
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+
+    @BeforeAll
+    static void start() {
+        server = Preview.start(0);
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+    }
+
+    private static HttpRequest.Builder at(String path) {
+        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path));
+    }
+
+    private static HttpResponse<String> get(String path) throws IOException, InterruptedException {
+        return CLIENT.send(at(path).build(), BodyHandlers.ofString());
+    }
+
+    private static HttpResponse<String> post(String path, String form, String header, String value)
+            throws IOException, InterruptedException {
+        HttpRequest request = at(path).header("Content-Type", "application/x-www-form-urlencoded")
+                .header(header, value)
+                .POST(HttpRequest.BodyPublishers.ofString(form))
+                .build();
+        return CLIENT.send(request, BodyHandlers.ofString());
+    }
+
+    @Test
+    void the_morning_page_opens_with_what_to_do_and_why() throws Exception {
+        HttpResponse<String> page = get("/");
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.body())
+                .containsPattern("<h1><span class=\"now\">Today</span> put nitrogen at the row base on two fields\\."
+                        + " Mill Eighty first: it runs short [\\w ]+\\.</h1>");
+    }
+
+    @Test
+    void a_page_keeps_to_itself() throws Exception {
+        HttpResponse<String> page = get("/");
+        assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))
+                .startsWith("default-src 'self';");
+        assertThat(page.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
+        assertThat(page.headers().firstValue("X-Frame-Options")).contains("DENY");
+        assertThat(page.body())
+                .doesNotContain("style=")
+                .doesNotContain("<script>")
+                .doesNotContain("http://1");
+    }
+
+    @Test
+    void a_form_from_another_site_is_turned_away() throws Exception {
+        assertThat(post("/look", "light=night", "Origin", "http://elsewhere.example")
+                        .statusCode())
+                .isEqualTo(403);
+        assertThat(post("/look", "light=night", "Sec-Fetch-Site", "cross-site").statusCode())
+                .isEqualTo(403);
+        assertThat(post("/look", "light=night", "X-Nothing", "said").statusCode())
+                .isEqualTo(403);
+    }
+
+    @Test
+    void the_choice_of_light_and_units_is_kept_in_a_cookie_and_leads_back() throws Exception {
+        String own = "http://127.0.0.1:" + server.port();
+        HttpResponse<String> answer = post("/look", "light=night&back=/field", "Origin", own);
+        assertThat(answer.statusCode()).isEqualTo(302);
+        assertThat(answer.headers().firstValue("Location")).contains("/field");
+        assertThat(answer.headers().firstValue("Set-Cookie").orElse("")).startsWith("light=night;");
+        HttpResponse<String> away = post("/look", "units=metric&back=//elsewhere.example", "Origin", own);
+        assertThat(away.headers().firstValue("Location")).contains("/");
+    }
+
+    @Test
+    void metric_units_reach_every_figure() throws Exception {
+        assertThat(get("/?units=metric").body())
+                .contains("kg N/ha", "L/ha", "$/ha")
+                .doesNotContain("lb N/ac</span>");
+    }
+
+    @Test
+    void an_unknown_page_says_so() throws Exception {
+        HttpResponse<String> page = get("/nowhere");
+        assertThat(page.statusCode()).isEqualTo(404);
+        assertThat(page.body()).contains("There is no such page.");
+    }
+}
