@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import org.earleaf.exchange.table.Findings;
+import org.earleaf.exchange.table.Place;
+import org.earleaf.exchange.table.Texts;
+import org.earleaf.weather.WeatherDay;
+
+/** Days of weather as they are read: each once, in order, and such as the unit they claim can be. */
+final class DayBook {
+    /** No air temperature in °C is higher (the model's range). */
+    private static final double MOST_C = 55;
+    /** Half of all summer days warmer than this are no °C; colder than the other, no °F; own construct. */
+    private static final double HOT_SUMMER_C = 45;
+
+    /** The same for the middle highest and lowest temperature of summer days, on the cold side. */
+    static final double COLD_SUMMER_C = 8;
+
+    static final double COLD_SUMMER_NIGHT_C = -3;
+    private static final double WRONG_SHARE = 0.02;
+    private static final int ENOUGH_SUMMER_DAYS = 10;
+    private static final int ENOUGH_RAIN_DAYS = 30;
+    /** Mean of all days; the wettest farmed places have a third of it. */
+    private static final double FLOOD_MM = 15;
+
+    private record Noted(Place place, WeatherDay day) {}
+
+    private final Findings findings;
+    private final Map<LocalDate, Noted> days = new TreeMap<>();
+    private LocalDate latest = LocalDate.MIN;
+
+    DayBook(Findings findings) {
+        this.findings = findings;
+    }
+
+    void add(Place place, WeatherDay day) {
+        Noted before = days.putIfAbsent(day.date(), new Noted(place, day));
+        if (before == null) {
+            if (day.date().isBefore(latest)) {
+                findings.flag(
+                        new Place(place.file(), 0, ""), "order", "rows not in the order of days; they were sorted");
+            }
+            latest = day.date();
+        } else if (before.day().equals(day)) {
+            findings.flag(place, "twice", day.date() + " stands twice with the same values; one is read");
+        } else {
+            findings.problem(
+                    place,
+                    day.date() + " a second time with other values (first in " + before.place() + ")",
+                    "every day once",
+                    "Keep the row that is right.");
+        }
+    }
+
+    List<WeatherDay> days() {
+        return days.values().stream().map(Noted::day).toList();
+    }
+
+    /** Every day of another book. */
+    void addAll(DayBook other) {
+        other.days.values().forEach(n -> add(n.place(), n.day()));
+    }
+
+    /** Days of this book, and those of the other that it lacks. */
+    void addMissing(DayBook other) {
+        other.days.forEach(days::putIfAbsent);
+    }
+
+    boolean isEmpty() {
+        return days.isEmpty();
+    }
+
+    /**
+     * Whether temperatures can be what their column says; notes the problem when they cannot.
+     *
+     * @param column name of the column of highest temperatures
+     * @param celsius whether it claims °C
+     * @param cold_C the middle summer day cannot be colder
+     * @param otherwise what to do about it
+     */
+    boolean hasLikelyTemperatures(
+            ToDoubleFunction<WeatherDay> temperature, String column, boolean celsius, double cold_C, String otherwise) {
+        List<Noted> hot = days.values().stream()
+                .filter(n -> temperature.applyAsDouble(n.day()) > MOST_C)
+                .toList();
+        double summer = summerMedian(temperature);
+        boolean tooHot = hot.size() > WRONG_SHARE * days.size() || summer > HOT_SUMMER_C;
+        if (celsius && tooHot) {
+            Noted first = hot.isEmpty() ? days.values().iterator().next() : hot.get(0);
+            String found = hot.isEmpty()
+                    ? "a middle summer day of " + Texts.number(summer)
+                    : Texts.number(temperature.applyAsDouble(first.day())) + " and " + (hot.size() - 1)
+                            + " more values over 55";
+            refuse(first, column, found, "temperatures in °C", "These look like °F: " + otherwise);
+            return false;
+        }
+        if (summer < cold_C) {
+            Noted first = days.values().iterator().next();
+            String found = "a middle summer day of " + Texts.number(summer) + " °C once converted";
+            refuse(first, column, found, "temperatures in the unit named", "They look like another unit: " + otherwise);
+            return false;
+        }
+        return true;
+    }
+
+    /** Notes a problem when so much rain can only be another unit. */
+    void checkRain(String column, String otherwise) {
+        double[] rain = values(n -> n.day().rain_mm());
+        double mean = Arrays.stream(rain).average().orElse(0);
+        if (rain.length >= ENOUGH_RAIN_DAYS && mean > FLOOD_MM) {
+            String found = Texts.number(mean) + " mm a day over all days, once converted";
+            refuse(days.values().iterator().next(), column, found, "rain in the unit named", otherwise);
+        }
+    }
+
+    private void refuse(Noted first, String column, String found, String expected, String todo) {
+        Place place = new Place(first.place().file(), first.place().row(), column);
+        findings.problem(place, found, expected, todo);
+    }
+
+    private double summerMedian(ToDoubleFunction<WeatherDay> temperature) {
+        double[] summer = values(n -> {
+            int month = n.day().date().getMonthValue();
+            return month >= 6 && month <= 8 ? temperature.applyAsDouble(n.day()) : Double.NaN;
+        });
+        Arrays.sort(summer);
+        return summer.length < ENOUGH_SUMMER_DAYS ? Double.NaN : summer[summer.length / 2];
+    }
+
+    private double[] values(ToDoubleFunction<Noted> value) {
+        return days.values().stream()
+                .mapToDouble(value)
+                .filter(v -> !Double.isNaN(v))
+                .toArray();
+    }
+}

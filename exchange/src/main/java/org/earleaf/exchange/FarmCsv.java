@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.earleaf.exchange.table.Column;
+import org.earleaf.exchange.table.Findings;
+import org.earleaf.exchange.table.Limits;
+import org.earleaf.exchange.table.Measure;
+import org.earleaf.exchange.table.Place;
+import org.earleaf.exchange.table.Row;
+import org.earleaf.exchange.table.Sheet;
+import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.farm.Prices;
+import org.earleaf.units.Units;
+import org.earleaf.weather.Site;
+
+/** farm.csv: what there is once for the whole business, as key and value. */
+final class FarmCsv {
+    /** Drying, hauling and storage; common practice, no source. */
+    private static final double USUAL_HARVEST_COST_USDBU = 0.25;
+    /** Price of nitrogen where none is given; common practice, no source. */
+    private static final double USUAL_NITROGEN_USDKG = 0.60 / Units.KG_PER_LB;
+
+    private static final String UAN = "uan_price";
+
+    /** What farm.csv says. */
+    record Head(String name, Site site, ZoneId timeZone, Prices prices) {}
+
+    private final Sheet sheet;
+    private final Findings findings;
+    private final Column keyColumn;
+    private final Column value;
+    private final Map<String, Row> keys = new LinkedHashMap<>();
+    private final Set<String> asked = new LinkedHashSet<>();
+    private final List<String> inFile = new ArrayList<>();
+    private boolean whole = true;
+
+    private FarmCsv(Sheet sheet) {
+        this.sheet = sheet;
+        this.findings = sheet.findings();
+        this.keyColumn = sheet.text("key");
+        this.value = sheet.text("value");
+    }
+
+    static Optional<Head> read(Sheet sheet) {
+        FarmCsv file = new FarmCsv(sheet);
+        if (!sheet.isComplete()) {
+            return Optional.empty();
+        }
+        if (sheet.rows().isEmpty()) {
+            sheet.refuseNoRows();
+            return Optional.empty();
+        }
+        for (Row row : sheet.rows()) {
+            String name = row.text(file.keyColumn).toLowerCase(Locale.ROOT);
+            file.inFile.add(name);
+            Row before = file.keys.putIfAbsent(name, row);
+            if (before != null) {
+                row.refuse(
+                        file.keyColumn,
+                        "\"" + name + "\" a second time (first in row " + before.line() + ")",
+                        "every key once",
+                        "Keep the row that is right.");
+            }
+        }
+        return file.read();
+    }
+
+    private Optional<Head> read() {
+        String name = text("name");
+        Site site = new Site(
+                required("latitude", Measures.DEGREES, Measures.MODEL_LATITUDE),
+                required("longitude", Measures.DEGREES, Limits.refuse(-180, 180)),
+                required("elevation", Measures.ELEVATION_M, Measures.MODEL_ELEVATION));
+        Optional<ZoneId> zone = timeZone();
+        double corn = required("corn_price", Measures.CORN_USDBU, Limits.refuse(0.2, 100));
+        double harvest = optional("harvest_cost", Measures.CORN_USDBU, Limits.refuse(0, 10))
+                .orElseGet(() -> assumed("harvest_cost_usd_bu", USUAL_HARVEST_COST_USDBU, USUAL_HARVEST_COST_USDBU));
+        Map<String, Double> products = productPrices();
+        double nitrogen =
+                optional("n_price", Measures.USD_KG, Limits.refuse(0.02, 20)).orElseGet(() -> nitrogenPrice(products));
+        List.copyOf(keys.keySet()).forEach(this::unknown);
+        Prices prices = new Prices(corn, harvest, nitrogen, products);
+        return whole && zone.isPresent() ? Optional.of(new Head(name, site, zone.get(), prices)) : Optional.empty();
+    }
+
+    private double nitrogenPrice(Map<String, Double> products) {
+        Double uan = products.get("UAN 32");
+        return uan != null
+                ? uan
+                : assumed("n_price_usd_lb", USUAL_NITROGEN_USDKG * Units.KG_PER_LB, USUAL_NITROGEN_USDKG);
+    }
+
+    private double assumed(String key, double shown, double value) {
+        findings.flag(Place.of(sheet.name()), key, "no key " + key + "; " + shown + " is taken");
+        return value;
+    }
+
+    /** Prices of the built-in products; one price for UAN stands for every strength by its nitrogen. */
+    private Map<String, Double> productPrices() {
+        Map<String, Double> prices = new HashMap<>();
+        NitrogenProduct uan32 = NitrogenProduct.findBuiltIn("UAN 32").orElseThrow();
+        OptionalDouble uan = optional(UAN, perKg(uan32), Limits.refuse(0.005, 10));
+        for (NitrogenProduct product : NitrogenProduct.builtIn()) {
+            String key = product.name().toLowerCase(Locale.ROOT).replace(' ', '_') + "_price";
+            OptionalDouble own = optional(key, perKg(product), Limits.refuse(0.005, 10));
+            if (own.isPresent()) {
+                prices.put(product.name(), own.getAsDouble() / product.nitrogen_share());
+            } else if (uan.isPresent() && product.name().startsWith("UAN")) {
+                prices.put(product.name(), uan.getAsDouble() / uan32.nitrogen_share());
+            }
+        }
+        return prices;
+    }
+
+    /** Money for a kilogram of product. */
+    private static Measure perKg(NitrogenProduct product) {
+        Measure mass = Measure.of("usd_ton", 1 / (2000 * Units.KG_PER_LB))
+                .and("usd_t", 1e-3)
+                .and("usd_lb", 1 / Units.KG_PER_LB)
+                .and("usd_kg", 1);
+        if (!product.isLiquid()) {
+            return mass;
+        }
+        return mass.and("usd_gal", 1 / (Units.L_PER_GAL * product.density_kgL()))
+                .and("usd_l", 1 / product.density_kgL());
+    }
+
+    private String text(String key) {
+        Row row = keys.remove(key);
+        if (row == null) {
+            missing(key, key);
+            return "";
+        }
+        return row.text(valueOf(key, Measure.PLAIN, Limits.ANY, "").orElseThrow());
+    }
+
+    private Optional<ZoneId> timeZone() {
+        Row row = keys.get("time_zone");
+        String zone = text("time_zone");
+        if (row == null || zone.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(ZoneId.of(zone));
+        } catch (DateTimeException e) {
+            row.refuse(value, "\"" + zone + "\"", "a time zone such as America/Chicago", "Write region and city.");
+            return Optional.empty();
+        }
+    }
+
+    private double required(String key, Measure measure, Limits limits) {
+        OptionalDouble number = find(key, measure, limits);
+        if (number.isEmpty()) {
+            missing(key, measure.names(key));
+        }
+        return number.orElse(Double.NaN);
+    }
+
+    private OptionalDouble optional(String key, Measure measure, Limits limits) {
+        return find(key, measure, limits);
+    }
+
+    private OptionalDouble find(String key, Measure measure, Limits limits) {
+        asked.add(key);
+        OptionalDouble found = OptionalDouble.empty();
+        for (String inFile : List.copyOf(keys.keySet())) {
+            Optional<Column> column = valueOf(key, measure, limits, inFile);
+            if (column.isEmpty()) {
+                continue;
+            }
+            Row row = Objects.requireNonNull(keys.remove(inFile));
+            if (found.isPresent()) {
+                row.refuse(column.get(), "a second " + key, "one unit for it", "Keep the one you trust.");
+            } else {
+                found = OptionalDouble.of(row.number(column.get()));
+            }
+            whole &= row.isGood();
+        }
+        return found;
+    }
+
+    /** The value column as the key names its unit; empty when the key in the file is another. */
+    private Optional<Column> valueOf(String key, Measure measure, Limits limits, String inFile) {
+        String named = inFile.isEmpty() ? key : inFile;
+        return measure.find(key, named)
+                .map(unit -> new Column(key, true, limits, "value of " + named, value.index(), unit));
+    }
+
+    private void missing(String key, String names) {
+        whole = false;
+        findings.problem(
+                new Place(sheet.name(), 0, "key"),
+                "no key " + key + "; the keys are " + String.join(", ", inFile),
+                "a key " + names,
+                "Add a row with it.");
+    }
+
+    private void unknown(String key) {
+        Row row = keys.get(key);
+        Optional<String> base =
+                asked.stream().filter(a -> key.startsWith(a + "_")).findFirst();
+        if (row != null && base.isPresent()) {
+            row.refuse(
+                    keyColumn,
+                    "the key " + key,
+                    base.get() + " with a unit that is known",
+                    "See the reference of the farm folder for its units.");
+        } else if (row != null) {
+            findings.flag(row.place(), "unknown key", "the key " + key + " is not known; it is not read");
+        }
+    }
+}

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.earleaf.exchange.table.Column;
+import org.earleaf.exchange.table.Limits;
+import org.earleaf.exchange.table.Measure;
+import org.earleaf.exchange.table.Row;
+import org.earleaf.exchange.table.Sheet;
+import org.earleaf.field.Drainage;
+import org.earleaf.field.PreviousCrop;
+import org.earleaf.field.Tillage;
+import org.earleaf.field.Zone;
+import org.earleaf.soil.SoilProfile;
+
+/** fields.csv: one row for each field or zone with its crop of the season. */
+final class FieldsCsv {
+    /** The model's planting days, 26 March to 29 June; from February to August a date may be meant. */
+    private static final int FIRST_DAY = 85;
+
+    private static final int LAST_DAY = 180;
+    private static final int POSSIBLE_FROM = 32;
+    private static final int POSSIBLE_TO = 243;
+
+    /** Of corn in the Midwest; common practice, no source. */
+    private static final double USUAL_MATURITY_D = 108;
+
+    private static final double USUAL_POPULATION_M2 = 8.0;
+    private static final double USUAL_ROW_SPACING_M = 0.762;
+
+    /** A zone that still lacks its soil. */
+    record FieldRow(int line, String field, String zone, double area_ha, Function<SoilProfile, Zone> with) {}
+
+    private final Column field;
+    private final Column zone;
+    private final Column area;
+    private final Column crop;
+    private final Column planted;
+    private final Column maturity;
+    private final Column population;
+    private final Column spacing;
+    private final Column previous;
+    private final Column drainage;
+    private final Column tillage;
+    private final Column residue;
+    private final Column curve;
+    private final Column hybrid;
+    private final Column silk;
+    private final Column blackLayer;
+    private final Column goal;
+
+    private FieldsCsv(Sheet sheet) {
+        field = sheet.text("field");
+        zone = sheet.text("zone").emptyAllowed();
+        area = sheet.number("area", Measures.AREA_HA, Limits.refuse(0.004, 20_000));
+        crop = sheet.text("crop");
+        planted = sheet.text("planted");
+        maturity = sheet.number("relative_maturity", Measures.DAYS, Measures.MATURITY);
+        population = sheet.number("population", Measures.PLANTS_M2, Measures.POPULATION);
+        spacing = sheet.number("row_spacing", Measures.LENGTH_M, Measures.ROW_SPACING);
+        previous = sheet.text("previous_crop");
+        drainage = sheet.optionalText("drainage");
+        tillage = sheet.optionalText("tillage");
+        residue = sheet.optionalNumber("residue_cover", Measures.SHARE, Measures.SHARE_LIMITS);
+        curve = sheet.optionalNumber("curve_number", Measure.PLAIN, Limits.clamp(1, 30, 98, 100));
+        hybrid = sheet.optionalText("hybrid");
+        silk = sheet.optionalNumber("gdd_silk", Measures.GDD_F, Limits.refuse(800, 2200));
+        blackLayer = sheet.optionalNumber("gdd_black_layer", Measures.GDD_F, Limits.refuse(1500, 4000));
+        goal = sheet.optionalNumber("yield_goal", Measures.DRY_GRAIN_KGHA, Limits.refuse(0, 30_000));
+    }
+
+    static List<FieldRow> read(Sheet sheet, Names names) {
+        FieldsCsv file = new FieldsCsv(sheet);
+        if (!sheet.isComplete()) {
+            return List.of();
+        }
+        if (sheet.rows().isEmpty()) {
+            sheet.refuseNoRows();
+        }
+        List<FieldRow> rows = new ArrayList<>();
+        Map<String, Row> seen = new HashMap<>();
+        boolean named = true;
+        for (Row row : sheet.rows()) {
+            named &= !row.isEmpty(file.field);
+            file.refuseTwice(row, seen);
+            file.read(row, names).ifPresent(rows::add);
+        }
+        if (named) {
+            names.setWhole();
+        }
+        return rows;
+    }
+
+    private void refuseTwice(Row row, Map<String, Row> seen) {
+        String name = row.cell(field);
+        String key = (name + "|" + row.cell(zone)).toLowerCase(Locale.ROOT);
+        Row before = seen.putIfAbsent(key, row);
+        if (before != null && !name.isEmpty()) {
+            String label = row.isEmpty(zone) ? name : name + ", zone " + row.cell(zone);
+            row.refuse(
+                    field,
+                    label + " planted a second time (first in row " + before.line() + ")",
+                    "one planting of a zone",
+                    "Keep one row; give parts managed differently a zone name each.");
+        }
+        String whole = (name + "|").toLowerCase(Locale.ROOT);
+        boolean mixed = row.isEmpty(zone)
+                ? seen.keySet().stream().anyMatch(k -> k.startsWith(whole) && !k.equals(whole))
+                : seen.containsKey(whole);
+        if (mixed) {
+            row.refuse(
+                    zone,
+                    name + " both as a whole and in zones",
+                    "either one row without zone, or a zone name in every row of the field",
+                    "Name the zone in every row of this field.");
+        }
+    }
+
+    private Optional<FieldRow> read(Row row, Names names) {
+        String f = row.text(field);
+        String z = row.text(zone);
+        String c = row.text(crop).toLowerCase(Locale.ROOT);
+        boolean corn = c.equals("corn");
+        Optional<LocalDate> day = plantingDay(row, corn);
+        if (!f.isEmpty()) {
+            names.add(f, z, day, corn);
+        }
+        double ha = row.number(area);
+        double days = number(row, maturity, corn, USUAL_MATURITY_D);
+        double plants = number(row, population, corn, USUAL_POPULATION_M2);
+        double rows_m = number(row, spacing, corn, USUAL_ROW_SPACING_M);
+        PreviousCrop before = row.word(previous, PreviousCrop::findByWord, PreviousCrop.words())
+                .orElse(PreviousCrop.OTHER);
+        Drainage drain = row.word(drainage, Drainage::findByWord, Drainage.words(), Drainage.WELL, "well");
+        Tillage till = row.word(tillage, Tillage::findByWord, Tillage.words(), Tillage.REDUCED, "reduced");
+        double cover = row.number(residue);
+        double cn = row.number(curve);
+        String seed = row.text(hybrid);
+        double gddSilk = row.number(silk);
+        double gddBlack = row.number(blackLayer);
+        double grain = row.number(goal);
+        if (!row.isGood() || day.isEmpty()) {
+            return Optional.empty();
+        }
+        LocalDate on = day.get();
+        Function<SoilProfile, Zone> with = soil -> new Zone(
+                f, z, ha, c, on, days, plants, rows_m, before, drain, till, cover, cn, seed, gddSilk, gddBlack, grain,
+                soil);
+        return Optional.of(new FieldRow(row.line(), f, z, ha, with));
+    }
+
+    /** An empty cell is the usual value for corn, and nothing for another crop. */
+    private static double number(Row row, Column column, boolean corn, double usual) {
+        return corn ? row.number(column, usual) : row.number(column.emptyAllowed());
+    }
+
+    private Optional<LocalDate> plantingDay(Row row, boolean corn) {
+        Optional<LocalDate> date = row.date(planted);
+        if (!corn || date.isEmpty()) {
+            return date;
+        }
+        LocalDate day = date.get();
+        int of = day.getDayOfYear();
+        if (of < POSSIBLE_FROM || of > POSSIBLE_TO) {
+            row.refuse(
+                    planted,
+                    "corn planted on " + day,
+                    "a day from " + LocalDate.ofYearDay(day.getYear(), FIRST_DAY) + " to "
+                            + LocalDate.ofYearDay(day.getYear(), LAST_DAY),
+                    "Check month and day; the order is year, month, day.");
+            return date;
+        }
+        int in = Math.max(FIRST_DAY, Math.min(LAST_DAY, of));
+        if (in == of) {
+            return date;
+        }
+        LocalDate taken = LocalDate.ofYearDay(day.getYear(), in);
+        row.flag(
+                planted,
+                "outside the model's planting days",
+                day + " is outside the model's days; " + taken + " is taken");
+        return Optional.of(taken);
+    }
+}

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.earleaf.exchange.table.Column;
+import org.earleaf.exchange.table.Limits;
+import org.earleaf.exchange.table.Row;
+import org.earleaf.exchange.table.Sheet;
+import org.earleaf.weather.WeatherHour;
+
+/** hours.csv: weather by the hour, for spraying. */
+final class HoursCsv {
+    private HoursCsv() {}
+
+    static List<WeatherHour> read(Sheet sheet) {
+        Limits wind = Limits.refuse(0, 80);
+        Column time = sheet.text("time");
+        Column air = sheet.number("temperature", Measures.TEMPERATURE_C, Limits.refuse(-55, 55));
+        Column rh = sheet.number("rh", Measures.PERCENT, Limits.clamp(0, 0, 100, 110));
+        Column mean = sheet.number("wind", Measures.SPEED_MS, wind);
+        Column gust = sheet.optionalNumber("gust", Measures.SPEED_MS, wind);
+        Column from = sheet.optionalNumber("wind_from", Measures.DEGREES, Limits.refuse(0, 360));
+        Column rain = sheet.optionalNumber("rain", Measures.WATER_MM, Limits.refuse(0, 400));
+        Column chance = sheet.optionalNumber("rain_chance", Measures.SHARE, Measures.SHARE_LIMITS);
+        Column cloud = sheet.optionalNumber("cloud", Measures.SHARE, Measures.SHARE_LIMITS);
+        if (!sheet.isComplete()) {
+            return List.of();
+        }
+        Map<LocalDateTime, WeatherHour> hours = new TreeMap<>();
+        for (Row row : sheet.rows()) {
+            Optional<LocalDateTime> at = row.time(time);
+            double c = row.number(air);
+            double pct = row.number(rh);
+            double ms = row.number(mean);
+            double most = row.observed(gust);
+            double deg = row.observed(from);
+            double mm = row.observed(rain);
+            double share = row.observed(chance);
+            double sky = row.observed(cloud);
+            if (row.isGood() && at.isPresent()) {
+                WeatherHour hour = new WeatherHour(at.get(), c, pct, ms, most, deg, mm, share, sky);
+                if (hours.putIfAbsent(at.get(), hour) != null) {
+                    row.refuse(time, at.get() + " a second time", "every hour once", "Keep the row that is right.");
+                }
+            }
+        }
+        return new ArrayList<>(hours.values());
+    }
+}

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.earleaf.exchange.table.Column;
+import org.earleaf.exchange.table.Limits;
+import org.earleaf.exchange.table.Measure;
+import org.earleaf.exchange.table.Row;
+import org.earleaf.exchange.table.Sheet;
+import org.earleaf.exchange.table.Texts;
+import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.farm.Product;
+import org.earleaf.units.Dimension;
+
+/** products.csv: what is bought. */
+final class ProductsCsv {
+    private static final String PRICE_UNITS =
+            "usd/gal, usd/qt, usd/pt, usd/fl oz, usd/L, usd/ton, usd/t, usd/lb, usd/oz, usd/kg, usd/lb N, usd/kg N";
+    /** Shares are typed with two digits. */
+    private static final double SHARES_ROUNDING = 0.011;
+
+    private static final String SOURCE = "products.csv";
+
+    private final Shelf shelf;
+    private final Column product;
+    private final Column form;
+    private final Column density;
+    private final Column price;
+    private final Column priceUnit;
+    private final Column nitrogen;
+    private final Column urea;
+    private final Column ammonium;
+    private final Column nitrate;
+    private final Column registration;
+    private final Column caution;
+
+    private ProductsCsv(Sheet sheet, Shelf shelf) {
+        this.shelf = shelf;
+        product = sheet.text("product");
+        form = sheet.optionalText("form");
+        density = sheet.optionalNumber("density", Measures.DENSITY_KGL, Limits.refuse(0.3, 2.5));
+        price = sheet.optionalNumber("price", Measure.PLAIN, Limits.refuse(0, 100_000));
+        priceUnit = sheet.optionalText("price_unit");
+        nitrogen = sheet.optionalNumber("n", Measures.PERCENT, Limits.refuse(0, 82.3));
+        urea = sheet.optionalNumber("urea_share", Measure.PLAIN, Measures.SHARE_LIMITS);
+        ammonium = sheet.optionalNumber("ammonium_share", Measure.PLAIN, Measures.SHARE_LIMITS);
+        nitrate = sheet.optionalNumber("nitrate_share", Measure.PLAIN, Measures.SHARE_LIMITS);
+        registration = sheet.optionalText("registration");
+        caution = sheet.optionalText("caution");
+    }
+
+    static void read(Sheet sheet, Shelf shelf) {
+        ProductsCsv file = new ProductsCsv(sheet, shelf);
+        if (!sheet.isComplete()) {
+            shelf.setTorn();
+            return;
+        }
+        sheet.rows().forEach(file::read);
+    }
+
+    private void read(Row row) {
+        String name = row.text(product);
+        String code = row.word(form, Formulation::find, Formulation.words()).orElse("");
+        double kgL = row.number(density);
+        double money = row.number(price);
+        String unit = row.text(priceUnit);
+        Optional<NitrogenProduct> n = nitrogen(row, name, kgL);
+        double usdKg = nitrogenPrice(row, money, unit, n);
+        if (!row.isGood()) {
+            shelf.setTorn();
+            return;
+        }
+        Product made =
+                new Product(name, code, kgL, money, unit, n.orElse(null), row.text(registration), row.text(caution));
+        if (!shelf.add(made)) {
+            row.refuse(product, name + " a second time", "every product once", "Keep the row that is right.");
+        } else if (!Double.isNaN(usdKg)) {
+            shelf.price(name, usdKg);
+        }
+    }
+
+    /** Nitrogen facts of the row; those built in under that name when the row gives none. */
+    private Optional<NitrogenProduct> nitrogen(Row row, String name, double density_kgL) {
+        double pct = row.number(nitrogen);
+        double u = row.number(urea);
+        double a = row.number(ammonium);
+        double o = row.number(nitrate);
+        if (Double.isNaN(pct)) {
+            return NitrogenProduct.findBuiltIn(name);
+        }
+        if (pct == 0) {
+            return Optional.empty();
+        }
+        double sum = zero(u) + zero(a) + zero(o);
+        if (!row.isGood()) {
+            return Optional.empty();
+        }
+        if (Math.abs(sum - 1) > SHARES_ROUNDING) {
+            row.refuse(
+                    urea,
+                    "urea, ammonium and nitrate shares that add up to " + Texts.number(sum),
+                    "shares of its nitrogen that add up to 1",
+                    "Give urea_share, ammonium_share and nitrate_share.");
+            return Optional.empty();
+        }
+        return Optional.of(
+                new NitrogenProduct(name, pct / 100, density_kgL, zero(u) / sum, zero(a) / sum, zero(o) / sum, SOURCE));
+    }
+
+    private static double zero(double value) {
+        return Double.isNaN(value) ? 0 : value;
+    }
+
+    /** Money for a kilogram of nitrogen; {@code NaN} when the row does not say. */
+    private double nitrogenPrice(Row row, double money, String unit, Optional<NitrogenProduct> n) {
+        if (Double.isNaN(money)) {
+            return Double.NaN;
+        }
+        String per = unit.toLowerCase(Locale.ROOT).replaceAll("\\s+", "");
+        if (per.startsWith("usd/")) {
+            String of = per.substring("usd/".length());
+            boolean ofNitrogen = of.endsWith("n") && !of.endsWith("ton");
+            Optional<Double> kg = Dimension.MASS.findInside(1, ofNitrogen ? of.substring(0, of.length() - 1) : of);
+            if (kg.isPresent()) {
+                return n.isEmpty()
+                        ? Double.NaN
+                        : money / kg.get() / (ofNitrogen ? 1 : n.get().nitrogen_share());
+            }
+            Optional<Double> m3 = Dimension.VOLUME.findInside(1, of);
+            if (m3.isPresent()) {
+                return n.isEmpty()
+                        ? Double.NaN
+                        : money / (m3.get() * 1000 * n.get().nitrogen_kgL());
+            }
+        }
+        row.refuse(priceUnit, "\"" + unit + "\"", "one of " + PRICE_UNITS, "Write what the price is for.");
+        return Double.NaN;
+    }
+}

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.earleaf.exchange.table.Column;
+import org.earleaf.exchange.table.Limits;
+import org.earleaf.exchange.table.Measure;
+import org.earleaf.exchange.table.Row;
+import org.earleaf.exchange.table.Sheet;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Placement;
+import org.earleaf.units.Units;
+
+/** rigs.csv: machines that make passes. */
+final class RigsCsv {
+    private static final Set<String> KINDS = Set.of("self-propelled", "pulled", "toolbar", "tender", "hired");
+    private static final String KIND_WORDS = "self-propelled, pulled, toolbar, tender, hired";
+
+    /** Taken where a cell is empty, and said; common practice, no source. */
+    private static final double SPEED_MIN_MS = 4 * Units.MS_PER_MPH;
+
+    private static final double SPEED_MAX_MS = 10 * Units.MS_PER_MPH;
+    private static final double PRESSURE_MIN_PA = 15 * Units.PA_PER_PSI;
+    private static final double PRESSURE_MAX_PA = 60 * Units.PA_PER_PSI;
+    private static final double COST_USDHA = 10 / Units.HA_PER_AC;
+    private static final double HEEL_M3 = 5 * Units.L_PER_GAL / 1000;
+    private static final double PRIME_M3 = 5 * Units.L_PER_GAL / 1000;
+    /** A sprayer's share of field time at full width (ASAE D497.7, from memory). */
+    private static final double FIELD_EFFICIENCY = 0.65;
+
+    private final Column name;
+    private final Column kind;
+    private final Column clearance;
+    private final Column width;
+    private final Column tank;
+    private final Column speedMin;
+    private final Column speedMax;
+    private final Column pressureMin;
+    private final Column pressureMax;
+    private final Column outlets;
+    private final Column placements;
+    private final Column cost;
+    private final Column heel;
+    private final Column prime;
+    private final Column efficiency;
+
+    private RigsCsv(Sheet sheet) {
+        Limits speed = Limits.refuse(0.2, 30 * Units.MS_PER_MPH);
+        Limits pressure = Limits.refuse(3e4, 2e6);
+        name = sheet.text("rig");
+        kind = sheet.text("kind");
+        clearance = sheet.number("clearance", Measures.LENGTH_M, Limits.refuse(0.2, 4));
+        width = sheet.number("width", Measures.LENGTH_M, Limits.refuse(1, 60));
+        tank = sheet.number("tank", Measures.VOLUME_M3, Limits.refuse(0.05, 40));
+        speedMin = sheet.optionalNumber("speed_min", Measures.SPEED_MS, speed);
+        speedMax = sheet.optionalNumber("speed_max", Measures.SPEED_MS, speed);
+        pressureMin = sheet.optionalNumber("pressure_min", Measures.PRESSURE_PA, pressure);
+        pressureMax = sheet.optionalNumber("pressure_max", Measures.PRESSURE_PA, pressure);
+        outlets = sheet.optionalNumber("outlets_per_row", Measure.PLAIN, Limits.refuse(1, 4));
+        placements = sheet.text("placements");
+        cost = sheet.optionalNumber("cost", Measures.USD_HA, Limits.refuse(0, 500));
+        heel = sheet.optionalNumber("heel", Measures.VOLUME_M3, Limits.refuse(0, 2));
+        prime = sheet.optionalNumber("prime", Measures.VOLUME_M3, Limits.refuse(0, 2));
+        efficiency = sheet.optionalNumber("field_efficiency", Measures.PLAIN_SHARE, Limits.refuse(0.05, 1));
+    }
+
+    static List<Rig> read(Sheet sheet) {
+        RigsCsv file = new RigsCsv(sheet);
+        List<Rig> rigs = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        if (!sheet.isComplete()) {
+            return rigs;
+        }
+        for (Row row : sheet.rows()) {
+            String rig = row.text(file.name);
+            if (!seen.add(rig.toLowerCase(Locale.ROOT))) {
+                row.refuse(file.name, rig + " a second time", "every rig once", "Keep the row that is right.");
+            }
+            file.read(row, rig).ifPresent(rigs::add);
+        }
+        return rigs;
+    }
+
+    private Optional<Rig> read(Row row, String rig) {
+        String what = row.word(kind, RigsCsv::findKind, KIND_WORDS).orElse("");
+        boolean tender = what.equals("tender");
+        Rig made = new Rig(
+                rig,
+                what,
+                row.number(tender ? clearance.emptyAllowed() : clearance),
+                row.number(tender ? width.emptyAllowed() : width),
+                row.number(tank),
+                given(row, speedMin, SPEED_MIN_MS, tender),
+                given(row, speedMax, SPEED_MAX_MS, tender),
+                given(row, pressureMin, PRESSURE_MIN_PA, tender),
+                given(row, pressureMax, PRESSURE_MAX_PA, tender),
+                outlets(row, tender),
+                placements(row, tender),
+                given(row, cost, COST_USDHA, tender),
+                given(row, heel, HEEL_M3, tender),
+                given(row, prime, PRIME_M3, tender),
+                given(row, efficiency, FIELD_EFFICIENCY, tender));
+        refuseTurned(row, made.speedMin_ms(), made.speedMax_ms(), speedMax);
+        refuseTurned(row, made.pressureMin_Pa(), made.pressureMax_Pa(), pressureMax);
+        return row.isGood() ? Optional.of(made) : Optional.empty();
+    }
+
+    private static Optional<String> findKind(String word) {
+        String plain = word.toLowerCase(Locale.ROOT);
+        return KINDS.contains(plain) ? Optional.of(plain) : Optional.empty();
+    }
+
+    /** What a tender needs for no work of its own is taken without a remark. */
+    private static double given(Row row, Column column, double usual, boolean tender) {
+        return tender && row.isEmpty(column) ? usual : row.number(column, usual);
+    }
+
+    private int outlets(Row row, boolean tender) {
+        double count = given(row, outlets, 1, tender);
+        if (count != Math.rint(count) && !Double.isNaN(count)) {
+            row.refuse(
+                    outlets,
+                    row.cell(outlets),
+                    "a whole number, 1 to 4",
+                    "1 for the row middle, 2 for both sides of the base.");
+        }
+        return (int) count;
+    }
+
+    private Set<Placement> placements(Row row, boolean tender) {
+        Set<Placement> all = EnumSet.noneOf(Placement.class);
+        String cell = row.text(tender ? placements.emptyAllowed() : placements);
+        for (String word : cell.split(";")) {
+            if (word.isBlank()) {
+                continue;
+            }
+            Optional<Placement> found = Placement.findByWord(word);
+            if (found.isEmpty()) {
+                row.refuse(
+                        placements,
+                        "\"" + word.strip() + "\"",
+                        "words of " + Placement.words() + ", parted by ;",
+                        "Write what the rig can do in these words.");
+            }
+            found.ifPresent(all::add);
+        }
+        return all;
+    }
+
+    private static void refuseTurned(Row row, double least, double most, Column column) {
+        if (least > most) {
+            row.refuse(column, row.cell(column) + ", below its minimum", "a maximum above the minimum", "Check both.");
+        }
+    }
+}

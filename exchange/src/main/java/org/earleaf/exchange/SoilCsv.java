@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.earleaf.exchange.table.Column;
+import org.earleaf.exchange.table.Findings;
+import org.earleaf.exchange.table.Limits;
+import org.earleaf.exchange.table.Measure;
+import org.earleaf.exchange.table.Place;
+import org.earleaf.exchange.table.Row;
+import org.earleaf.exchange.table.Sheet;
+import org.earleaf.exchange.table.Texts;
+import org.earleaf.soil.Horizon;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Flag;
+
+/** soil.csv: horizons of a field or zone, top first. */
+final class SoilCsv {
+    private static final double EQUAL_MM = 0.6;
+    private static final double MODEL_DEPTH_MM = 1524;
+    private static final double NEUTRAL_PH = 6.5;
+
+    private record Key(String field, String zone) {}
+
+    private record Found(Row row, Horizon horizon) {}
+
+    private final Sheet sheet;
+    private final Column field;
+    private final Column zone;
+    private final Column top;
+    private final Column bottom;
+    private final Column sand;
+    private final Column clay;
+    private final Column om;
+    private final Column ph;
+    private final Column cec;
+    private final Column density;
+    private final Column wilting;
+    private final Column capacity;
+    private final Map<Key, List<Found>> horizons = new LinkedHashMap<>();
+    private boolean whole = true;
+
+    private SoilCsv(Sheet sheet) {
+        this.sheet = sheet;
+        Limits depth = Limits.refuse(0, 10_000);
+        field = sheet.text("field");
+        zone = sheet.text("zone").emptyAllowed();
+        top = sheet.number("top", Measures.SOIL_DEPTH_MM, depth);
+        bottom = sheet.number("bottom", Measures.SOIL_DEPTH_MM, depth);
+        sand = sheet.number("sand", Measures.PERCENT, Measures.PERCENT_LIMITS);
+        clay = sheet.number("clay", Measures.PERCENT, Measures.PERCENT_LIMITS);
+        om = sheet.number("om", Measures.PERCENT, Measures.PERCENT_LIMITS).emptyAllowed();
+        ph = sheet.number("ph", Measure.PLAIN, Limits.refuse(2, 11)).emptyAllowed();
+        cec = sheet.optionalNumber("cec", Measures.CEC_CMOLKG, Limits.refuse(0, 200));
+        density = sheet.optionalNumber("bulk_density", Measures.DENSITY_GCM3, Limits.refuse(0.05, 2.65));
+        wilting = sheet.optionalNumber("wilting_point", Measures.SHARE, Measures.SHARE_LIMITS);
+        capacity = sheet.optionalNumber("field_capacity", Measures.SHARE, Measures.SHARE_LIMITS);
+    }
+
+    static SoilCsv read(Sheet sheet, Names names) {
+        SoilCsv file = new SoilCsv(sheet);
+        file.whole = sheet.isComplete();
+        if (file.whole) {
+            if (sheet.rows().isEmpty()) {
+                sheet.refuseNoRows();
+                file.whole = false;
+            }
+            sheet.rows().forEach(row -> file.read(row, names));
+            file.horizons.values().forEach(file::checkOrder);
+        }
+        return file;
+    }
+
+    private void read(Row row, Names names) {
+        String f = names.field(row, field);
+        String z = names.zone(row, zone, f);
+        Horizon h = new Horizon(
+                row.number(top),
+                row.number(bottom),
+                row.number(sand),
+                row.number(clay),
+                row.number(om),
+                row.number(ph),
+                row.number(cec),
+                row.number(density),
+                row.number(wilting),
+                row.number(capacity));
+        if (h.sand_pct() + h.clay_pct() > 100 + 1e-6) {
+            row.refuse(
+                    clay,
+                    "sand plus clay " + Texts.number(h.sand_pct() + h.clay_pct()) + " %",
+                    "at most 100 %",
+                    "Check both; silt is the rest.");
+        }
+        if (h.top_mm() >= h.bottom_mm()) {
+            row.refuse(
+                    bottom,
+                    row.cell(bottom) + ", with the top at " + row.cell(top),
+                    "a bottom below the top",
+                    "Check both depths.");
+        }
+        if (row.isGood()) {
+            horizons.computeIfAbsent(new Key(f, z), k -> new ArrayList<>()).add(new Found(row, h));
+        } else {
+            whole = false;
+        }
+    }
+
+    private void checkOrder(List<Found> found) {
+        found.sort(Comparator.comparingDouble(x -> x.horizon().top_mm()));
+        double reached = 0;
+        for (Found x : found) {
+            Row row = x.row();
+            if (Math.abs(x.horizon().top_mm() - reached) > EQUAL_MM) {
+                String what = x.horizon().top_mm() > reached ? " leaves a gap" : " overlaps the horizon above";
+                row.refuse(
+                        top,
+                        row.cell(top) + what,
+                        Texts.number(top.unit().entered(reached)) + ", where the one above ends",
+                        "Let the horizons of a zone meet, the first beginning at 0.");
+            }
+            reached = x.horizon().bottom_mm();
+        }
+        Found first = found.get(0);
+        if (Double.isNaN(first.horizon().om_pct())) {
+            first.row().refuse(om, "an empty cell", "organic matter of the top horizon", "Fill the cell.");
+        }
+        if (Double.isNaN(first.horizon().ph())) {
+            first.row().flag(ph, "empty", "empty; " + NEUTRAL_PH + " is taken");
+        }
+        remark(found, reached);
+    }
+
+    private void remark(List<Found> found, double reached) {
+        for (Found x : found.subList(1, found.size())) {
+            flagEmpty(x.row(), om);
+            flagEmpty(x.row(), ph);
+        }
+        if (reached < MODEL_DEPTH_MM - EQUAL_MM) {
+            Row last = found.get(found.size() - 1).row();
+            last.flag(
+                    bottom,
+                    "ends early",
+                    "the lowest horizon ends above 60 in (1524 mm); it is taken to reach on down");
+        }
+        for (Found x : found) {
+            if (x.row().isEmpty(wilting) != x.row().isEmpty(capacity)) {
+                x.row().flag(wilting, "one of two", "wilting point or field capacity alone; both come from texture");
+            }
+        }
+    }
+
+    private static void flagEmpty(Row row, Column column) {
+        if (row.isEmpty(column)) {
+            row.flag(column, "empty", "empty; that of the horizon above is taken");
+        }
+    }
+
+    /** The soil of a zone: its own horizons, or else those given for the whole field. */
+    Optional<SoilProfile> find(String fieldName, String zoneName, Findings findings) {
+        List<Found> own = horizons.get(new Key(fieldName, zoneName));
+        List<Found> found = own != null ? own : horizons.get(new Key(fieldName, ""));
+        if (found == null) {
+            return Optional.empty();
+        }
+        List<Horizon> list = new ArrayList<>();
+        for (Found x : found) {
+            Horizon h = x.horizon();
+            list.add(list.isEmpty() && Double.isNaN(h.ph()) ? withPh(h, NEUTRAL_PH) : h);
+        }
+        String label = zoneName.isEmpty() ? fieldName : fieldName + ", " + zoneName;
+        List<Flag> flags = new ArrayList<>();
+        SoilProfile profile = SoilProfile.of(list, sheet.name() + ", " + label, flags);
+        flags.forEach(f -> findings.flag(Place.of(f.where()), f.what(), f.what()));
+        return Optional.of(profile);
+    }
+
+    private static Horizon withPh(Horizon h, double ph) {
+        return new Horizon(
+                h.top_mm(),
+                h.bottom_mm(),
+                h.sand_pct(),
+                h.clay_pct(),
+                h.om_pct(),
+                ph,
+                h.cec_cmolKg(),
+                h.bulkDensity_gcm3(),
+                h.wiltingPoint_share(),
+                h.fieldCapacity_share());
+    }
+
+    /** Whether every row could be read, so that a zone without soil is truly without. */
+    boolean isWhole() {
+        return whole;
+    }
+}

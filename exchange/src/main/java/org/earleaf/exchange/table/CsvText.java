@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange.table;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** A file's text in UTF-8, with or without a byte order mark; says where it is not UTF-8. */
+public final class CsvText {
+    private static final String UTF_8 = "text in UTF-8";
+    private static final String SAVE = "Save the file as CSV in UTF-8.";
+
+    private CsvText() {}
+
+    /** Text of the file; empty when it cannot be read, the reason being noted. */
+    public static Optional<String> read(Path file, Findings findings) {
+        String name = name(file);
+        byte[] bytes;
+        try {
+            bytes = Files.readAllBytes(file);
+        } catch (IOException e) {
+            findings.problem(
+                    Place.of(name), "a file that cannot be read", "a readable file", "Check the file's rights.");
+            return Optional.empty();
+        }
+        Optional<String> foreign = foreign(bytes);
+        if (foreign.isPresent()) {
+            findings.problem(new Place(name, 1, ""), foreign.get(), UTF_8, SAVE);
+            return Optional.empty();
+        }
+        return decode(bytes, name, findings);
+    }
+
+    /** File name for messages; with its folder when that is weather. */
+    public static String name(Path file) {
+        Path folder = file.toAbsolutePath().getParent();
+        boolean inWeather = folder != null && folder.endsWith("weather");
+        return inWeather ? "weather/" + file.getFileName() : file.getFileName().toString();
+    }
+
+    private static Optional<String> foreign(byte[] b) {
+        if (starts(b, 0xFF, 0xFE) || starts(b, 0xFE, 0xFF)) {
+            return Optional.of("text in UTF-16");
+        }
+        if (starts(b, 'P', 'K', 3, 4)) {
+            return Optional.of("a workbook or archive");
+        }
+        return Optional.empty();
+    }
+
+    private static boolean starts(byte[] bytes, int... with) {
+        if (bytes.length < with.length) {
+            return false;
+        }
+        for (int k = 0; k < with.length; k++) {
+            if ((bytes[k] & 0xFF) != with[k]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Optional<String> decode(byte[] bytes, String name, Findings findings) {
+        int start = starts(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
+        ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
+        CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        CoderResult result = decoder.decode(in, out, true);
+        if (result.isError()) {
+            String found = String.format("the byte %02X, which is not UTF-8", bytes[in.position()] & 0xFF);
+            findings.problem(new Place(name, lineOf(bytes, in.position()), ""), found, UTF_8, SAVE);
+            return Optional.empty();
+        }
+        return Optional.of(out.flip().toString());
+    }
+
+    private static int lineOf(byte[] bytes, int position) {
+        int line = 1;
+        for (int k = 0; k < position; k++) {
+            if (bytes[k] == '\n') {
+                line++;
+            }
+        }
+        return line;
+    }
+}

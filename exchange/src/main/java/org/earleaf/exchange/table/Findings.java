@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange.table;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Flag;
+import org.earleaf.units.Problem;
+
+/**
+ * Everything found while reading: problems that refuse the input, and flags that only remark. Of findings alike in file,
+ * column and kind the first few are told one by one and the rest are counted, so that one wrong column of a long file
+ * stays readable.
+ */
+public final class Findings {
+    private static final int TOLD = 5;
+
+    private record Kind(Place column, String what) {}
+
+    private static final class Group {
+        private final List<Problem> problems = new ArrayList<>();
+        private final List<Flag> flags = new ArrayList<>();
+        private int more;
+        private int firstMore;
+        private int lastMore;
+
+        private boolean isFull() {
+            return problems.size() + flags.size() >= TOLD;
+        }
+
+        private void count(Place place) {
+            firstMore = more == 0 ? place.row() : firstMore;
+            lastMore = place.row();
+            more++;
+        }
+
+        private String rest() {
+            return more == 1
+                    ? "1 more like this (row " + firstMore + ")"
+                    : more + " more like this (rows " + firstMore + " to " + lastMore + ")";
+        }
+    }
+
+    private final Map<Kind, Group> problems = new LinkedHashMap<>();
+    private final Map<Kind, Group> flags = new LinkedHashMap<>();
+
+    /** Notes something that refuses the input. */
+    public void problem(Place place, String found, String expected, String todo) {
+        Group group = problems.computeIfAbsent(new Kind(place.anyRow(), expected), k -> new Group());
+        if (group.isFull()) {
+            group.count(place);
+        } else {
+            group.problems.add(new Problem(place.toString(), found, expected, todo));
+        }
+    }
+
+    /**
+     * Notes something that was filled in, clamped or assumed.
+     *
+     * @param kind what flags alike have in common
+     */
+    public void flag(Place place, String kind, String what) {
+        Group group = flags.computeIfAbsent(new Kind(place.anyRow(), kind), k -> new Group());
+        Flag flag = new Flag(place.toString(), what);
+        if (group.isFull()) {
+            group.count(place);
+        } else if (!group.flags.contains(flag)) {
+            group.flags.add(flag);
+        }
+    }
+
+    public boolean hasProblems() {
+        return !problems.isEmpty();
+    }
+
+    /** Whether a problem was noted in a file. */
+    public boolean hasProblemsIn(String file) {
+        return problems.keySet().stream().anyMatch(k -> k.column().file().equals(file));
+    }
+
+    public List<Problem> problems() {
+        List<Problem> all = new ArrayList<>();
+        problems.forEach((kind, group) -> {
+            all.addAll(group.problems);
+            if (group.more > 0) {
+                String todo = group.problems.get(0).todo();
+                all.add(new Problem(kind.column().toString(), group.rest(), kind.what(), todo));
+            }
+        });
+        return all;
+    }
+
+    public List<Flag> flags() {
+        List<Flag> all = new ArrayList<>();
+        flags.forEach((kind, group) -> {
+            all.addAll(group.flags);
+            if (group.more > 0) {
+                all.add(new Flag(kind.column().toString(), kind.what() + ": " + group.rest()));
+            }
+        });
+        return all;
+    }
+
+    /** Throws one exception with every problem, if there is any. */
+    public void refuseIfAny() {
+        if (hasProblems()) {
+            throw new EarleafException(problems());
+        }
+    }
+}

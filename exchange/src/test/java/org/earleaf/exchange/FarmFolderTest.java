@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import org.assertj.core.api.recursive.comparison.RecursiveComparisonConfiguration;
+import org.earleaf.farm.Farm;
+import org.earleaf.field.Drainage;
+import org.earleaf.field.Inhibitor;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Placement;
+import org.earleaf.field.PreviousCrop;
+import org.earleaf.field.Tillage;
+import org.earleaf.field.Zone;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FarmFolderTest {
+    @TempDir
+    private Path dir;
+
+    private Farm read(TinyFolder folder) {
+        return FarmFolder.read(folder.write(dir));
+    }
+
+    @Test
+    void a_farm_as_an_american_grower_writes_it_is_read_into_inside_units() {
+        Farm farm = read(TinyFolder.us());
+        assertThat(farm.name()).isEqualTo("Two Creeks");
+        assertThat(farm.timeZone()).isEqualTo(ZoneId.of("America/Chicago"));
+        assertThat(farm.site().elevation_m()).isCloseTo(213.36, within(1e-9));
+        Zone home = farm.zones().get(0);
+        assertThat(home.label()).isEqualTo("Home");
+        assertThat(home.area_ha()).isCloseTo(32.374851, within(1e-6));
+        assertThat(home.population_m2()).isCloseTo(7.907372, within(1e-6));
+        assertThat(home.rowSpacing_m()).isCloseTo(0.762, within(1e-12));
+        assertThat(home.planted()).isEqualTo(LocalDate.of(2012, 5, 4));
+        assertThat(home.previousCrop()).isEqualTo(PreviousCrop.SOYBEAN);
+        assertThat(home.drainage()).isEqualTo(Drainage.TILED);
+        assertThat(home.tillage()).isEqualTo(Tillage.REDUCED);
+        assertThat(home.residueCover()).isCloseTo(0.30, within(1e-12));
+        assertThat(home.soil().texture()).isEqualTo("silt loam");
+        assertThat(farm.zones()).extracting(Zone::label).containsExactly("Home", "Creek, hill", "Creek, flat");
+        assertThat(farm.zones().get(1).soil()).isEqualTo(farm.zones().get(2).soil());
+        assertThat(farm.weather().observed().days()).hasSize(TinyFolder.WEATHER_DAYS);
+        assertThat(farm.weather().forecast()).hasSize(2);
+        assertThat(farm.weather().rainChance()).containsExactly(0.4, 0.1);
+    }
+
+    /** Extension figures: a gallon of UAN 32 weighs 11.06 lb and carries 3.54 lb of nitrogen. */
+    @Test
+    void the_nitrogen_of_a_pass_follows_from_rate_unit_and_product() {
+        Farm farm = read(TinyFolder.us());
+        Pass urea = farm.passes().get(0);
+        assertThat(urea.nitrogen_kgHa()).isCloseTo(112.085, within(1e-3));
+        assertThat(urea.state()).isEqualTo(Pass.State.MADE);
+        Pass uan = farm.passes().get(1);
+        assertThat(uan.nitrogen_kgHa() / 1.120851).isCloseTo(35.4, within(0.05));
+        assertThat(uan.state()).isEqualTo(Pass.State.PLANNED);
+        assertThat(uan.placement()).isEqualTo(Placement.MID_INJECT);
+        assertThat(uan.inhibitor()).isEqualTo(Inhibitor.BOTH);
+        Pass starter = farm.passes().get(2);
+        assertThat(starter.nitrogen_kgHa()).isCloseTo(4 * 1.120851, within(1e-5));
+        assertThat(starter.zone()).isEqualTo("flat");
+    }
+
+    @Test
+    void the_same_farm_in_metric_units_is_the_same_farm() {
+        Farm us = read(TinyFolder.us());
+        Farm metric = read(TinyFolder.metric());
+        RecursiveComparisonConfiguration close = RecursiveComparisonConfiguration.builder()
+                .withComparatorForType(
+                        (a, b) ->
+                                Double.compare(a, b) == 0 || Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a)) ? 0 : 1,
+                        Double.class)
+                .withIgnoredFields("flags", "weather.flags", "boundaries")
+                .build();
+        assertThat(metric).usingRecursiveComparison(close).isEqualTo(us);
+    }
+
+    @Test
+    void byte_order_mark_line_ends_quotes_and_the_order_of_columns_do_not_matter() {
+        Farm plain = read(TinyFolder.us());
+        TinyFolder odd = TinyFolder.us();
+        String fields =
+                "\uFEFF" + odd.text("fields.csv").replace("Home,", "\"Home\",").replace("field,zone", "FIELD,Zone");
+        odd.with("fields.csv", fields.replace("\n", "\r\n"));
+        odd.with(
+                "irrigation.csv",
+                "# from the pivot's log\nzone,depth_in,date,field\n\nhill,0.75,2012-07-03,\" Creek \"\n");
+        assertThat(odd.text("fields.csv").getBytes(StandardCharsets.UTF_8)[0]).isEqualTo((byte) 0xEF);
+        Farm read = read(odd);
+        assertThat(read.zones()).isEqualTo(plain.zones());
+        assertThat(read.irrigation()).isEqualTo(plain.irrigation());
+    }
+}
