@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.season;
+
+/**
+ * What nitrogen the crop must hold, holds, wants and takes.
+ *
+ * <pre>
+ * Nuc    = 34 W below 1 t/ha, 34 W^0.63 above          critical nitrogen of the shoot
+ * NNI    = N / Nuc, 1 while W < 0.05
+ * demand = clamp(1.20 Nuc - N, 0, 8.8)/(1 - fRoot), 0 once rep >= 0.97
+ * nitrate  taken at most  min(av, 0.12 RD fw av + T/max(1, SW) NO3),  av = NO3 - 0.5 ppm
+ * ammonium taken at most  0.03 RD fw (NH4 - 1 ppm),  fw = clamp(2 (SW - WP)/(FC - WP), 0, 1)
+ *
+ * W      shoot dry matter                              [t/ha]
+ * N      nitrogen in the shoot                         [kg/ha]
+ * RD     root activity, T water taken                  [0 to 1], [mm]
+ * SW     water of the cell; WP, FC its limits          [mm]
+ * Range  emergence to 25 d after silk, W to 22 t/ha
+ * Source Plenet & Lemaire 2000, Plant Soil 216:65 (critical curve); 8.8 kg/ha/d: Bender et al. 2013, Agron. J.
+ *        105:161; supply: own construct.
+ * Check  CropNitrogenTest
+ * </pre>
+ */
+final class CropNitrogen {
+    private final SeasonSite site;
+    private final SeasonState s;
+    private final Today t;
+
+    CropNitrogen(SeasonSite site, SeasonState state, Today today) {
+        this.site = site;
+        this.s = state;
+        this.t = today;
+    }
+
+    /** Critical nitrogen [kg/ha] of a shoot [kg/ha]. */
+    static double critical_kgHa(double shoot_kgHa) {
+        double w = shoot_kgHa / 1000;
+        return w < 1 ? 34 * w : 34 * Math.pow(w, 0.63);
+    }
+
+    static double nni(double shoot_kgHa, double nitrogen_kgHa) {
+        return shoot_kgHa < 50 ? 1 : nitrogen_kgHa / critical_kgHa(shoot_kgHa);
+    }
+
+    static double moistureForUptake(double water_mm, double wp_mm, double fc_mm) {
+        return Lanes.clamp(2 * (water_mm - wp_mm) / (fc_mm - wp_mm), 0, 1);
+    }
+
+    /** Nitrate that roots can take from a cell in a day [kg/ha of column]. */
+    static double nitrateSupply(
+            double no3, double floor, double rate, double roots, double fw, double drawn_mm, double water_mm) {
+        double free = Math.max(0, no3 - floor);
+        return Math.min(free, rate * roots * fw * free + drawn_mm / Math.max(1, water_mm) * no3);
+    }
+
+    void step(int day) {
+        double[] supply = t.scratch;
+        java.util.Arrays.fill(supply, 0);
+        for (int c = 0; c < 2; c++) {
+            for (int i = 0; i < SeasonState.LAYERS; i++) {
+                offer(c, i, supply);
+            }
+        }
+        double[] part = t.scratch2;
+        wanted(supply, part);
+        for (int k = 0; k < SeasonState.CELLS; k++) {
+            take(k, part);
+        }
+        settle(day, supply, part);
+    }
+
+    private void offer(int c, int i, double[] supply) {
+        int k = c * SeasonState.LAYERS + i;
+        double[] water = s.water[k];
+        double[] nitrate = s.nitrate[k];
+        double[] ammonium = s.ammonium[k];
+        double[] roots = t.roots[k];
+        double[] drawn = t.drawn[k];
+        double[] wp = site.wp[i];
+        double[] fc = site.fc[i];
+        double[] fromNitrate = t.supplyNitrate[k];
+        double[] fromAmmonium = t.supplyAmmonium[k];
+        double nitrateFloor = site.of(Parameter.NITRATE_FLOOR) * site.ppm[i];
+        double ammoniumFloor = site.of(Parameter.AMMONIUM_FLOOR) * site.ppm[i];
+        double nitrateRate = site.of(Parameter.NITRATE_UPTAKE);
+        double ammoniumRate = site.of(Parameter.AMMONIUM_UPTAKE);
+        double share = site.share[c];
+        for (int m = 0; m < supply.length; m++) {
+            double fw = moistureForUptake(water[m], wp[m], fc[m]);
+            double n = nitrateSupply(nitrate[m], nitrateFloor, nitrateRate, roots[m], fw, drawn[m], water[m]);
+            double a = ammoniumRate * roots[m] * fw * Math.max(0, ammonium[m] - ammoniumFloor);
+            fromNitrate[m] = n;
+            fromAmmonium[m] = a;
+            supply[m] += share * (n + a);
+        }
+    }
+
+    private void wanted(double[] supply, double[] part) {
+        double[] rootShare = site.lane(Parameter.ROOT_NITROGEN);
+        double luxury = site.of(Parameter.LUXURY);
+        double most = site.of(Parameter.UPTAKE_MAX);
+        double[] demand = s.ledger[SeasonState.Ledger.DEMAND_TODAY.ordinal()];
+        for (int m = 0; m < part.length; m++) {
+            double gap = luxury * critical_kgHa(s.shoot[m]) - s.shootN[m];
+            double d = s.rep[m] >= 0.97 || s.killed[m] > 0
+                    ? 0
+                    : Math.max(0, Math.min(most, gap)) / (1 - rootShare[m]);
+            demand[m] = d;
+            part[m] = supply[m] > 0 ? Math.min(1, d / supply[m]) : 0;
+        }
+    }
+
+    private void take(int k, double[] part) {
+        double[] nitrate = s.nitrate[k];
+        double[] ammonium = s.ammonium[k];
+        double[] guarded = s.guarded[k];
+        double[] fromNitrate = t.supplyNitrate[k];
+        double[] fromAmmonium = t.supplyAmmonium[k];
+        for (int m = 0; m < part.length; m++) {
+            double a = ammonium[m] - part[m] * fromAmmonium[m];
+            nitrate[m] -= part[m] * fromNitrate[m];
+            // What is taken comes from guarded and free ammonium alike.
+            guarded[m] *= a / Math.max(1e-300, ammonium[m]);
+            ammonium[m] = a;
+        }
+    }
+
+    private void settle(int day, double[] supply, double[] part) {
+        double[] rootShare = site.lane(Parameter.ROOT_NITROGEN);
+        double[] uptake = s.ledger[SeasonState.Ledger.UPTAKE_TODAY.ordinal()];
+        double[] offered = s.ledger[SeasonState.Ledger.SUPPLY_TODAY.ordinal()];
+        for (int m = 0; m < part.length; m++) {
+            double u = part[m] * supply[m];
+            uptake[m] = u;
+            offered[m] = supply[m];
+            s.shootN[m] += (1 - rootShare[m]) * u;
+            s.rootN[m] += rootShare[m] * u;
+            if (s.shortDay[m] < 0
+                    && s.collars[m] > 4
+                    && s.rep[m] < 0.9
+                    && nni(s.shoot[m], s.shootN[m]) < SHORT_NNI) {
+                s.shortDay[m] = day;
+            }
+        }
+    }
+
+    /** Below this index the crop is short of nitrogen: plateau of Ziadi et al. 2008, Agron. J. 100:271. */
+    static final double SHORT_NNI = 0.93;
+}

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.season;
+
+/**
+ * Growth of the shoot, kernels and yield.
+ *
+ * <pre>
+ * dW    = 10 (0.5 Rs)(1 - exp(-0.55 LAI)) 3.5 (1 - 0.45 rep^1.5) fT min(fW, fN); 0 at black layer
+ * fT    = 1 above 16 °C, else clamp((Tm - 8)/8, 0, 1)        fN = clamp(NNI, 0.2, 1), NNI at the start of the day
+ * KNrel = 0 up to PGR 1.17, else (PGR - 1.17)/(1 + 0.67 (PGR - 1.17));  KN = 560 KNrel
+ * Y     = min(KN pop 300 mg, 0.55 W, W - Wsilk + 0.08 Wsilk, 0.62 N/0.009)
+ *
+ * dW     shoot growth                             [kg/ha/d]
+ * Rs     global radiation                         [MJ/m2/d]
+ * PGR    mean growth from 450 °F d before to 150 after silk   [g/plant/d]
+ * Y      dry grain                                [kg/ha]
+ * Source RUE: Lindquist et al. 2005, Agron. J. 97:72 (3.8 under best growth; 3.5 taken); kernels: Andrade et al. 2002,
+ *        Crop Sci. 42:1173; harvest index .54 to .61: Trout & DeJonge 2017, Irrig. Sci.; fN, N ceiling: own construct.
+ * Check  GrowthTest
+ * </pre>
+ */
+final class Growth {
+    private static final double BEFORE_SILK = 450;
+    private static final double AFTER_SILK = 150;
+    private static final int HEAT_DAYS = 7;
+
+    private final SeasonSite site;
+    private final SeasonState s;
+    private final Today t;
+
+    Growth(SeasonSite site, SeasonState state, Today today) {
+        this.site = site;
+        this.s = state;
+        this.t = today;
+    }
+
+    static double absorbed_MJm2(double solar_MJm2, double lai, double extinction) {
+        return 0.5 * solar_MJm2 * (1 - Math.exp(-extinction * lai));
+    }
+
+    static double coolness(double tmean_C) {
+        return tmean_C > 16 ? 1 : Lanes.clamp((tmean_C - 8) / 8, 0, 1);
+    }
+
+    static double nitrogenFactor(double nni) {
+        return Lanes.clamp(nni, 0.2, 1);
+    }
+
+    /** Growth without stress [kg/ha/d]. */
+    static double potential_kgHa(double absorbed_MJm2, double rep, double rue, double tmean_C) {
+        return 10 * absorbed_MJm2 * rue * (1 - 0.45 * rep * Math.sqrt(rep)) * coolness(tmean_C);
+    }
+
+    /** Kernels against the reference at a plant growth rate [g/d] around silking. */
+    static double kernelShare(double growth_gPlant) {
+        double over = growth_gPlant - 1.17;
+        return over <= 0 ? 0 : over / (1 + 0.67 * over);
+    }
+
+    void step(int day) {
+        double[] rue = site.lane(Parameter.RUE);
+        double extinction = site.of(Parameter.LIGHT_EXTINCTION);
+        double perPlant = 0.1 / site.setup.population_m2();
+        boolean heat = site.of(Parameter.HEAT) > 0;
+        for (int m = 0; m < s.members; m++) {
+            if (s.emergenceDay[m] < 0) {
+                t.growth[m] = 0;
+                continue;
+            }
+            double fN = nitrogenFactor(t.nni[m]);
+            double apar = absorbed_MJm2(t.solar[m], s.lai[m], extinction);
+            double most = potential_kgHa(apar, s.rep[m], rue[m], t.tmean[m]);
+            boolean done = s.rep[m] >= 1 || s.killed[m] > 0;
+            double dW = done ? 0 : most * Math.min(s.waterFactor[m], fN);
+            s.nitrogenFactor[m] = fN;
+            s.shoot[m] += dW;
+            t.growth[m] = dW;
+            if (s.silkDay[m] == day) {
+                s.shootAtSilk[m] = s.shoot[m];
+            }
+            double g = s.gdd[m];
+            if (g >= site.silk[m] - BEFORE_SILK && g <= site.silk[m] + AFTER_SILK) {
+                s.growthSum[m] += dW * perPlant;
+                s.growthDays[m] += 1;
+            }
+            if (heat) {
+                heat(m, day);
+            }
+        }
+    }
+
+    /** Each hot dry day within a week of silk lowers kernel set 3 % (common practice, no source). */
+    private void heat(int m, int day) {
+        boolean hot = t.tmax[m] > 35 && s.waterFactor[m] < 0.8;
+        if (s.silkDay[m] < 0) {
+            // The last seven days before silk as bits of a small whole number, newest lowest.
+            int bits = ((int) s.hotDays[m] << 1 | (hot ? 1 : 0)) & (1 << HEAT_DAYS) - 1;
+            s.hotDays[m] = bits;
+            s.kernelLoss[m] = 0.03 * Integer.bitCount(bits);
+        } else if (hot && day - s.silkDay[m] <= HEAT_DAYS) {
+            s.kernelLoss[m] += 0.03;
+        }
+    }
+
+    double kernelsPerPlant(int m) {
+        double pgr = s.growthDays[m] > 0 ? s.growthSum[m] / s.growthDays[m] : 0;
+        return site.of(Parameter.KERNELS) * kernelShare(pgr) * (1 - Math.min(1, s.kernelLoss[m]));
+    }
+
+    double plantGrowth_g(int m) {
+        return s.growthDays[m] > 0 ? s.growthSum[m] / s.growthDays[m] : 0;
+    }
+
+    /** The four ceilings of yield [kg/ha dry] in the order of {@link Yield.Limit}. */
+    Yield yield(int m) {
+        double kernels = kernelsPerPlant(m);
+        double sink = kernels * site.setup.population_m2() * site.of(Parameter.KERNEL_WEIGHT) * 1e-6 * 1e4;
+        double index = site.of(Parameter.HARVEST_INDEX) * s.shoot[m];
+        double source = s.silkDay[m] < 0 ? 0 : s.shoot[m] - s.shootAtSilk[m] + 0.08 * s.shootAtSilk[m];
+        double share = site.of(Parameter.NITROGEN_HARVEST);
+        double nitrogen = share * s.shootN[m] / site.of(Parameter.GRAIN_N_MIN);
+        return Yield.least(kernels, sink, index, source, nitrogen, share * s.shootN[m]);
+    }
+}

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.season;
+
+/**
+ * Depth, spread and activity of roots.
+ *
+ * <pre>
+ * zr    = 0 before 35 °F d, then 50 + 34 V to V5, 220 + 88 (V - 5) after, at most zrMax or the water table
+ * share of length above depth d (cm): 1 - 0.961^d, cut at zr
+ * L     = 120 (V/Vtassel)^1.5 (1 - 0.2 rep)       gM = clamp((V - 3)/5, 0, 1)
+ * row's share of a layer fR/(fR + fM rho), rho = gM (.4 .4 .5 .7 .9 1.0)
+ * RD    = 1 - exp(-RLD/0.25)
+ *
+ * zr     depth of the root front                  [mm]
+ * L      root length on ground                    [cm/cm2]
+ * RLD    root length density of a cell            [cm/cm3]
+ * RD     root activity of a cell                  [0 to 1]
+ * Source front and depth: Ordonez et al. 2018, Field Crops Res. 215:122 (fit to stage: own construct); 0.961: Jackson
+ *        et al. 1996, Oecologia 108:389, from memory; lateral spread by V8: common practice, no source; L, rho: own.
+ * Check  RootsTest
+ * </pre>
+ */
+final class Roots {
+    private static final double[] MIDDLE_TO_ROW = {.4, .4, .5, .7, .9, 1.0};
+    private static final double LN_BETA = Math.log(0.961);
+
+    private final SeasonSite site;
+    private final SeasonState s;
+    private final Today t;
+    /** 0.961^(bottom of the layer in cm). */
+    private final double[] left = new double[SeasonState.LAYERS];
+
+    Roots(SeasonSite site, SeasonState state, Today today) {
+        this.site = site;
+        this.s = state;
+        this.t = today;
+        for (int i = 0; i < left.length; i++) {
+            left[i] = Math.exp(LN_BETA * org.earleaf.soil.SoilProfile.bottom_mm(i) / 10);
+        }
+    }
+
+    static double depth_mm(double gdd, double collars, double most) {
+        if (gdd < 35) {
+            return 0;
+        }
+        double front = collars < 5 ? 50 + 34 * collars : 220 + 88 * (collars - 5);
+        return Math.min(front, most);
+    }
+
+    static double middleSpread(double collars) {
+        return Lanes.clamp((collars - 3) / 5, 0, 1);
+    }
+
+    void step() {
+        double[] length = t.scratch;
+        double[] below = t.scratch2;
+        double[] spread = t.scratch3;
+        reach(length, below, spread);
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            layer(i, length, below, spread);
+        }
+        if (site.of(Parameter.WATERLOGGING) > 0) {
+            waterlogged();
+        }
+    }
+
+    private void reach(double[] length, double[] below, double[] spread) {
+        double[] most = site.lane(Parameter.ROOT_DEPTH_MAX);
+        double table = site.setup.waterTable_mm();
+        double full = site.of(Parameter.ROOT_LENGTH);
+        for (int m = 0; m < s.members; m++) {
+            double limit = Double.isNaN(table) ? most[m] : Math.min(most[m], table);
+            double z = Math.max(s.rootDepth[m], depth_mm(s.gdd[m], s.collars[m], limit));
+            s.rootDepth[m] = z;
+            double v = Math.max(0, s.collars[m]) / site.tassel[m];
+            below[m] = Math.exp(LN_BETA * z / 10);
+            spread[m] = middleSpread(s.collars[m]);
+            double killed = s.killed[m] > 0 ? 0 : 1;
+            // Per unit of the share cut at the front; 0 before the first collar.
+            length[m] = killed * full * v * Math.sqrt(v) * (1 - 0.2 * s.rep[m]) / Math.max(1e-9, 1 - below[m]);
+        }
+    }
+
+    private void layer(int i, double[] length, double[] below, double[] spread) {
+        double top = i == 0 ? 1 : left[i - 1];
+        double bottom = left[i];
+        double fR = site.share[0];
+        double fM = site.share[1];
+        double dz_cm = site.dz[i] / 10;
+        double perDensity = 1 / site.of(Parameter.ROOT_HALF);
+        double[] row = t.roots[i];
+        double[] middle = t.roots[SeasonState.LAYERS + i];
+        for (int m = 0; m < row.length; m++) {
+            double here = length[m] * Math.max(0, top - Math.max(bottom, below[m]));
+            double rho = spread[m] * MIDDLE_TO_ROW[i];
+            double rowShare = fR / (fR + fM * rho);
+            row[m] = Lanes.lost(here * rowShare / (fR * dz_cm) * perDensity);
+            middle[m] = Lanes.lost(here * (1 - rowShare) / (fM * dz_cm) * perDensity);
+        }
+    }
+
+    /** Two days with the top foot above 95 % of saturation halve root activity until it has drained. */
+    private void waterlogged() {
+        for (int m = 0; m < s.members; m++) {
+            double held = 0;
+            double full = 0;
+            for (int i = 0; i < 3; i++) {
+                held += site.share[0] * s.water[i][m] + site.share[1] * s.water[SeasonState.LAYERS + i][m];
+                full += site.sat[i][m];
+            }
+            s.wetDays[m] = held > 0.95 * full ? s.wetDays[m] + 1 : 0;
+            if (s.wetDays[m] >= 2) {
+                for (double[] cell : t.roots) {
+                    cell[m] *= 0.5;
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,421 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.season;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Collections;
+import java.util.List;
+import org.earleaf.season.SeasonState.Ledger;
+import org.earleaf.season.SeasonState.SurfacePool;
+import org.earleaf.units.EarleafException;
+import org.earleaf.weather.Forcing;
+
+/**
+ * A season of one zone under way, for one member or many: the same code. Call {@link #step} once a day; between steps
+ * {@link #apply} puts things on, {@link #branch} copies members into a new run that goes on from here. Same inputs, same
+ * outputs to the last bit; members never touch one another. Not thread-safe: one run, one thread.
+ *
+ * <p>Order of a day, fixed: events (before the step); stage, nutrition index, leaf area, height; soil temperature;
+ * roots; rain on leaves, runoff, columns; washing in, infiltration, drainage, leaching; sideways exchange; surface
+ * nitrogen, residue, soil nitrogen; evaporation, transpiration; growth; uptake.
+ */
+public final class SeasonRun {
+    /** Carbon in residue dry matter. */
+    private static final double RESIDUE_CARBON = 0.42;
+    /** Nitrogen in soil organic matter by mass. */
+    private static final double ORGANIC_NITROGEN = 0.055;
+
+    private final SeasonSite site;
+    private final SeasonState s;
+    private final List<Forcing> weather;
+    private final int[] weatherOf;
+    private final Today today;
+    private final Phenology phenology;
+    private final SoilTemperature temperature;
+    private final Roots roots;
+    private final Rainfall rainfall;
+    private final SoilWaterFlow flow;
+    private final SurfaceNitrogen surface;
+    private final Residue residue;
+    private final SoilNitrogen soil;
+    private final Evapotranspiration evapotranspiration;
+    private final Growth growth;
+    private final CropNitrogen crop;
+    private final Applying applying;
+    private int day;
+
+    private SeasonRun(SeasonSite site, List<Forcing> weather, int[] weatherOf, int day) {
+        this.site = site;
+        this.s = new SeasonState(site.members);
+        this.weather = List.copyOf(weather);
+        this.weatherOf = weatherOf.clone();
+        this.day = day;
+        today = new Today(site.members);
+        phenology = new Phenology(site, s, today);
+        temperature = new SoilTemperature(site, s, today);
+        roots = new Roots(site, s, today);
+        rainfall = new Rainfall(site, s, today);
+        flow = new SoilWaterFlow(site, s, today);
+        surface = new SurfaceNitrogen(site, s, today);
+        residue = new Residue(site, s, today);
+        soil = new SoilNitrogen(site, s, today);
+        evapotranspiration = new Evapotranspiration(site, s, today);
+        growth = new Growth(site, s, today);
+        crop = new CropNitrogen(site, s, today);
+        applying = new Applying(site, s);
+        for (Forcing f : this.weather) {
+            if (!f.first().equals(site.setup.first())) {
+                throw EarleafException.of(
+                        "weather of a season run",
+                        "a first day of " + f.first(),
+                        "the run's first day, " + site.setup.first(),
+                        "Give weather that starts with the run.");
+            }
+        }
+    }
+
+    /** One member. */
+    public static SeasonRun start(SeasonSetup setup, ParameterSet parameters, Forcing weather) {
+        return start(setup, List.of(parameters), List.of(weather), new int[] {0});
+    }
+
+    /**
+     * Many members, each with its parameters and its weather.
+     *
+     * @param weatherOf index into {@code weather} by member
+     */
+    public static SeasonRun start(
+            SeasonSetup setup, List<ParameterSet> parameters, List<Forcing> weather, int[] weatherOf) {
+        SeasonRun run = new SeasonRun(new SeasonSite(setup, parameters), weather, weatherOf, 0);
+        for (int m = 0; m < run.members(); m++) {
+            run.fillStart(m);
+        }
+        return run;
+    }
+
+    private void fillStart(int m) {
+        SeasonSetup setup = site.setup;
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            double organic = setup.soil().om_pct().get(i)
+                    / 100
+                    * ORGANIC_NITROGEN
+                    * setup.soil().bulkDensity_gcm3().get(i)
+                    * site.dz[i]
+                    * 1e4;
+            for (int c = 0; c < 2; c++) {
+                int k = c * SeasonState.LAYERS + i;
+                s.water[k][m] = site.fc[i][m];
+                s.nitrate[k][m] =
+                        setup.nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
+                s.ammonium[k][m] = setup.ammonium_ppm().get(i) * site.ppm[i];
+                s.organic[k][m] = organic;
+            }
+            s.soilTemperature[i][m] = setup.soilTemperature_C();
+        }
+        for (int c = 0; c < 2; c++) {
+            s.residueC[c][m] = RESIDUE_CARBON * setup.residue_kgHa();
+            s.residueN[c][m] = s.residueC[c][m] / setup.residueCn();
+        }
+        s.soilCover[m] = setup.residueCover();
+        s.buried[m] = setup.residueBuried() ? 1 : 0;
+        s.ledger[Ledger.WATER_AT_START.ordinal()][m] = water_mm(m);
+        s.ledger[Ledger.NITROGEN_AT_START.ordinal()][m] = nitrogen_kgHa(m);
+    }
+
+    public int members() {
+        return s.members;
+    }
+
+    /** Days done. */
+    public int day() {
+        return day;
+    }
+
+    /** The next day to be stepped. */
+    public LocalDate date() {
+        return site.setup.first().plusDays(day);
+    }
+
+    public SeasonSetup setup() {
+        return site.setup;
+    }
+
+    public void apply(int member, NitrogenPass pass) {
+        applying.nitrogen(member, pass);
+    }
+
+    public void applyAll(NitrogenPass pass) {
+        for (int m = 0; m < s.members; m++) {
+            applying.nitrogen(m, pass);
+        }
+    }
+
+    /** Water from above on the coming day [mm]. */
+    public void irrigate(double depth_mm) {
+        for (int m = 0; m < s.members; m++) {
+            today.irrigation[m] += depth_mm;
+        }
+    }
+
+    public void manure(double organic_kgHa, NitrogenPass ammonium) {
+        for (int m = 0; m < s.members; m++) {
+            applying.manure(m, organic_kgHa, ammonium);
+        }
+    }
+
+    public void tillage(double coverAfter) {
+        for (int m = 0; m < s.members; m++) {
+            applying.tillage(m, coverAfter);
+        }
+    }
+
+    /** Steps until {@code date} is the next day to be stepped. */
+    public void stepTo(LocalDate date) {
+        while (date().isBefore(date)) {
+            step();
+        }
+    }
+
+    /** One day. */
+    public void step() {
+        readWeather();
+        standingWater();
+        phenology.step(day);
+        temperature.step();
+        roots.step();
+        rainfall.step();
+        surface.wash();
+        flow.step();
+        surface.transform();
+        residue.step();
+        soil.step();
+        evapotranspiration.step();
+        growth.step(day);
+        crop.step(day);
+        java.util.Arrays.fill(today.irrigation, 0);
+        day++;
+    }
+
+    private void readWeather() {
+        for (int m = 0; m < s.members; m++) {
+            Forcing f = weather.get(weatherOf[m]);
+            today.tmax[m] = f.tmax_C()[day];
+            today.tmin[m] = f.tmin_C()[day];
+            today.tmean[m] = (f.tmax_C()[day] + f.tmin_C()[day]) / 2;
+            today.rain[m] = f.rain_mm()[day];
+            today.solar[m] = f.solar_MJm2()[day];
+            today.et0[m] = f.et0_mm()[day];
+            today.dew[m] = f.dew_mm()[day];
+        }
+    }
+
+    /** A standing water table keeps the layers wholly below it full. */
+    private void standingWater() {
+        double table = site.setup.waterTable_mm();
+        if (Double.isNaN(table)) {
+            return;
+        }
+        double[] booked = s.ledger[Ledger.TABLE_WATER.ordinal()];
+        for (int k = 0; k < SeasonState.CELLS; k++) {
+            int i = k % SeasonState.LAYERS;
+            if (org.earleaf.soil.SoilProfile.top_mm(i) >= table) {
+                for (int m = 0; m < s.members; m++) {
+                    booked[m] += site.share[k / SeasonState.LAYERS] * (site.sat[i][m] - s.water[k][m]);
+                    s.water[k][m] = site.sat[i][m];
+                }
+            }
+        }
+    }
+
+    /**
+     * A new run that goes on from here with copies of members.
+     *
+     * @param from member here, by member there
+     * @param weather weather there, starting with the season as everywhere
+     * @param weatherOf index into it by member there
+     */
+    public SeasonRun branch(int[] from, List<Forcing> weather, int[] weatherOf) {
+        List<ParameterSet> sets = new java.util.ArrayList<>(from.length);
+        for (int f : from) {
+            sets.add(site.sets.get(f));
+        }
+        SeasonRun run = new SeasonRun(new SeasonSite(site.setup, sets), weather, weatherOf, day);
+        for (int a = 0; a < s.carried().size(); a++) {
+            double[] here = s.carried().get(a);
+            double[] there = run.s.carried().get(a);
+            for (int m = 0; m < from.length; m++) {
+                there[m] = here[from[m]];
+            }
+        }
+        for (int p = 0; p < s.pools.length; p++) {
+            run.s.pools[p].used = s.pools[p].used;
+        }
+        return run;
+    }
+
+    /** The same run with as many copies of member 0 as there are futures, one future each. */
+    public SeasonRun branch(List<Forcing> futures) {
+        int[] weatherOf = new int[futures.size()];
+        for (int m = 0; m < weatherOf.length; m++) {
+            weatherOf[m] = m;
+        }
+        return branch(new int[futures.size()], futures, weatherOf);
+    }
+
+    /** All that must be kept to go on later, bit for bit; give it back to {@link #restore}. */
+    public double[] snapshot() {
+        double[] all = new double[s.carried().size() * s.members + s.pools.length + 1];
+        int at = 0;
+        for (double[] a : s.carried()) {
+            System.arraycopy(a, 0, all, at, a.length);
+            at += a.length;
+        }
+        for (SurfacePool pool : s.pools) {
+            all[at++] = pool.used ? 1 : 0;
+        }
+        all[at] = day;
+        return all;
+    }
+
+    public void restore(double[] snapshot) {
+        int at = 0;
+        for (double[] a : s.carried()) {
+            System.arraycopy(snapshot, at, a, 0, a.length);
+            at += a.length;
+        }
+        for (SurfacePool pool : s.pools) {
+            pool.used = snapshot[at++] > 0;
+        }
+        day = (int) snapshot[at];
+    }
+
+    // ---- what can be read off a member
+
+    public double collars(int m) {
+        return s.collars[m];
+    }
+
+    public double gdd(int m) {
+        return s.gdd[m];
+    }
+
+    public double rep(int m) {
+        return s.rep[m];
+    }
+
+    public double height_cm(int m) {
+        return s.height[m];
+    }
+
+    public double shoot_kgHa(int m) {
+        return s.shoot[m];
+    }
+
+    public double shootN_kgHa(int m) {
+        return s.shootN[m];
+    }
+
+    public double nni(int m) {
+        return CropNitrogen.nni(s.shoot[m], s.shootN[m]);
+    }
+
+    public Yield yield(int m) {
+        return growth.yield(m);
+    }
+
+    /** Mean growth of a plant around silking [g/d]. */
+    public double plantGrowth_g(int m) {
+        return growth.plantGrowth_g(m);
+    }
+
+    /** Day of the run (0 the first) on which growth was first held back by nitrogen, -1: not yet. */
+    public int shortDay(int m) {
+        return (int) s.shortDay[m];
+    }
+
+    public int emergenceDay(int m) {
+        return (int) s.emergenceDay[m];
+    }
+
+    public int silkDay(int m) {
+        return (int) s.silkDay[m];
+    }
+
+    public int blackLayerDay(int m) {
+        return (int) s.blackLayerDay[m];
+    }
+
+    SeasonSite site() {
+        return site;
+    }
+
+    SeasonState state() {
+        return s;
+    }
+
+    Today today() {
+        return today;
+    }
+
+    double ledger(Ledger line, int m) {
+        return s.ledger[line.ordinal()][m];
+    }
+
+    /** Water in the soil [mm of field]. */
+    public double water_mm(int m) {
+        double sum = 0;
+        for (int k = 0; k < SeasonState.CELLS; k++) {
+            sum += site.share[k / SeasonState.LAYERS] * s.water[k][m];
+        }
+        return sum;
+    }
+
+    /** All nitrogen of soil, surface, residue and crop [kg/ha of field]. */
+    public double nitrogen_kgHa(int m) {
+        double sum = s.shootN[m] + s.rootN[m];
+        for (int k = 0; k < SeasonState.CELLS; k++) {
+            sum += site.share[k / SeasonState.LAYERS]
+                    * (s.nitrate[k][m] + s.ammonium[k][m] + s.urea[k][m] + s.organic[k][m] + s.manure[k][m]);
+        }
+        for (int c = 0; c < 2; c++) {
+            sum += site.share[c] * (s.residueN[c][m] + s.microbes[c][m] + surface_kgHa(c, m));
+        }
+        return sum;
+    }
+
+    /** Nitrogen on the surface of a column [kg/ha of column]. */
+    double surface_kgHa(int c, int m) {
+        double sum = 0;
+        for (int p = 0; p < SeasonState.POOLS; p++) {
+            SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
+            sum += pool.urea[m] + pool.alkaline[m] + pool.ammonium[m] + pool.nitrate[m];
+        }
+        return sum;
+    }
+
+    /** Water that cannot be explained since the start [mm]; rounding only. */
+    public double waterRemainder_mm(int m) {
+        double in = ledger(Ledger.RAIN, m) + ledger(Ledger.DEW, m) + ledger(Ledger.IRRIGATION, m)
+                + ledger(Ledger.TABLE_WATER, m);
+        double out = ledger(Ledger.INTERCEPTION, m) + ledger(Ledger.RUNOFF, m) + ledger(Ledger.DRAINAGE, m)
+                + ledger(Ledger.TRANSPIRATION, m) + ledger(Ledger.EVAPORATION, m);
+        return water_mm(m) - ledger(Ledger.WATER_AT_START, m) - in + out;
+    }
+
+    /** Nitrogen that cannot be explained since the start [kg/ha]; rounding only. */
+    public double nitrogenRemainder_kgHa(int m) {
+        double in = ledger(Ledger.FERTILISED, m) + ledger(Ledger.DEPOSITED, m) + ledger(Ledger.ASSIMILATED, m);
+        double out = ledger(Ledger.LEACHED, m) + ledger(Ledger.DENITRIFIED, m) + ledger(Ledger.VOLATILISED, m);
+        return nitrogen_kgHa(m) - ledger(Ledger.NITROGEN_AT_START, m) - in + out;
+    }
+
+    /** Days from the start of the run to a date. */
+    public int dayOf(LocalDate date) {
+        return (int) ChronoUnit.DAYS.between(site.setup.first(), date);
+    }
+
+    /** Unmodifiable view of the weather of the run. */
+    public List<Forcing> weather() {
+        return Collections.unmodifiableList(weather);
+    }
+}

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.season;
+
+/**
+ * Soil temperature by layer, and what warmth does to microbial rates.
+ *
+ * <pre>
+ * T_i  += a_i (Tair + b - T_i),  a = .35 .30 .20 .10 .05 .03;  b = 1.5 while LAI < 1 and residue cover < 30 %, else 0
+ * Q10(T, q, Tref) = 0 at or below freezing, else q^((min(T, 35) - Tref)/10)
+ *
+ * T_i, Tair  layer and mean air temperature       [°C]
+ * Source own construct; expect 2 °C either way of station data. Q10 near 2: Stanford, Frere & Schwaninger 1973, from
+ *        memory.
+ * Check  SoilTemperatureTest
+ * </pre>
+ */
+final class SoilTemperature {
+    private static final double[] FOLLOW = {.35, .30, .20, .10, .05, .03};
+
+    private final SeasonSite site;
+    private final SeasonState s;
+    private final Today t;
+
+    SoilTemperature(SeasonSite site, SeasonState state, Today today) {
+        this.site = site;
+        this.s = state;
+        this.t = today;
+    }
+
+    static double q10(double t_C, double lnQ, double reference_C) {
+        return Lanes.isPositive(t_C) * Lanes.exp((Math.max(-5, Math.min(t_C, 35)) - reference_C) / 10 * lnQ);
+    }
+
+    static final double LN_2 = Math.log(2);
+    static final double LN_22 = Math.log(2.2);
+    static final double LN_16 = Math.log(1.6);
+
+    void step() {
+        double[] air = t.scratch;
+        double warming = site.of(Parameter.BARE_WARMING);
+        double bare = site.of(Parameter.BARE_COVER);
+        for (int m = 0; m < s.members; m++) {
+            air[m] = t.tmean[m] + (s.lai[m] < 1 && s.soilCover[m] < bare ? warming : 0);
+        }
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            double[] layer = s.soilTemperature[i];
+            double[] two = t.warmth2[i];
+            double[] twoTwo = t.warmth22[i];
+            double follow = FOLLOW[i];
+            for (int m = 0; m < layer.length; m++) {
+                double now = layer[m] + follow * (air[m] - layer[m]);
+                layer[m] = now;
+                two[m] = q10(now, LN_2, 25);
+                twoTwo[m] = q10(now, LN_22, 25);
+            }
+        }
+    }
+}
