@@ -102,9 +102,7 @@ final class CropNitrogen {
         double[] demand = s.ledger[SeasonState.Ledger.DEMAND_TODAY.ordinal()];
         for (int m = 0; m < part.length; m++) {
             double gap = luxury * critical_kgHa(s.shoot[m]) - s.shootN[m];
-            double d = s.rep[m] >= 0.97 || s.killed[m] > 0
-                    ? 0
-                    : Math.max(0, Math.min(most, gap)) / (1 - rootShare[m]);
+            double d = s.rep[m] >= 0.97 || s.killed[m] > 0 ? 0 : Math.max(0, Math.min(most, gap)) / (1 - rootShare[m]);
             demand[m] = d;
             part[m] = supply[m] > 0 ? Math.min(1, d / supply[m]) : 0;
         }
@@ -135,10 +133,7 @@ final class CropNitrogen {
             offered[m] = supply[m];
             s.shootN[m] += (1 - rootShare[m]) * u;
             s.rootN[m] += rootShare[m] * u;
-            if (s.shortDay[m] < 0
-                    && s.collars[m] > 4
-                    && s.rep[m] < 0.9
-                    && nni(s.shoot[m], s.shootN[m]) < SHORT_NNI) {
+            if (s.shortDay[m] < 0 && s.collars[m] > 4 && s.rep[m] < 0.9 && t.nni[m] < SHORT_NNI) {
                 s.shortDay[m] = day;
             }
         }

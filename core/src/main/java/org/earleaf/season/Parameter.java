@@ -51,7 +51,8 @@ public enum Parameter {
     CARBON_USE("carbon-use efficiency of microbes", "share", .40, .3, .6, Tag.MEMORY, 0, 0),
     MICROBE_CN("carbon to nitrogen of microbes", "-", 8.5, 6, 12, Tag.MEMORY, 0, 0),
     MICROBE_TURNOVER("release by microbes at 25 °C", "1/d", .008, .002, .03, Tag.OWN, 0, 0),
-    MINERALISATION("gross mineralisation of soil organic nitrogen at 25 °C", "1/d", 1.5e-4, .5e-4, 3e-4, Tag.OWN, .3, 0),
+    MINERALISATION(
+            "gross mineralisation of soil organic nitrogen at 25 °C", "1/d", 1.5e-4, .5e-4, 3e-4, Tag.OWN, .3, 0),
     UREA_SOIL("hydrolysis of urea in soil at 25 °C", "1/d", .35, .15, .8, Tag.OWN, 0, 0),
     NITRIFICATION("nitrification at 25 °C", "1/d", .09, .03, .2, Tag.OWN, .25, 0),
     TAKE_BACK("ammonium taken by soil microbes and clay at 25 °C", "1/d", .04, 0, .1, Tag.OWN, .4, 0),

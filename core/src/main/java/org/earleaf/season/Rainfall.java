@@ -114,8 +114,10 @@ final class Rainfall {
         double toRow = 0.5 * t.dew[m] * stems(s.lai[m]);
         t.reaching[0][m] = toRow / site.share[0];
         t.reaching[1][m] = 0;
-        t.wetLeaves[m] = t.dew[m] - toRow;
+        // Dew dries off before the day's demand begins, so it does not spare transpiration.
+        t.wetLeaves[m] = 0;
         add(Ledger.DEW, m, t.dew[m]);
+        add(Ledger.INTERCEPTION, m, t.dew[m] - toRow);
     }
 
     private double topFootWetness(int m) {

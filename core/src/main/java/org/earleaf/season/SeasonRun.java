@@ -105,8 +105,7 @@ public final class SeasonRun {
             for (int c = 0; c < 2; c++) {
                 int k = c * SeasonState.LAYERS + i;
                 s.water[k][m] = site.fc[i][m];
-                s.nitrate[k][m] =
-                        setup.nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
+                s.nitrate[k][m] = setup.nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
                 s.ammonium[k][m] = setup.ammonium_ppm().get(i) * site.ppm[i];
                 s.organic[k][m] = organic;
             }
@@ -395,10 +394,15 @@ public final class SeasonRun {
 
     /** Water that cannot be explained since the start [mm]; rounding only. */
     public double waterRemainder_mm(int m) {
-        double in = ledger(Ledger.RAIN, m) + ledger(Ledger.DEW, m) + ledger(Ledger.IRRIGATION, m)
+        double in = ledger(Ledger.RAIN, m)
+                + ledger(Ledger.DEW, m)
+                + ledger(Ledger.IRRIGATION, m)
                 + ledger(Ledger.TABLE_WATER, m);
-        double out = ledger(Ledger.INTERCEPTION, m) + ledger(Ledger.RUNOFF, m) + ledger(Ledger.DRAINAGE, m)
-                + ledger(Ledger.TRANSPIRATION, m) + ledger(Ledger.EVAPORATION, m);
+        double out = ledger(Ledger.INTERCEPTION, m)
+                + ledger(Ledger.RUNOFF, m)
+                + ledger(Ledger.DRAINAGE, m)
+                + ledger(Ledger.TRANSPIRATION, m)
+                + ledger(Ledger.EVAPORATION, m);
         return water_mm(m) - ledger(Ledger.WATER_AT_START, m) - in + out;
     }
 

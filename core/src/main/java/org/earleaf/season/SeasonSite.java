@@ -53,8 +53,7 @@ final class SeasonSite {
         }
         for (Parameter p : Parameter.values()) {
             if (p.isPerMember()) {
-                lanes[p.ordinal()] =
-                        sets.stream().mapToDouble(s -> s.of(p)).toArray();
+                lanes[p.ordinal()] = sets.stream().mapToDouble(s -> s.of(p)).toArray();
             }
         }
         wp = new double[LAYERS][members];

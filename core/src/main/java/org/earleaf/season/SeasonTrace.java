@@ -35,9 +35,11 @@ public final class SeasonTrace {
         SHOOT_N,
         /** Nitrogen in roots and root deposits [kg/ha]. */
         ROOT_N,
-        /** Of the day [mm]. */
+        /** Rain and irrigation of the day [mm]. */
         RAIN,
+        /** Reference evapotranspiration of the day [mm]. */
         ET0,
+        /** Sums [mm]. */
         TRANSPIRATION,
         EVAPORATION,
         INTERCEPTION,

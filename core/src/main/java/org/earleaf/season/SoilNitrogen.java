@@ -139,8 +139,7 @@ final class SoilNitrogen {
             double pace = rate[m] * here * warm[m] * moisture(water[m], wp[m], fc[m], sat[m]);
             double fromSoil = organic[m] * pace;
             double fromManure = manure[m] * Math.min(1, MANURE_PACE * pace);
-            double hydrolysed =
-                    urea[m] * Lanes.lost(ureaRate * warm[m] * ureaMoisture(water[m], wp[m], fc[m]));
+            double hydrolysed = urea[m] * Lanes.lost(ureaRate * warm[m] * ureaMoisture(water[m], wp[m], fc[m]));
             organic[m] -= fromSoil;
             manure[m] -= fromManure;
             urea[m] -= hydrolysed;

@@ -179,7 +179,7 @@ final class SoilWaterFlow {
             double wR = s.water[row][m];
             double wM = s.water[middle][m];
             double wp = site.wp[i][m];
-            double wet = Lanes.clamp((fR * wR + fM * wM - wp) / (site.fc[i][m] - wp), 0, 1);
+            double wet = Lanes.clamp((0.5 * (wR + wM) - wp) / (site.fc[i][m] - wp), 0, 1);
             double v = rate * wet * wet * wet * (wR - wM) * pair;
             double sat = site.sat[i][m];
             // Towards the middle when positive; the receiver's room is the limit.

@@ -153,12 +153,7 @@ final class SurfaceNitrogen {
         pool.alkaline[m] += hydrolysed;
         s.urea[top][m] += gone - hydrolysed;
         double kv = volatilisation(
-                site.lane(Parameter.AMMONIA_LOSS)[m],
-                pool.age[m],
-                s.soilTemperature[0][m],
-                soil,
-                cover,
-                pool.band[m]);
+                site.lane(Parameter.AMMONIA_LOSS)[m], pool.age[m], s.soilTemperature[0][m], soil, cover, pool.band[m]);
         double kf = s.soilTemperature[0][m] > 0 ? site.of(Parameter.AMMONIA_FIXED) : 0;
         double left = pool.alkaline[m] * Lanes.lost(kv + kf);
         double lost = left * kv / Math.max(1e-300, kv + kf);

@@ -27,8 +27,7 @@ public record Yield(double grain_kgHa, double kernelsPerPlant, double grainN_kgH
         }
     }
 
-    static Yield least(
-            double kernels, double sink, double index, double source, double nitrogen, double grainN) {
+    static Yield least(double kernels, double sink, double index, double source, double nitrogen, double grainN) {
         double y = Math.min(Math.min(sink, index), Math.min(source, nitrogen));
         Limit limit = y == nitrogen
                 ? Limit.NITROGEN

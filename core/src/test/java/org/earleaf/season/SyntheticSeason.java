@@ -72,8 +72,7 @@ final class SyntheticSeason {
             water.add(w);
             bd.add(w.bulkDensity_gcm3());
         }
-        return new SoilProfile(
-                water, bd, om, Collections.nCopies(6, ph), Collections.nCopies(6, cec), "test");
+        return new SoilProfile(water, bd, om, Collections.nCopies(6, ph), Collections.nCopies(6, cec), "test");
     }
 
     static Builder zone() {
@@ -96,7 +95,7 @@ final class SyntheticSeason {
     }
 
     static final class Builder {
-        SoilProfile soil = soil(.20, .24, OM, 6.5, 18);
+        SoilProfile soil = SyntheticSeason.soil(.20, .24, OM, 6.5, 18);
         double drainMax = 13;
         double curve = 75;
         double cover = .5;
@@ -114,7 +113,7 @@ final class SyntheticSeason {
         }
 
         Builder lowOm() {
-            soil = soil(.20, .24, LOW_OM, 6.5, 18);
+            soil = SyntheticSeason.soil(.20, .24, LOW_OM, 6.5, 18);
             return this;
         }
 
@@ -141,9 +140,25 @@ final class SyntheticSeason {
 
         SeasonSetup setup() {
             return new SeasonSetup(
-                    date(FIRST), date(planted), rm, 8, 0.762, Double.NaN, Double.NaN, late, soil, drainMax, curve,
-                    cover, residue, residueCn, false, List.of(6., 5., 4., 3., 2., 1.5),
-                    Collections.nCopies(6, 2.0), 9, Double.NaN);
+                    date(FIRST),
+                    date(planted),
+                    rm,
+                    8,
+                    0.762,
+                    Double.NaN,
+                    Double.NaN,
+                    late,
+                    soil,
+                    drainMax,
+                    curve,
+                    cover,
+                    residue,
+                    residueCn,
+                    false,
+                    List.of(6., 5., 4., 3., 2., 1.5),
+                    Collections.nCopies(6, 2.0),
+                    9,
+                    Double.NaN);
         }
 
         SeasonRun start(Forcing weather) {

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.field.Drainage;
+import org.earleaf.field.Inhibitor;
+import org.earleaf.field.Irrigation;
+import org.earleaf.field.Manure;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Zone;
+import org.earleaf.units.Flag;
+import org.earleaf.weather.Forcing;
+import org.earleaf.weather.WeatherSeries;
+
+/**
+ * A zone's season as facts: how it starts, what was done to it, and with which parameters it is computed.
+ *
+ * @param events in order of date
+ */
+public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event> events, List<Flag> flags) {
+    /** Roots stop here where the water table is shallow [mm] (Ordonez et al. 2018, Field Crops Res. 215:122). */
+    private static final double ROOTS_OVER_WATER_MM = 900;
+
+    public ZoneSeason {
+        events = List.copyOf(events);
+        flags = List.copyOf(flags);
+    }
+
+    /** The season of a zone with all passes made up to and including a day. */
+    public static ZoneSeason of(Farm farm, Zone zone, WeatherSeries observed, LocalDate on) {
+        List<Flag> flags = new ArrayList<>();
+        List<Event> events = new ArrayList<>();
+        LocalDate first = StartOfSeason.first(farm, zone);
+        for (Pass p : farm.passes()) {
+            boolean counts = p.isOn(zone) && p.state() == Pass.State.MADE && p.nitrogen_kgHa() > 0;
+            if (counts && !p.date().isBefore(first) && !p.date().isAfter(on)) {
+                events.add(new Event.Nitrogen(p.date(), nitrogen(farm, p, flags)));
+            }
+        }
+        for (Irrigation w : farm.irrigation()) {
+            if (w.isOn(zone) && !w.date().isBefore(first) && !w.date().isAfter(on)) {
+                events.add(new Event.Water(w.date(), w.depth_mm()));
+            }
+        }
+        for (Manure m : farm.manure()) {
+            if (m.isOn(zone) && !m.date().isBefore(first) && !m.date().isAfter(on)) {
+                NitrogenPass ammonium = new NitrogenPass(m.ammoniumN_kgHa(), 0, 1, 0, m.placement(), Inhibitor.NONE);
+                events.add(new Event.Manured(m.date(), m.organicN_kgHa(), ammonium));
+            }
+        }
+        events.sort(java.util.Comparator.comparing(Event::date));
+        ParameterSet set = ParameterSet.usual();
+        if (zone.drainage() == Drainage.POOR) {
+            set = set.with(Parameter.ROOT_DEPTH_MAX, ROOTS_OVER_WATER_MM);
+        }
+        return new ZoneSeason(StartOfSeason.of(farm, zone, observed, first, flags), set, events, flags);
+    }
+
+    private static NitrogenPass nitrogen(Farm farm, Pass p, List<Flag> flags) {
+        NitrogenProduct product = farm.findNitrogen(p.product()).orElseGet(() -> {
+            flags.add(new Flag(
+                    p.field() + ", pass of " + p.date(),
+                    "the product " + p.product() + " is not known; its nitrogen is taken as UAN 32"));
+            return NitrogenProduct.findBuiltIn("UAN 32").orElseThrow();
+        });
+        double rate = Math.min(300, p.nitrogen_kgHa());
+        if (rate < p.nitrogen_kgHa()) {
+            flags.add(new Flag(p.field() + ", pass of " + p.date(), "more than 300 kg N/ha; 300 is taken"));
+        }
+        return pass(product, rate, p.placement(), p.inhibitor());
+    }
+
+    /** A pass of a product as the season sees it. */
+    public static NitrogenPass pass(
+            NitrogenProduct product, double nitrogen_kgHa, org.earleaf.field.Placement placement, Inhibitor inhibitor) {
+        return new NitrogenPass(
+                nitrogen_kgHa,
+                product.ureaShare(),
+                product.ammoniumShare(),
+                product.nitrateShare(),
+                placement,
+                inhibitor);
+    }
+
+    /** One member, at its first day. */
+    public SeasonRun start(Forcing weather) {
+        return SeasonRun.start(setup, parameters, weather);
+    }
+
+    /** Steps a run until {@code next} is its next day, carrying out the events of each day. */
+    public void advance(SeasonRun run, LocalDate next) {
+        while (run.date().isBefore(next)) {
+            stepDay(run);
+        }
+    }
+
+    /** The same, writing member {@code m} into a trace. */
+    public void advance(SeasonRun run, LocalDate next, SeasonTrace trace, int m) {
+        while (run.date().isBefore(next)) {
+            stepDay(run);
+            Tracing.record(run, m, trace);
+        }
+    }
+
+    private void stepDay(SeasonRun run) {
+        LocalDate date = run.date();
+        for (Event e : events) {
+            if (e.date().equals(date)) {
+                e.applyTo(run);
+            }
+        }
+        run.step();
+    }
+
+    /** An empty trace for a run of this season. */
+    public SeasonTrace newTrace(int days) {
+        return new SeasonTrace(setup.first(), days, setup.rowShare());
+    }
+}

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+/** Critical nitrogen of corn: Plenet & Lemaire 2000, Plant Soil 216:65. */
+class CropNitrogenTest {
+
+    @Test
+    void critical_nitrogen_follows_the_published_curve() {
+        double[][] expected = {{1, 34.0}, {3, 67.9}, {6, 105.1}, {10, 145.0}, {12, 162.7}, {20, 224.5}};
+        for (double[] e : expected) {
+            assertThat(CropNitrogen.critical_kgHa(e[0] * 1000)).isCloseTo(e[1], within(.05 + e[1] * .001));
+        }
+        assertThat(CropNitrogen.critical_kgHa(12000) / 120).isCloseTo(1.356, within(.002));
+        assertThat(CropNitrogen.nni(10000, 120)).isCloseTo(.827, within(.001));
+        assertThat(CropNitrogen.nni(49, 0)).isEqualTo(1);
+    }
+
+    /** One cell: nitrate 40, roots full, water 90 mm between 40 and 110, 3 mm drawn, 2 kg a ppm. */
+    @Test
+    void a_wet_cell_gives_by_diffusion_and_by_mass_flow() {
+        double fw = CropNitrogen.moistureForUptake(90, 40, 110);
+        assertThat(fw).isEqualTo(1);
+        double taken = CropNitrogen.nitrateSupply(40, .5 * 2, .12, 1, fw, 3, 90);
+        assertThat(taken).isCloseTo(6.01, within(.01));
+        assertThat(.85 * taken).isCloseTo(5.11, within(.01));
+        assertThat(CropNitrogen.nitrateSupply(40, 1, .12, 1, 0, 0, 40)).isEqualTo(0);
+    }
+
+    /** Ziadi et al. 2008, Agron. J. 100:271: relative yield -0.11 + 1.17 NNI below 0.93, and our seasons lie near it. */
+    @Test
+    void yield_against_nutrition_at_silk_follows_the_published_line() {
+        double best = SyntheticSeason.zone()
+                .run(SyntheticSeason.weather(), SyntheticSeason.pre(300))
+                .yield(0)
+                .grain_kgHa();
+        for (double rate : new double[] {0, 50, 100, 150}) {
+            SeasonRun atSilk = SyntheticSeason.zone().until(196, SyntheticSeason.weather(), SyntheticSeason.pre(rate));
+            SeasonRun end = SyntheticSeason.zone().run(SyntheticSeason.weather(), SyntheticSeason.pre(rate));
+            double line = Math.min(.98, -.11 + 1.17 * atSilk.nni(0));
+            assertThat(end.yield(0).grain_kgHa() / best).isCloseTo(line, within(.06));
+        }
+    }
+}

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.earleaf.soil.SoilProfile;
+import org.junit.jupiter.api.Test;
+
+/** Root depth by Ordonez et al. 2018 (front) and shares by Jackson et al. 1996 (0.961, from memory). */
+class RootsTest {
+
+    @Test
+    void the_front_follows_the_collars() {
+        assertThat(Roots.depth_mm(500, 5, 1370)).isCloseTo(220, within(1.0));
+        assertThat(Roots.depth_mm(900, 10, 1370)).isCloseTo(660, within(1.0));
+        assertThat(Roots.depth_mm(1300, 18, 1370)).isCloseTo(1364, within(1.0));
+        assertThat(Roots.depth_mm(1300, 18, 900)).isEqualTo(900);
+        assertThat(Roots.depth_mm(30, 0, 1370)).isEqualTo(0);
+    }
+
+    @Test
+    void length_is_shared_by_depth() {
+        double[] expected = {.184, .273, .249, .210, .062, .022};
+        double all = 1 - Math.pow(.961, 137);
+        for (int i = 0; i < 6; i++) {
+            double top = Math.pow(.961, SoilProfile.top_mm(i) / 10);
+            double bottom = Math.pow(.961, Math.min(137, SoilProfile.bottom_mm(i) / 10));
+            assertThat((top - bottom) / all).isCloseTo(expected[i], within(.001));
+        }
+    }
+
+    @Test
+    void middles_fill_between_the_third_and_the_eighth_collar() {
+        assertThat(Roots.middleSpread(3)).isEqualTo(0);
+        assertThat(Roots.middleSpread(5.5)).isCloseTo(.5, within(1e-12));
+        assertThat(Roots.middleSpread(9)).isEqualTo(1);
+    }
+
+    @Test
+    void length_of_all_cells_is_the_length_of_the_plant() {
+        SeasonRun run = SyntheticSeason.zone().until(190, SyntheticSeason.weather());
+        double length = 0;
+        for (int k = 0; k < SeasonState.CELLS; k++) {
+            double density = -Math.log(1 - run.today().roots[k][0]) * .25;
+            length += run.site().share[k / 6] * density * run.site().dz[k % 6] / 10;
+        }
+        double v = run.state().collars[0] / run.site().tassel[0];
+        assertThat(length).isCloseTo(120 * Math.pow(v, 1.5), within(1e-3 * length));
+    }
+}
