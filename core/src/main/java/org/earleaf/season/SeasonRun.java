@@ -20,11 +20,6 @@ import org.earleaf.weather.Forcing;
  * nitrogen, residue, soil nitrogen; evaporation, transpiration; growth; uptake.
  */
 public final class SeasonRun {
-    /** Carbon in residue dry matter. */
-    private static final double RESIDUE_CARBON = 0.42;
-    /** Nitrogen in soil organic matter by mass. */
-    private static final double ORGANIC_NITROGEN = 0.055;
-
     private final SeasonSite site;
     private final SeasonState s;
     private final List<Forcing> weather;
@@ -42,6 +37,7 @@ public final class SeasonRun {
     private final Growth growth;
     private final CropNitrogen crop;
     private final Applying applying;
+    private final Balance balance;
     private int day;
 
     private SeasonRun(SeasonSite site, List<Forcing> weather, int[] weatherOf, int day) {
@@ -63,6 +59,7 @@ public final class SeasonRun {
         growth = new Growth(site, s, today);
         crop = new CropNitrogen(site, s, today);
         applying = new Applying(site, s);
+        balance = new Balance(site, s);
         for (Forcing f : this.weather) {
             if (!f.first().equals(site.setup.first())) {
                 throw EarleafException.of(
@@ -88,37 +85,9 @@ public final class SeasonRun {
             SeasonSetup setup, List<ParameterSet> parameters, List<Forcing> weather, int[] weatherOf) {
         SeasonRun run = new SeasonRun(new SeasonSite(setup, parameters), weather, weatherOf, 0);
         for (int m = 0; m < run.members(); m++) {
-            run.fillStart(m);
+            run.balance.start(m);
         }
         return run;
-    }
-
-    private void fillStart(int m) {
-        SeasonSetup setup = site.setup;
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            double organic = setup.soil().om_pct().get(i)
-                    / 100
-                    * ORGANIC_NITROGEN
-                    * setup.soil().bulkDensity_gcm3().get(i)
-                    * site.dz[i]
-                    * 1e4;
-            for (int c = 0; c < 2; c++) {
-                int k = c * SeasonState.LAYERS + i;
-                s.water[k][m] = site.fc[i][m];
-                s.nitrate[k][m] = setup.nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
-                s.ammonium[k][m] = setup.ammonium_ppm().get(i) * site.ppm[i];
-                s.organic[k][m] = organic;
-            }
-            s.soilTemperature[i][m] = setup.soilTemperature_C();
-        }
-        for (int c = 0; c < 2; c++) {
-            s.residueC[c][m] = RESIDUE_CARBON * setup.residue_kgHa();
-            s.residueN[c][m] = s.residueC[c][m] / setup.residueCn();
-        }
-        s.soilCover[m] = setup.residueCover();
-        s.buried[m] = setup.residueBuried() ? 1 : 0;
-        s.ledger[Ledger.WATER_AT_START.ordinal()][m] = water_mm(m);
-        s.ledger[Ledger.NITROGEN_AT_START.ordinal()][m] = nitrogen_kgHa(m);
     }
 
     public int members() {
@@ -362,55 +331,26 @@ public final class SeasonRun {
 
     /** Water in the soil [mm of field]. */
     public double water_mm(int m) {
-        double sum = 0;
-        for (int k = 0; k < SeasonState.CELLS; k++) {
-            sum += site.share[k / SeasonState.LAYERS] * s.water[k][m];
-        }
-        return sum;
+        return balance.water_mm(m);
     }
 
     /** All nitrogen of soil, surface, residue and crop [kg/ha of field]. */
     public double nitrogen_kgHa(int m) {
-        double sum = s.shootN[m] + s.rootN[m];
-        for (int k = 0; k < SeasonState.CELLS; k++) {
-            sum += site.share[k / SeasonState.LAYERS]
-                    * (s.nitrate[k][m] + s.ammonium[k][m] + s.urea[k][m] + s.organic[k][m] + s.manure[k][m]);
-        }
-        for (int c = 0; c < 2; c++) {
-            sum += site.share[c] * (s.residueN[c][m] + s.microbes[c][m] + surface_kgHa(c, m));
-        }
-        return sum;
-    }
-
-    /** Nitrogen on the surface of a column [kg/ha of column]. */
-    double surface_kgHa(int c, int m) {
-        double sum = 0;
-        for (int p = 0; p < SeasonState.POOLS; p++) {
-            SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
-            sum += pool.urea[m] + pool.alkaline[m] + pool.ammonium[m] + pool.nitrate[m];
-        }
-        return sum;
+        return balance.nitrogen_kgHa(m);
     }
 
     /** Water that cannot be explained since the start [mm]; rounding only. */
     public double waterRemainder_mm(int m) {
-        double in = ledger(Ledger.RAIN, m)
-                + ledger(Ledger.DEW, m)
-                + ledger(Ledger.IRRIGATION, m)
-                + ledger(Ledger.TABLE_WATER, m);
-        double out = ledger(Ledger.INTERCEPTION, m)
-                + ledger(Ledger.RUNOFF, m)
-                + ledger(Ledger.DRAINAGE, m)
-                + ledger(Ledger.TRANSPIRATION, m)
-                + ledger(Ledger.EVAPORATION, m);
-        return water_mm(m) - ledger(Ledger.WATER_AT_START, m) - in + out;
+        return balance.waterRemainder_mm(m);
     }
 
     /** Nitrogen that cannot be explained since the start [kg/ha]; rounding only. */
     public double nitrogenRemainder_kgHa(int m) {
-        double in = ledger(Ledger.FERTILISED, m) + ledger(Ledger.DEPOSITED, m) + ledger(Ledger.ASSIMILATED, m);
-        double out = ledger(Ledger.LEACHED, m) + ledger(Ledger.DENITRIFIED, m) + ledger(Ledger.VOLATILISED, m);
-        return nitrogen_kgHa(m) - ledger(Ledger.NITROGEN_AT_START, m) - in + out;
+        return balance.nitrogenRemainder_kgHa(m);
+    }
+
+    Balance balance() {
+        return balance;
     }
 
     /** Days from the start of the run to a date. */

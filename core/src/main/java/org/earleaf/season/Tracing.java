@@ -63,7 +63,7 @@ final class Tracing {
                 trace.put(day, Cell.UREA, c, i, s.urea[k][m]);
                 trace.put(day, Cell.ROOTS, c, i, run.today().roots[k][m]);
             }
-            trace.putSurface(day, c, run.surface_kgHa(c, m));
+            trace.putSurface(day, c, run.balance().surface_kgHa(c, m));
         }
     }
 }

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.season;
+
+import org.earleaf.season.SeasonState.Ledger;
+import org.earleaf.season.SeasonState.SurfacePool;
+
+/** What a member holds when it starts, what it holds now, and whether the ledger explains the difference. */
+final class Balance {
+    /** Carbon in residue dry matter. */
+    private static final double RESIDUE_CARBON = 0.42;
+    /** Nitrogen in soil organic matter by mass. */
+    private static final double ORGANIC_NITROGEN = 0.055;
+
+    private final SeasonSite site;
+    private final SeasonState s;
+
+    Balance(SeasonSite site, SeasonState state) {
+        this.site = site;
+        this.s = state;
+    }
+
+    private double line(Ledger line, int m) {
+        return s.ledger[line.ordinal()][m];
+    }
+
+    /** Fills a member as its season starts: at field capacity, with the nitrogen of its setup. */
+    void start(int m) {
+        SeasonSetup setup = site.setup;
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            double organic = setup.soil().om_pct().get(i)
+                    / 100
+                    * ORGANIC_NITROGEN
+                    * setup.soil().bulkDensity_gcm3().get(i)
+                    * site.dz[i]
+                    * 1e4;
+            for (int c = 0; c < 2; c++) {
+                int k = c * SeasonState.LAYERS + i;
+                s.water[k][m] = site.fc[i][m];
+                s.nitrate[k][m] = setup.nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
+                s.ammonium[k][m] = setup.ammonium_ppm().get(i) * site.ppm[i];
+                s.organic[k][m] = organic;
+            }
+            s.soilTemperature[i][m] = setup.soilTemperature_C();
+        }
+        for (int c = 0; c < 2; c++) {
+            s.residueC[c][m] = RESIDUE_CARBON * setup.residue_kgHa();
+            s.residueN[c][m] = s.residueC[c][m] / setup.residueCn();
+        }
+        s.soilCover[m] = setup.residueCover();
+        s.buried[m] = setup.residueBuried() ? 1 : 0;
+        s.ledger[Ledger.WATER_AT_START.ordinal()][m] = water_mm(m);
+        s.ledger[Ledger.NITROGEN_AT_START.ordinal()][m] = nitrogen_kgHa(m);
+    }
+
+    /** Water in the soil [mm of field]. */
+    double water_mm(int m) {
+        double sum = 0;
+        for (int k = 0; k < SeasonState.CELLS; k++) {
+            sum += site.share[k / SeasonState.LAYERS] * s.water[k][m];
+        }
+        return sum;
+    }
+
+    /** All nitrogen of soil, surface, residue and crop [kg/ha of field]. */
+    double nitrogen_kgHa(int m) {
+        double sum = s.shootN[m] + s.rootN[m];
+        for (int k = 0; k < SeasonState.CELLS; k++) {
+            sum += site.share[k / SeasonState.LAYERS]
+                    * (s.nitrate[k][m] + s.ammonium[k][m] + s.urea[k][m] + s.organic[k][m] + s.manure[k][m]);
+        }
+        for (int c = 0; c < 2; c++) {
+            sum += site.share[c] * (s.residueN[c][m] + s.microbes[c][m] + surface_kgHa(c, m));
+        }
+        return sum;
+    }
+
+    /** Nitrogen on the surface of a column [kg/ha of column]. */
+    double surface_kgHa(int c, int m) {
+        double sum = 0;
+        for (int p = 0; p < SeasonState.POOLS; p++) {
+            SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
+            sum += pool.urea[m] + pool.alkaline[m] + pool.ammonium[m] + pool.nitrate[m];
+        }
+        return sum;
+    }
+
+    /** Water that cannot be explained since the start [mm]; rounding only. */
+    double waterRemainder_mm(int m) {
+        double in =
+                line(Ledger.RAIN, m) + line(Ledger.DEW, m) + line(Ledger.IRRIGATION, m) + line(Ledger.TABLE_WATER, m);
+        double out = line(Ledger.INTERCEPTION, m)
+                + line(Ledger.RUNOFF, m)
+                + line(Ledger.DRAINAGE, m)
+                + line(Ledger.TRANSPIRATION, m)
+                + line(Ledger.EVAPORATION, m);
+        return water_mm(m) - line(Ledger.WATER_AT_START, m) - in + out;
+    }
+
+    /** Nitrogen that cannot be explained since the start [kg/ha]; rounding only. */
+    double nitrogenRemainder_kgHa(int m) {
+        double in = line(Ledger.FERTILISED, m) + line(Ledger.DEPOSITED, m) + line(Ledger.ASSIMILATED, m);
+        double out = line(Ledger.LEACHED, m) + line(Ledger.DENITRIFIED, m) + line(Ledger.VOLATILISED, m);
+        return nitrogen_kgHa(m) - line(Ledger.NITROGEN_AT_START, m) - in + out;
+    }
+}
