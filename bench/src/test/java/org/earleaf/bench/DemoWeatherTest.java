@@ -26,8 +26,12 @@ class DemoWeatherTest {
     @Test
     void making_the_weather_again_gives_the_committed_files_byte_for_byte() throws IOException {
         WeatherSeries days = days();
-        assertThat(Files.readString(FARM.resolve("weather.csv")).equals(DemoWeather.weatherCsv(days))).as("weather.csv").isTrue();
-        assertThat(Files.readString(FARM.resolve("forecast.csv")).equals(DemoWeather.forecastCsv(days))).as("forecast.csv").isTrue();
+        assertThat(Files.readString(FARM.resolve("weather.csv")).equals(DemoWeather.weatherCsv(days)))
+                .as("weather.csv")
+                .isTrue();
+        assertThat(Files.readString(FARM.resolve("forecast.csv")).equals(DemoWeather.forecastCsv(days)))
+                .as("forecast.csv")
+                .isTrue();
     }
 
     // Global Historical Climatology Network Daily, USC00131635 (Clinton, Iowa), 1985-2014

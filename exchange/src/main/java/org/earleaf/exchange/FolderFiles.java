@@ -32,6 +32,8 @@ final class FolderFiles {
             "recipes.csv",
             "rigs.csv",
             "stock.csv",
+            // Monthly means that an invented farm's weather was made from; not read.
+            "climate.csv",
             "weather");
 
     private final Path folder;
