@@ -154,11 +154,14 @@ public final class ToySeason {
         }
     }
 
-    private double nni = 1.1;
+    private double nni = 1.12;
 
+    /** Falls toward what the crop gets of what it asks for, once it asks for much. */
     private double nni(double rep, double taken, double demand) {
-        nni += .02 * (Math.min(1.1, 1.12 * taken / Math.max(demand, .01)) - nni);
-        return rep > .99 ? nni : Math.max(.5, nni);
+        if (demand > 1.2) {
+            nni += .05 * (1.12 * taken / demand - .03 - nni);
+        }
+        return rep > .99 ? nni : Math.max(.4, nni);
     }
 
     private double water(int day, int column, int layer, double collars) {

@@ -2,10 +2,19 @@
 package org.earleaf.app.web;
 
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.view.Places;
+import org.earleaf.field.Zone;
 
 /** What every page works with: the farm by day, and the book that things are written in. */
 record Desk(Days days, Notebook notebook) {
     FarmDay today() {
         return days.day(days.today());
+    }
+
+    /** The zone that an address names; refused with the list of fields when there is none. */
+    Zone zone(FarmDay day, String place) {
+        return Places.of(day.farm())
+                .find(place)
+                .orElseThrow(() -> new Faults.NotHere("There is no field \"" + place + "\" on this farm."));
     }
 }

@@ -50,8 +50,9 @@ class PagesTest {
         HttpResponse<String> page = get("/");
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
-                .containsPattern("<h1><span class=\"now\">Today</span> put nitrogen at the row base on two fields\\."
-                        + " Mill Eighty first: it runs short [\\w ]+\\.</h1>");
+                .containsPattern(
+                        "<h1><span class=\"line\"><span class=\"now\">Today</span> put nitrogen at the row base on"
+                                + " two fields\\.</span> <span class=\"line\">Mill Eighty first: it runs short [\\w ]+\\.</span></h1>");
     }
 
     @Test

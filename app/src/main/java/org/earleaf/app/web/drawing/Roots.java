@@ -54,7 +54,7 @@ final class Roots {
         double y = frame.y(0);
         for (int layer = 0; layer < SoilProfile.LAYERS && Ground.top_in(layer) < reach_in; layer++) {
             double d = Math.min(reach_in, Ground.bottom_in(layer));
-            double offset = Ink.clamp(3.1 * k * spread * (1 - Math.exp(-d / 9)), -limit, limit);
+            double offset = Ink.clamp(3.1 * limit / 15 * k * spread * (1 - Math.exp(-d / 9)), -limit, limit);
             StringBuilder path = layers.get(layer);
             path.append('M');
             Ink.append(path, x);

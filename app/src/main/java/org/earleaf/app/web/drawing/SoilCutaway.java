@@ -24,8 +24,8 @@ public final class SoilCutaway {
     private static final double BACK_Y = -46;
     private static final double UP_PER_CM = 1.6 / 2.54;
     private static final double DRIBBLE_IN = 3;
-    /** Feet, as farmers count depth: layers from (inclusive) to (exclusive). */
-    static final int[][] FEET = {{0, 3}, {3, 4}, {4, 5}, {5, 6}};
+    /** Depth as farmers count it: 0 to 1, 1 to 2, 2 to 3 and 3 to 5 ft. */
+    public static final List<Foot> FEET = List.of(new Foot(0, 3), new Foot(3, 4), new Foot(4, 5), new Foot(5, 6));
     /** More marks than this are a grey mass: the quantum is doubled. */
     private static final int MOST_MARKS = 2000;
 
@@ -46,6 +46,9 @@ public final class SoilCutaway {
         this.quantum_kgHa = Quantum.of(trace, .25 * format.perNitrogenUnit_kgHa(), MOST_MARKS);
         this.head = Math.min(56, TOP + BACK_Y - UP_PER_CM * highest() - 26);
     }
+
+    /** Layers from (inclusive) to (exclusive). */
+    public record Foot(int from, int to) {}
 
     /** A line that corn must stay under. */
     public record Clearance(String words, double height_cm) {}
@@ -259,8 +262,8 @@ public final class SoilCutaway {
         ink.label(LEFT + FACE + BACK_X + 10, TOP + BACK_Y - 8, "so", format.isMetric() ? "kg/ha" : "lb/ac");
         Ground.Piece between = ground.pieces(SeasonTrace.MIDDLE).get(1);
         double middle = frame.x((between.from_in() + between.to_in()) / 2);
-        for (int[] foot : FEET) {
-            double y = frame.y((Ground.top_in(foot[0]) + Ground.bottom_in(foot[1] - 1)) / 2) + 7;
+        for (Foot foot : FEET) {
+            double y = frame.y((Ground.top_in(foot.from()) + Ground.bottom_in(foot.to() - 1)) / 2) + 7;
             double atRow = nitrate(day, SeasonTrace.ROW, foot);
             double mid = nitrate(day, SeasonTrace.MIDDLE, foot);
             ink.label(frame.x(ground.row_in(0)), y, "fig mid halo", format.nitrogen(atRow));
@@ -270,9 +273,9 @@ public final class SoilCutaway {
     }
 
     /** Nitrate in a foot of one column [kg/ha of field]. */
-    double nitrate(int day, int column, int[] foot) {
+    double nitrate(int day, int column, Foot foot) {
         double sum = 0;
-        for (int layer = foot[0]; layer < foot[1]; layer++) {
+        for (int layer = foot.from(); layer < foot.to(); layer++) {
             sum += trace.field(day, Cell.NITRATE, column, layer);
         }
         return sum;

@@ -28,6 +28,25 @@ public final class Say {
         return tag(" <span class=\"rg\">", plain, "</span>");
     }
 
+    /** A sentence of a headline, on a line of its own where there is room. */
+    public Say sentence(String plain) {
+        if (!html.isEmpty()) {
+            html.append(' ');
+        }
+        return tag("<span class=\"line\">", plain, "</span>");
+    }
+
+    /** The sentence that opens with the word for now. */
+    public Say sentence(String now, String rest) {
+        html.append("<span class=\"line\">");
+        return now(now).text(rest).raw("</span>");
+    }
+
+    private Say raw(String tag) {
+        html.append(tag);
+        return this;
+    }
+
     public Say markup(Markup made) {
         html.append(made.html());
         return this;

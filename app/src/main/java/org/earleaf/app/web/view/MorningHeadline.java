@@ -22,14 +22,14 @@ final class MorningHeadline {
         if (!later.isEmpty()) {
             Option next = later.get(0);
             return new Say()
-                    .now("Today")
-                    .text(" no pass. Next: " + MorningView.label(next.field(), next.zone()) + " "
+                    .sentence("Today", " no pass.")
+                    .sentence("Next: " + MorningView.label(next.field(), next.zone()) + " "
                             + Format.soon(next.date(), brief.on()) + reason(brief, next, format) + ".")
                     .done();
         }
         return new Say()
-                .now("Today")
-                .text(" no pass would pay. " + nothing(brief))
+                .sentence("Today", " no pass would pay.")
+                .sentence(nothing(brief))
                 .done();
     }
 
@@ -38,13 +38,15 @@ final class MorningHeadline {
         boolean same = today.stream().allMatch(o -> o.placement() == first.placement());
         String where = same ? " " + Words.where(first.placement()) : "";
         String name = MorningView.label(first.field(), first.zone());
-        Say say = new Say().now("Today");
+        String why = reason(brief, first, format) + ".";
         if (today.size() == 1) {
-            return say.text(" put nitrogen" + where + " on " + name + reason(brief, first, format) + ".")
+            return new Say()
+                    .sentence("Today", " put nitrogen" + where + " on " + name + why)
                     .done();
         }
-        return say.text(" put nitrogen" + where + " on " + Words.count(today.size(), "field") + ". " + name + " first"
-                        + reason(brief, first, format) + ".")
+        return new Say()
+                .sentence("Today", " put nitrogen" + where + " on " + Words.count(today.size(), "field") + ".")
+                .sentence(name + " first" + why)
                 .done();
     }
 

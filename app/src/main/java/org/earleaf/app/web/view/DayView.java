@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.earleaf.app.web.drawing.SoilCutaway;
+import org.earleaf.app.web.drawing.Wetness;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.Outlook;
+import org.earleaf.season.SeasonTrace;
+import org.earleaf.season.SeasonTrace.Cell;
+import org.earleaf.season.SeasonTrace.Daily;
+
+/**
+ * One day of a field's soil: the cut-away, one sentence, and a table with the same values.
+ *
+ * @param iso the day, 2026-06-30
+ * @param index of the day in the run
+ * @param last index of the run's last day
+ * @param before address of the day before, empty on the first
+ * @param after address of the day after, empty on the last
+ */
+public record DayView(
+        String heading,
+        String iso,
+        int index,
+        int last,
+        String before,
+        String after,
+        Markup drawing,
+        Markup sentence,
+        List<DepthRow> rows,
+        String total,
+        String quantum) {
+    private static final double HELD_BACK = .93;
+
+    /** A foot of soil, per area of field; the surface has no water word. */
+    public record DepthRow(String depth, String row, String middle, String ammonium, String water) {}
+
+    /**
+     * @param lines clearances to draw
+     * @param address of the field's page, to which the day is added
+     */
+    static DayView of(Outlook o, LocalDate date, List<SoilCutaway.Clearance> lines, String address, Format format) {
+        SeasonTrace trace = o.trace();
+        int day = trace.day(date);
+        LocalDate shown = trace.date(day);
+        SoilCutaway cutaway = new SoilCutaway(o.zone(), trace, format);
+        String now = shown.equals(o.on()) ? ", today" : "";
+        return new DayView(
+                Format.longDay(shown) + now,
+                shown.toString(),
+                day,
+                trace.days() - 1,
+                day == 0 ? "" : address + "day=" + shown.minusDays(1),
+                day == trace.days() - 1 ? "" : address + "day=" + shown.plusDays(1),
+                cutaway.draw(day, "cut-says", lines),
+                sentence(o, day, format),
+                rows(o, day, format),
+                format.nitrogen(SoilSums.of(trace, day, Cell.NITRATE)),
+                quantum(cutaway.quantum_kgHa() / format.perNitrogenUnit_kgHa(), format));
+    }
+
+    private static String quantum(double amount, Format format) {
+        String number = amount == .25 ? "\u00bc" : amount == .5 ? "\u00bd" : Format.number(amount, 0);
+        return number + " " + format.massUnit();
+    }
+
+    private static List<DepthRow> rows(Outlook o, int day, Format format) {
+        SeasonTrace t = o.trace();
+        List<DepthRow> rows = new ArrayList<>();
+        rows.add(new DepthRow(
+                "On the ground",
+                format.nitrogen(t.surface(day, SeasonTrace.ROW)),
+                format.nitrogen(t.surface(day, SeasonTrace.MIDDLE)),
+                "",
+                ""));
+        for (int foot = 0; foot < SoilCutaway.FEET.size(); foot++) {
+            int from = SoilCutaway.FEET.get(foot).from();
+            int to = SoilCutaway.FEET.get(foot).to();
+            double ammonium = 0;
+            for (int column = 0; column < SeasonTrace.COLUMNS; column++) {
+                ammonium += SoilSums.of(t, day, Cell.AMMONIUM, column, from, to)
+                        + SoilSums.of(t, day, Cell.UREA, column, from, to);
+            }
+            rows.add(new DepthRow(
+                    depth(foot, format),
+                    format.nitrogen(SoilSums.of(t, day, Cell.NITRATE, SeasonTrace.ROW, from, to)),
+                    format.nitrogen(SoilSums.of(t, day, Cell.NITRATE, SeasonTrace.MIDDLE, from, to)),
+                    format.nitrogen(ammonium),
+                    water(o, day, SeasonTrace.ROW, from, to) + ", " + water(o, day, SeasonTrace.MIDDLE, from, to)));
+        }
+        return rows;
+    }
+
+    private static String water(Outlook o, int day, int column, int from, int to) {
+        return Wetness.of(o.trace(), o.zone().soil(), day, column, from, to).word();
+    }
+
+    private static String depth(int foot, Format format) {
+        String[] us = {"0 to 1 ft", "1 to 2 ft", "2 to 3 ft", "3 to 5 ft"};
+        String[] metric = {"0 to 30 cm", "30 to 61 cm", "61 to 91 cm", "91 to 152 cm"};
+        return (format.isMetric() ? metric : us)[foot];
+    }
+
+    private static Markup sentence(Outlook o, int day, Format format) {
+        SeasonTrace t = o.trace();
+        String unit = " " + format.massUnit();
+        double row = SoilSums.of(t, day, Cell.NITRATE, SeasonTrace.ROW, 0, 3);
+        double middle = SoilSums.of(t, day, Cell.NITRATE, SeasonTrace.MIDDLE, 0, 3);
+        Say say = new Say()
+                .strong(format.nitrogen(SoilSums.of(t, day, Cell.NITRATE)) + unit)
+                .text(" of nitrate N " + format.areaName() + " to " + depthOf(format) + ", in the top "
+                        + (format.isMetric() ? "30 cm " : "foot ") + format.nitrogen(row) + " at the row and "
+                        + format.nitrogen(middle) + " between rows. ");
+        double lying = SoilSums.surface(t, day);
+        if (format.nitrogenValue(lying) >= 1) {
+            say.text(format.nitrogen(lying) + unit + " lies on the ground, waiting for rain. ");
+        }
+        if (t.at(day, Daily.RAIN) >= 1) {
+            say.text("Rain " + format.rain(t.at(day, Daily.RAIN)) + " " + format.rainUnit() + ". ");
+        }
+        crop(say, t, day, format);
+        return day > o.today() ? say.text(" A likely future, not a promise.").done() : say.done();
+    }
+
+    private static String depthOf(Format format) {
+        return format.isMetric() ? "152 cm" : "5 ft";
+    }
+
+    /** What the crop asks for and gets; below a tenth of a pound a day it asks for nothing worth saying. */
+    private static void crop(Say say, SeasonTrace t, int day, Format format) {
+        double demand = t.at(day, Daily.DEMAND);
+        double uptake = t.at(day, Daily.UPTAKE);
+        if (t.at(day, Daily.COLLARS) <= 0) {
+            say.text("No crop stands yet.");
+        } else if (format.nitrogenValue(demand) < .1) {
+            say.text("The crop asks for no more.");
+        } else if (uptake < HELD_BACK * demand) {
+            say.strong("The crop gets " + format.nitrogenFine(uptake) + " of the " + format.nitrogenFine(demand) + " "
+                    + format.massUnit() + " it asks for.");
+        } else {
+            say.text("The crop gets all it asks for, " + format.nitrogenFine(demand) + " " + format.massUnit()
+                    + " a day.");
+        }
+    }
+}

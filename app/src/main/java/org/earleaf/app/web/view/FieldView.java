@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.drawing.RainBars;
+import org.earleaf.app.web.drawing.SeasonCurve;
+import org.earleaf.app.web.drawing.SoilCutaway.Clearance;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.OutOfReach;
+import org.earleaf.decide.Outlook;
+import org.earleaf.decide.Spread;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Zone;
+import org.earleaf.season.SeasonTrace;
+import org.earleaf.units.Flag;
+
+/**
+ * The page of one field.
+ *
+ * @param pass "With 50 lb today", empty when no pass pays
+ * @param with whether the soil is shown with the pass
+ */
+public record FieldView(
+        String name,
+        String place,
+        List<Markup> constants,
+        Markup headline,
+        DayView day,
+        Markup rain,
+        String firstDay,
+        String lastDay,
+        String pass,
+        boolean with,
+        Markup curve,
+        String curveSays,
+        List<Markup> yields,
+        LedgerView ledger,
+        List<String> assumed,
+        String balance) {
+    private static final int DRAWN_BEFORE_D = 30;
+    private static final int DRAWN_AFTER_D = 45;
+
+    /** @param date the day to show, in the run's reach */
+    public static FieldView of(FarmDay farmDay, Zone zone, LocalDate date, boolean with, Format format) {
+        Outlook o = farmDay.outlook(zone);
+        Optional<Option> pass = bestPass(farmDay, zone);
+        Optional<Outlook> after = pass.map(p -> farmDay.outlookWith(zone, p));
+        String place = Places.of(farmDay.farm()).of(zone);
+        SeasonTrace t = o.trace();
+        boolean shownWith = with && after.isPresent();
+        DayView day = day(shownWith ? after.get() : o, farmDay, place, date, shownWith, format);
+        return new FieldView(
+                zone.label(),
+                place,
+                constants(o, format),
+                FieldHeadline.of(o, format),
+                day,
+                RainBars.of(t, o.today(), "Rain by day; solid has fallen, thin may come"),
+                Format.date(t.first()),
+                Format.date(t.date(t.days() - 1)),
+                pass.map(p -> "With " + format.nitrogen(p.nitrogen_kgHa()) + " " + format.massUnit() + " "
+                                + Format.soon(p.date(), farmDay.on()))
+                        .orElse(""),
+                shownWith,
+                curve(o, after),
+                curveSays(o, pass, after, format),
+                yields(o, pass, after, format),
+                LedgerView.of(t, o.today(), format),
+                o.flags().stream().map(FieldView::sentence).toList(),
+                "What the run cannot account for: water " + Format.number(o.waterBalance_mm(), 6) + " mm, nitrogen "
+                        + Format.number(o.nitrogenBalance_kgHa(), 6) + " kg/ha.");
+    }
+
+    /** The day's part alone, for the slider. */
+    public static DayView day(FarmDay farmDay, Zone zone, LocalDate date, boolean with, Format format) {
+        Optional<Option> pass = with ? bestPass(farmDay, zone) : Optional.empty();
+        Outlook o = pass.map(p -> farmDay.outlookWith(zone, p)).orElseGet(() -> farmDay.outlook(zone));
+        return day(o, farmDay, Places.of(farmDay.farm()).of(zone), date, pass.isPresent(), format);
+    }
+
+    private static DayView day(Outlook o, FarmDay farmDay, String place, LocalDate date, boolean with, Format format) {
+        String address = "/field/" + place + "?" + (with ? "with=true&" : "");
+        return DayView.of(o, date, clearances(o, farmDay.farm().rigs(), date, format), address, format);
+    }
+
+    private static Optional<Option> bestPass(FarmDay farmDay, Zone zone) {
+        if (!zone.isCorn()) {
+            return Optional.empty();
+        }
+        Optional<Option> proposed = farmDay.brief().passes().stream()
+                .filter(p -> p.field().equals(zone.field()) && p.zone().equals(zone.zone()))
+                .findFirst();
+        return proposed.or(() -> farmDay.options(zone).stream()
+                .filter(p -> p.worth().mean_usdHa() > 0)
+                .findFirst());
+    }
+
+    private static String sentence(Flag flag) {
+        return flag.where() + ": " + flag.what() + ".";
+    }
+
+    static List<Markup> constants(Outlook o, Format format) {
+        Zone z = o.zone();
+        List<Markup> all = new ArrayList<>();
+        all.add(new Say()
+                .text(format.area(z.area_ha()))
+                .unit(format.areaUnit())
+                .text(", " + z.soil().texture())
+                .done());
+        all.add(Markup.text("Planted " + Format.date(z.planted()) + ", " + Format.number(z.relativeMaturity_d(), 0)
+                + "-day corn, " + format.plants(z.population_m2()) + " plants"));
+        all.add(
+                o.leafCollars() > 0
+                        ? new Say()
+                                .text(o.stage() + ", ")
+                                .markup(format.height(o.height_cm()))
+                                .done()
+                        : Markup.text(o.stage()));
+        return all;
+    }
+
+    private static List<Clearance> clearances(Outlook o, List<Rig> rigs, LocalDate date, Format format) {
+        List<Clearance> lines = new ArrayList<>();
+        for (Rig rig : rigs) {
+            Optional<OutOfReach> reach =
+                    o.reach().stream().filter(r -> r.rig().equals(rig.name())).findFirst();
+            boolean drawn = lines.stream().noneMatch(l -> l.height_cm() == 100 * rig.clearance_m());
+            if (reach.isEmpty() || rig.isTender() || rig.isHired() || !drawn) {
+                continue;
+            }
+            boolean tooTall = reach.get().date().filter(d -> !d.isAfter(date)).isPresent()
+                    || (reach.get().lastDay().isEmpty() && !date.isBefore(o.on()));
+            String clears = format.length(100 * rig.clearance_m()) + " " + format.lengthUnit();
+            lines.add(new Clearance(
+                    tooTall ? "too tall for the " + rig.name() + " (" + clears + ")" : rig.name() + " clears " + clears,
+                    100 * rig.clearance_m()));
+        }
+        return lines;
+    }
+
+    private static Markup curve(Outlook o, Optional<Outlook> after) {
+        SeasonTrace t = o.trace();
+        Optional<LocalDate> up = o.emergence();
+        LocalDate end = t.date(t.days() - 1);
+        LocalDate to = earlier(end, o.on().plusDays(DRAWN_AFTER_D));
+        if (up.isEmpty() || !up.get().isBefore(to)) {
+            return Markup.NONE;
+        }
+        LocalDate from = later(up.get(), o.on().minusDays(DRAWN_BEFORE_D));
+        SeasonCurve curve = new SeasonCurve(t.first(), o.nniByDay(), from, to, o.on());
+        return curve.draw("curve-says", o.nShort(), after.map(a -> likeliest(a.nniByDay())));
+    }
+
+    private static List<Double> likeliest(List<Spread> nni) {
+        return nni.stream().map(Spread::p50).toList();
+    }
+
+    private static LocalDate earlier(LocalDate a, LocalDate b) {
+        return a.isBefore(b) ? a : b;
+    }
+
+    private static LocalDate later(LocalDate a, LocalDate b) {
+        return a.isAfter(b) ? a : b;
+    }
+
+    private static String curveSays(Outlook o, Optional<Option> pass, Optional<Outlook> after, Format format) {
+        String falls = o.nShort().p50().isPresent()
+                ? "It falls below 93, where growth is held back, about "
+                        + Format.date(o.nShort().p50().get()) + " (" + Format.range(o.nShort()) + ")."
+                : "It falls below 93, where growth is held back, in "
+                        + Format.chance(o.nShort().probability()) + " futures.";
+        String dashes = pass.isEmpty()
+                ? ""
+                : " Red dashes: with " + format.nitrogen(pass.get().nitrogen_kgHa()) + " " + format.nitrogenUnit()
+                        + " on " + Format.date(pass.get().date()) + ", below it "
+                        + after.flatMap(a -> a.nShort().p50())
+                                .map(d -> "about " + Format.date(d) + ".")
+                                .orElse("in "
+                                        + Format.chance(
+                                                after.map(a -> a.nShort().probability())
+                                                        .orElse(0.0))
+                                        + " futures.");
+        return "Black: likeliest, no further pass. Grey band: eight of ten futures. " + falls + dashes;
+    }
+
+    private static List<Markup> yields(Outlook o, Optional<Option> pass, Optional<Outlook> after, Format format) {
+        List<Markup> all = new ArrayList<>();
+        if (!o.zone().isCorn()) {
+            return all;
+        }
+        all.add(yieldOf("If nothing more is done: ", o, format));
+        if (pass.isPresent() && after.isPresent()) {
+            String with = "With " + Words.choice(pass.get(), format) + ", "
+                    + Format.soon(pass.get().date(), o.on()) + ": ";
+            all.add(yieldOf(with, after.get(), format));
+        }
+        return all;
+    }
+
+    private static Markup yieldOf(String when, Outlook o, Format format) {
+        return new Say()
+                .text(when)
+                .strong(format.yield(o.yield_kgHa().p50()))
+                .unit(format.yieldUnit())
+                .range("(" + format.yield(o.yield_kgHa().p10()) + " to "
+                        + format.yield(o.yield_kgHa().p90()) + ")")
+                .text(", held by " + limit(o.limitedBy()) + ".")
+                .done();
+    }
+
+    private static String limit(String limitedBy) {
+        return switch (limitedBy) {
+            case "sink" -> "the number of kernels";
+            case "source" -> "what the leaves could make";
+            default -> limitedBy;
+        };
+    }
+}

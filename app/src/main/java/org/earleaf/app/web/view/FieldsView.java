@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.Outlook;
+import org.earleaf.field.Zone;
+import org.earleaf.season.SeasonTrace.Cell;
+
+/** Every field of the farm, the one that runs short first on top. */
+public record FieldsView(String date, Markup headline, List<Row> rows) {
+    public record Row(
+            String name,
+            String place,
+            Markup ground,
+            String stage,
+            Markup height,
+            String nitrate,
+            Markup shortOn,
+            Markup yield) {}
+
+    public static FieldsView of(FarmDay day, Format format) {
+        Places places = Places.of(day.farm());
+        List<Outlook> corn = day.farm().zones().stream()
+                .filter(Zone::isCorn)
+                .map(day::outlook)
+                .sorted(Comparator.comparing((Outlook o) -> o.nShort().p50().orElse(LocalDate.MAX)))
+                .toList();
+        List<Row> rows =
+                new ArrayList<>(corn.stream().map(o -> row(o, places, format)).toList());
+        day.farm().zones().stream().filter(z -> !z.isCorn()).forEach(z -> rows.add(notModelled(z, places, format)));
+        return new FieldsView(Format.longDay(day.on()), headline(corn, day.on()), List.copyOf(rows));
+    }
+
+    private static Markup headline(List<Outlook> corn, LocalDate on) {
+        if (corn.isEmpty()) {
+            return new Say().sentence("No corn stands on this farm.").done();
+        }
+        long likely = corn.stream().filter(o -> o.nShort().p50().isPresent()).count();
+        Optional<LocalDate> first = corn.get(0).nShort().p50();
+        if (first.isEmpty()) {
+            return new Say()
+                    .sentence(
+                            corn.size() == 1
+                                    ? "The field is not likely to run short of nitrogen."
+                                    : "None of the " + Words.number(corn.size())
+                                            + " fields is likely to run short of nitrogen.")
+                    .done();
+        }
+        String name = corn.get(0).zone().label();
+        String when = first.get().isAfter(on)
+                ? name + " first, about " + Format.longDay(first.get()) + "."
+                : name + " has been short since " + Format.longDay(first.get()) + ".";
+        return new Say()
+                .sentence(Words.capital(Words.number((int) likely)) + " of " + Words.count(corn.size(), "field") + " "
+                        + (likely == 1 ? "is" : "are") + " likely to run short of nitrogen.")
+                .sentence(when)
+                .done();
+    }
+
+    private static Row row(Outlook o, Places places, Format format) {
+        Zone z = o.zone();
+        return new Row(
+                z.label(),
+                places.of(z),
+                ground(z, format),
+                o.stage(),
+                o.leafCollars() > 0 ? format.height(o.height_cm()) : Markup.NONE,
+                format.nitrogen(SoilSums.of(o.trace(), o.today(), Cell.NITRATE)),
+                Words.shortDate(o.nShort()),
+                new Say()
+                        .text(format.yield(o.yield_kgHa().p50()))
+                        .range("(" + format.yield(o.yield_kgHa().p10()) + " to "
+                                + format.yield(o.yield_kgHa().p90()) + ")")
+                        .done());
+    }
+
+    private static Row notModelled(Zone z, Places places, Format format) {
+        return new Row(
+                z.label(),
+                places.of(z),
+                ground(z, format),
+                Words.capital(z.crop()) + ", not modelled",
+                Markup.NONE,
+                "",
+                Markup.NONE,
+                Markup.NONE);
+    }
+
+    private static Markup ground(Zone z, Format format) {
+        return new Say()
+                .text(format.area(z.area_ha()))
+                .unit(format.areaUnit())
+                .text(", " + z.soil().texture())
+                .done();
+    }
+}
