@@ -156,7 +156,8 @@ final class FarmCsv {
         try {
             return Optional.of(ZoneId.of(zone));
         } catch (DateTimeException e) {
-            row.refuse(value, "\"" + zone + "\"", "a time zone such as America/Chicago", "Write region and city.");
+            Column column = valueOf("time_zone", Measure.PLAIN, Limits.ANY, "").orElseThrow();
+            row.refuse(column, "\"" + zone + "\"", "a time zone such as America/Chicago", "Write region and city.");
             return Optional.empty();
         }
     }

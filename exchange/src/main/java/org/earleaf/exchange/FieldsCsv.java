@@ -86,10 +86,10 @@ final class FieldsCsv {
         }
         List<FieldRow> rows = new ArrayList<>();
         Map<String, Row> seen = new HashMap<>();
-        boolean named = true;
+        boolean named = !sheet.isTorn();
         for (Row row : sheet.rows()) {
-            named &= !row.isEmpty(file.field);
             file.refuseTwice(row, seen);
+            named &= row.isGood() && !row.isEmpty(file.field);
             file.read(row, names).ifPresent(rows::add);
         }
         if (named) {

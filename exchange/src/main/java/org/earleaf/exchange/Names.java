@@ -36,7 +36,7 @@ final class Names {
     private final Map<String, List<Listed>> fields = new LinkedHashMap<>();
     private boolean whole;
 
-    /** To be called when every row of fields.csv could be named; before it, nothing is refused as unknown. */
+    /** To be called when every zone of fields.csv could be named; before it, nothing is refused as unknown. */
     void setWhole() {
         whole = true;
     }
@@ -77,9 +77,12 @@ final class Names {
                 return z.zone();
             }
         }
-        if (!cell.isEmpty() && !zones.isEmpty()) {
-            List<String> known =
-                    zones.stream().map(Listed::zone).filter(z -> !z.isEmpty()).toList();
+        if (whole && !cell.isEmpty() && !zones.isEmpty()) {
+            List<String> known = zones.stream()
+                    .map(Listed::zone)
+                    .filter(z -> !z.isEmpty())
+                    .distinct()
+                    .toList();
             String expected = known.isEmpty() ? "an empty cell, for " + field + " has no zones" : some(known);
             row.refuse(column, "the zone \"" + cell + "\" of " + field, expected, "Spell it as in fields.csv.");
         }

@@ -3,10 +3,12 @@ package org.earleaf.exchange;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Limits;
@@ -43,6 +45,9 @@ final class SoilCsv {
     private final Column wilting;
     private final Column capacity;
     private final Map<Key, List<Found>> horizons = new LinkedHashMap<>();
+    /** Those of which a row is wrong; what remains of them is not judged. */
+    private final Set<Key> torn = new HashSet<>();
+
     private boolean whole = true;
 
     private SoilCsv(Sheet sheet) {
@@ -71,7 +76,11 @@ final class SoilCsv {
                 file.whole = false;
             }
             sheet.rows().forEach(row -> file.read(row, names));
-            file.horizons.values().forEach(file::checkOrder);
+            file.horizons.keySet().removeAll(file.torn);
+            if (!sheet.isTorn()) {
+                file.horizons.values().forEach(file::checkOrder);
+            }
+            file.whole &= !sheet.isTorn() && file.torn.isEmpty();
         }
         return file;
     }
@@ -107,7 +116,7 @@ final class SoilCsv {
         if (row.isGood()) {
             horizons.computeIfAbsent(new Key(f, z), k -> new ArrayList<>()).add(new Found(row, h));
         } else {
-            whole = false;
+            torn.add(new Key(f, z));
         }
     }
 

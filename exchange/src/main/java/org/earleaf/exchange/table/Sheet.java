@@ -24,6 +24,7 @@ public final class Sheet {
     private final Set<String> claimed = new HashSet<>();
     private final Map<String, Measure> asked = new LinkedHashMap<>();
     private boolean complete = true;
+    private boolean torn;
 
     private Sheet(String name, Findings findings, Map<String, Integer> header) {
         this.name = name;
@@ -81,6 +82,7 @@ public final class Sheet {
             return;
         }
         if (cells.length < width || !spare) {
+            torn = true;
             findings.problem(
                     new Place(name, line.row(), ""),
                     cells.length + " cells",
@@ -102,6 +104,11 @@ public final class Sheet {
     /** Notes that a file needs at least one row. */
     public void refuseNoRows() {
         findings.problem(new Place(name, 1, ""), "a header and no rows", "at least one row", "Add the rows.");
+    }
+
+    /** Whether a row had to be left out because its cells do not match the header. */
+    public boolean isTorn() {
+        return torn;
     }
 
     /** Rows under the header, blank ones left out. */

@@ -1,0 +1,322 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
+
+/** Faults in farm.csv, fields.csv and soil.csv. */
+final class FarmFaults {
+
+    private FarmFaults() {}
+
+    static Stream<Fault> farm() {
+        String f = "farm.csv";
+        return Stream.of(
+                Fault.of("no farm.csv", t -> t.without(f), f, "no such file", "it holds", "fields.csv", "Add the file"),
+                Fault.of("farm.csv empty", t -> t.with(f, ""), f, "an empty file", "header"),
+                Fault.of("farm.csv header alone", t -> t.with(f, "key,value\n"), f + ", row 1", "no rows"),
+                Fault.of(
+                        "latitude beyond the pole",
+                        f,
+                        "latitude,41.5",
+                        "latitude,95",
+                        f + ", row 3, column value of latitude",
+                        "found 95",
+                        "25 to 55"),
+                Fault.of(
+                        "longitude beyond the date line",
+                        f,
+                        "-90.5",
+                        "-190",
+                        f + ", row 4, column value of longitude",
+                        "-180 to 180"),
+                Fault.of(
+                        "text in a number",
+                        f,
+                        "elevation_ft,700",
+                        "elevation_ft,seven hundred",
+                        f + ", row 5, column value of elevation_ft",
+                        "\"seven hundred\"",
+                        "a number"),
+                Fault.of(
+                        "no price of corn",
+                        f,
+                        "corn_price_usd_bu,4.50\n",
+                        "",
+                        f + ", column key",
+                        "no key corn_price",
+                        "n_price_usd_lb",
+                        "corn_price_usd_bu"),
+                Fault.of(
+                        "unknown time zone",
+                        f,
+                        "America/Chicago",
+                        "Central",
+                        f + ", row 6, column value of time_zone",
+                        "\"Central\"",
+                        "America/Chicago"),
+                Fault.of(
+                        "a key twice",
+                        f,
+                        "longitude,-90.5",
+                        "latitude,42\nlongitude,-90.5",
+                        f + ", row 4, column key",
+                        "\"latitude\" a second time",
+                        "row 3"),
+                Fault.of(
+                                "unknown unit in a key",
+                                f,
+                                "elevation_ft",
+                                "elevation_furlong",
+                                f + ", column key",
+                                "no key elevation",
+                                "elevation_m")
+                        .problems(2),
+                Fault.of(
+                        "a price in a unit it cannot have",
+                        f,
+                        "n_price_usd_lb",
+                        "n_price_usd_bu",
+                        f + ", row 9, column key",
+                        "n_price_usd_bu",
+                        "a unit that is known"),
+                Fault.of(
+                        "a price for the ton where the bushel is meant",
+                        f,
+                        "corn_price_usd_bu,4.50",
+                        "corn_price_usd_bu,177",
+                        f + ", row 7, column value of corn_price_usd_bu",
+                        "177"));
+    }
+
+    static Stream<Fault> fields() {
+        String f = "fields.csv";
+        return Stream.of(
+                Fault.of("no fields.csv", t -> t.without(f), f, "no such file"),
+                Fault.of("fields.csv empty", t -> t.with(f, "\n\n"), f, "an empty file"),
+                Fault.of(
+                        "missing column",
+                        f,
+                        "previous_crop",
+                        "before",
+                        f + ", row 1, column previous_crop",
+                        "no such column",
+                        "the columns are field, zone, area_ac",
+                        "Add the column"),
+                Fault.of(
+                                "no unit in the header",
+                                f,
+                                "area_ac",
+                                "area",
+                                f + ", row 1, column area",
+                                "area_m2, area_ha, area_ac")
+                        .problems(2),
+                Fault.of(
+                                "unknown unit in the header",
+                                f,
+                                "row_spacing_in",
+                                "row_spacing_psi",
+                                f + ", row 1, column row_spacing",
+                                "row_spacing_cm",
+                                "name it with its unit")
+                        .problems(2),
+                Fault.of(
+                        "one quantity in two columns",
+                        f,
+                        "hybrid,gdd",
+                        "area_ha,gdd",
+                        f + ", row 1, column area_ha",
+                        "the same quantity as in column area_ac"),
+                Fault.of("a column twice", f, "hybrid,gdd", "crop,gdd", f + ", row 1, column crop", "the column twice"),
+                Fault.of(
+                        "text in a number",
+                        f,
+                        "32000",
+                        "32k",
+                        f + ", row 2, column population_ac",
+                        "\"32k\"",
+                        "a number",
+                        "unit stands in the header"),
+                Fault.of(
+                        "separator of thousands",
+                        f,
+                        "32000",
+                        "\"32,000\"",
+                        f + ", row 2, column population_ac",
+                        "\"32,000\"",
+                        "without separators"),
+                Fault.of("no number at all", f, "Home,,80", "Home,,NaN", f + ", row 2, column area_ac", "\"NaN\""),
+                Fault.of(
+                        "two plantings",
+                        f,
+                        "Creek,flat",
+                        "Creek,hill",
+                        f + ", row 4, column field",
+                        "Creek, zone hill planted a second time (first in row 3)",
+                        "one planting"),
+                Fault.of(
+                                "a field whole and in zones",
+                                f,
+                                "Home,,80",
+                                "Creek,,80",
+                                f + ", row 3, column zone",
+                                "Creek both as a whole and in zones",
+                                "Name the zone")
+                        .problems(2),
+                Fault.of(
+                        "unknown word",
+                        f,
+                        "30,soybean",
+                        "30,beans",
+                        f + ", row 2, column previous_crop",
+                        "\"beans\"",
+                        "corn, soybean, wheat"),
+                Fault.of(
+                        "unknown drainage",
+                        f,
+                        "tiled",
+                        "wet",
+                        f + ", row 2, column drainage",
+                        "\"wet\"",
+                        "tiled, poor, well"),
+                Fault.of(
+                        "date in another order",
+                        f,
+                        "2012-05-04",
+                        "5/4/2012",
+                        f + ", row 2, column planted",
+                        "\"5/4/2012\"",
+                        "YYYY-MM-DD",
+                        "2012-05-04"),
+                Fault.of("no such day", f, "2012-05-04", "2012-02-30", f + ", row 2, column planted", "\"2012-02-30\""),
+                Fault.of("year of two digits", f, "2012-05-04", "0012-05-04", f + ", row 2, column planted", "0012"),
+                Fault.of(
+                        "corn planted in November",
+                        f,
+                        "corn,2012-05-04",
+                        "corn,2012-11-04",
+                        f + ", row 2, column planted",
+                        "2012-11-04",
+                        "2012-03-25 to 2012-06-28"),
+                Fault.of("negative area", f, "Home,,80", "Home,,-80", f + ", row 2, column area_ac", "found -80"),
+                Fault.of(
+                        "metres in an inch column",
+                        f,
+                        "30,soybean",
+                        "0.762,soybean",
+                        f + ", row 2, column row_spacing_in",
+                        "0.762",
+                        "14.961 to 40.157"),
+                Fault.of(
+                        "an empty cell",
+                        f,
+                        "80,corn",
+                        "80,",
+                        f + ", row 2, column crop",
+                        "an empty cell",
+                        "Fill the cell"),
+                Fault.of(
+                        "a comma without quotes",
+                        f,
+                        "Early 8",
+                        "Early, 8",
+                        f + ", row 2",
+                        "18 cells",
+                        "17 cells",
+                        "quotes"),
+                Fault.of(
+                        "a row cut short",
+                        f,
+                        ",30,78,Early 8,1350,2650,210",
+                        "",
+                        f + ", row 2",
+                        "11 cells",
+                        "17 cells"),
+                Fault.of(
+                        "a quote left open",
+                        f,
+                        "Creek,hill",
+                        "\"Creek,hill",
+                        f + ", row 3",
+                        "a quote",
+                        "Close the quote"),
+                Fault.of(
+                        "another encoding",
+                        t -> t.withBytes(f, t.text(f).replace("Early", "Früh").getBytes(StandardCharsets.ISO_8859_1)),
+                        f + ", row 2",
+                        "the byte FC",
+                        "UTF-8",
+                        "Save the file as CSV in UTF-8"),
+                Fault.of(
+                        "two bytes a letter",
+                        t -> t.withBytes(f, ("\uFEFF" + t.text(f)).getBytes(StandardCharsets.UTF_16LE)),
+                        f + ", row 1",
+                        "UTF-16"),
+                Fault.of(
+                        "a workbook",
+                        t -> t.withBytes(f, new byte[] {'P', 'K', 3, 4, 0}),
+                        f + ", row 1",
+                        "a workbook"));
+    }
+
+    static Stream<Fault> soil() {
+        String f = "soil.csv";
+        return Stream.of(
+                Fault.of("no soil.csv", t -> t.without(f), f, "no such file"),
+                Fault.of(
+                        "sand and clay over 100",
+                        f,
+                        "12,24,3.6",
+                        "80,24,3.6",
+                        f + ", row 2, column clay_pct",
+                        "sand plus clay 104 %",
+                        "at most 100 %"),
+                Fault.of(
+                        "a gap below",
+                        f,
+                        "Home,,12,60",
+                        "Home,,14,60",
+                        f + ", row 3, column top_in",
+                        "14 leaves a gap",
+                        "12,"),
+                Fault.of("an overlap", f, "Home,,12,60", "Home,,10,60", f + ", row 3, column top_in", "overlaps"),
+                Fault.of(
+                        "soil that begins below",
+                        f,
+                        "Home,,0,12",
+                        "Home,,2,12",
+                        f + ", row 2, column top_in",
+                        "leaves a gap"),
+                Fault.of(
+                        "upside down",
+                        f,
+                        "Home,,0,12",
+                        "Home,,12,0",
+                        f + ", row 2, column bottom_in",
+                        "a bottom below the top"),
+                Fault.of("pH without its point", f, "6.4", "64", f + ", row 2, column ph", "found 64"),
+                Fault.of("no organic matter on top", f, ",3.6,", ",,", f + ", row 2, column om_pct", "an empty cell"),
+                Fault.of(
+                        "unknown field",
+                        f,
+                        "Home,,12",
+                        "Homer,,12",
+                        f + ", row 3, column field",
+                        "\"Homer\"",
+                        "Home, Creek"),
+                Fault.of(
+                        "unknown zone",
+                        f,
+                        "Creek,,9",
+                        "Creek,knoll,9",
+                        f + ", row 5, column zone",
+                        "the zone \"knoll\" of Creek",
+                        "hill, flat"),
+                Fault.of(
+                        "a zone without soil",
+                        t -> t.edit(f, "Home,,0,12,12,24,3.6,6.4,22,1.35,14,31\nHome,,12,60,10,30,1.2,6.8,,,,\n", ""),
+                        "fields.csv, row 2, column field",
+                        "the field Home without soil",
+                        "soil.csv"));
+    }
+}

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.nio.file.Path;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every file of the folder, broken by hand in one way at a time. */
+class FaultsTest {
+    private static final String PACKAGE = "org.earleaf.exchange.";
+
+    @TempDir
+    private Path dir;
+
+    @ParameterizedTest
+    @MethodSource({
+        PACKAGE + "FarmFaults#farm",
+        PACKAGE + "FarmFaults#fields",
+        PACKAGE + "FarmFaults#soil",
+        PACKAGE + "WeatherFaults#weather",
+        PACKAGE + "WeatherFaults#station",
+        PACKAGE + "WorkFaults#passes",
+        PACKAGE + "WorkFaults#readings",
+        PACKAGE + "WorkFaults#given",
+        PACKAGE + "ShedFaults#boundaries",
+        PACKAGE + "ShedFaults#shed"
+    })
+    void every_fault_is_refused_and_told_with_its_place(Fault fault) {
+        Path folder = fault.breaking().apply(TinyFolder.us()).write(dir);
+        EarleafException thrown = catchThrowableOfType(EarleafException.class, () -> FarmFolder.read(folder));
+        assertThat(thrown).as("nothing was refused").isNotNull();
+        Problem problem = thrown.problems().get(0);
+        assertThat(problem.where()).isEqualTo(fault.where());
+        assertThat(problem.sentence()).contains(fault.parts());
+        assertThat(problem.todo()).isNotBlank();
+        assertThat(thrown.problems()).as("problems").hasSize(fault.problems());
+    }
+}
