@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.earleaf.Cautions;
 import org.earleaf.app.cli.Faults;
+import org.earleaf.app.cli.RigCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -16,7 +17,8 @@ import picocli.CommandLine.Command;
         version = "earleaf 0.1.0",
         mixinStandardHelpOptions = true,
         description = "Where the nitrogen of each corn field lies, and what the next pass is worth.",
-        footer = Cautions.LABEL)
+        footer = Cautions.LABEL,
+        subcommands = {RigCommand.class})
 public final class Main implements Runnable {
 
     @Override

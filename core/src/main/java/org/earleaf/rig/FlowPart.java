@@ -58,6 +58,16 @@ public enum FlowPart {
         return high;
     }
 
+    /** The value in the unit in which people read it. */
+    public double outside(double inside, boolean metric) {
+        return dimension.outside(inside, unitWord(metric ? metricUnit : usUnit));
+    }
+
+    /** "15 gal/ac" or "140 L/ha". */
+    public String text(double inside, boolean metric) {
+        return Figure.text(outside(inside, metric), 4) + " " + (metric ? metricUnit : usUnit);
+    }
+
     /** "15 gal/ac (140 L/ha)". */
     public String text(double inside) {
         return us(inside) + " " + usUnit + " (" + Figure.text(dimension.outside(inside, unitWord(metricUnit)), 3) + " "

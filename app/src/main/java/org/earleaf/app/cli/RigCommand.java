@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.earleaf.Cautions;
+import org.earleaf.rig.FlowPart;
+import org.earleaf.rig.FlowQuestion;
+import org.earleaf.rig.FlowSetting;
+import org.earleaf.rig.FlowSolver;
+import org.earleaf.rig.Liquid;
+import org.earleaf.rig.NozzleSize;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.Figure;
+import org.earleaf.units.Quantity;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code earleaf rig}: solves rate, speed, width, flow, pressure and size for what is left out. */
+@Command(
+        name = "rig",
+        mixinStandardHelpOptions = true,
+        description = "Solves the setting of one outlet for whatever is left out: give three of rate, speed, width and"
+                + " flow (size with pressure stands for the flow), each with its unit.",
+        footer = Cautions.LABEL)
+public final class RigCommand implements Runnable {
+    private static final int DIGITS = 4;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Mixin
+    private final Common common = new Common();
+
+    @Option(names = "--rate", paramLabel = "'15 gal/ac'", description = "Liquid on the ground.")
+    private String rate = "";
+
+    @Option(names = "--speed", paramLabel = "'10 mph'", description = "Speed over the ground.")
+    private String speed = "";
+
+    @Option(names = "--width", paramLabel = "'20 in'", description = "Width that one outlet serves.")
+    private String width = "";
+
+    @Option(names = "--flow", paramLabel = "'0.5 gal/min'", description = "Liquid through one outlet.")
+    private String flow = "";
+
+    @Option(names = "--pressure", paramLabel = "'40 psi'", description = "Pressure at the outlet.")
+    private String pressure = "";
+
+    @Option(names = "--size", paramLabel = "05", description = "Nozzle size, tenths of a gal/min at 40 psi.")
+    private String size = "";
+
+    @Option(
+            names = "--liquid",
+            paramLabel = "water|uan28|uan32|DENSITY",
+            description = "Liquid, or its density as '10.65 lb/gal' (default: water).")
+    private String liquid = "water";
+
+    @Override
+    public void run() {
+        Liquid what = Liquid.parse(liquid, "--liquid");
+        FlowSetting setting = FlowSolver.solve(new FlowQuestion(
+                read(rate, Dimension.VOLUME_RATE, "--rate"),
+                read(speed, Dimension.SPEED, "--speed"),
+                read(width, Dimension.LENGTH, "--width"),
+                read(flow, Dimension.FLOW, "--flow"),
+                read(pressure, Dimension.PRESSURE, "--pressure"),
+                size.isEmpty() ? Double.NaN : NozzleSize.parse(size, "--size").rated_m3s(),
+                what.densityFactor()));
+        PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
+        if (common.isJson()) {
+            out.println(Json.text(json(setting, what)));
+        } else {
+            print(setting, what, out);
+        }
+    }
+
+    private static double read(String text, Dimension dimension, String option) {
+        return text.isEmpty()
+                ? Double.NaN
+                : Quantity.parse(text, dimension, option).inside();
+    }
+
+    private Map<String, @Nullable Object> json(FlowSetting s, Liquid what) {
+        boolean metric = common.isMetric();
+        List<Map<String, @Nullable Object>> outlets = s.sizesThatServe().stream()
+                .map(serves -> Json.object(
+                        "size",
+                        serves.size().number(),
+                        metric ? "pressure_kpa" : "pressure_psi",
+                        FlowPart.PRESSURE.outside(serves.pressure_Pa(), metric)))
+                .toList();
+        return Json.object(
+                metric ? "rate_l_ha" : "rate_gal_ac",
+                FlowPart.RATE.outside(s.rate_m3m2(), metric),
+                metric ? "speed_km_h" : "speed_mph",
+                FlowPart.SPEED.outside(s.speed_ms(), metric),
+                metric ? "width_cm" : "width_in",
+                FlowPart.WIDTH.outside(s.width_m(), metric),
+                metric ? "flow_l_min" : "flow_gpm",
+                FlowPart.FLOW.outside(s.flow_m3s(), metric),
+                metric ? "pressure_kpa" : "pressure_psi",
+                FlowPart.PRESSURE.outside(s.pressure_Pa(), metric),
+                "density_factor",
+                s.densityFactor(),
+                metric ? "water_flow_l_min" : "water_flow_gpm",
+                FlowPart.FLOW.outside(s.waterFlow_m3s(), metric),
+                metric ? "rated_flow_l_min" : "rated_flow_gpm",
+                FlowPart.SIZE.outside(s.rated_m3s(), metric),
+                "liquid",
+                what.name(),
+                "sizes_that_serve",
+                outlets,
+                "remarks",
+                s.remarks().stream().map(r -> r.where() + ": " + r.what()).toList(),
+                "cautions",
+                List.of(Cautions.LABEL));
+    }
+
+    private void print(FlowSetting s, Liquid what, PrintWriter out) {
+        line(out, FlowPart.RATE, s.rate_m3m2());
+        line(out, FlowPart.SPEED, s.speed_ms());
+        line(out, FlowPart.WIDTH, s.width_m());
+        line(out, FlowPart.FLOW, s.flow_m3s());
+        if (s.hasPressure()) {
+            line(out, FlowPart.PRESSURE, s.pressure_Pa());
+            line(out, FlowPart.SIZE, s.rated_m3s());
+        } else {
+            out.println("pressure  give --size or --pressure to learn the other");
+        }
+        out.println("liquid    " + what.name() + ", density factor " + Figure.text(s.densityFactor(), DIGITS)
+                + "; water to look up in tables: " + FlowPart.FLOW.text(s.waterFlow_m3s(), common.isMetric()));
+        String serving = s.sizesThatServe().stream()
+                .map(x -> x.size().number() + " at " + FlowPart.PRESSURE.text(x.pressure_Pa(), common.isMetric()))
+                .reduce((a, b) -> a + ", " + b)
+                .orElse("none");
+        out.println("sizes     " + serving);
+        s.remarks().forEach(r -> out.println("note      " + r.where() + ": " + r.what()));
+        out.println();
+        out.println(Cautions.LABEL);
+    }
+
+    private void line(PrintWriter out, FlowPart part, double inside) {
+        out.printf("%-9s %s%n", part.word(), part.text(inside, common.isMetric()));
+    }
+}
