@@ -73,12 +73,14 @@ create table boundary (
     shape text    not null -- well-known binary in hexadecimal, longitude before latitude
 );
 
+-- As written, holes and all; they are filled when the farm is read, so that what was filled never stands before
+-- what was observed.
 create table weather_day (
     seq          integer          primary key,
     date_        varchar(10)      not null unique,
-    tmax_c       double precision not null,
-    tmin_c       double precision not null,
-    rain_mm      double precision not null check (rain_mm >= 0),
+    tmax_c       double precision,
+    tmin_c       double precision,
+    rain_mm      double precision,
     solar_mj_m2  double precision,
     wind_m_s     double precision,
     rh_max_pct   double precision,
@@ -111,12 +113,6 @@ create table weather_hour (
     rain_mm       double precision,
     rain_chance   double precision,
     cloud         double precision
-);
-
-create table weather_gap (
-    seq        integer     primary key,
-    first_date varchar(10) not null,
-    last_date  varchar(10) not null
 );
 
 create table pass (
@@ -246,7 +242,7 @@ create table stock (
 
 create table remark (
     seq   integer     primary key,
-    about varchar(10) not null check (about in ('farm', 'weather')),
+    about varchar(10) not null check (about in ('farm', 'forecast')),
     place text        not null,
     what  text        not null
 );

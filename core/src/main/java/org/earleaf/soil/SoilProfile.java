@@ -48,6 +48,18 @@ public record SoilProfile(
         return bottom_mm(layer) - top_mm(layer);
     }
 
+    /** Mean bulk density between two depths [g/cm3]; NaN where the depths meet no layer. */
+    public double bulkDensity_gcm3(double from_mm, double to_mm) {
+        double sum = 0;
+        double weight = 0;
+        for (int layer = 0; layer < LAYERS; layer++) {
+            double overlap = Math.max(0, Math.min(to_mm, bottom_mm(layer)) - Math.max(from_mm, top_mm(layer)));
+            sum += overlap * bulkDensity_gcm3.get(layer);
+            weight += overlap;
+        }
+        return sum / weight;
+    }
+
     /**
      * Brings horizons to the six layers by overlap-weighted mean; the lowest horizon reaches on downwards. Survey water
      * contents stand before texture where they are given and ordered. Values outside the model's range are clamped and

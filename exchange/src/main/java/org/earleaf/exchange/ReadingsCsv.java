@@ -135,17 +135,8 @@ final class ReadingsCsv {
     }
 
     private static double density(SoilProfile soil, double from_mm, double to_mm) {
-        double sum = 0;
-        double weight = 0;
-        for (int layer = 0; layer < SoilProfile.LAYERS; layer++) {
-            double overlap =
-                    Math.min(to_mm, SoilProfile.bottom_mm(layer)) - Math.max(from_mm, SoilProfile.top_mm(layer));
-            if (overlap > 0) {
-                sum += overlap * soil.bulkDensity_gcm3().get(layer);
-                weight += overlap;
-            }
-        }
-        return weight > 0 ? sum / weight : Observed.USUAL_BULK_DENSITY_GCM3;
+        double density = soil.bulkDensity_gcm3(from_mm, to_mm);
+        return Double.isNaN(density) ? Observed.USUAL_BULK_DENSITY_GCM3 : density;
     }
 
     private double limited(Row row, Reading.Kind what, double inside) {

@@ -33,10 +33,10 @@ record FarmHead(
             .key("what", r -> r.flag().what())
             .read(r -> new Remark(r.text("about"), new Flag(r.text("place"), r.text("what"))));
 
-    /** A flag on the farm's facts or on its weather. */
+    /** A flag on the farm's facts or on its forecast; those on observed weather follow from the weather. */
     record Remark(String about, Flag flag) {
         static final String FARM = "farm";
-        static final String WEATHER = "weather";
+        static final String FORECAST = "forecast";
     }
 
     static FarmHead of(Farm farm) {

@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.earleaf.app.store.FarmHead.Remark;
 import org.earleaf.app.store.GroundTables.Layer;
 import org.earleaf.app.store.ShelfTables.Price;
@@ -21,8 +17,9 @@ import org.earleaf.farm.Farm;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Pass;
 import org.earleaf.units.Flag;
-import org.earleaf.weather.WeatherGap;
-import org.earleaf.weather.WeatherSeries;
+import org.earleaf.weather.Site;
+import org.earleaf.weather.WeatherDay;
+import org.earleaf.weather.WeatherFill;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /**
@@ -32,8 +29,6 @@ import org.springframework.jdbc.core.JdbcTemplate;
  * soil, prices, products, rigs, recipes, stock) is replaced where the folder gives it; the forecast is replaced always.
  */
 final class FarmImport {
-    private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
-
     private final Merge merge;
     private final Set<String> filedPasses;
     private final ImportReport.Counts counts = new ImportReport.Counts();
@@ -43,21 +38,43 @@ final class FarmImport {
         filedPasses = new HashSet<>(sql.queryForList("select pass from application_record", String.class));
     }
 
-    ImportReport run(Farm farm) {
+    /**
+     * The whole folder.
+     *
+     * @param written its observed weather as written, holes and all
+     */
+    ImportReport farm(Farm farm, List<WeatherDay> written) {
         boolean first = merge.all(FarmHead.TABLE).isEmpty();
         whatIsSo(farm);
         whatHappened(farm);
-        weather(farm.weather());
-        remarks(farm);
-        WeatherSeries observed = new WeatherSeries(merge.all(WeatherTables.OBSERVED));
+        observed(written);
+        ahead(farm.weather());
+        remarks(without(farm.flags(), farm.weather().flags()), onForecast(farm.weather(), written, farm.site()));
+        return report(farm.name(), first, farm.flags());
+    }
+
+    /** A folder of weather alone, for the farm that is stored; an older forecast does not outlive it. */
+    ImportReport weather(FarmHead head, List<WeatherDay> written, WeatherBook ahead) {
+        observed(written);
+        ahead(ahead);
+        List<Flag> farm = merge.all(FarmHead.REMARKS).stream()
+                .filter(r -> r.about().equals(Remark.FARM))
+                .map(Remark::flag)
+                .toList();
+        remarks(farm, onForecast(ahead, written, head.site()));
+        return report(head.name(), false, ahead.flags());
+    }
+
+    private ImportReport report(String name, boolean first, List<Flag> flags) {
+        List<WeatherDay> days = merge.all(WeatherTables.OBSERVED);
         return new ImportReport(
-                farm.name(),
+                name,
                 first,
                 counts.asMap(),
-                observed.first(),
-                observed.last(),
+                days.get(0).date(),
+                days.get(days.size() - 1).date(),
                 merge.differences(),
-                allFlags(farm));
+                flags.stream().distinct().toList());
     }
 
     private void whatIsSo(Farm farm) {
@@ -79,11 +96,14 @@ final class FarmImport {
                 farm.recipes().stream()
                         .map(r -> new RecipeHead(r.name(), r.carrier_LHa()))
                         .toList());
-        merge.replace(
-                ShelfTables.LINES,
-                farm.recipes().stream().flatMap(r -> RecipeLine.of(r).stream()).toList());
+        if (!farm.recipes().isEmpty()) {
+            List<RecipeLine> lines = farm.recipes().stream()
+                    .flatMap(r -> RecipeLine.of(r).stream())
+                    .toList();
+            merge.tell(ShelfTables.LINES, merge.all(ShelfTables.LINES), lines);
+            merge.replaceQuietly(ShelfTables.LINES, lines);
+        }
         merge.replace(ShelfTables.STOCK, farm.stock());
-        merge.replace(WeatherTables.HOURS, farm.weather().hours());
     }
 
     private void whatHappened(Farm farm) {
@@ -109,56 +129,34 @@ final class FarmImport {
         return filedPasses.contains(stored.id()) ? WorkTables.inState(stored.state(), now) : now;
     }
 
-    private void weather(WeatherBook book) {
-        append("weather days", WeatherTables.OBSERVED, book.observed().days());
+    /** Newer values win, but an unknown one never stands before one that was observed. */
+    private void observed(List<WeatherDay> written) {
+        var days = merge.update(WeatherTables.OBSERVED, written, WeatherTables::over, stored -> false);
+        add("weather days", WeatherTables.OBSERVED, days.unknown());
+    }
+
+    private void ahead(WeatherBook book) {
         merge.replaceQuietly(WeatherTables.FORECAST, Ahead.of(book));
-        List<WeatherGap> gaps = new ArrayList<>();
-        for (WeatherGap gap : merge.all(WeatherTables.GAPS)) {
-            gaps.addAll(outside(gap, book.observed()));
+        if (!book.hours().isEmpty()) {
+            merge.replaceQuietly(WeatherTables.HOURS, book.hours());
         }
-        gaps.addAll(book.gaps());
-        merge.replaceQuietly(WeatherTables.GAPS, gaps);
     }
 
-    /** What is left of a gap beside the days that are given anew. */
-    private static List<WeatherGap> outside(WeatherGap gap, WeatherSeries anew) {
-        if (!gap.touches(anew.first(), anew.last())) {
-            return List.of(gap);
-        }
-        return Stream.of(
-                        new WeatherGap(gap.first(), anew.first().minusDays(1)),
-                        new WeatherGap(anew.last().plusDays(1), gap.last()))
-                .filter(g -> !g.last().isBefore(g.first()))
-                .toList();
-    }
-
-    private void remarks(Farm farm) {
-        WeatherSeries anew = farm.weather().observed();
+    private void remarks(List<Flag> farm, List<Flag> forecast) {
         List<Remark> remarks = new ArrayList<>();
-        farm.flags().forEach(f -> remarks.add(new Remark(Remark.FARM, f)));
-        for (Remark old : merge.all(FarmHead.REMARKS)) {
-            if (old.about().equals(Remark.WEATHER)
-                    && !isAbout(old.flag(), anew)
-                    && !farm.weather().flags().contains(old.flag())) {
-                remarks.add(old);
-            }
-        }
-        farm.weather().flags().forEach(f -> remarks.add(new Remark(Remark.WEATHER, f)));
+        farm.forEach(f -> remarks.add(new Remark(Remark.FARM, f)));
+        forecast.forEach(f -> remarks.add(new Remark(Remark.FORECAST, f)));
         merge.replaceQuietly(FarmHead.REMARKS, remarks);
     }
 
-    /** Whether a remark names days that are all given anew, so that it no longer tells of what is stored. */
-    private static boolean isAbout(Flag flag, WeatherSeries anew) {
-        Matcher dates = DATE.matcher(flag.where() + " " + flag.what());
-        boolean any = false;
-        while (dates.find()) {
-            LocalDate date = LocalDate.parse(dates.group());
-            if (!anew.covers(date, date)) {
-                return false;
-            }
-            any = true;
-        }
-        return any;
+    /** Remarks on a book that are not on its observed weather, which are made anew at every reading. */
+    private static List<Flag> onForecast(WeatherBook book, List<WeatherDay> written, Site site) {
+        return without(
+                book.flags(), WeatherFill.fill(written, site, FarmStore.WEATHER).flags());
+    }
+
+    private static List<Flag> without(List<Flag> all, List<Flag> known) {
+        return all.stream().filter(f -> !known.contains(f)).toList();
     }
 
     private <T> void append(String what, Table<T> table, List<T> incoming) {
@@ -188,10 +186,5 @@ final class FarmImport {
             free.add(renamed.apply(name, fact));
         }
         return free;
-    }
-
-    private static List<Flag> allFlags(Farm farm) {
-        return Stream.concat(farm.flags().stream(), farm.weather().flags().stream())
-                .toList();
     }
 }

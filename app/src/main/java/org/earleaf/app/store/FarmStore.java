@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.earleaf.app.store.FarmHead.Remark;
 import org.earleaf.app.store.WeatherTables.Ahead;
 import org.earleaf.farm.Farm;
@@ -18,13 +19,17 @@ import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
-import org.earleaf.weather.WeatherSeries;
+import org.earleaf.weather.WeatherDay;
+import org.earleaf.weather.WeatherFill;
 
 /**
  * The farm's facts and filed records in one file. Safe for several threads and, within the file's patience of 5 s, for
  * several programs. Each method is one transaction.
  */
 public final class FarmStore implements AutoCloseable {
+    /** What observed weather is called in remarks. */
+    static final String WEATHER = "weather";
+
     private final Database db;
     private final RecordBook book;
 
@@ -67,6 +72,8 @@ public final class FarmStore implements AutoCloseable {
     private static Farm farm(FarmHead head, Merge tables) {
         TreeMap<String, Double> prices = new TreeMap<>();
         tables.all(ShelfTables.PRICES).forEach(p -> prices.put(p.product(), p.nitrogen_usdKg()));
+        WeatherFill.Filled past = WeatherFill.fill(tables.all(WeatherTables.OBSERVED), head.site(), WEATHER);
+        WeatherBook weather = weather(past, tables);
         return new Farm(
                 head.name(),
                 head.site(),
@@ -83,19 +90,23 @@ public final class FarmStore implements AutoCloseable {
                 ShelfTables.recipes(tables.all(ShelfTables.RECIPES), tables.all(ShelfTables.LINES)),
                 tables.all(ShelfTables.STOCK),
                 tables.all(GroundTables.BOUNDARIES),
-                weather(tables),
-                flags(tables, Remark.FARM));
+                weather,
+                joined(flags(tables, Remark.FARM), weather.flags()));
     }
 
-    private static WeatherBook weather(Merge tables) {
+    private static WeatherBook weather(WeatherFill.Filled past, Merge tables) {
         List<Ahead> ahead = tables.all(WeatherTables.FORECAST);
         return new WeatherBook(
-                new WeatherSeries(tables.all(WeatherTables.OBSERVED)),
+                past.series(),
                 ahead.stream().map(Ahead::day).toList(),
                 ahead.stream().map(Ahead::rainChance).toList(),
                 tables.all(WeatherTables.HOURS),
-                tables.all(WeatherTables.GAPS),
-                flags(tables, Remark.WEATHER));
+                past.gaps(),
+                joined(past.flags(), flags(tables, Remark.FORECAST)));
+    }
+
+    private static List<Flag> joined(List<Flag> first, List<Flag> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
     }
 
     private static List<Flag> flags(Merge tables, String about) {
@@ -105,10 +116,29 @@ public final class FarmStore implements AutoCloseable {
                 .toList();
     }
 
-    /** Brings in a farm as read from a folder: all of it, or nothing when anything is wrong. */
-    public ImportReport importFarm(Farm farm) {
+    /**
+     * Brings in a farm as read from a folder: all of it, or nothing when anything is wrong.
+     *
+     * @param written its observed weather as written, holes and all
+     */
+    public ImportReport importFarm(Farm farm, List<WeatherDay> written) {
         return db.inTransaction(() -> {
-            ImportReport report = new FarmImport(db.sql()).run(farm);
+            ImportReport report = new FarmImport(db.sql()).farm(farm, written);
+            changed();
+            return report;
+        });
+    }
+
+    /**
+     * Brings in weather alone.
+     *
+     * @param written observed, as written, holes and all
+     * @param ahead its forecast and hours, if it has any
+     */
+    public ImportReport importWeather(List<WeatherDay> written, WeatherBook ahead) {
+        FarmHead head = FarmHead.of(farm());
+        return db.inTransaction(() -> {
+            ImportReport report = new FarmImport(db.sql()).weather(head, written, ahead);
             changed();
             return report;
         });

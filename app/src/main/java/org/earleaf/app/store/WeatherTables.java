@@ -8,10 +8,9 @@ import java.util.List;
 import java.util.function.Function;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.weather.WeatherDay;
-import org.earleaf.weather.WeatherGap;
 import org.earleaf.weather.WeatherHour;
 
-/** Weather observed, forecast, by the hour, and where it was filled. */
+/** Weather observed, forecast and by the hour. */
 final class WeatherTables {
     static final Table<WeatherDay> OBSERVED = day(
                     Table.named("weather_day", (WeatherDay d) -> "weather " + d.date(), WeatherDay::date), d -> d)
@@ -41,13 +40,6 @@ final class WeatherTables {
             .number("cloud", "cloud", WeatherHour::cloud, Shown.SHARE)
             .read(WeatherTables::hour);
 
-    static final Table<WeatherGap> GAPS = Table.named(
-                    "weather_gap", (WeatherGap g) -> "gap " + g.first() + " to " + g.last(), g -> g)
-            .key("first_date", WeatherGap::first)
-            .key("last_date", WeatherGap::last)
-            .inOrderOf(g -> g.first().toEpochDay())
-            .read(r -> new WeatherGap(r.date("first_date"), r.date("last_date")));
-
     private WeatherTables() {}
 
     /** A day of forecast with its chance of rain. */
@@ -60,6 +52,24 @@ final class WeatherTables {
             }
             return ahead;
         }
+    }
+
+    /** The newer day, and of the older what the newer does not know. */
+    static WeatherDay over(WeatherDay older, WeatherDay newer) {
+        return new WeatherDay(
+                newer.date(),
+                known(newer.tmax_C(), older.tmax_C()),
+                known(newer.tmin_C(), older.tmin_C()),
+                known(newer.rain_mm(), older.rain_mm()),
+                known(newer.solar_MJm2(), older.solar_MJm2()),
+                known(newer.wind_ms(), older.wind_ms()),
+                known(newer.rhMax_pct(), older.rhMax_pct()),
+                known(newer.rhMin_pct(), older.rhMin_pct()),
+                known(newer.dewPoint_C(), older.dewPoint_C()));
+    }
+
+    private static double known(double first, double second) {
+        return Double.isNaN(first) ? second : first;
     }
 
     private static <T> Table.Builder<T> day(Table.Builder<T> table, Function<T, WeatherDay> of) {

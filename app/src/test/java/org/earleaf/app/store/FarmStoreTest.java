@@ -17,7 +17,6 @@ import org.earleaf.field.Reading;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
 import org.earleaf.weather.WeatherDay;
-import org.earleaf.weather.WeatherGap;
 import org.earleaf.weather.WeatherSeries;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,10 +32,11 @@ class FarmStoreTest {
     @Test
     void gives_back_the_farm_that_was_put_in() {
         for (long seed = 0; seed < 40; seed++) {
-            Farm farm = Farms.random(seed);
+            Farms.Written given = Farms.random(seed);
+            Farm farm = given.farm();
             Path file = folder.resolve(seed + ".db");
             try (FarmStore store = FarmStore.create(file)) {
-                store.importFarm(farm);
+                store.importFarm(farm, given.observed());
             }
             try (FarmStore store = FarmStore.open(file)) {
                 assertThat(store.farm()).as("seed %d", seed).isEqualTo(farm);
@@ -47,10 +47,11 @@ class FarmStoreTest {
     @Test
     void importing_the_same_folder_again_changes_nothing() {
         for (long seed = 0; seed < 10; seed++) {
-            Farm farm = Farms.random(seed);
+            Farms.Written given = Farms.random(seed);
+            Farm farm = given.farm();
             try (FarmStore store = FarmStore.create(folder.resolve(seed + ".db"))) {
-                store.importFarm(farm);
-                ImportReport again = store.importFarm(farm);
+                store.importFarm(farm, given.observed());
+                ImportReport again = store.importFarm(farm, given.observed());
                 assertThat(again.first()).isFalse();
                 assertThat(again.differences()).isEmpty();
                 assertThat(again.added().values()).containsOnly(0);
@@ -63,12 +64,12 @@ class FarmStoreTest {
     void newer_weather_wins_and_the_difference_is_told() {
         Farm farm = Farms.small();
         try (FarmStore store = FarmStore.create(file())) {
-            store.importFarm(farm);
+            put(store, farm);
             List<WeatherDay> days =
                     new ArrayList<>(farm.weather().observed().days().subList(30, 40));
             days.set(3, days.get(3).withRain(6));
             days.add(WeatherDay.of(LocalDate.of(2026, 6, 10), 30, 18, 0));
-            ImportReport report = store.importFarm(with(farm, book(days, List.of(), List.of())));
+            ImportReport report = put(store, with(farm, book(days)));
             assertThat(report.differences())
                     .extracting(d -> d.sentence(true))
                     .containsExactly("weather 2026-06-03: rain 4 mm -> 6 mm");
@@ -89,34 +90,56 @@ class FarmStoreTest {
     }
 
     @Test
-    void weather_that_leaves_a_hole_is_refused_and_nothing_is_stored() {
+    void a_hole_between_imports_is_filled_and_flagged_and_closes_when_its_days_come() {
         Farm farm = Farms.small();
+        LocalDate next = LocalDate.of(2026, 6, 12);
         try (FarmStore store = FarmStore.create(file())) {
-            store.importFarm(farm);
-            List<WeatherDay> later = List.of(WeatherDay.of(LocalDate.of(2026, 7, 1), 30, 18, 0));
-            Farm wrong = with(rename(farm, "Other Name"), book(later, List.of(), List.of()));
-            assertThatThrownBy(() -> store.importFarm(wrong))
-                    .isInstanceOf(EarleafException.class)
-                    .hasMessageContaining("weather of 2026-06-10")
-                    .hasMessageContaining("2026-07-01");
-            assertThat(store.farm()).isEqualTo(farm);
+            put(store, farm);
+            store.importWeather(List.of(WeatherDay.of(next, 30, 18, 0)), nothingAhead());
+            Farm holed = store.farm();
+            assertThat(holed.weather().observed().days()).hasSize(43);
+            assertThat(holed.flags().toString()).contains("2026-06-10").contains("2026-06-11");
+            ImportReport report = store.importWeather(
+                    List.of(
+                            WeatherDay.of(next.minusDays(2), 30, 18, 1),
+                            WeatherDay.of(next.minusDays(1), 30, 18, 2),
+                            WeatherDay.of(next, Double.NaN, Double.NaN, 7)),
+                    nothingAhead());
+            assertThat(report.added()).containsEntry("weather days", 2);
+            assertThat(report.differences())
+                    .as("a day filled in was never stored, and an unknown value is no difference")
+                    .extracting(d -> d.sentence(true))
+                    .containsExactly("weather 2026-06-12: rain 0 mm -> 7 mm");
+            assertThat(store.farm().flags()).isEmpty();
+            assertThat(store.farm().weather().observed().at(next).tmax_C()).isEqualTo(30);
         }
     }
 
     @Test
-    void gaps_and_remarks_on_days_given_anew_go_and_the_others_stay() {
+    void weather_alone_leaves_the_farm_as_it_is_and_renews_the_forecast() {
         Farm farm = Farms.small();
-        List<WeatherDay> days = farm.weather().observed().days();
-        WeatherGap gap = new WeatherGap(LocalDate.of(2026, 5, 5), LocalDate.of(2026, 5, 20));
-        Flag early = new Flag("weather 2026-05-05", "rain missing; 0 taken");
-        Flag late = new Flag("weather 2026-05-15", "rain missing; 0 taken");
+        WeatherDay ahead = WeatherDay.of(LocalDate.of(2026, 6, 11), 25, 14, 3);
+        WeatherBook book = new WeatherBook(
+                new WeatherSeries(List.of()),
+                List.of(ahead),
+                List.of(.4),
+                List.of(),
+                List.of(),
+                List.of(new Flag("forecast.csv", "a remark")));
         try (FarmStore store = FarmStore.create(file())) {
-            store.importFarm(with(farm, book(days, List.of(gap), List.of(early, late))));
-            store.importFarm(with(farm, book(days.subList(10, 40), List.of(), List.of())));
-            WeatherBook now = store.farm().weather();
-            assertThat(now.gaps()).containsExactly(new WeatherGap(LocalDate.of(2026, 5, 5), LocalDate.of(2026, 5, 10)));
-            assertThat(now.flags()).containsExactly(early);
+            put(store, farm);
+            store.importWeather(List.of(WeatherDay.of(LocalDate.of(2026, 6, 10), 30, 18, 0)), book);
+            Farm now = store.farm();
+            assertThat(now.zones()).isEqualTo(farm.zones());
+            assertThat(now.passes()).isEqualTo(farm.passes());
+            assertThat(now.weather().forecast()).containsExactly(ahead);
+            assertThat(now.weather().rainChance()).containsExactly(.4);
+            assertThat(now.weather().flags()).containsExactly(new Flag("forecast.csv", "a remark"));
         }
+    }
+
+    private static WeatherBook nothingAhead() {
+        return new WeatherBook(new WeatherSeries(List.of()), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     @Test
@@ -126,8 +149,8 @@ class FarmStoreTest {
                 Farms.pass("passes.csv row 2", "Sand Hill", LocalDate.of(2026, 5, 2), 30, Pass.State.MADE),
                 Farms.pass("passes.csv row 3", "Home Eighty", LocalDate.of(2026, 5, 1), 45, Pass.State.MADE));
         try (FarmStore store = FarmStore.create(file())) {
-            store.importFarm(farm);
-            ImportReport report = store.importFarm(withPasses(farm, moved));
+            put(store, farm);
+            ImportReport report = put(store, withPasses(farm, moved));
             assertThat(report.differences())
                     .extracting(d -> d.sentence(true))
                     .containsExactly(
@@ -148,7 +171,7 @@ class FarmStoreTest {
         Farm wrong = withPasses(rename(farm, "Half"), List.of(p, p));
         try (FarmStore store = FarmStore.create(file())) {
             assertThat(store.findFarm()).isEmpty();
-            store.importFarm(wrong);
+            put(store, wrong);
             assertThat(store.farm().passes()).as("a double id is no fault").hasSize(2);
         }
         Farm impossible = new Farm(
@@ -170,7 +193,7 @@ class FarmStoreTest {
                 farm.weather(),
                 farm.flags());
         try (FarmStore store = FarmStore.create(folder.resolve("empty.db"))) {
-            assertThatThrownBy(() -> store.importFarm(impossible)).hasMessageContaining("CHECK constraint");
+            assertThatThrownBy(() -> put(store, impossible)).hasMessageContaining("CHECK constraint");
             assertThat(store.findFarm()).isEmpty();
             assertThat(store.changes()).isZero();
         }
@@ -179,7 +202,7 @@ class FarmStoreTest {
     @Test
     void a_reading_entered_is_part_of_the_farm_and_the_gauge_replaces_the_stations_rain() {
         try (FarmStore store = FarmStore.create(file())) {
-            store.importFarm(Farms.small());
+            put(store, Farms.small());
             LocalDate day = LocalDate.of(2026, 6, 3);
             Reading kept = store.enter(new Reading(
                     "",
@@ -207,7 +230,7 @@ class FarmStoreTest {
     void every_change_counts() {
         try (FarmStore store = FarmStore.create(file())) {
             assertThat(store.changes()).isZero();
-            store.importFarm(Farms.small());
+            put(store, Farms.small());
             assertThat(store.changes()).isEqualTo(1);
         }
     }
@@ -233,7 +256,7 @@ class FarmStoreTest {
     @Test
     void a_file_of_a_newer_version_is_refused() {
         try (FarmStore store = FarmStore.create(file())) {
-            store.importFarm(Farms.small());
+            put(store, Farms.small());
         }
         try (Database db = Database.open(file())) {
             db.sql()
@@ -245,8 +268,13 @@ class FarmStoreTest {
                 .hasMessageContaining("newer Earleaf");
     }
 
-    static WeatherBook book(List<WeatherDay> days, List<WeatherGap> gaps, List<Flag> flags) {
-        return new WeatherBook(new WeatherSeries(days), List.of(), List.of(), List.of(), gaps, flags);
+    /** A farm whose weather has no holes. */
+    static ImportReport put(FarmStore store, Farm farm) {
+        return store.importFarm(farm, farm.weather().observed().days());
+    }
+
+    static WeatherBook book(List<WeatherDay> days) {
+        return new WeatherBook(new WeatherSeries(days), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     static Farm with(Farm f, WeatherBook weather) {

@@ -36,7 +36,7 @@ import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Flag;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherDay;
-import org.earleaf.weather.WeatherGap;
+import org.earleaf.weather.WeatherFill;
 import org.earleaf.weather.WeatherHour;
 import org.earleaf.weather.WeatherSeries;
 import org.locationtech.jts.geom.Coordinate;
@@ -56,8 +56,13 @@ public final class Farms {
         random = new SplittableRandom(seed);
     }
 
-    public static Farm random(long seed) {
-        return new Farms(seed).farm();
+    /** A farm with its observed weather as written. */
+    public record Written(Farm farm, List<WeatherDay> observed) {}
+
+    public static Written random(long seed) {
+        Farms farms = new Farms(seed);
+        List<WeatherDay> observed = farms.written();
+        return new Written(farms.farm(observed), observed);
     }
 
     /** Two fields, forty days of weather (4 mm a day), two passes of which one is planned. */
@@ -174,12 +179,16 @@ public final class Farms {
         return FIRST.plusDays(random.nextInt(200));
     }
 
-    private Farm farm() {
+    private Farm farm(List<WeatherDay> written) {
+        Site site = new Site(25 + random.nextDouble() * 25, -random.nextDouble() * 100, amount());
+        WeatherBook book = weather(written, site);
+        List<Flag> flags = new ArrayList<>(some(3, k -> new Flag(word(), word() + k)));
+        flags.addAll(book.flags());
         Map<String, Double> prices = new TreeMap<>();
         some(4, k -> prices.put("product " + k, amount()));
         return new Farm(
                 "Farm " + word(),
-                new Site(random.nextDouble() * 50, -random.nextDouble() * 100, amount()),
+                site,
                 ZoneId.of("America/Chicago"),
                 new Prices(amount(), amount(), amount(), prices),
                 IntStream.range(0, 1 + random.nextInt(5)).mapToObj(this::zone).toList(),
@@ -193,8 +202,8 @@ public final class Farms {
                 some(3, this::recipe),
                 some(4, k -> new Stock(word() + k, amount(), "gal", maybe(), maybe(), word(), word())),
                 some(3, this::boundary),
-                weather(),
-                some(3, k -> new Flag(word(), word() + k)));
+                book,
+                flags);
     }
 
     private Zone zone(int k) {
@@ -323,25 +332,24 @@ public final class Farms {
                 }));
     }
 
-    private WeatherDay day(LocalDate date) {
+    private WeatherDay day(LocalDate date, boolean holes) {
         double low = random.nextDouble() * 30 - 10;
+        boolean known = !holes || random.nextInt(5) > 0;
         return new WeatherDay(
                 date,
-                low + random.nextDouble() * 15,
+                known ? low + 1 + random.nextDouble() * 15 : UNKNOWN,
                 low,
-                random.nextDouble() * 40,
-                maybe(),
-                maybe(),
-                maybe(),
-                maybe(),
-                maybe());
+                holes && random.nextInt(5) == 0 ? UNKNOWN : random.nextDouble() * 40,
+                UNKNOWN,
+                random.nextBoolean() ? random.nextDouble() * 9 : UNKNOWN,
+                UNKNOWN,
+                UNKNOWN,
+                random.nextBoolean() ? low - 1 : UNKNOWN);
     }
 
-    private WeatherBook weather() {
-        List<WeatherDay> days = IntStream.range(0, 1 + random.nextInt(60))
-                .mapToObj(k -> day(FIRST.plusDays(k)))
-                .toList();
-        List<WeatherDay> ahead = some(7, k -> day(FIRST.plusDays(100 + k)));
+    private WeatherBook weather(List<WeatherDay> written, Site site) {
+        WeatherFill.Filled past = WeatherFill.fill(written, site, FarmStore.WEATHER);
+        List<WeatherDay> ahead = some(7, k -> day(FIRST.plusDays(100 + k), false));
         List<WeatherHour> hours = some(
                 5,
                 k -> new WeatherHour(
@@ -354,14 +362,21 @@ public final class Farms {
                         maybe(),
                         maybe(),
                         maybe()));
-        List<WeatherGap> gaps =
-                some(days.size() / 30, k -> new WeatherGap(FIRST.plusDays(20L * k), FIRST.plusDays(20L * k + 11)));
+        List<Flag> flags = new ArrayList<>(past.flags());
+        flags.addAll(some(3, k -> new Flag("forecast.csv", word() + k)));
         return new WeatherBook(
-                new WeatherSeries(days),
-                ahead,
-                ahead.stream().map(d -> maybe()).toList(),
-                hours,
-                gaps,
-                some(3, k -> new Flag(word(), word() + k)));
+                past.series(), ahead, ahead.stream().map(d -> maybe()).toList(), hours, past.gaps(), flags);
+    }
+
+    /** Days in order with some left out and some values unknown. */
+    private List<WeatherDay> written() {
+        List<WeatherDay> days = new ArrayList<>();
+        for (int k = 0; k < 90; k++) {
+            boolean longHole = k > 30 && k < 70;
+            if (k == 0 || k == 89 || !longHole && random.nextInt(6) > 0) {
+                days.add(day(FIRST.plusDays(k), k > 0 && k < 89));
+            }
+        }
+        return days;
     }
 }

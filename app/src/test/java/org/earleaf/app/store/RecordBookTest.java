@@ -36,7 +36,7 @@ class RecordBookTest {
     @BeforeEach
     void open() {
         store = FarmStore.create(folder.resolve("earleaf.db"));
-        store.importFarm(Farms.small());
+        FarmStoreTest.put(store, Farms.small());
     }
 
     @AfterEach
@@ -121,13 +121,13 @@ class RecordBookTest {
     @Test
     void an_import_does_not_touch_a_pass_that_was_filed() {
         store.fileMade(planned(), account("r1", "", "A. Grower"));
-        ImportReport same = store.importFarm(Farms.small());
+        ImportReport same = FarmStoreTest.put(store, Farms.small());
         assertThat(same.differences())
                 .as("the folder still plans it; that is no difference")
                 .isEmpty();
         Farm changed = FarmStoreTest.withPasses(
                 Farms.small(), List.of(Farms.pass("x", "Home Eighty", day, 99, Pass.State.PLANNED)));
-        ImportReport report = store.importFarm(changed);
+        ImportReport report = FarmStoreTest.put(store, changed);
         assertThat(report.differences())
                 .extracting(d -> d.sentence(true))
                 .contains(

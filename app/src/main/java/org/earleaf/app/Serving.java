@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.BindException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import org.earleaf.app.store.FarmStore;
+import org.earleaf.app.web.WebServer;
+import org.earleaf.farm.Farm;
+import org.earleaf.units.EarleafException;
+import org.earleaf.weather.WeatherDay;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.web.server.PortInUseException;
+
+/** The pages over one store, from start to interrupt. Nothing of the server is loaded before {@link #start}. */
+public final class Serving implements AutoCloseable {
+    private final Wiring wiring;
+    private final FarmStore store;
+    private final Optional<LocalDate> on;
+    private final boolean lasting;
+    private final CountDownLatch end = new CountDownLatch(1);
+    private @Nullable WebServer server;
+
+    private Serving(Wiring wiring, FarmStore store, Optional<LocalDate> on, boolean lasting) {
+        this.wiring = wiring;
+        this.store = store;
+        this.on = on;
+        this.lasting = lasting;
+    }
+
+    public static Serving of(Wiring wiring, Path file, Optional<LocalDate> on) {
+        FarmStore store = FarmStore.open(file);
+        try {
+            store.farm();
+        } catch (RuntimeException e) {
+            store.close();
+            throw e;
+        }
+        return new Serving(wiring, store, on, true);
+    }
+
+    /** A folder's farm in a temporary file that goes when the serving ends. */
+    public static Serving onTrial(Wiring wiring, Path folder, Optional<LocalDate> on) {
+        Farm farm = wiring.folders().farm(folder);
+        List<WeatherDay> written = wiring.folders().weather(folder).observed();
+        try {
+            FarmStore store =
+                    FarmStore.create(Files.createTempDirectory("earleaf-trial-").resolve("trial.db"));
+            store.importFarm(farm, written);
+            return new Serving(wiring, store, on, false);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Starts the pages and says where they are. */
+    public String start(String address, int port) {
+        Runtime.getRuntime().addShutdownHook(new Thread(this::close, "earleaf-stop"));
+        WebServer started = open(address, port);
+        server = started;
+        String host = address.equals("0.0.0.0") || address.equals("::") ? "localhost" : address;
+        return "Earleaf is at http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + started.port() + "/";
+    }
+
+    private WebServer open(String address, int port) {
+        try {
+            return WebServer.start(
+                    new StoredDays(store, wiring, on), new StoredNotebook(store, lasting), address, port);
+        } catch (RuntimeException e) {
+            for (Throwable at = e; at != null; at = at.getCause()) {
+                if (at instanceof PortInUseException || at instanceof BindException) {
+                    throw EarleafException.of(
+                            "--port",
+                            address + ", port " + port + ", which cannot be listened on",
+                            "a free port of this machine",
+                            "Name another with --port, or 0 for any.");
+                }
+            }
+            throw e;
+        }
+    }
+
+    public void untilInterrupted() {
+        try {
+            end.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Override
+    public synchronized void close() {
+        if (end.getCount() == 0) {
+            return;
+        }
+        end.countDown();
+        if (server != null) {
+            server.close();
+        }
+        store.close();
+        if (!lasting) {
+            clear();
+        }
+    }
+
+    private void clear() {
+        Path file = store.file();
+        String name = String.valueOf(file.getFileName());
+        try {
+            for (String each : List.of(name, name + "-wal", name + "-shm")) {
+                Files.deleteIfExists(file.resolveSibling(each));
+            }
+            Files.deleteIfExists(file.toAbsolutePath().getParent());
+        } catch (IOException e) {
+            System.err.println("The trial's file could not be removed: " + e.getMessage());
+        }
+    }
+}

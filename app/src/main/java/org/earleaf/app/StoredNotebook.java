@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.earleaf.app.store.FarmStore;
+import org.earleaf.app.web.Notebook;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Reading;
+import org.earleaf.record.Chain;
+import org.earleaf.record.FiledRecord;
+
+/**
+ * Writes what pages write into the store.
+ *
+ * @param lasting false when the store goes with the program
+ */
+public record StoredNotebook(FarmStore store, boolean lasting) implements Notebook {
+    @Override
+    public Reading enter(Reading reading) {
+        return store.enter(reading);
+    }
+
+    @Override
+    public Chain.Entry fileMade(Pass made, Function<Pass, FiledRecord> account) {
+        return store.fileMade(made, account);
+    }
+
+    @Override
+    public List<Chain.Entry> records() {
+        return store.records();
+    }
+
+    @Override
+    public Optional<Chain.Entry> findRecord(String numberOrId) {
+        return store.findRecord(numberOrId);
+    }
+
+    @Override
+    public String state() {
+        return lasting
+                ? "All saved on this machine, in " + store.file().getFileName()
+                : "A trial: nothing is kept when the program ends";
+    }
+}

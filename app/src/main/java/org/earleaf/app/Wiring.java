@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import org.earleaf.exchange.FolderWeather;
+import org.earleaf.farm.Farm;
+
+/** What doors are built with: who reads a folder, who answers for a day, and which clock goes. */
+public record Wiring(FolderReader folders, DayMaker days, Clock clock) {
+    /** Reads a farm folder; refuses it with every problem found. */
+    public interface FolderReader {
+        Farm farm(Path folder);
+
+        /** Its weather files alone, as written, holes and all. */
+        FolderWeather weather(Path folder);
+    }
+
+    /** Makes the answers for a farm on a day; with hindsight it may look at weather after that day. */
+    public interface DayMaker {
+        FarmDay day(Farm farm, LocalDate on, boolean hindsight);
+    }
+
+    public FarmDay day(Farm farm, LocalDate on, boolean hindsight) {
+        return days.day(farm, on, hindsight);
+    }
+
+    /** Today where the farm stands. */
+    public LocalDate today(Farm farm) {
+        return LocalDate.now(clock.withZone(farm.timeZone()));
+    }
+}

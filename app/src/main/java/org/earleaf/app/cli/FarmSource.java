@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.Wiring;
+import org.earleaf.app.store.FarmStore;
+import org.earleaf.farm.Farm;
+import org.earleaf.field.Zone;
+import org.earleaf.units.EarleafException;
+
+/** Where a command finds its farm and its fields. */
+final class FarmSource {
+    private FarmSource() {}
+
+    static Farm farm(Wiring wiring, Common common) {
+        if (common.findFolder().isPresent()) {
+            return wiring.folders().farm(common.findFolder().get());
+        }
+        try (FarmStore store = FarmStore.open(common.farm())) {
+            return store.farm();
+        }
+    }
+
+    static FarmDay day(Wiring wiring, Common common, boolean hindsight) {
+        Farm farm = farm(wiring, common);
+        return wiring.day(farm, common.findOn().orElseGet(() -> wiring.today(farm)), hindsight);
+    }
+
+    /** Commands that write have no use for a folder. */
+    static void refuseFolder(Common common, String command) {
+        if (common.findFolder().isPresent()) {
+            throw EarleafException.of(
+                    "--folder",
+                    common.findFolder().get().toString(),
+                    "a database, since " + command + " stores what it is given",
+                    "Import the folder once, then name the database with --farm.");
+        }
+    }
+
+    /** Zones of a field, or the one zone named "Field, zone". */
+    static List<Zone> zones(Farm farm, String name) {
+        List<Zone> zones = farm.zonesOf(name);
+        if (zones.isEmpty()) {
+            zones = farm.zones().stream()
+                    .filter(z -> z.label().equalsIgnoreCase(name.trim()))
+                    .toList();
+        }
+        if (zones.isEmpty()) {
+            throw EarleafException.of(
+                    "field",
+                    "\"" + name + "\"",
+                    "one of "
+                            + farm.zones().stream().map(Zone::field).distinct().collect(Collectors.joining(", ")),
+                    "Name one of these fields.");
+        }
+        return zones;
+    }
+}

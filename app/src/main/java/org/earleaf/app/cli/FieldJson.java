@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.earleaf.decide.OutOfReach;
+import org.earleaf.decide.Outlook;
+import org.earleaf.field.Zone;
+import org.earleaf.season.SeasonTrace;
+import org.earleaf.season.SeasonTrace.Cell;
+import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Flag;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What {@code field} prints as JSON: where a zone stands.
+ *
+ * <p>Amounts of soil and sums are per area of field; the cells of {@code soil} add up to the field's total. Sums run from
+ * the start of the run. {@code crop_n} is all nitrogen in the plants, of which {@code shoot_n} above ground.
+ */
+final class FieldJson {
+    private final Outlook outlook;
+    private final SeasonTrace trace;
+    private final int day;
+    private final Keys out;
+
+    private FieldJson(Outlook outlook, boolean metric) {
+        this.outlook = outlook;
+        this.trace = outlook.trace();
+        this.day = outlook.today();
+        this.out = new Keys(metric);
+    }
+
+    static Map<String, @Nullable Object> of(Outlook outlook, boolean metric) {
+        FieldJson json = new FieldJson(outlook, metric);
+        json.crop();
+        json.nitrogen();
+        json.ahead();
+        return json.out.map();
+    }
+
+    /** For a zone whose crop the season model does not know: every key is there, with the reason. */
+    static Map<String, @Nullable Object> notModelled(Zone zone, LocalDate on) {
+        return new Keys(false)
+                .put("field", zone.field())
+                .put("zone", zone.zone())
+                .put("on", on)
+                .put("not_modelled", notModelledSentence(zone))
+                .map();
+    }
+
+    static String notModelledSentence(Zone zone) {
+        return zone.label() + " grows " + zone.crop()
+                + "; the season is modelled for corn only. Its plans, loads and records work as for any field.";
+    }
+
+    private void crop() {
+        out.put("field", outlook.zone().field())
+                .put("zone", outlook.zone().zone())
+                .put("on", outlook.on())
+                .put("gdd", Measure.HEAT, at(Daily.GDD))
+                .put("stage", outlook.stage())
+                .put("leaf_collars", outlook.leafCollars())
+                .put("height", Measure.HEIGHT, outlook.height_cm())
+                .put("soil", soil());
+    }
+
+    private double at(Daily what) {
+        return trace.at(day, what);
+    }
+
+    private List<Object> soil() {
+        List<Object> cells = new ArrayList<>();
+        for (int column = 0; column < SeasonTrace.COLUMNS; column++) {
+            for (int layer = 0; layer < SoilProfile.LAYERS; layer++) {
+                cells.add(new Keys(out.isMetric())
+                        .put("column", column == SeasonTrace.ROW ? "row" : "middle")
+                        .put("top", Measure.DEPTH, SoilProfile.top_mm(layer))
+                        .put("bottom", Measure.DEPTH, SoilProfile.bottom_mm(layer))
+                        .put("water", Measure.WATER, trace.field(day, Cell.WATER, column, layer))
+                        .put("nitrate", Measure.NITROGEN, trace.field(day, Cell.NITRATE, column, layer))
+                        .put("ammonium", Measure.NITROGEN, trace.field(day, Cell.AMMONIUM, column, layer))
+                        .put("urea", Measure.NITROGEN, trace.field(day, Cell.UREA, column, layer))
+                        .map());
+            }
+        }
+        return cells;
+    }
+
+    private void nitrogen() {
+        double surface = trace.surface(day, SeasonTrace.ROW) + trace.surface(day, SeasonTrace.MIDDLE);
+        Map<String, @Nullable Object> losses = Json.object(
+                "leached", shown(at(Daily.LEACHED)),
+                "denitrified", shown(at(Daily.DENITRIFIED)),
+                "volatilised", shown(at(Daily.VOLATILISED)));
+        out.put("surface_n", Measure.NITROGEN, surface)
+                .put("crop_n", Measure.NITROGEN, at(Daily.SHOOT_N) + at(Daily.ROOT_N))
+                .put("shoot_n", Measure.NITROGEN, at(Daily.SHOOT_N))
+                .put("fertilised", Measure.NITROGEN, at(Daily.FERTILISED))
+                .put("deposited", Measure.NITROGEN, at(Daily.DEPOSITED))
+                .put("mineralised", Measure.NITROGEN, at(Daily.MINERALISED) - at(Daily.TAKEN_BACK))
+                .put(Measure.NITROGEN.key("losses", out.isMetric()), losses)
+                .put("immobilised", Measure.NITROGEN, at(Daily.RESIDUE_NET));
+    }
+
+    private double shown(double nitrogen_kgHa) {
+        return Measure.NITROGEN.value(nitrogen_kgHa, out.isMetric());
+    }
+
+    private void ahead() {
+        out.put("n_short", outlook.nShort())
+                .put("yield", Measure.YIELD, outlook.yield_kgHa())
+                .put("limited_by", outlook.limitedBy())
+                .put("emergence_date", outlook.emergence())
+                .put("silk_date", outlook.silk())
+                .put("maturity_date", outlook.maturity())
+                .put("out_of_reach", reach(outlook.reach()))
+                .put(
+                        "balance",
+                        Json.object(
+                                "water_mm", outlook.waterBalance_mm(),
+                                "nitrogen_kg_ha", outlook.nitrogenBalance_kgHa()))
+                .put("flags", flags(outlook.flags()));
+    }
+
+    /** {@code date} is the first day out of reach, null when the rig fits to the end of the season. */
+    static List<Object> reach(List<OutOfReach> reach) {
+        List<Object> rigs = new ArrayList<>();
+        reach.forEach(r -> rigs.add(Json.object("rig", r.rig(), "last_day", r.lastDay(), "date", r.date())));
+        return rigs;
+    }
+
+    private static List<Object> flags(List<Flag> flags) {
+        List<Object> texts = new ArrayList<>();
+        flags.forEach(f -> texts.add(f.where() + ": " + f.what()));
+        return texts;
+    }
+}

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.earleaf.app.Wiring;
+import org.earleaf.app.store.Difference;
+import org.earleaf.app.store.FarmStore;
+import org.earleaf.app.store.ImportReport;
+import org.earleaf.exchange.FolderWeather;
+import org.earleaf.farm.Farm;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Flag;
+import org.earleaf.weather.WeatherDay;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** {@code earleaf import --folder DIR}: brings a farm folder into the database, as often as wanted. */
+@Command(
+        name = "import",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Brings a farm folder into the database.",
+            "Repeat it for new weather: days are added, a newer value wins and is told, the forecast is replaced.",
+            "A folder that holds weather files alone will do for that."
+        })
+public final class ImportCommand implements Callable<Integer> {
+    private final Wiring wiring;
+
+    @Mixin
+    private final Common common = new Common();
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    public ImportCommand(Wiring wiring) {
+        this.wiring = wiring;
+    }
+
+    @Override
+    public Integer call() {
+        Path folder = common.findFolder()
+                .orElseThrow(() -> EarleafException.of(
+                        "--folder", "nothing", "the farm folder to import", "Name it: --folder DIR"));
+        ImportReport report = isWeatherAlone(folder) ? weather(folder) : farm(folder);
+        Printed.print(spec, common.isJson() ? json(report) : text(report));
+        return Faults.DONE;
+    }
+
+    private static boolean isWeatherAlone(Path folder) {
+        return Files.isDirectory(folder)
+                && Stream.of("farm.csv", "fields.csv", "soil.csv").noneMatch(name -> Files.exists(folder.resolve(name)))
+                && Stream.of("weather.csv", "weather", "forecast.csv", "hours.csv")
+                        .anyMatch(name -> Files.exists(folder.resolve(name)));
+    }
+
+    /** The folder is read to its end before the database is touched: nothing is stored when anything is wrong. */
+    private ImportReport farm(Path folder) {
+        Farm farm = wiring.folders().farm(folder);
+        List<WeatherDay> written = wiring.folders().weather(folder).observed();
+        try (FarmStore store = FarmStore.create(common.farm())) {
+            return store.importFarm(farm, written);
+        }
+    }
+
+    private ImportReport weather(Path folder) {
+        FolderWeather weather = wiring.folders().weather(folder);
+        try (FarmStore store = FarmStore.open(common.farm())) {
+            return store.importWeather(
+                    weather.observed(), weather.filled(store.farm().site()));
+        }
+    }
+
+    private String json(ImportReport r) {
+        return Json.text(Json.object(
+                "farm", r.farm(),
+                "database", common.farm(),
+                "first", r.first(),
+                "added", r.added(),
+                "weather_from", r.weatherFrom(),
+                "weather_to", r.weatherTo(),
+                "differences", sentences(r.differences()),
+                "flags", r.flags().stream().map(ImportCommand::sentence).toList()));
+    }
+
+    private List<String> sentences(List<Difference> differences) {
+        return differences.stream().map(d -> d.sentence(common.isMetric())).toList();
+    }
+
+    private static String sentence(Flag flag) {
+        return flag.where() + ": " + flag.what();
+    }
+
+    private String text(ImportReport r) {
+        StringBuilder text = new StringBuilder();
+        String added = r.added().entrySet().stream()
+                .filter(e -> e.getValue() > 0)
+                .map(e -> e.getValue() + " " + e.getKey())
+                .collect(Collectors.joining(", "));
+        text.append(r.first() ? "Imported " : "Brought up to date: ")
+                .append(r.farm())
+                .append(" in ")
+                .append(common.farm())
+                .append(".\n")
+                .append(added.isEmpty() ? "Nothing new" : "New: " + added)
+                .append(". Weather from ")
+                .append(r.weatherFrom())
+                .append(" to ")
+                .append(r.weatherTo())
+                .append(".\n");
+        section(text, "Different from before", sentences(r.differences()));
+        section(
+                text,
+                "Filled in or limited",
+                r.flags().stream().map(ImportCommand::sentence).toList());
+        return text.toString();
+    }
+
+    private static void section(StringBuilder text, String head, List<String> lines) {
+        if (!lines.isEmpty()) {
+            text.append('\n').append(head).append(":\n");
+            lines.forEach(line -> text.append("  ").append(line).append('\n'));
+        }
+    }
+}

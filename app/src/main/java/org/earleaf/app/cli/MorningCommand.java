@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.util.concurrent.Callable;
+import org.earleaf.Brief;
+import org.earleaf.app.Wiring;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code earleaf morning}: what to do today and in the next days, over the whole farm. */
+@Command(
+        name = "morning",
+        mixinStandardHelpOptions = true,
+        description = "Which passes to make today and in the next days, and why.")
+public final class MorningCommand implements Callable<Integer> {
+    private final Wiring wiring;
+
+    @Mixin
+    private final Common common = new Common();
+
+    @Option(names = "--hindsight", description = "Use the weather after the day asked for, too.")
+    private boolean hindsight;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    public MorningCommand(Wiring wiring) {
+        this.wiring = wiring;
+    }
+
+    @Override
+    public Integer call() {
+        Brief brief = FarmSource.day(wiring, common, hindsight).brief();
+        Printed.print(
+                spec,
+                common.isJson()
+                        ? Json.text(MorningJson.of(brief, common.isMetric()))
+                        : MorningText.of(brief, common.isMetric()));
+        return Faults.DONE;
+    }
+}

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.earleaf.Brief;
+import org.earleaf.decide.Outlook;
+import org.jspecify.annotations.Nullable;
+
+/** The morning brief as JSON; every key is always there, possibly empty. */
+final class MorningJson {
+    private MorningJson() {}
+
+    static Map<String, @Nullable Object> of(Brief brief, boolean metric) {
+        List<Object> fields = new ArrayList<>();
+        brief.outlooks().forEach(o -> fields.add(field(o, metric)));
+        List<Object> passes = new ArrayList<>();
+        brief.passes().forEach(o -> passes.add(OptionsJson.option(o, metric)));
+        List<Object> leftOut = new ArrayList<>();
+        brief.leftOut()
+                .forEach(l -> leftOut.add(
+                        Json.object("field", l.field(), "zone", l.zone(), "kind", l.kind(), "reason", l.reason())));
+        List<Object> readings = new ArrayList<>();
+        brief.readings()
+                .forEach(r -> readings.add(
+                        Json.object("field", r.field(), "zone", r.zone(), "kind", r.kind(), "because", r.because())));
+        return Json.object(
+                "farm", brief.farm(),
+                "on", brief.on(),
+                "fields", fields,
+                "passes", passes,
+                "left_out", leftOut,
+                "spray_hours", List.of(),
+                "readings_worth_taking", readings,
+                "cautions", brief.cautions(),
+                "seasons_simulated", brief.seasonsSimulated());
+    }
+
+    private static Map<String, @Nullable Object> field(Outlook o, boolean metric) {
+        return new Keys(metric)
+                .put("field", o.zone().field())
+                .put("zone", o.zone().zone())
+                .put("stage", o.stage())
+                .put("height", Measure.HEIGHT, o.height_cm())
+                .put("n_short", o.nShort())
+                .put("out_of_reach", FieldJson.reach(o.reach()))
+                .map();
+    }
+}

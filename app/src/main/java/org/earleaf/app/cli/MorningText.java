@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.earleaf.Brief;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.OutOfReach;
+import org.earleaf.decide.Outlook;
+import org.earleaf.decide.Reason;
+
+/** The morning brief as a page to read. */
+final class MorningText {
+    private static final String ROW = "%-26s %-8s %-16s %s";
+
+    private final Brief brief;
+    private final Say say;
+    private final Page page = new Page();
+
+    private MorningText(Brief brief, boolean metric) {
+        this.brief = brief;
+        this.say = new Say(metric);
+    }
+
+    static String of(Brief brief, boolean metric) {
+        MorningText text = new MorningText(brief, metric);
+        text.headline();
+        text.passes();
+        text.fields();
+        text.leftOut();
+        text.readings();
+        text.cautions();
+        return text.page.toString();
+    }
+
+    private void headline() {
+        page.title(brief.farm() + ", " + Say.full(brief.on()));
+        List<Option> today =
+                brief.passes().stream().filter(o -> o.date().equals(brief.on())).toList();
+        if (!today.isEmpty()) {
+            page.say("Today: nitrogen on "
+                    + today.stream().map(MorningText::place).collect(Collectors.joining("; ")) + ".");
+        } else if (!brief.passes().isEmpty()) {
+            Option first = brief.passes().get(0);
+            page.say("Nothing has to be done today; next " + place(first) + " on " + Say.weekday(first.date()) + ".");
+        } else {
+            page.say("No pass would pay now.");
+        }
+    }
+
+    private static String place(Option o) {
+        return o.zone().isEmpty() ? o.field() : o.field() + ", " + o.zone();
+    }
+
+    private void passes() {
+        if (brief.passes().isEmpty()) {
+            return;
+        }
+        page.head("Passes, best first");
+        for (Option o : brief.passes()) {
+            page.say(Say.weekday(o.date()) + ": " + place(o));
+            page.say(OptionsText.act(o, say) + "; " + OptionsText.worth(o, say) + ".", "   ");
+            o.why().forEach((Reason r) -> page.say("Why: " + r.sentence(), "   "));
+        }
+    }
+
+    private void fields() {
+        page.head("The fields");
+        page.row(ROW, "Field", "Stage", "Height, " + Measure.HEIGHT.unit(say.metric()), "Nitrogen runs short");
+        for (Outlook o : brief.outlooks()) {
+            String height = say.number(Measure.HEIGHT, o.height_cm().p50(), 0) + " ("
+                    + say.number(Measure.HEIGHT, o.height_cm().p10(), 0) + " to "
+                    + say.number(Measure.HEIGHT, o.height_cm().p90(), 0) + ")";
+            page.row(ROW, o.zone().label(), o.stage(), height, Say.shortOn(o.nShort()));
+        }
+        soonOutOfReach();
+    }
+
+    private void soonOutOfReach() {
+        boolean any = brief.outlooks().stream().anyMatch(o -> soon(o).isPresent());
+        if (!any) {
+            return;
+        }
+        page.head("Soon out of reach");
+        for (Outlook o : brief.outlooks()) {
+            soon(o).ifPresent(text -> page.say(o.zone().label() + ": " + text));
+        }
+    }
+
+    private static Optional<String> soon(Outlook o) {
+        String text = o.reach().stream()
+                .filter(r -> r.date().isPresent())
+                .map((OutOfReach r) -> FieldText.reach(r))
+                .collect(Collectors.joining(" "));
+        return text.isEmpty() ? Optional.empty() : Optional.of(text);
+    }
+
+    private void leftOut() {
+        if (brief.leftOut().isEmpty()) {
+            return;
+        }
+        page.head("Left out, and why");
+        brief.leftOut()
+                .forEach(l -> page.say((l.zone().isEmpty() ? l.field() : l.field() + ", " + l.zone()) + ", " + l.kind()
+                        + ": " + l.reason()));
+    }
+
+    private void readings() {
+        if (brief.readings().isEmpty()) {
+            return;
+        }
+        page.head("Readings worth the drive");
+        brief.readings()
+                .forEach(r -> page.say((r.zone().isEmpty() ? r.field() : r.field() + ", " + r.zone()) + ", " + r.kind()
+                        + ": " + r.because()));
+    }
+
+    private void cautions() {
+        page.head("Caution");
+        brief.cautions().forEach(page::say);
+        page.gap().say(Say.number(brief.seasonsSimulated(), 0) + " simulated seasons stand behind this page.");
+    }
+}

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.Wiring;
+import org.earleaf.field.Zone;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code earleaf options NAME}: what each pass that could be made is worth. */
+@Command(
+        name = "options",
+        mixinStandardHelpOptions = true,
+        description = "What each pass that could still be made on a field is worth, best first.")
+public final class OptionsCommand implements Callable<Integer> {
+    private final Wiring wiring;
+
+    @Mixin
+    private final Common common = new Common();
+
+    @Parameters(paramLabel = "NAME", description = "The field, or \"field, zone\".")
+    private String name = "";
+
+    @Option(names = "--hindsight", description = "Use the weather after the day asked for, too.")
+    private boolean hindsight;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    public OptionsCommand(Wiring wiring) {
+        this.wiring = wiring;
+    }
+
+    @Override
+    public Integer call() {
+        FarmDay day = FarmSource.day(wiring, common, hindsight);
+        List<Zone> zones = FarmSource.zones(day.farm(), name);
+        Printed.print(spec, common.isJson() ? json(day, zones) : text(day, zones));
+        return Faults.DONE;
+    }
+
+    private List<org.earleaf.decide.Option> options(FarmDay day, Zone zone) {
+        return zone.isCorn() ? day.options(zone) : List.of();
+    }
+
+    private String json(FarmDay day, List<Zone> zones) {
+        List<@Nullable Object> list = new ArrayList<>();
+        for (Zone z : zones) {
+            list.add(OptionsJson.of(z, day.on(), options(day, z), common.isMetric()));
+        }
+        return Json.text(list.size() > 1 ? list : list.get(0));
+    }
+
+    private String text(FarmDay day, List<Zone> zones) {
+        return zones.stream()
+                .map(z -> z.isCorn()
+                        ? OptionsText.of(z, day.on(), options(day, z), common.isMetric())
+                        : FieldJson.notModelledSentence(z) + "\n")
+                .collect(Collectors.joining("\n"));
+    }
+}

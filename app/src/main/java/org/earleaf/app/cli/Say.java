@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.earleaf.decide.DateSpread;
+import org.earleaf.decide.Spread;
+
+/** Figures and days in words, as an almanac prints them. */
+record Say(boolean metric) {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+    private static final DateTimeFormatter FULL = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
+    private static final int PAGE = 78;
+
+    static String day(LocalDate date) {
+        return DAY.format(date);
+    }
+
+    static String weekday(LocalDate date) {
+        return WEEKDAY.format(date);
+    }
+
+    static String full(LocalDate date) {
+        return FULL.format(date);
+    }
+
+    static String day(Optional<LocalDate> date, String otherwise) {
+        return date.map(Say::day).orElse(otherwise);
+    }
+
+    /** "5 July (2 July to never), in 8 of 10 futures", or "not in any future". */
+    static String shortOn(DateSpread s) {
+        if (s.probability() <= 0) {
+            return "not in any future";
+        }
+        String chance = "in " + tenths(s.probability()) + " of 10 futures";
+        if (s.p50().isEmpty()) {
+            return s.p10().isEmpty() ? chance : chance + ", from " + day(s.p10().get()) + " on";
+        }
+        return day(s.p50().get()) + " (" + day(s.p10(), "never") + " to " + day(s.p90(), "never") + "), " + chance;
+    }
+
+    /** How many of ten; a chance that is not nought or one never reads so. */
+    static String tenths(double share) {
+        String tenths = String.format(Locale.ROOT, "%.0f", 10 * share);
+        if (tenths.equals("0") && share > 0) {
+            return "fewer than 1";
+        }
+        return tenths.equals("10") && share < 1 ? "more than 9" : tenths;
+    }
+
+    static String number(double value, int decimals) {
+        if (Double.isNaN(value)) {
+            return "not known";
+        }
+        String text = String.format(Locale.ROOT, "%,." + decimals + "f", value);
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+
+    String number(Measure measure, double inside, int decimals) {
+        return number(measure.value(inside, metric), decimals);
+    }
+
+    String amount(Measure measure, double inside, int decimals) {
+        String number = number(measure, inside, decimals);
+        String unit = measure.unit(metric);
+        if (!unit.startsWith("$")) {
+            return number + " " + unit;
+        }
+        String each = unit.substring(1);
+        return number.startsWith("-") ? "-$" + number.substring(1) + each : "$" + number + each;
+    }
+
+    /** "182 bu/ac (150 to 205)". */
+    String spread(Measure measure, Spread s, int decimals) {
+        return amount(measure, s.p50(), decimals) + " (" + number(measure, s.p10(), decimals) + " to "
+                + number(measure, s.p90(), decimals) + ")";
+    }
+
+    /** Breaks a sentence at the width of the page; every line begins with the margin. */
+    static List<String> wrapped(String sentence, String margin) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder(margin);
+        for (String word : sentence.trim().split("\\s+")) {
+            boolean fresh = line.length() == margin.length();
+            if (!fresh && line.length() + 1 + word.length() > PAGE) {
+                lines.add(line.toString());
+                line = new StringBuilder(margin).append(word);
+            } else {
+                line.append(fresh ? "" : " ").append(word);
+            }
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    static String rule(char of) {
+        return String.valueOf(of).repeat(PAGE);
+    }
+}
