@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
+import java.util.Arrays;
+import org.earleaf.farm.Prices;
+import org.earleaf.units.Units;
+
 /**
  * What an option is worth against doing nothing over the same futures [$ a hectare].
  *
@@ -9,7 +13,7 @@ package org.earleaf.decide;
  * @param p90_usdHa ninetieth percentile
  * @param chanceItPays share of futures with a gain above zero
  * @param badCase_usdHa mean of the worst fifth of futures
- * @param breakEvenCorn_usdBu corn price at which the expected gain is zero
+ * @param breakEvenCorn_usdBu corn price at which the expected gain is zero; infinite when it never is
  * @param cost_usdHa product and pass
  * @param meanYieldGain_kgHa dry grain
  */
@@ -21,4 +25,53 @@ public record Worth(
         double badCase_usdHa,
         double breakEvenCorn_usdBu,
         double cost_usdHa,
-        double meanYieldGain_kgHa) {}
+        double meanYieldGain_kgHa) {
+    private static final double BAD_SHARE = .2;
+
+    /** From the yield gained in each future. */
+    static Worth of(double[] gained_kgHa, double cost_usdHa, Prices prices) {
+        double perKg = prices.netCorn_usdBu() * bushels(1);
+        double[] gains = Arrays.stream(gained_kgHa)
+                .map(kg -> kg * perKg - cost_usdHa)
+                .sorted()
+                .toArray();
+        double meanYield = mean(gained_kgHa);
+        double needed = meanYield > 0 ? cost_usdHa / bushels(meanYield) : Double.POSITIVE_INFINITY;
+        long paying = Arrays.stream(gains).filter(g -> g > 0).count();
+        return new Worth(
+                mean(gains),
+                Spread.quantile(gains, .1),
+                Spread.quantile(gains, .9),
+                (double) paying / gains.length,
+                worst(gains, BAD_SHARE),
+                needed + prices.corn_usdBu() - prices.netCorn_usdBu(),
+                cost_usdHa,
+                meanYield);
+    }
+
+    /** Bushels at trade moisture in kilograms of dry grain. */
+    static double bushels(double dry_kg) {
+        return dry_kg / Units.DRY_SHARE_OF_TRADE_CORN / (Units.LB_PER_BU_CORN * Units.KG_PER_LB);
+    }
+
+    private static double mean(double[] values) {
+        double sum = 0;
+        for (double v : values) {
+            sum += v;
+        }
+        return sum / values.length;
+    }
+
+    /** Mean of the worst share of equally likely values, sorted; a value on the edge counts in part. */
+    static double worst(double[] sorted, double share) {
+        double want = share * sorted.length;
+        double sum = 0;
+        double taken = 0;
+        for (int k = 0; taken < want; k++) {
+            double part = Math.min(1, want - taken);
+            sum += part * sorted[k];
+            taken += part;
+        }
+        return sum / want;
+    }
+}

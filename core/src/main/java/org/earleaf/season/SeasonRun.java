@@ -287,6 +287,20 @@ public final class SeasonRun {
         return CropNitrogen.nni(s.shoot[m], s.shootN[m]);
     }
 
+    /** Whether nothing more can grow: black layer reached or killed by frost. */
+    public boolean isOver(int m) {
+        return s.rep[m] >= 1 || s.killed[m] > 0;
+    }
+
+    public boolean allOver() {
+        for (int m = 0; m < s.members; m++) {
+            if (!isOver(m)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     public Yield yield(int m) {
         return growth.yield(m);
     }

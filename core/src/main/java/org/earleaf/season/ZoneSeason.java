@@ -86,6 +86,14 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
                 inhibitor);
     }
 
+    /** The same season with something more done. */
+    public ZoneSeason with(Event event) {
+        List<Event> more = new ArrayList<>(events);
+        more.add(event);
+        more.sort(java.util.Comparator.comparing(Event::date));
+        return new ZoneSeason(setup, parameters, more, flags);
+    }
+
     /** One member, at its first day. */
     public SeasonRun start(Forcing weather) {
         return SeasonRun.start(setup, parameters, weather);
@@ -103,6 +111,13 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
         while (run.date().isBefore(next)) {
             stepDay(run);
             Tracing.record(run, m, trace);
+        }
+    }
+
+    /** Steps a run to its end: until every member is over, at the latest through {@code last}. */
+    public void finish(SeasonRun run, LocalDate last) {
+        while (!run.date().isAfter(last) && !run.allOver()) {
+            stepDay(run);
         }
     }
 

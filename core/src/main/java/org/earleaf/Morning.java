@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.earleaf.decide.NitrogenOptions;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.OutOfReach;
+import org.earleaf.decide.Outlook;
+import org.earleaf.farm.Farm;
+import org.earleaf.field.Zone;
+
+/**
+ * One farm, one morning: every zone's outlook and options over its futures, the best pass of each, and what is left out
+ * and why. Zones are worked on side by side; the answer does not depend on the number of threads.
+ */
+public final class Morning {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    /** A height reading is asked for when a rig's last day is this near. */
+    private static final int NEAR_D = 8;
+
+    private Morning() {}
+
+    /** The brief of {@code on}; with hindsight, later weather is used as far as the record goes. */
+    public static Brief brief(Farm farm, LocalDate on, boolean hindsight) {
+        List<NitrogenOptions.Answer> answers = farm.zones().parallelStream()
+                .filter(Zone::isCorn)
+                .map(zone -> NitrogenOptions.of(farm, zone, on, hindsight))
+                .toList();
+        List<Option> passes = new ArrayList<>();
+        List<Brief.LeftOut> leftOut = new ArrayList<>();
+        List<Brief.ReadingWorthTaking> readings = new ArrayList<>();
+        for (NitrogenOptions.Answer a : answers) {
+            Optional<Option> best = a.options().stream().findFirst();
+            if (best.isPresent() && best.get().worth().mean_usdHa() > 0) {
+                passes.add(best.get());
+                height(a.outlook(), best.get()).ifPresent(readings::add);
+            } else {
+                leftOut.add(leftOut(a.outlook(), best));
+            }
+        }
+        for (Zone zone : farm.zones()) {
+            if (!zone.isCorn()) {
+                leftOut.add(new Brief.LeftOut(
+                        zone.field(), zone.zone(), "nitrogen", "The crop is " + zone.crop() + ": not modelled."));
+            }
+        }
+        passes.sort(Comparator.comparing(Option::date)
+                .thenComparingDouble(o -> -o.waitCost_usdHaDay())
+                .thenComparing(Option::field));
+        return new Brief(
+                farm.name(),
+                on,
+                answers.stream().map(NitrogenOptions.Answer::outlook).toList(),
+                passes,
+                leftOut,
+                readings,
+                List.of(Cautions.LABEL),
+                answers.stream().mapToLong(NitrogenOptions.Answer::simulated).sum());
+    }
+
+    private static Brief.LeftOut leftOut(Outlook outlook, Optional<Option> best) {
+        Zone zone = outlook.zone();
+        return new Brief.LeftOut(zone.field(), zone.zone(), "nitrogen", reason(outlook, best));
+    }
+
+    private static String reason(Outlook outlook, Optional<Option> best) {
+        if (outlook.maturity().map(d -> !d.isAfter(outlook.on())).orElse(false)) {
+            return "The crop is ripe.";
+        }
+        if (best.isPresent()) {
+            Option o = best.get();
+            String tenths = Math.round(10 * o.worth().chanceItPays()) + " of 10 futures";
+            String stock = outlook.nShort().probability() == 0 ? " Not short of nitrogen in any future." : "";
+            return "The best choice pays in " + tenths + " and loses on average." + stock;
+        }
+        if (outlook.on().isBefore(outlook.zone().planted().minusDays(NitrogenOptions.DAYS_AHEAD))) {
+            return "Planted on " + outlook.zone().planted().format(DAY) + ": nothing to dress yet.";
+        }
+        boolean none = outlook.reach().stream().allMatch(r -> r.lastDay().isEmpty());
+        return none ? "No rig fits the crop any more." : "Too late: from milk on nitrogen does not pay.";
+    }
+
+    /** A height reading is worth the drive when the planned rig's last day is near and rests on the model alone. */
+    private static Optional<Brief.ReadingWorthTaking> height(Outlook outlook, Option best) {
+        for (OutOfReach r : outlook.reach()) {
+            boolean near = r.lastDay()
+                    .map(d -> !d.isAfter(best.date().plusDays(NEAR_D)))
+                    .orElse(false);
+            if (r.rig().equals(best.rig()) && r.date().isPresent() && near) {
+                String because = "Settles whether " + r.lastDay().orElseThrow().format(DAY)
+                        + " is really the last day for the " + r.rig() + ".";
+                Zone z = outlook.zone();
+                return Optional.of(new Brief.ReadingWorthTaking(z.field(), z.zone(), "height", because));
+            }
+        }
+        return Optional.empty();
+    }
+}

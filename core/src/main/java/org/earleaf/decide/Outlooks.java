@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.field.Inhibitor;
+import org.earleaf.field.Zone;
+import org.earleaf.season.Event;
+import org.earleaf.season.SeasonRun;
+import org.earleaf.season.SeasonTrace;
+import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.season.ZoneSeason;
+
+/** Where zones stand on a day, and what lies ahead of them. */
+public final class Outlooks {
+    private Outlooks() {}
+
+    /** If nothing more is done. With hindsight, weather after the day is used as far as the record goes. */
+    public static Outlook of(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
+        ZoneFutures futures = ZoneFutures.of(farm, zone, on, hindsight);
+        return of(futures, new Baseline(futures, futures.season()));
+    }
+
+    /** If one more option is carried out. */
+    public static Outlook with(Farm farm, Zone zone, LocalDate on, boolean hindsight, Option option) {
+        ZoneFutures futures = ZoneFutures.of(farm, zone, on, hindsight);
+        NitrogenProduct product = farm.findNitrogen(option.product()).orElseThrow();
+        Event event = new Event.Nitrogen(
+                option.date(), ZoneSeason.pass(product, option.nitrogen_kgHa(), option.placement(), Inhibitor.NONE));
+        return of(futures, new Baseline(futures, futures.season().with(event)));
+    }
+
+    static Outlook of(ZoneFutures futures, Baseline base) {
+        SeasonTrace trace = base.trace();
+        SeasonRun run = base.typical();
+        int today = trace.day(futures.on());
+        double silk = futures.season().setup().calendar().silk();
+        return new Outlook(
+                futures.zone(),
+                futures.on(),
+                trace,
+                StageWords.of(trace, today, futures.zone().planted(), silk),
+                trace.at(today, Daily.COLLARS),
+                base.height_cm(futures.on()),
+                base.nShort(),
+                Spread.of(base.yields_kgHa()),
+                run.yield(0).limit().word(),
+                date(trace, run.emergenceDay(0)),
+                date(trace, run.silkDay(0)),
+                date(trace, run.blackLayerDay(0)),
+                base.nniByDay(),
+                Reach.ofRigs(futures, base),
+                Math.abs(run.waterRemainder_mm(0)),
+                Math.abs(run.nitrogenRemainder_kgHa(0)),
+                futures.season().flags());
+    }
+
+    private static Optional<LocalDate> date(SeasonTrace trace, int day) {
+        return day < 0 ? Optional.empty() : Optional.of(trace.date(day));
+    }
+}

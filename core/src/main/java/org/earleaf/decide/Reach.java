@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.farm.ClearanceFit;
+import org.earleaf.farm.OverTheTop;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Placement;
+import org.earleaf.season.SeasonTrace.Daily;
+
+/**
+ * Whether a rig may still enter: out of reach from the first day on which the height that nine in ten futures stay
+ * below, and 2 in more, exceeds its clearance for that placement.
+ */
+final class Reach {
+    private Reach() {}
+
+    static boolean mayEnter(Baseline base, Rig rig, Placement placement, LocalDate date) {
+        return ClearanceFit.clears(rig, placement, base.height_cm(date).p90() / 100);
+    }
+
+    /** Most nitrogen [kg/ha] that may go on leaves that day; unlimited when it does not touch them. */
+    static double most_kgHa(Baseline base, Placement placement, LocalDate date, boolean liquid) {
+        if (placement != Placement.BROADCAST || !liquid) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return OverTheTop.most_kgHa(base.trace().at(base.trace().day(date), Daily.COLLARS), false);
+    }
+
+    static List<OutOfReach> ofRigs(ZoneFutures futures, Baseline base) {
+        List<OutOfReach> all = new ArrayList<>();
+        for (Rig rig : futures.farm().rigs()) {
+            if (!rig.isTender() && rig.placements().stream().anyMatch(NitrogenOptions::carriesNitrogen)) {
+                all.add(of(futures, base, rig));
+            }
+        }
+        return all;
+    }
+
+    private static OutOfReach of(ZoneFutures futures, Baseline base, Rig rig) {
+        Placement lowest = rig.placements().stream()
+                .filter(NitrogenOptions::carriesNitrogen)
+                .sorted()
+                .reduce((a, b) -> a == Placement.BY_AIR ? a : b)
+                .orElseThrow();
+        Optional<LocalDate> lastDay = Optional.empty();
+        for (LocalDate d = futures.decisionDay(); !d.isAfter(futures.last()); d = d.plusDays(1)) {
+            if (!mayEnter(base, rig, lowest, d)) {
+                return new OutOfReach(rig.name(), lastDay, Optional.of(d));
+            }
+            lastDay = Optional.of(d);
+        }
+        return new OutOfReach(rig.name(), lastDay, Optional.empty());
+    }
+}
