@@ -36,12 +36,12 @@ public final class Morning {
         List<Brief.LeftOut> leftOut = new ArrayList<>();
         List<Brief.ReadingWorthTaking> readings = new ArrayList<>();
         for (NitrogenOptions.Answer a : answers) {
-            Optional<Option> best = a.options().stream().findFirst();
-            if (best.isPresent() && best.get().worth().mean_usdHa() > 0) {
-                passes.add(best.get());
-                height(a.outlook(), best.get()).ifPresent(readings::add);
+            if (a.proposed().isPresent()) {
+                Option go = a.proposed().get();
+                passes.add(go);
+                height(a.outlook(), go).ifPresent(readings::add);
             } else {
-                leftOut.add(leftOut(a.outlook(), best));
+                leftOut.add(leftOut(a.outlook(), a.options().stream().findFirst()));
             }
         }
         for (Zone zone : farm.zones()) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Prices;
@@ -17,6 +18,7 @@ import org.earleaf.season.SeasonRun;
 import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.season.ZoneSeason;
 import org.earleaf.units.Units;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Every nitrogen option of a zone over the next three weeks, date x product x placement x rate x rig that still fits,
@@ -24,7 +26,6 @@ import org.earleaf.units.Units;
  *
  * <pre>
  * gain = P (Y with - Y without) - N price - pass cost        in each future
- * a day's wait = V(day) - V(day + 1), V the best mean gain of a day, 0 when nothing can be done
  *
  * P      price of a bushel less what each bushel costs to bring home   [$/bu]
  * Y      yield                                                         [bu]
@@ -46,6 +47,7 @@ public final class NitrogenOptions {
     private final ZoneFutures futures;
     private final Baseline base;
     private final List<Candidate> candidates;
+    private @Nullable LocalDate go;
     private long simulated;
 
     private NitrogenOptions(ZoneFutures futures, Baseline base) {
@@ -54,8 +56,14 @@ public final class NitrogenOptions {
         this.candidates = candidates(futures.farm());
     }
 
-    /** The answer for a zone. */
-    public record Answer(Outlook outlook, List<Option> options, long simulated) {
+    /**
+     * The answer for a zone.
+     *
+     * @param options best first
+     * @param proposed the best option of the day to go; empty when no day is worth it
+     * @param simulated season runs behind it
+     */
+    public record Answer(Outlook outlook, List<Option> options, Optional<Option> proposed, long simulated) {
         public Answer {
             options = List.copyOf(options);
         }
@@ -67,7 +75,9 @@ public final class NitrogenOptions {
         Baseline base = new Baseline(futures, futures.season());
         NitrogenOptions all = new NitrogenOptions(futures, base);
         List<Option> options = all.list();
-        return new Answer(Outlooks.of(futures, base), options, all.simulated + futures.futures());
+        Optional<Option> proposed =
+                options.stream().filter(o -> o.date().equals(all.go)).findFirst();
+        return new Answer(Outlooks.of(futures, base), options, proposed, all.simulated + futures.futures());
     }
 
     static boolean carriesNitrogen(Placement p) {
@@ -112,23 +122,24 @@ public final class NitrogenOptions {
 
     private List<Option> list() {
         List<Option> all = new ArrayList<>();
-        double[] bestOfDay = new double[DAYS_AHEAD + 1];
+        double[] bestOfDay = new double[DAYS_AHEAD];
         SeasonRun trunk = futures.morning(futures.season());
         LocalDate day = futures.decisionDay();
-        for (int ahead = 0; ahead <= DAYS_AHEAD && !day.isAfter(futures.last()); ahead++) {
+        for (int ahead = 0; ahead < DAYS_AHEAD && !day.isAfter(futures.last()); ahead++) {
             List<Option> ofDay = isTime(day) ? ofDay(trunk, day) : List.of();
             bestOfDay[ahead] = ofDay.stream()
                     .mapToDouble(o -> o.worth().mean_usdHa())
                     .max()
                     .orElse(0);
-            if (ahead < DAYS_AHEAD) {
-                all.addAll(ofDay);
-                futures.season().advance(trunk, day.plusDays(1));
-            }
+            all.addAll(ofDay);
+            futures.season().advance(trunk, day.plusDays(1));
             day = day.plusDays(1);
         }
         LocalDate first = futures.decisionDay();
-        all.replaceAll(o -> withWait(o, bestOfDay, (int) (o.date().toEpochDay() - first.toEpochDay())));
+        Waiting waiting = new Waiting(bestOfDay, Waiting.workable(futures, first, DAYS_AHEAD));
+        go = waiting.day() < 0 ? null : first.plusDays(waiting.day());
+        List<OutOfReach> reach = Reach.ofRigs(futures, base);
+        all.replaceAll(o -> withWait(o, waiting.cost((int) (o.date().toEpochDay() - first.toEpochDay())), reach));
         all.sort(Comparator.comparingDouble((Option o) -> -o.worth().mean_usdHa())
                 .thenComparing(Option::date)
                 .thenComparing(Option::rig));
@@ -140,8 +151,7 @@ public final class NitrogenOptions {
         return !day.isBefore(futures.zone().planted()) && base.trace().at(k, Daily.REP) < TOO_LATE_REP;
     }
 
-    private Option withWait(Option o, double[] best, int ahead) {
-        double wait = Math.max(0, best[ahead]) - Math.max(0, best[ahead + 1]);
+    private Option withWait(Option o, double wait, List<OutOfReach> reach) {
         return new Option(
                 o.field(),
                 o.zone(),
@@ -155,7 +165,7 @@ public final class NitrogenOptions {
                 o.rig(),
                 o.worth(),
                 wait,
-                Reasons.of(futures, base, o));
+                Reasons.of(futures, base, o, reach));
     }
 
     private record Trial(Candidate candidate, double rate_kgHa, List<Rig> rigs) {}

@@ -38,9 +38,10 @@ final class Reasons {
                         .orElse("");
                 return "Short of nitrogen in " + tenths + " futures" + from + ".";
             }
-            return "Short of nitrogen about " + when.p50().get().format(DAY) + " ("
-                    + when.p10().orElseThrow().format(DAY) + " to "
-                    + when.p90().map(d -> d.format(DAY)).orElse("never") + ").";
+            String early = when.p10().orElseThrow().format(DAY);
+            String late = when.p90().map(d -> d.format(DAY)).orElse("never");
+            String spread = early.equals(late) ? "" : " (" + early + " to " + late + ")";
+            return "Short of nitrogen about " + when.p50().get().format(DAY) + spread + ".";
         }
     }
 
@@ -84,7 +85,7 @@ final class Reasons {
         }
     }
 
-    static List<Reason> of(ZoneFutures futures, Baseline base, Option o) {
+    static List<Reason> of(ZoneFutures futures, Baseline base, Option o, List<OutOfReach> reach) {
         List<Reason> all = new ArrayList<>();
         SeasonTrace trace = base.trace();
         int today = trace.day(futures.decisionDay());
@@ -95,12 +96,12 @@ final class Reasons {
         if (Units.lbAc(gas + trace.at(today, Daily.LEACHED)) >= 10) {
             all.add(new LostSoFar(trace.at(today, Daily.LEACHED), gas));
         }
-        lastDay(futures, base, o).ifPresent(d -> all.add(new FitsUntil(o.rig(), d)));
+        lastDay(reach, o).ifPresent(d -> all.add(new FitsUntil(o.rig(), d)));
         return all;
     }
 
-    private static Optional<LocalDate> lastDay(ZoneFutures futures, Baseline base, Option o) {
-        return Reach.ofRigs(futures, base).stream()
+    private static Optional<LocalDate> lastDay(List<OutOfReach> reach, Option o) {
+        return reach.stream()
                 .filter(r -> r.rig().equals(o.rig()) && r.date().isPresent())
                 .flatMap(r -> r.lastDay().stream())
                 .findFirst();

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Prices;
+import org.earleaf.farm.Rig;
+import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.Drainage;
+import org.earleaf.field.Inhibitor;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Placement;
+import org.earleaf.field.PreviousCrop;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Tillage;
+import org.earleaf.field.Zone;
+import org.earleaf.soil.Horizon;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Units;
+import org.earleaf.weather.Site;
+import org.earleaf.weather.WeatherDay;
+import org.earleaf.weather.WeatherSeries;
+
+/** An invented farm of one field with invented weather of 24 years, the last one running to 15 July. */
+final class TestFarm {
+    static final LocalDate ON = LocalDate.of(2024, 6, 28);
+
+    private double corn = 4.5;
+    private double nitrogen_usdLb = .6;
+    private double starter_lbAc = 40;
+    private double clearance_in = 72;
+    private double rainScale = 1;
+    private final List<Reading> readings = new ArrayList<>();
+
+    TestFarm corn(double usdBu) {
+        corn = usdBu;
+        return this;
+    }
+
+    TestFarm nitrogen(double usdLb) {
+        nitrogen_usdLb = usdLb;
+        return this;
+    }
+
+    TestFarm starter(double lbAc) {
+        starter_lbAc = lbAc;
+        return this;
+    }
+
+    TestFarm clearance(double inches) {
+        clearance_in = inches;
+        return this;
+    }
+
+    TestFarm rainAfter(double scale) {
+        rainScale = scale;
+        return this;
+    }
+
+    TestFarm height(double cm) {
+        readings.add(new Reading(
+                "r",
+                "Home",
+                "",
+                ON.minusDays(1),
+                Reading.Kind.HEIGHT,
+                cm,
+                cm + " cm",
+                Double.NaN,
+                Double.NaN,
+                Reading.Position.RANDOM,
+                ""));
+        return this;
+    }
+
+    Zone zone() {
+        double nan = Double.NaN;
+        SoilProfile soil = SoilProfile.of(
+                List.of(
+                        new Horizon(0, 300, 20, 24, 3.2, 6.5, 18, nan, nan, nan),
+                        new Horizon(300, 1524, 20, 24, .9, 6.5, 18, nan, nan, nan)),
+                "test",
+                new ArrayList<>());
+        return new Zone(
+                "Home",
+                "",
+                30,
+                "corn",
+                LocalDate.of(2024, 5, 6),
+                108,
+                8,
+                .762,
+                PreviousCrop.CORN,
+                Drainage.TILED,
+                Tillage.REDUCED,
+                nan,
+                nan,
+                "",
+                nan,
+                nan,
+                nan,
+                soil);
+    }
+
+    Farm farm() {
+        Pass starter = new Pass(
+                "p",
+                "Home",
+                "",
+                LocalDate.of(2024, 5, 6),
+                "UAN 32",
+                starter_lbAc,
+                "lb N/ac",
+                Units.kgHa(starter_lbAc),
+                Placement.INCORPORATED,
+                Inhibitor.NONE,
+                Pass.State.MADE);
+        Rig highboy = rig("highboy", clearance_in, Set.of(Placement.ROW_BASE, Placement.BROADCAST), 9);
+        Rig coulter = rig("coulter bar", 36, Set.of(Placement.MID_INJECT), 11);
+        double perKg = nitrogen_usdLb / Units.KG_PER_LB;
+        return new Farm(
+                "Test",
+                new Site(41.5, -92, 280),
+                ZoneId.of("America/Chicago"),
+                new Prices(corn, 0, perKg, Map.of("UAN 32", perKg)),
+                List.of(zone()),
+                List.of(starter),
+                readings,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(highboy, coulter),
+                List.of(),
+                List.of(),
+                List.of(),
+                new WeatherBook(weather(), List.of(), List.of(), List.of(), List.of(), List.of()),
+                List.of());
+    }
+
+    private static Rig rig(String name, double clearance_in, Set<Placement> placements, double usdAc) {
+        return new Rig(
+                name,
+                "self-propelled",
+                clearance_in * .0254,
+                27,
+                4,
+                2,
+                5,
+                1e5,
+                4e5,
+                2,
+                placements,
+                usdAc / Units.HA_PER_AC,
+                0,
+                0,
+                .65);
+    }
+
+    private WeatherSeries weather() {
+        SplittableRandom random = new SplittableRandom(7);
+        List<WeatherDay> days = new ArrayList<>();
+        for (LocalDate d = LocalDate.of(2001, 1, 1); !d.isAfter(LocalDate.of(2024, 7, 15)); d = d.plusDays(1)) {
+            double season = -Math.cos(2 * Math.PI * (d.getDayOfYear() - 22) / 365);
+            double mean = 10 + 14 * season + 3 * random.nextGaussian(0, 1);
+            boolean wet = random.nextDouble() < .3;
+            double rain = wet ? -9 * Math.log(1 - random.nextDouble()) : 0;
+            days.add(WeatherDay.of(
+                    d, mean + (wet ? 4 : 6.5), mean - (wet ? 4 : 6.5), d.isAfter(ON) ? rain * rainScale : rain));
+        }
+        return new WeatherSeries(days);
+    }
+}
