@@ -29,6 +29,11 @@ final class Applying {
     }
 
     void nitrogen(int m, NitrogenPass pass) {
+        nitrogen(m, pass, site.setup.soil().ph().get(0) > ALKALINE_PH ? 0.5 : 0);
+    }
+
+    /** @param alkaline share of the ammonium left on the surface that can go as ammonia */
+    private void nitrogen(int m, NitrogenPass pass, double alkaline) {
         double a = pass.nitrogen_kgHa();
         if (a <= 0) {
             return;
@@ -42,11 +47,11 @@ final class Applying {
         double middle = a / site.share[1];
         switch (pass.placement()) {
             case BROADCAST, OVER_THE_TOP, BOTH, BY_AIR -> {
-                surface(m, 0, a, pass, 1, 1);
-                surface(m, 1, a, pass, 1, 1);
+                surface(m, 0, a, pass, alkaline, 1, 1);
+                surface(m, 1, a, pass, alkaline, 1, 1);
             }
-            case ROW_BASE, UNDER_CANOPY -> surface(m, 0, row, pass, BAND_CONTACT, BAND_FACTOR);
-            case MID_DRIBBLE -> surface(m, 1, middle, pass, BAND_CONTACT, BAND_FACTOR);
+            case ROW_BASE, UNDER_CANOPY -> surface(m, 0, row, pass, alkaline, BAND_CONTACT, BAND_FACTOR);
+            case MID_DRIBBLE -> surface(m, 1, middle, pass, alkaline, BAND_CONTACT, BAND_FACTOR);
             case MID_INJECT -> cell(m, 1, 1, middle, pass);
             case ROW_INJECT -> cell(m, 0, 1, row, pass);
             case INCORPORATED -> {
@@ -74,62 +79,91 @@ final class Applying {
         }
     }
 
-    private void surface(int m, int c, double amount, NitrogenPass pass, double contact, double band) {
-        SurfacePool pool = freePool(m, c);
+    private void surface(int m, int c, double amount, NitrogenPass pass, double alkaline, double contact, double band) {
+        double urease = pass.inhibitor().slowsUrea() ? 1 : 0;
+        double nitrification = pass.inhibitor().slowsNitrification() ? 1 : 0;
+        SurfacePool pool = pool(m, c, contact, band, urease, nitrification);
         pool.used = true;
-        double alkaline = site.setup.soil().ph().get(0) > ALKALINE_PH ? 0.5 * pass.ammonium() : 0;
-        pool.urea[m] = amount * pass.urea();
-        pool.alkaline[m] = amount * alkaline;
-        pool.ammonium[m] = amount * (pass.ammonium() - alkaline);
-        pool.nitrate[m] = amount * pass.nitrate();
+        pool.urea[m] += amount * pass.urea();
+        pool.alkaline[m] += amount * alkaline * pass.ammonium();
+        pool.ammonium[m] += amount * (1 - alkaline) * pass.ammonium();
+        pool.nitrate[m] += amount * pass.nitrate();
         pool.age[m] = 0;
         pool.contact[m] = contact;
         pool.band[m] = band;
-        pool.ureaseInhibitor[m] = pass.inhibitor().slowsUrea() ? 1 : 0;
-        pool.nitrificationInhibitor[m] = pass.inhibitor().slowsNitrification() ? 1 : 0;
+        pool.ureaseInhibitor[m] = urease;
+        pool.nitrificationInhibitor[m] = nitrification;
     }
 
-    /** An empty pool, the newest twin of today, or else the oldest one with its rest swept into the soil. */
-    private SurfacePool freePool(int m, int c) {
+    /** The pool of a like pass of today, or an empty one, or else the oldest with its rest swept into the soil. */
+    private SurfacePool pool(int m, int c, double contact, double band, double urease, double nitrification) {
+        SurfacePool empty = null;
         SurfacePool oldest = s.pools[c * SeasonState.POOLS];
         for (int p = 0; p < SeasonState.POOLS; p++) {
             SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
-            if (pool.urea[m] + pool.alkaline[m] + pool.ammonium[m] + pool.nitrate[m] == 0) {
+            boolean free = pool.urea[m] + pool.alkaline[m] + pool.ammonium[m] + pool.nitrate[m] == 0;
+            boolean like = pool.contact[m] == contact
+                    && pool.band[m] == band
+                    && pool.ureaseInhibitor[m] == urease
+                    && pool.nitrificationInhibitor[m] == nitrification;
+            if (!free && like && pool.age[m] == 0) {
                 return pool;
             }
-            if (pool.age[m] > oldest.age[m]) {
-                oldest = pool;
-            }
+            empty = free && empty == null ? pool : empty;
+            oldest = pool.age[m] > oldest.age[m] ? pool : oldest;
         }
-        int top = c * SeasonState.LAYERS;
-        s.urea[top][m] += oldest.urea[m];
-        s.ammonium[top][m] += oldest.ammonium[m] + oldest.alkaline[m];
-        s.nitrate[top][m] += oldest.nitrate[m];
+        if (empty != null) {
+            return empty;
+        }
+        sweep(oldest, m, c * SeasonState.LAYERS, 1);
+        clear(oldest, m);
         return oldest;
     }
 
-    /** Manure [kg N/ha]: a quick organic part, a slow one, and its ammonium by placement. */
+    /** Puts a share of what lies in a pool into a cell. */
+    private void sweep(SurfacePool pool, int m, int cell, double share) {
+        double ammonium = share * (pool.ammonium[m] + pool.alkaline[m]);
+        s.urea[cell][m] += share * pool.urea[m];
+        s.ammonium[cell][m] += ammonium;
+        s.nitrate[cell][m] += share * pool.nitrate[m];
+        s.guarded[cell][m] += pool.nitrificationInhibitor[m] * ammonium;
+    }
+
+    private static void clear(SurfacePool pool, int m) {
+        pool.urea[m] = 0;
+        pool.alkaline[m] = 0;
+        pool.ammonium[m] = 0;
+        pool.nitrate[m] = 0;
+    }
+
+    /** Manure [kg N/ha]: a quick organic part, a slow one, and its ammonium, all by placement. */
     void manure(int m, double organic_kgHa, NitrogenPass ammonium) {
-        boolean buried = ammonium.placement() == Placement.INCORPORATED;
-        for (int c = 0; c < 2; c++) {
-            int top = c * SeasonState.LAYERS;
-            for (int i = 0; i < (buried ? 2 : 1); i++) {
-                double here = buried ? (i == 0 ? 1.0 / 3 : 2.0 / 3) : 1;
-                s.manure[top + i][m] += here * MANURE_FIRST_YEAR * organic_kgHa;
-                s.organic[top + i][m] += here * (1 - MANURE_FIRST_YEAR) * organic_kgHa;
+        double row = organic_kgHa / site.share[0];
+        double middle = organic_kgHa / site.share[1];
+        switch (ammonium.placement()) {
+            case MID_INJECT -> organic(m, 1, 1, middle);
+            case AMMONIA -> organic(m, 1, 2, middle);
+            case ROW_INJECT -> organic(m, 0, 1, row);
+            case INCORPORATED -> {
+                for (int c = 0; c < 2; c++) {
+                    organic(m, c, 0, organic_kgHa / 3);
+                    organic(m, c, 1, 2 * organic_kgHa / 3);
+                }
+            }
+            default -> {
+                organic(m, 0, 0, organic_kgHa);
+                organic(m, 1, 0, organic_kgHa);
             }
         }
         s.ledger[Ledger.FERTILISED.ordinal()][m] += organic_kgHa;
-        nitrogen(m, ammonium);
-        if (!buried) {
-            // Liquid manure on the surface is alkaline: its ammonium can go as ammonia.
-            for (SurfacePool pool : s.pools) {
-                if (pool.age[m] == 0) {
-                    pool.alkaline[m] += pool.ammonium[m];
-                    pool.ammonium[m] = 0;
-                }
-            }
-        }
+        // Liquid manure on the surface is alkaline: all its ammonium can go as ammonia.
+        nitrogen(m, ammonium, 1);
+    }
+
+    private void organic(int m, int c, int i, double amount) {
+        int k = c * SeasonState.LAYERS + i;
+        s.manure[k][m] += MANURE_FIRST_YEAR * amount;
+        s.organic[k][m] += (1 - MANURE_FIRST_YEAR) * amount;
     }
 
     /** Tillage buries residue and what lies on the surface. */
@@ -137,18 +171,10 @@ final class Applying {
         s.buried[m] = 1;
         s.soilCover[m] = Math.min(s.soilCover[m], coverAfter);
         for (int p = 0; p < s.pools.length; p++) {
-            SurfacePool pool = s.pools[p];
             int top = p / SeasonState.POOLS * SeasonState.LAYERS;
-            for (int i = 0; i < 2; i++) {
-                double here = i == 0 ? 1.0 / 3 : 2.0 / 3;
-                s.urea[top + i][m] += here * pool.urea[m];
-                s.ammonium[top + i][m] += here * (pool.ammonium[m] + pool.alkaline[m]);
-                s.nitrate[top + i][m] += here * pool.nitrate[m];
-            }
-            pool.urea[m] = 0;
-            pool.alkaline[m] = 0;
-            pool.ammonium[m] = 0;
-            pool.nitrate[m] = 0;
+            sweep(s.pools[p], m, top, 1.0 / 3);
+            sweep(s.pools[p], m, top + 1, 2.0 / 3);
+            clear(s.pools[p], m);
         }
     }
 }

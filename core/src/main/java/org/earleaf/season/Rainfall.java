@@ -77,10 +77,10 @@ final class Rainfall {
         t.anyWater = false;
         for (int m = 0; m < s.members; m++) {
             double rain = t.rain[m] * catchShare[m];
-            double p = rain + t.irrigation[m];
+            double p = rain + s.irrigation[m];
             t.given[m] = p;
             add(Ledger.RAIN, m, rain);
-            add(Ledger.IRRIGATION, m, t.irrigation[m]);
+            add(Ledger.IRRIGATION, m, s.irrigation[m]);
             if (p > 0) {
                 t.anyWater = true;
                 wet(m, p);

@@ -121,7 +121,7 @@ public final class SeasonRun {
     /** Water from above on the coming day [mm]. */
     public void irrigate(double depth_mm) {
         for (int m = 0; m < s.members; m++) {
-            today.irrigation[m] += depth_mm;
+            s.irrigation[m] += depth_mm;
         }
     }
 
@@ -160,7 +160,7 @@ public final class SeasonRun {
         evapotranspiration.step();
         growth.step(day);
         crop.step(day);
-        java.util.Arrays.fill(today.irrigation, 0);
+        java.util.Arrays.fill(s.irrigation, 0);
         day++;
     }
 

@@ -61,7 +61,11 @@ public record SeasonSetup(
     }
 
     public Calendar calendar() {
-        return Calendar.of(this);
+        return Calendar.of(this, ParameterSet.usual());
+    }
+
+    Calendar calendar(ParameterSet set) {
+        return Calendar.of(this, set);
     }
 
     /**
@@ -79,14 +83,13 @@ public record SeasonSetup(
      * </pre>
      */
     public record Calendar(double silk, double blackLayer, double collarsAtTassel, boolean farNorth) {
-        static Calendar of(SeasonSetup s) {
+        static Calendar of(SeasonSetup s, ParameterSet set) {
             int doy = s.planted.getDayOfYear();
             double late = s.latePlanting ? Math.max(0, Math.min(45, doy - 121)) : 0;
-            ParameterSet usual = ParameterSet.usual();
             double silk = Double.isNaN(s.gddSilk) ? 11.459 * s.relativeMaturity_d + 100.27 : s.gddSilk;
             double black = Double.isNaN(s.gddBlackLayer) ? 24.16 * s.relativeMaturity_d - 15.388 : s.gddBlackLayer;
-            silk -= usual.of(Parameter.LATE_SILK) * late;
-            black -= usual.of(Parameter.LATE_BLACK) * late;
+            silk -= set.of(Parameter.LATE_SILK) * late;
+            black -= set.of(Parameter.LATE_BLACK) * late;
             boolean north = s.relativeMaturity_d < 80;
             double tassel = north ? (silk - 115) / 59 : 10 + (silk - 935) / 50;
             return new Calendar(silk, black, tassel, north);

@@ -4,6 +4,7 @@ package org.earleaf.season;
 import java.util.List;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilWater;
+import org.earleaf.units.EarleafException;
 
 /** Ground and parameters of a run, laid out for the day loop: scalars where members agree, lanes where they may not. */
 final class SeasonSite {
@@ -39,6 +40,7 @@ final class SeasonSite {
     SeasonSite(SeasonSetup setup, List<ParameterSet> sets) {
         this.setup = setup;
         this.sets = List.copyOf(sets);
+        refuseDisagreement();
         this.members = sets.size();
         share[0] = setup.rowShare();
         share[1] = 1 - share[0];
@@ -69,6 +71,21 @@ final class SeasonSite {
         }
     }
 
+    /** A parameter without a spread is read once for all members; members that differ in it would be run wrongly. */
+    private void refuseDisagreement() {
+        for (Parameter p : Parameter.values()) {
+            for (ParameterSet set : sets) {
+                if (!p.isPerMember() && set.of(p) != of(p)) {
+                    throw EarleafException.of(
+                            "parameter " + p.name(),
+                            set.of(p) + " for one member, " + of(p) + " for another",
+                            "one value for all members of a run",
+                            "Run those members apart.");
+                }
+            }
+        }
+    }
+
     private void layOut(int m, ParameterSet set) {
         for (int i = 0; i < LAYERS; i++) {
             SoilWater w = setup.soil().water().get(i);
@@ -79,7 +96,7 @@ final class SeasonSite {
             drainShare[i][m] = SoilWaterFlow.drainShare(w.ksat_mmh() * set.of(Parameter.CONDUCTIVITY));
         }
         drainMax[m] = setup.drainMax_mm() * set.of(Parameter.DRAIN_RATE);
-        SeasonSetup.Calendar marks = setup.calendar();
+        SeasonSetup.Calendar marks = setup.calendar(set);
         silk[m] = marks.silk() + set.of(Parameter.SILK_SHIFT);
         black[m] = marks.blackLayer() + set.of(Parameter.SILK_SHIFT);
         tassel[m] = Phenology.collarsAt(

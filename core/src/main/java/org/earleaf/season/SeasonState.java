@@ -49,6 +49,9 @@ final class SeasonState {
     final double[] frost;
     final double[] frostCollars;
     final double[] killed;
+    /** Water given from above for the day to come [mm]. */
+    final double[] irrigation;
+
     final double[] height;
     final double[] rootDepth;
     final double[] shoot;
@@ -131,6 +134,7 @@ final class SeasonState {
         frost = lane();
         frostCollars = lane();
         killed = lane();
+        irrigation = lane();
         height = lane();
         rootDepth = lane();
         shoot = lane();

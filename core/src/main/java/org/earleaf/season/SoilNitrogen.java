@@ -130,6 +130,8 @@ final class SoilNitrogen {
         double[] manure = s.manure[k];
         double[] ammonium = s.ammonium[k];
         double[] urea = s.urea[k];
+        double[] guarded = s.guarded[k];
+        double[] inhibited = s.guardInhibitor;
         double[] rate = site.lane(Parameter.MINERALISATION);
         double[] booked = s.ledger[Ledger.MINERALISED.ordinal()];
         double here = SeasonSite.DEPTH_RATE[i] * site.phMineralise[i];
@@ -144,6 +146,8 @@ final class SoilNitrogen {
             manure[m] -= fromManure;
             urea[m] -= hydrolysed;
             ammonium[m] += fromSoil + fromManure + hydrolysed;
+            // Urea lasts days, so with an inhibitor about nearly all of it was given with the inhibitor.
+            guarded[m] += inhibited[m] * hydrolysed;
             booked[m] += share * (fromSoil + fromManure);
         }
     }

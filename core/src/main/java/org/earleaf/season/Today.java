@@ -10,8 +10,6 @@ final class Today {
     final double[] solar;
     final double[] et0;
     final double[] dew;
-    /** Given from above by events of the day, taken with the rain. */
-    final double[] irrigation;
     /** Rain, irrigation [mm]. */
     final double[] given;
 
@@ -48,7 +46,6 @@ final class Today {
         solar = new double[members];
         et0 = new double[members];
         dew = new double[members];
-        irrigation = new double[members];
         given = new double[members];
         wetLeaves = new double[members];
         nni = new double[members];

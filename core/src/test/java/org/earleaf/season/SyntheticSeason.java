@@ -104,6 +104,10 @@ final class SyntheticSeason {
         int planted = FIRST;
         double rm = 110;
         boolean late;
+        double rowSpacing_m = 0.762;
+        double soilTemperature_C = 9;
+        double waterTable_mm = Double.NaN;
+        boolean buried;
 
         Builder soil(SoilProfile s, double dMax, double cn) {
             soil = s;
@@ -138,13 +142,33 @@ final class SyntheticSeason {
             return this;
         }
 
+        Builder rows(double spacing_m) {
+            rowSpacing_m = spacing_m;
+            return this;
+        }
+
+        Builder soilTemperature(double t_C) {
+            soilTemperature_C = t_C;
+            return this;
+        }
+
+        Builder waterTable(double depth_mm) {
+            waterTable_mm = depth_mm;
+            return this;
+        }
+
+        Builder buried() {
+            buried = true;
+            return this;
+        }
+
         SeasonSetup setup() {
             return new SeasonSetup(
                     date(FIRST),
                     date(planted),
                     rm,
                     8,
-                    0.762,
+                    rowSpacing_m,
                     Double.NaN,
                     Double.NaN,
                     late,
@@ -154,11 +178,11 @@ final class SyntheticSeason {
                     cover,
                     residue,
                     residueCn,
-                    false,
+                    buried,
                     List.of(6., 5., 4., 3., 2., 1.5),
                     Collections.nCopies(6, 2.0),
-                    9,
-                    Double.NaN);
+                    soilTemperature_C,
+                    waterTable_mm);
         }
 
         SeasonRun start(Forcing weather) {
