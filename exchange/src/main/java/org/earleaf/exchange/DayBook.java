@@ -67,6 +67,24 @@ final class DayBook {
         other.days.values().forEach(n -> add(n.place(), n.day()));
     }
 
+    /** Notes a problem when a temperature is known on no day at all. */
+    void checkKnown() {
+        if (isEmpty() || findings.hasProblems()) {
+            return;
+        }
+        String file = days.values().iterator().next().place().file();
+        for (boolean high : new boolean[] {true, false}) {
+            if (values(n -> high ? n.day().tmax_C() : n.day().tmin_C()).length == 0) {
+                String name = high ? "highest" : "lowest";
+                findings.problem(
+                        new Place(file, 0, name + " temperature"),
+                        "no value on any day",
+                        "a temperature on most days",
+                        "Fill the column.");
+            }
+        }
+    }
+
     /** Days of this book, and those of the other that it lacks. */
     void addMissing(DayBook other) {
         other.days.forEach(days::putIfAbsent);
@@ -94,7 +112,7 @@ final class DayBook {
         if (celsius && tooHot) {
             Noted first = hot.isEmpty() ? days.values().iterator().next() : hot.get(0);
             String found = hot.isEmpty()
-                    ? "a middle summer day of " + Texts.number(summer)
+                    ? "a median summer day of " + Texts.number(summer)
                     : Texts.number(temperature.applyAsDouble(first.day())) + " and " + (hot.size() - 1)
                             + " more values over 55";
             refuse(first, column, found, "temperatures in °C", "These look like °F: " + otherwise);
@@ -102,7 +120,7 @@ final class DayBook {
         }
         if (summer < cold_C) {
             Noted first = days.values().iterator().next();
-            String found = "a middle summer day of " + Texts.number(summer) + " °C once converted";
+            String found = "a median summer day of " + Texts.number(summer) + " °C once converted";
             refuse(first, column, found, "temperatures in the unit named", "They look like another unit: " + otherwise);
             return false;
         }

@@ -5,6 +5,7 @@ import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -43,6 +44,7 @@ final class FarmCsv {
     private final Column keyColumn;
     private final Column value;
     private final Map<String, Row> keys = new LinkedHashMap<>();
+    private final Set<String> missing = new HashSet<>();
     private final Set<String> asked = new LinkedHashSet<>();
     private final List<String> inFile = new ArrayList<>();
     private boolean whole = true;
@@ -202,6 +204,7 @@ final class FarmCsv {
 
     private void missing(String key, String names) {
         whole = false;
+        missing.add(key);
         findings.problem(
                 new Place(sheet.name(), 0, "key"),
                 "no key " + key + "; the keys are " + String.join(", ", inFile),
@@ -213,6 +216,9 @@ final class FarmCsv {
         Row row = keys.get(key);
         Optional<String> base =
                 asked.stream().filter(a -> key.startsWith(a + "_")).findFirst();
+        if (base.isPresent() && missing.contains(base.get())) {
+            return;
+        }
         if (row != null && base.isPresent()) {
             row.refuse(
                     keyColumn,

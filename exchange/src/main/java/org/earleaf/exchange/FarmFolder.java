@@ -61,7 +61,12 @@ public final class FarmFolder {
         FolderWeather weather = FolderWeather.read(folder.files, folder.findings, false);
         folder.findings.refuseIfAny();
         return new FolderWeather(
-                weather.observed(), weather.forecast(), weather.rainChance(), weather.hours(), folder.findings.flags());
+                weather.source(),
+                weather.observed(),
+                weather.forecast(),
+                weather.rainChance(),
+                weather.hours(),
+                folder.findings.flags());
     }
 
     private Farm farm() {

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.earleaf.exchange.table.CsvText;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Sheet;
@@ -22,6 +23,7 @@ import org.earleaf.weather.WeatherHour;
  * The weather of a folder as written, holes and all: what a repeated import hands to the store, and what
  * {@link #filled} turns into the farm's weather.
  *
+ * @param source what to call the observed weather in remarks
  * @param observed oldest first
  * @param forecast as issued
  * @param rainChance share 0 to 1 of the forecast days that have one, else {@code NaN}
@@ -29,6 +31,7 @@ import org.earleaf.weather.WeatherHour;
  * @param flags what is to be remarked
  */
 public record FolderWeather(
+        String source,
         List<WeatherDay> observed,
         List<WeatherDay> forecast,
         Map<LocalDate, Double> rainChance,
@@ -60,6 +63,7 @@ public record FolderWeather(
                     "weather.csv and station files; the days of weather.csv stand first");
         }
         own.addMissing(stations);
+        own.checkKnown();
         DayBook forecast = new DayBook(findings);
         Map<LocalDate, Double> chances = new HashMap<>();
         files.optional("forecast.csv")
@@ -67,12 +71,21 @@ public record FolderWeather(
                 .ifPresent(sheet -> WeatherCsv.read(sheet, forecast, chances));
         List<WeatherHour> hours =
                 files.optional("hours.csv").map(HoursCsv::read).orElse(List.of());
-        return new FolderWeather(own.days(), forecast.days(), chances, hours, List.of());
+        forecast.checkKnown();
+        String source = source(table.isPresent(), stationFiles);
+        return new FolderWeather(source, own.days(), forecast.days(), chances, hours, List.of());
+    }
+
+    private static String source(boolean table, List<Path> stations) {
+        if (stations.isEmpty()) {
+            return "weather.csv";
+        }
+        return table || stations.size() > 1 ? "weather" : CsvText.name(stations.get(0));
     }
 
     /** With holes filled and every filling flagged. */
     public WeatherBook filled(Site site) {
-        WeatherFill.Filled past = WeatherFill.fill(observed, site, "weather");
+        WeatherFill.Filled past = WeatherFill.fill(observed, site, source);
         WeatherFill.Filled ahead = WeatherFill.fill(forecast, site, "forecast.csv");
         List<Double> chances = new ArrayList<>();
         for (WeatherDay day : ahead.series().days()) {

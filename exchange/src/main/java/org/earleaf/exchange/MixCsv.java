@@ -37,7 +37,7 @@ final class MixCsv {
     static List<Recipe> recipes(Sheet sheet, Shelf shelf) {
         Column recipe = sheet.text("recipe");
         Column product = sheet.text("product");
-        Column rate = sheet.number("rate", Measure.PLAIN, Limits.refuse(0, 1e6));
+        Column rate = sheet.number("rate", Measure.PLAIN, Limits.NOT_NEGATIVE);
         Column rateUnit = sheet.text("rate_unit");
         Column carrier = sheet.optionalNumber("carrier", Measures.CARRIER_LHA, CARRIER_LHA);
         Map<String, Open> open = new LinkedHashMap<>();
@@ -71,7 +71,7 @@ final class MixCsv {
 
     static List<Stock> stock(Sheet sheet, Shelf shelf) {
         Column product = sheet.text("product");
-        Column amount = sheet.number("amount", Measure.PLAIN, Limits.refuse(0, 1e9));
+        Column amount = sheet.number("amount", Measure.PLAIN, Limits.NOT_NEGATIVE);
         Column unit = sheet.text("unit");
         Column lot = sheet.optionalText("lot");
         Column place = sheet.optionalText("place");

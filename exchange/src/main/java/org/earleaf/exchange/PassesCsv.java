@@ -40,7 +40,7 @@ final class PassesCsv {
         field = sheet.text("field");
         date = sheet.text("date");
         product = sheet.text("product");
-        rate = sheet.number("rate", Measure.PLAIN, Limits.refuse(0, 1e6));
+        rate = sheet.number("rate", Measure.PLAIN, Limits.NOT_NEGATIVE);
         rateUnit = sheet.text("rate_unit");
         placement = sheet.text("placement");
         zone = sheet.optionalText("zone");

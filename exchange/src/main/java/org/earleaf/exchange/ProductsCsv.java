@@ -71,8 +71,9 @@ final class ProductsCsv {
             shelf.setTorn();
             return;
         }
-        Product made =
-                new Product(name, code, kgL, money, unit, n.orElse(null), row.text(registration), row.text(caution));
+        double density = Double.isNaN(kgL) && n.isPresent() ? n.get().density_kgL() : kgL;
+        Product made = new Product(
+                name, code, density, money, unit, n.orElse(null), row.text(registration), row.text(caution));
         if (!shelf.add(made)) {
             row.refuse(product, name + " a second time", "every product once", "Keep the row that is right.");
         } else if (!Double.isNaN(usdKg)) {

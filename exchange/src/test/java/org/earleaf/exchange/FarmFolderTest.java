@@ -2,6 +2,7 @@
 package org.earleaf.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
@@ -17,6 +18,7 @@ import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.units.EarleafException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -97,5 +99,54 @@ class FarmFolderTest {
         Farm read = read(odd);
         assertThat(read.zones()).isEqualTo(plain.zones());
         assertThat(read.irrigation()).isEqualTo(plain.irrigation());
+    }
+
+    @Test
+    void the_faults_of_all_files_are_told_at_once() {
+        TinyFolder folder = TinyFolder.us()
+                .edit("farm.csv", "latitude,41.5", "latitude,95")
+                .edit("fields.csv", "tiled", "wet")
+                .edit("soil.csv", "12,24,3.6", "80,24,3.6")
+                .edit("weather.csv", "2012-01-02", "2 Jan")
+                .edit("passes.csv", "UAN 32", "UAN 34")
+                .edit("readings.csv", "V6", "V99")
+                .edit("irrigation.csv", "0.75", "-0.75")
+                .edit("manure.csv", "knifed", "spread")
+                .edit("rigs.csv", "self-propelled", "sprayer")
+                .edit("stock.csv", "gal", "jug")
+                .with("boundaries.geojson", "{}");
+        EarleafException thrown = catchThrowableOfType(EarleafException.class, () -> read(folder));
+        assertThat(thrown.problems())
+                .extracting(p -> p.where().split(",")[0])
+                .containsExactlyInAnyOrder(
+                        "farm.csv",
+                        "fields.csv",
+                        "soil.csv",
+                        "weather.csv",
+                        "passes.csv",
+                        "readings.csv",
+                        "irrigation.csv",
+                        "manure.csv",
+                        "rigs.csv",
+                        "stock.csv",
+                        "boundaries.geojson");
+    }
+
+    /** A folder with thirty years of days is read in well under the second that a person notices. */
+    @Test
+    void thirty_years_of_weather_are_read_fast() {
+        StringBuilder rows = new StringBuilder("date,tmax_c,tmin_c,rain_mm\n");
+        for (LocalDate d = LocalDate.of(1985, 1, 1); d.getYear() < 2015; d = d.plusDays(1)) {
+            rows.append(d).append(",20,10,").append(d.getDayOfYear() % 4).append('\n');
+        }
+        Path folder = TinyFolder.us().with("weather.csv", rows.toString()).write(dir);
+        FarmFolder.read(folder);
+        long start = System.nanoTime();
+        Farm farm = FarmFolder.read(folder);
+        double taken_ms = (System.nanoTime() - start) / 1e6;
+        assertThat(farm.weather().observed().days()).hasSize(10_957);
+        assertThat(taken_ms)
+                .as("ms, with room for a busy machine; about 50 on an idle one")
+                .isLessThan(1500);
     }
 }

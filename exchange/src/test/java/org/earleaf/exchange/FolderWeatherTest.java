@@ -44,9 +44,9 @@ class FolderWeatherTest {
         assertThat(days.get(2).tmin_C()).isCloseTo(12, within(1e-12));
         assertThat(said(farm))
                 .contains(
-                        "weather, 2012: highest temperature missing on 2012-05-02, drawn on a line between the days known",
-                        "weather, 2012: rain missing on 2 days (2012-05-02, 2012-05-05), taken as 0")
-                .anyMatch(s -> s.startsWith("weather, 2012: no row on 2 days (2012-05-03, 2012-05-04)"));
+                        "weather.csv, 2012: highest temperature missing on 2012-05-02, drawn on a line between the days known",
+                        "weather.csv, 2012: rain missing on 2 days (2012-05-02, 2012-05-05), taken as 0")
+                .anyMatch(s -> s.startsWith("weather.csv, 2012: no row on 2 days (2012-05-03, 2012-05-04)"));
         assertThat(farm.weather().flags()).hasSize(3);
     }
 
@@ -55,7 +55,7 @@ class FolderWeatherTest {
         Farm farm = read(withWeather("2012-01-01,2,-8,0\n2012-05-01,20,10,5\n"));
         assertThat(farm.weather().gaps())
                 .containsExactly(new WeatherGap(LocalDate.of(2012, 1, 2), LocalDate.of(2012, 4, 30)));
-        assertThat(said(farm)).anyMatch(s -> s.startsWith("weather, 2012-01-02 to 2012-04-30: LONG GAP: 120 days"));
+        assertThat(said(farm)).anyMatch(s -> s.startsWith("weather.csv, 2012-01-02 to 2012-04-30: LONG GAP: 120 days"));
     }
 
     @Test
@@ -82,7 +82,7 @@ class FolderWeatherTest {
         Farm farm = read(withWeather(rows.toString()));
         assertThat(farm.weather().observed().days().get(50).tmax_C()).isEqualTo(20);
         assertThat(said(farm))
-                .contains("weather, 2012: highest temperature beyond 55 °C on 2012-05-21, taken as missing");
+                .contains("weather.csv, 2012: highest temperature beyond 55 °C on 2012-05-21, taken as missing");
     }
 
     @Test

@@ -32,12 +32,15 @@ final class ShedFaults {
                         "intersection",
                         "does not cross itself"),
                 outline("latitude first", "-90.5,41.5]", "41.5,-90.5]", ", feature 1", "longitude first"),
-                outline(
+                Fault.of(
                         "a point",
-                        "\"Polygon\",\"coordinates\":\n[[[",
-                        "\"Point\",\"coordinates\":\n[[[",
-                        ", feature 1",
-                        "polygon"),
+                        t -> t.with(
+                                "boundaries.geojson",
+                                "{\"features\":[{\"properties\":{\"field\":\"Home\"},\"geometry\":"
+                                        + "{\"type\":\"Point\",\"coordinates\":[-90.5,41.5]}}]}"),
+                        "boundaries.geojson, feature 1",
+                        "a Point",
+                        "a polygon"),
                 outline("not closed", ",[-90.5,41.5]]]", "]]", ", feature 1", "a closed polygon"));
     }
 

@@ -54,11 +54,16 @@ final class WeatherFaults {
                         "2012-05-01 a second time",
                         "row 2"),
                 Fault.of(
+                        "no highest temperature at all",
+                        t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,,10,0\n"),
+                        f + ", column highest temperature",
+                        "no value on any day"),
+                Fault.of(
                         "negative rain",
                         t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,20,10,-3\n"),
                         f + ", row 2, column rain_mm",
                         "found -3",
-                        "0 or more"),
+                        "0 mm or more"),
                 Fault.of(
                         "a trace of rain",
                         t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,20,10,T\n"),

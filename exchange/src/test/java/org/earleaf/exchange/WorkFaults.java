@@ -75,7 +75,14 @@ final class WorkFaults {
                         "\"gallons\"",
                         "gal/ac",
                         "lb N/ac"),
-                Fault.of("negative rate", f, "urea,100", "urea,-100", f + ", row 2, column rate", "found -100", "0 to"),
+                Fault.of(
+                        "negative rate",
+                        f,
+                        "urea,100",
+                        "urea,-100",
+                        f + ", row 2, column rate",
+                        "found -100",
+                        "0 or more"),
                 Fault.of(
                         "more nitrogen than can be meant",
                         f,
@@ -206,7 +213,7 @@ final class WorkFaults {
                         "75",
                         "irrigation.csv, row 2, column depth_in",
                         "75",
-                        "0 to 5.9055"),
+                        "0 to 5.9055 in"),
                 Fault.of(
                         "manure nowhere",
                         "manure.csv",

@@ -26,6 +26,11 @@ public final class Measure {
     public record Unit(String ending, double zero, double factor) {
         static final Unit NONE = new Unit("", 0, 1);
 
+        /** For people, with a blank before it: " lb/ac". */
+        String word() {
+            return ending.isEmpty() ? "" : " " + ending.replace("pct", "%").replace("_", "/");
+        }
+
         public double inside(double entered) {
             return zero + factor * entered;
         }

@@ -112,10 +112,10 @@ public final class Row {
     private static String range(Column column) {
         Limits limits = column.limits();
         Measure.Unit unit = column.unit();
-        if (Double.isInfinite(limits.high())) {
-            return Texts.number(unit.entered(limits.low())) + " or more";
-        }
-        return Texts.number(unit.entered(limits.low())) + " to " + Texts.number(unit.entered(limits.high()));
+        String low = Texts.number(unit.entered(limits.low()));
+        return Double.isInfinite(limits.high())
+                ? low + unit.word() + " or more"
+                : low + " to " + Texts.number(unit.entered(limits.high())) + unit.word();
     }
 
     /** Date of the cell. */

@@ -22,6 +22,7 @@ public final class Sheet {
     private final Map<String, Integer> header;
     private final List<Row> rows = new ArrayList<>();
     private final Set<String> claimed = new HashSet<>();
+    private final Set<String> missing = new HashSet<>();
     private final Map<String, Measure> asked = new LinkedHashMap<>();
     private boolean complete = true;
     private boolean torn;
@@ -152,6 +153,7 @@ public final class Sheet {
         }
         if (found == null && required) {
             complete = false;
+            missing.add(base);
             findings.problem(
                     new Place(name, 1, base),
                     "no such column; the columns are " + String.join(", ", header.keySet()),
@@ -195,6 +197,9 @@ public final class Sheet {
         for (Map.Entry<String, Measure> a : asked.entrySet()) {
             Optional<String> ending = ending(column, a.getKey());
             boolean unit = ending.isPresent() && (ending.get().isEmpty() || Measure.isUnit(ending.get()));
+            if (unit && missing.contains(a.getKey())) {
+                return;
+            }
             if (unit) {
                 findings.problem(
                         place,
