@@ -25,7 +25,16 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     HttpMessageConvertersAutoConfiguration.class,
     ThymeleafAutoConfiguration.class
 })
-@Import({Guard.class, Frame.class, Faults.class, MorningPage.class, FieldPage.class, LookPage.class})
+@Import({
+    Guard.class,
+    Frame.class,
+    Faults.class,
+    MorningPage.class,
+    FieldPage.class,
+    OptionsPage.class,
+    RecordsPage.class,
+    LookPage.class
+})
 class WebConfig implements WebMvcConfigurer {
     /** Every address of a file carries its fingerprint, so that it may be kept for ever. */
     @Override

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.drawing.Whisker;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.Reason;
+import org.earleaf.decide.Worth;
+import org.earleaf.farm.Prices;
+import org.earleaf.field.Zone;
+
+/**
+ * What each choice is worth on one field: the best by date, the rates and placements beside it, and the long list.
+ *
+ * @param tables one for each thing that could be chosen otherwise
+ * @param all the best choices of all, most gain first
+ * @param allOf how many there are
+ */
+public record OptionsView(
+        String name,
+        String place,
+        List<Markup> constants,
+        Markup headline,
+        String why,
+        List<Table> tables,
+        List<Row> all,
+        int allOf) {
+    private static final int LISTED = 100;
+
+    public record Table(String title, String first, List<Row> rows) {}
+
+    /**
+     * @param label what differs in this table
+     * @param whole the choice in full
+     * @param key names it in addresses
+     */
+    public record Row(String label, String whole, String key, WorthView worth, boolean picked) {}
+
+    public static OptionsView of(FarmDay day, Zone zone, Format format) {
+        List<Option> options = zone.isCorn() ? day.options(zone) : List.of();
+        Whisker scale = Whisker.scaleOf(options.stream().map(Option::worth).toList());
+        Prices prices = day.farm().prices();
+        List<Markup> constants = List.of(
+                Markup.text("What a pass is worth"),
+                new Say()
+                        .text("Corn $" + Format.number(prices.corn_usdBu(), 2))
+                        .unit("a bushel")
+                        .done(),
+                Markup.text("Against doing nothing, over the same futures"));
+        return new OptionsView(
+                zone.label(),
+                Places.of(day.farm()).of(zone),
+                constants,
+                headline(zone, options, day, format),
+                options.isEmpty()
+                        ? ""
+                        : String.join(
+                                " ",
+                                options.get(0).why().stream()
+                                        .map(Reason::sentence)
+                                        .toList()),
+                options.isEmpty() ? List.of() : tables(options, scale, format),
+                options.stream()
+                        .limit(LISTED)
+                        .map(o -> row(o, "", scale, false, format))
+                        .toList(),
+                options.size());
+    }
+
+    private static Markup headline(Zone zone, List<Option> options, FarmDay day, Format format) {
+        if (options.isEmpty()) {
+            return new Say()
+                    .sentence("No pass can be made on " + zone.label() + " any more.")
+                    .done();
+        }
+        Option best = options.get(0);
+        Worth worth = best.worth();
+        String what =
+                format.nitrogen(best.nitrogen_kgHa()) + " " + format.massUnit() + " " + Words.where(best.placement());
+        if (worth.mean_usdHa() <= 0) {
+            return new Say()
+                    .sentence("No pass pays on " + zone.label() + ".")
+                    .sentence("The best, " + what + ", would lose $" + format.money(-worth.mean_usdHa()) + " "
+                            + format.areaName() + ".")
+                    .done();
+        }
+        return new Say()
+                .sentence(Words.capital(what + " " + Format.soon(best.date(), day.on())) + " gains $"
+                        + format.money(worth.mean_usdHa()) + " " + format.areaName() + ".")
+                .sentence("It pays in " + Format.chance(worth.chanceItPays()) + " futures.")
+                .done();
+    }
+
+    private static List<Table> tables(List<Option> options, Whisker scale, Format format) {
+        Option best = options.get(0);
+        Stream<Option> sameButRate = options.stream()
+                .filter(o -> o.date().equals(best.date())
+                        && o.placement() == best.placement()
+                        && o.rig().equals(best.rig())
+                        && o.product().equals(best.product()));
+        Stream<Option> sameDay = options.stream().filter(o -> o.date().equals(best.date()));
+        String day = Format.day(best.date());
+        return List.of(
+                table(
+                        "By date",
+                        "The best of each day",
+                        options.stream(),
+                        Option::date,
+                        best,
+                        scale,
+                        format,
+                        o -> Format.day(o.date()) + ": " + Words.choice(o, format)),
+                table(
+                        "By rate",
+                        "Rate, " + day,
+                        sameButRate,
+                        Option::nitrogen_kgHa,
+                        best,
+                        scale,
+                        format,
+                        o -> format.nitrogen(o.nitrogen_kgHa()) + " " + format.nitrogenUnit() + ", " + o.product()),
+                table(
+                        "By placement",
+                        "Placement, " + day,
+                        sameDay,
+                        o -> o.placement().word() + o.rig(),
+                        best,
+                        scale,
+                        format,
+                        o -> Words.capital(o.placement().word()) + ", " + o.rig() + ", "
+                                + format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit()));
+    }
+
+    /** One row for each value of what differs, the best of it; by that value where it has an order. */
+    private static <K extends Comparable<? super K>> Table table(
+            String title,
+            String first,
+            Stream<Option> options,
+            Function<Option, K> differs,
+            Option best,
+            Whisker scale,
+            Format format,
+            Function<Option, String> label) {
+        Map<K, Option> bests = new LinkedHashMap<>();
+        options.forEach(o -> bests.merge(differs.apply(o), o, OptionsView::better));
+        List<Option> rows = new ArrayList<>(bests.values());
+        boolean ordered = differs.apply(best) instanceof String;
+        rows.sort(
+                ordered ? Comparator.comparing((Option o) -> -o.worth().mean_usdHa()) : Comparator.comparing(differs));
+        return new Table(
+                title,
+                first,
+                rows.stream()
+                        .map(o -> row(o, label.apply(o), scale, o.equals(best), format))
+                        .toList());
+    }
+
+    private static Option better(Option a, Option b) {
+        return b.worth().mean_usdHa() > a.worth().mean_usdHa() ? b : a;
+    }
+
+    private static Row row(Option o, String label, Whisker scale, boolean picked, Format format) {
+        String whole = Format.day(o.date()) + ", " + Words.choice(o, format) + ", " + o.product();
+        return new Row(label, whole, Choice.key(o), WorthView.of(o.worth(), scale, "", picked, format), picked);
+    }
+}

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.earleaf.app.web.drawing.Marks;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.record.Chain;
+import org.earleaf.record.FiledRecord;
+import org.earleaf.record.ProductUse;
+
+/**
+ * The book of records, newest first.
+ *
+ * @param state whether every entry still holds
+ * @param head fingerprint of the newest entry, empty while nothing is filed
+ */
+public record RecordsView(Markup headline, Markup state, String head, List<Row> rows) {
+    private static final DateTimeFormatter FILED = DateTimeFormatter.ofPattern("EEE d MMMM yyyy, h:mm a", Locale.US);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
+
+    public record Row(long number, String date, String field, String what, String who, Markup state) {}
+
+    /** A line of a record. */
+    public record Item(String name, String entry) {}
+
+    /** A further entry about the same pass. */
+    public record Correction(long number, String filed, String why, String hash) {}
+
+    /** One record in full. */
+    public record One(
+            long number,
+            String title,
+            String filed,
+            Markup state,
+            List<Item> items,
+            List<Correction> corrections,
+            String previous,
+            String hash,
+            String text) {}
+
+    public static RecordsView of(List<Chain.Entry> entries) {
+        Optional<Chain.Break> broken = Chain.verify(entries);
+        List<Row> rows = new ArrayList<>();
+        for (Chain.Entry e : entries) {
+            FiledRecord r = e.record();
+            rows.add(
+                    0,
+                    new Row(
+                            e.number(),
+                            Format.day(r.date()),
+                            MorningView.label(r.field(), r.zone()),
+                            what(r),
+                            r.applicator().name(),
+                            state(r, entries)));
+        }
+        return new RecordsView(
+                headline(entries.size(), broken),
+                chainState(broken),
+                entries.isEmpty() ? "" : Chain.head(entries),
+                rows);
+    }
+
+    private static Markup headline(int count, Optional<Chain.Break> broken) {
+        if (broken.isPresent()) {
+            return new Say()
+                    .sentence("Entry " + broken.get().number() + " does not hold.")
+                    .sentence(Words.capital(broken.get().why()) + ".")
+                    .done();
+        }
+        if (count == 0) {
+            return new Say()
+                    .sentence("Nothing is filed yet.")
+                    .sentence("A pass is filed from its load sheet, when it is made.")
+                    .done();
+        }
+        return new Say()
+                .sentence(Words.capital(Words.count(count, "entry").replace("entrys", "entries")) + " on record.")
+                .sentence("None has been changed since it was filed.")
+                .done();
+    }
+
+    private static Markup chainState(Optional<Chain.Break> broken) {
+        return broken.isPresent()
+                ? Marks.out("the chain is broken at entry " + broken.get().number())
+                : Marks.done("the chain holds");
+    }
+
+    private static Markup state(FiledRecord r, List<Chain.Entry> entries) {
+        if (r.isCorrection()) {
+            return Marks.reading("a correction");
+        }
+        boolean corrected = entries.stream().anyMatch(e -> e.record().corrects().equals(r.id()));
+        return corrected ? Marks.reading("filed, corrected") : Marks.done("filed");
+    }
+
+    private static String what(FiledRecord r) {
+        String products = String.join(
+                ", ", r.products().stream().map(RecordsView::product).toList());
+        return products + ", " + r.placement();
+    }
+
+    private static String product(ProductUse p) {
+        return p.rate().isEmpty() ? p.name() : p.name() + " " + p.rate();
+    }
+
+    /** @param home time zone of the farm */
+    public static One one(Chain.Entry entry, List<Chain.Entry> entries, ZoneId home) {
+        FiledRecord r = entry.record();
+        List<Correction> corrections = entries.stream()
+                .filter(e -> e.record().corrects().equals(r.id()))
+                .map(e -> new Correction(
+                        e.number(), filed(e.record(), home), e.record().why(), shortHash(e.hash())))
+                .toList();
+        return new One(
+                entry.number(),
+                MorningView.label(r.field(), r.zone()) + ": " + what(r) + ", " + Format.day(r.date()),
+                filed(r, home),
+                state(r, entries),
+                items(r, home),
+                corrections,
+                shortHash(entry.previous()),
+                entry.hash(),
+                entry.text());
+    }
+
+    private static String filed(FiledRecord r, ZoneId home) {
+        return FILED.format(r.filed().atZone(home));
+    }
+
+    private static List<Item> items(FiledRecord r, ZoneId home) {
+        List<Item> items = new ArrayList<>();
+        add(items, "Person", r.applicator().name());
+        add(items, "Certificate", r.applicator().certification());
+        add(items, "Customer", r.applicator().customer());
+        add(items, "Place", MorningView.label(r.field(), r.zone()));
+        add(items, "Location", r.location());
+        add(items, "Ground", r.area().text());
+        add(items, "Crop", r.crop());
+        for (ProductUse p : r.products()) {
+            add(items, p.name(), p.amount().text() + (p.rate().isEmpty() ? "" : ", " + p.rate()));
+            add(items, p.name() + ", registration", p.registration());
+            add(items, p.name() + ", lot", p.lot());
+        }
+        add(items, "Placement", r.placement());
+        add(items, "Rig", r.rig());
+        add(items, "Day", Format.longDay(r.date()) + " " + r.date().getYear());
+        add(items, "Start", clock(r.start(), home));
+        add(items, "Stop", clock(r.end(), home));
+        for (Map.Entry<String, String> extra : r.extras().entrySet()) {
+            add(items, Words.capital(extra.getKey()), extra.getValue());
+        }
+        add(items, "Filed by", r.filedBy());
+        add(items, "Why corrected", r.why());
+        return items;
+    }
+
+    private static String clock(Optional<ZonedDateTime> time, ZoneId home) {
+        return time.map(t -> CLOCK.format(t.withZoneSameInstant(home)).toLowerCase(Locale.US))
+                .orElse("");
+    }
+
+    private static void add(List<Item> items, String name, String entry) {
+        if (!entry.isBlank()) {
+            items.add(new Item(name, entry));
+        }
+    }
+
+    /** The first twelve digits in fours, enough to tell two entries apart by eye. */
+    static String shortHash(String hash) {
+        return hash.substring(0, 4) + " " + hash.substring(4, 8) + " " + hash.substring(8, 12);
+    }
+}
