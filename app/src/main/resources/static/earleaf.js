@@ -64,3 +64,26 @@
     show();
   });
 })();
+
+// The steppers of a reading: the same arithmetic as the server's, without the trip.
+(function () {
+  var box = document.querySelector(".val input");
+  if (!box) return;
+  document.querySelectorAll(".val button").forEach(function (button) {
+    button.addEventListener("click", function (event) {
+      var from = box.value.trim() || box.dataset.from;
+      var stage = /^V?(\d{1,2})$/i.exec(from);
+      var by = Number(button.value);
+      if (box.inputMode === "text") {
+        if (!stage) return;
+        box.value = "V" + Math.max(1, Math.min(24, Number(stage[1]) + by));
+      } else {
+        var step = Number(box.dataset.step);
+        var next = Math.max(0, Number(from) + by * step);
+        if (from === "" || isNaN(next)) return;
+        box.value = String(Math.round(next * 100) / 100);
+      }
+      event.preventDefault();
+    });
+  });
+})();

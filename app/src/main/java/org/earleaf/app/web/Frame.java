@@ -23,7 +23,11 @@ class Frame {
     static final String LIGHT = "light";
     static final String UNITS = "units";
     static final List<String> LIGHTS = List.of("paper", "night", "sunlight");
-    private static final List<Link> PAGES = List.of(new Link("Morning", "/"), new Link("Field", "/field"));
+    private static final List<Link> PAGES = List.of(
+            new Link("Morning", "/"),
+            new Link("Field", "/field"),
+            new Link("Walk", "/walk"),
+            new Link("Records", "/records"));
     private static final List<String> FILES = List.of("/static/earleaf.css", "/static/earleaf.js");
 
     private final Desk desk;

@@ -32,6 +32,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     MorningPage.class,
     FieldPage.class,
     OptionsPage.class,
+    WalkPage.class,
     RecordsPage.class,
     LookPage.class
 })

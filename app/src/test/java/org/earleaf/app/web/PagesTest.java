@@ -103,4 +103,40 @@ class PagesTest {
         assertThat(page.statusCode()).isEqualTo(404);
         assertThat(page.body()).contains("There is no such page.");
     }
+
+    @Test
+    void an_unknown_field_answers_with_the_fields_there_are() throws Exception {
+        HttpResponse<String> page = get("/field/nowhere");
+        assertThat(page.statusCode()).isEqualTo(404);
+        assertThat(page.body()).contains("There is no field &quot;nowhere&quot;", "Mill Eighty", "Long Quarter, west");
+    }
+
+    @Test
+    void a_reading_is_kept_and_answered() throws Exception {
+        String own = "http://127.0.0.1:" + server.port();
+        HttpResponse<String> kept = post("/walk", "place=creek-bottom&kind=nitrate&unit=ppm&value=11", "Origin", own);
+        assertThat(kept.statusCode()).isEqualTo(302);
+        String page = get(kept.headers().firstValue("Location").orElseThrow()).body();
+        assertThat(page).contains("<b>Soil nitrate 11 ppm</b> is kept for Creek Bottom.", "The model had expected");
+    }
+
+    @Test
+    void an_impossible_reading_is_refused_with_its_limit_and_stays_in_the_box() throws Exception {
+        String own = "http://127.0.0.1:" + server.port();
+        HttpResponse<String> page = post("/walk", "place=creek-bottom&kind=height&unit=in&value=900", "Origin", own);
+        assertThat(page.statusCode()).isEqualTo(400);
+        assertThat(page.body())
+                .contains("found 900 in; expected 0 to 500 cm", "value=\"900\"", "aria-invalid=\"true\"");
+    }
+
+    @Test
+    void a_stepper_works_without_script() throws Exception {
+        String own = "http://127.0.0.1:" + server.port();
+        assertThat(post("/walk", "place=creek-bottom&kind=nitrate&unit=ppm&value=11&step=-1", "Origin", own)
+                        .body())
+                .contains("value=\"10\"");
+        assertThat(post("/walk", "place=creek-bottom&kind=stage&value=V9&step=1", "Origin", own)
+                        .body())
+                .contains("value=\"V10\"");
+    }
 }

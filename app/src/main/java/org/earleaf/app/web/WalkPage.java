@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import java.util.List;
+import org.earleaf.Brief;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.view.Places;
+import org.earleaf.app.web.view.WalkView;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Zone;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
+import org.springframework.web.util.UriComponentsBuilder;
+
+/** A reading entered in the field. */
+@Controller
+class WalkPage {
+    private final Desk desk;
+
+    WalkPage(Desk desk) {
+        this.desk = desk;
+    }
+
+    /** Opens on the reading that the morning page asks for, or shows what a kept one has changed. */
+    @GetMapping("/walk")
+    ModelAndView walk(
+            ReadingForm form,
+            @RequestParam(required = false) @Nullable String kept,
+            @RequestParam(defaultValue = "") String was,
+            @RequestParam(defaultValue = "") String expected,
+            @ModelAttribute(name = "format", binding = false) Format format,
+            Model model) {
+        FarmDay today = desk.today();
+        today.farm().readings().stream()
+                .filter(r -> r.id().equals(kept))
+                .findFirst()
+                .ifPresent(r -> {
+                    Zone zone = desk.zone(today, Places.of(today.farm()).of(r.field(), r.zone()));
+                    model.addAttribute("answer", WalkView.answer(today, zone, r, was, expected, format));
+                });
+        return page(today, asked(today, form), List.of(), format, model);
+    }
+
+    @PostMapping("/walk")
+    ModelAndView keep(
+            ReadingForm form,
+            @RequestParam(required = false) @Nullable Integer step,
+            @ModelAttribute(name = "format", binding = false) Format format,
+            Model model) {
+        FarmDay today = desk.today();
+        Zone zone = desk.zone(today, ReadingForm.text(form.place()));
+        String expected = WalkView.expected(today, zone, form.kindRead(), format);
+        if (step != null) {
+            return page(today, form.stepped(step, expected), List.of(), format, model);
+        }
+        try {
+            String before = zone.isCorn() ? WalkView.shortOn(today.outlook(zone)) : "";
+            Reading kept = desk.notebook().enter(form.reading(zone, today.on()));
+            return new ModelAndView("redirect:"
+                    + UriComponentsBuilder.fromPath("/walk")
+                            .queryParam("place", "{place}")
+                            .queryParam("kept", "{kept}")
+                            .queryParam("was", "{was}")
+                            .queryParam("expected", "{expected}")
+                            .encode()
+                            .buildAndExpand(form.place(), kept.id(), before, expected)
+                            .toUriString());
+        } catch (EarleafException wrong) {
+            ModelAndView again = page(today, form, wrong.problems(), format, model);
+            again.setStatus(HttpStatus.BAD_REQUEST);
+            return again;
+        }
+    }
+
+    private ModelAndView page(FarmDay today, ReadingForm form, List<Problem> problems, Format format, Model model) {
+        Zone zone = desk.zone(today, ReadingForm.text(form.place()));
+        model.addAttribute("view", WalkView.of(today, zone, form.kindRead(), format));
+        model.addAttribute("form", form);
+        model.addAttribute("today", today.on().toString());
+        model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());
+        return new ModelAndView("walk", model.asMap());
+    }
+
+    /** The reading asked for in the address; else the first worth the drive; else a nitrate test of the first field. */
+    private static ReadingForm asked(FarmDay today, ReadingForm form) {
+        if (!ReadingForm.text(form.place()).isEmpty()) {
+            return form;
+        }
+        Places places = Places.of(today.farm());
+        List<Brief.ReadingWorthTaking> worth = today.brief().readings();
+        String first = places.all().keySet().stream().findFirst().orElse("");
+        return worth.isEmpty() || !ReadingForm.text(form.kind()).isEmpty()
+                ? form.of(first, ReadingForm.text(form.kind()))
+                : form.of(
+                        places.of(worth.get(0).field(), worth.get(0).zone()),
+                        worth.get(0).kind());
+    }
+}

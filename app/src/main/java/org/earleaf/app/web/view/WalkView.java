@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.earleaf.Brief;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.drawing.Marks;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.Outlook;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Reading.Kind;
+import org.earleaf.field.Zone;
+import org.earleaf.season.SeasonTrace;
+import org.earleaf.season.SeasonTrace.Cell;
+import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.soil.SoilTest;
+
+/**
+ * The page on which a reading is entered.
+ *
+ * @param expected what the model expects to be found, in the unit of the box; empty where it expects nothing
+ * @param places every field by its place
+ * @param because why the morning page asks for this reading; empty when it does not
+ * @param kept readings of the last week, newest first
+ */
+public record WalkView(
+        Markup headline,
+        String place,
+        String name,
+        String kind,
+        String label,
+        String unit,
+        String step,
+        String expected,
+        boolean ofSoil,
+        boolean stage,
+        List<Depth> depths,
+        Map<String, String> places,
+        List<Other> others,
+        String because,
+        String howTo,
+        List<Kept> kept) {
+    private static final int KEPT_D = 7;
+    private static final int TESTED_LAYERS = 3;
+
+    /** A depth that soil is taken from. */
+    public record Depth(String value, String label) {}
+
+    /** Another kind of reading. */
+    public record Other(String name, String link, boolean chosen) {}
+
+    public record Kept(String date, String field, String what, Markup state) {}
+
+    public static WalkView of(FarmDay day, Zone zone, Kind kind, Format format) {
+        Places places = Places.of(day.farm());
+        String place = places.of(zone);
+        Map<String, String> names = new LinkedHashMap<>();
+        places.all().forEach((p, z) -> names.put(p, z.label()));
+        return new WalkView(
+                new Say()
+                        .text(ReadingKinds.headline(kind) + " at " + zone.label())
+                        .done(),
+                place,
+                zone.label(),
+                kind.word(),
+                ReadingKinds.name(kind),
+                ReadingKinds.unit(kind, format),
+                ReadingKinds.step(kind, ReadingKinds.unit(kind, format)),
+                expected(day, zone, kind, format),
+                ReadingKinds.isOfSoil(kind),
+                kind == Kind.STAGE,
+                depths(format),
+                names,
+                ReadingKinds.OFFERED.stream()
+                        .map(k -> new Other(
+                                ReadingKinds.name(k), "/walk?place=" + place + "&kind=" + k.word(), k == kind))
+                        .toList(),
+                because(day.brief(), zone, kind),
+                ReadingKinds.howTo(kind),
+                kept(day));
+    }
+
+    private static List<Depth> depths(Format format) {
+        return format.isMetric()
+                ? List.of(
+                        new Depth(ReadingKinds.USUAL_DEPTH, "0 to 30 cm"),
+                        new Depth("304.8-609.6", "30 to 61 cm"),
+                        new Depth("0-609.6", "0 to 61 cm"))
+                : List.of(
+                        new Depth(ReadingKinds.USUAL_DEPTH, "0 to 12 in"),
+                        new Depth("304.8-609.6", "12 to 24 in"),
+                        new Depth("0-609.6", "0 to 24 in"));
+    }
+
+    private static String because(Brief brief, Zone zone, Kind kind) {
+        return brief.readings().stream()
+                .filter(r -> r.field().equals(zone.field())
+                        && (r.zone().isEmpty() || r.zone().equals(zone.zone()))
+                        && Kind.findByWord(r.kind()).filter(k -> k == kind).isPresent())
+                .map(Brief.ReadingWorthTaking::because)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** What the likeliest run says today, written as it would be entered. */
+    public static String expected(FarmDay day, Zone zone, Kind kind, Format format) {
+        if (!zone.isCorn()) {
+            return "";
+        }
+        Outlook o = day.outlook(zone);
+        SeasonTrace t = o.trace();
+        int k = o.today();
+        boolean stands = t.at(k, Daily.COLLARS) > 0;
+        return switch (kind) {
+            case NITRATE -> ppm(o, Cell.NITRATE);
+            case AMMONIUM -> ppm(o, Cell.AMMONIUM);
+            case HEIGHT -> stands ? format.length(o.height_cm().p50()) : "";
+            case STAGE -> stands ? o.stage() : "";
+            case STAND -> format.plants(zone.population_m2()).replace(",", "");
+            case RAIN -> format.rain(t.at(k, Daily.RAIN));
+            default -> "";
+        };
+    }
+
+    /** Soil test of the top foot that the run would give. */
+    private static String ppm(Outlook o, Cell kind) {
+        double kgHa = SoilSums.of(o.trace(), o.today(), kind, SeasonTrace.ROW, 0, TESTED_LAYERS)
+                + SoilSums.of(o.trace(), o.today(), kind, SeasonTrace.MIDDLE, 0, TESTED_LAYERS);
+        double depth_mm = SoilProfile.bottom_mm(TESTED_LAYERS - 1);
+        double density = 0;
+        for (int layer = 0; layer < TESTED_LAYERS; layer++) {
+            density += o.zone().soil().bulkDensity_gcm3().get(layer) * SoilProfile.thickness_mm(layer) / depth_mm;
+        }
+        return Format.number(SoilTest.mgKg(kgHa, density, depth_mm), 0);
+    }
+
+    private static List<Kept> kept(FarmDay day) {
+        LocalDate from = day.on().minusDays(KEPT_D);
+        List<Kept> kept = new ArrayList<>();
+        for (Reading r : day.farm().readings()) {
+            if (!r.date().isBefore(from) && !r.date().isAfter(day.on())) {
+                kept.add(new Kept(
+                        Format.day(r.date()),
+                        MorningView.label(r.field(), r.zone()),
+                        ReadingKinds.name(r.kind()) + ", " + r.entered(),
+                        Marks.done("on the farm machine")));
+            }
+        }
+        Collections.reverse(kept);
+        return kept;
+    }
+
+    /** What the field looks forward to, to be told apart before and after a reading; "never" when nothing is likely. */
+    public static String shortOn(Outlook o) {
+        return o.nShort().p50().map(LocalDate::toString).orElse("never");
+    }
+
+    /**
+     * What a kept reading has changed.
+     *
+     * @param before {@link #shortOn} before it was entered
+     * @param expected what had been expected; may be empty
+     */
+    public static Markup answer(FarmDay day, Zone zone, Reading r, String before, String expected, Format format) {
+        Say say = new Say()
+                .strong(ReadingKinds.name(r.kind()) + " " + r.entered())
+                .text(" is kept for " + MorningView.label(r.field(), r.zone()) + ". ");
+        if (!expected.isEmpty()) {
+            String unit = ReadingKinds.unit(r.kind(), format);
+            say.text("The model had expected " + expected + (unit.isEmpty() ? "" : " " + unit) + ". ");
+        }
+        if (!zone.isCorn()) {
+            return say.done();
+        }
+        String now = shortOn(day.outlook(zone));
+        if (now.equals(before)) {
+            return say.text("It changes nothing: " + spoken(now) + ".").done();
+        }
+        return say.text("Before: " + spoken(before) + ". ")
+                .strong("Now: " + spoken(now) + ".")
+                .done();
+    }
+
+    private static String spoken(String shortOn) {
+        Optional<LocalDate> date =
+                shortOn.matches("\\d{4}-\\d\\d-\\d\\d") ? Optional.of(LocalDate.parse(shortOn)) : Optional.empty();
+        return date.map(d -> "short of nitrogen about " + Format.day(d)).orElse("not likely to run short of nitrogen");
+    }
+}
