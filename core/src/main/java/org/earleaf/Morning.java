@@ -26,12 +26,16 @@ public final class Morning {
 
     private Morning() {}
 
-    /** The brief of {@code on}; with hindsight, later weather is used as far as the record goes. */
-    public static Brief brief(Farm farm, LocalDate on, boolean hindsight) {
-        List<NitrogenOptions.Answer> answers = farm.zones().parallelStream()
+    /** Every zone of corn with its outlook and options; with hindsight, later weather is used as far as it goes. */
+    public static List<NitrogenOptions.Answer> answers(Farm farm, LocalDate on, boolean hindsight) {
+        return farm.zones().parallelStream()
                 .filter(Zone::isCorn)
                 .map(zone -> NitrogenOptions.of(farm, zone, on, hindsight))
                 .toList();
+    }
+
+    /** The brief of {@code on}, from the answers of that day. */
+    public static Brief brief(Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers) {
         List<Option> passes = new ArrayList<>();
         List<Brief.LeftOut> leftOut = new ArrayList<>();
         List<Brief.ReadingWorthTaking> readings = new ArrayList<>();

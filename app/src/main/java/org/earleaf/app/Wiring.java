@@ -4,6 +4,7 @@ package org.earleaf.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import org.earleaf.exchange.FarmFolder;
 import org.earleaf.exchange.FolderWeather;
 import org.earleaf.farm.Farm;
 
@@ -20,6 +21,22 @@ public record Wiring(FolderReader folders, DayMaker days, Clock clock) {
     /** Makes the answers for a farm on a day; with hindsight it may look at weather after that day. */
     public interface DayMaker {
         FarmDay day(Farm farm, LocalDate on, boolean hindsight);
+    }
+
+    /** The wiring of the running program: folders by exchange, answers by core, the system's clock. */
+    public static Wiring live() {
+        FolderReader folders = new FolderReader() {
+            @Override
+            public Farm farm(Path folder) {
+                return FarmFolder.read(folder);
+            }
+
+            @Override
+            public FolderWeather weather(Path folder) {
+                return FarmFolder.readWeather(folder);
+            }
+        };
+        return new Wiring(folders, CoreDay::new, Clock.systemUTC());
     }
 
     public FarmDay day(Farm farm, LocalDate on, boolean hindsight) {
