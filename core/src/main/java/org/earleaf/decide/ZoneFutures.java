@@ -37,7 +37,11 @@ record ZoneFutures(Farm farm, Zone zone, LocalDate on, ZoneSeason season, LocalD
         LocalDate last = end.isBefore(LocalDate.of(zone.planted().getYear(), 10, 31))
                 ? end
                 : LocalDate.of(zone.planted().getYear(), 10, 31);
-        AnalogYears years = new AnalogYears(observed, FieldWeather.forecast(farm, zone, on), farm.site());
+        AnalogYears years = new AnalogYears(
+                observed,
+                FieldWeather.forecast(farm, zone, on),
+                farm.site(),
+                farm.weather().gaps());
         SplittableRandom random = new SplittableRandom(SEED);
         List<Future> futures =
                 hindsight ? years.hindsight(on, first, last, random) : years.futures(on, first, last, random);

@@ -20,8 +20,9 @@ import org.earleaf.units.EarleafException;
  * @param observed the site's record; days after the day asked for may stand in it
  * @param forecast days as issued, may be empty; used when its first day is no later than the day after the day asked for
  * @param site where the record was made
+ * @param gaps long runs of filled days in the record; a year with one of them in the window stands for no future
  */
-public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Site site) {
+public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Site site, List<WeatherGap> gaps) {
     /** The latest years of the record that are taken; common practice, 30 years make a climate normal. */
     private static final int MOST = 30;
     /** With fewer years of record than this the generator fills up to {@link #MOST}; common practice, no source. */
@@ -31,6 +32,12 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
 
     public AnalogYears {
         forecast = List.copyOf(forecast);
+        gaps = List.copyOf(gaps);
+    }
+
+    /** Of a record without long gaps. */
+    public AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Site site) {
+        this(observed, forecast, site, List.of());
     }
 
     /**
@@ -79,13 +86,18 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
         for (int back = 1; back <= oldest && futures.size() < MOST; back++) {
             int years = back;
             LocalDate last = window.last.minusYears(years);
-            if (!last.isAfter(known) && observed.covers(window.first.minusYears(years), last)) {
+            LocalDate first = window.first.minusYears(years);
+            if (!last.isAfter(known) && observed.covers(first, last) && isObserved(first, last)) {
                 String label = String.valueOf(window.last.getYear() - years);
                 futures.add(future(
                         label, window, d -> observed.at(d.minusYears(years)).on(d)));
             }
         }
         return futures;
+    }
+
+    private boolean isObserved(LocalDate from, LocalDate toInclusive) {
+        return gaps.stream().noneMatch(gap -> gap.touches(from, toInclusive));
     }
 
     /** Learns from the days known on the day asked for, and no others. */

@@ -101,6 +101,19 @@ class AnalogYearsTest {
     }
 
     @Test
+    void a_year_with_a_long_gap_in_the_window_is_left_out() {
+        WeatherGap inside = new WeatherGap(LocalDate.of(2010, 6, 1), LocalDate.of(2010, 8, 1));
+        WeatherGap outside = new WeatherGap(LocalDate.of(2012, 11, 15), LocalDate.of(2012, 12, 31));
+        AnalogYears years = new AnalogYears(RECORD, List.of(), SITE, List.of(inside, outside));
+        List<Future> futures = years.futures(ON, FROM, TO, seed());
+        assertThat(futures)
+                .extracting(Future::label)
+                .hasSize(30)
+                .contains("2012", "1989")
+                .doesNotContain("2010");
+    }
+
+    @Test
     void a_year_that_misses_a_part_of_the_window_is_left_out() {
         WeatherSeries record = record(1981, LocalDate.of(2020, 6, 30)).between(LocalDate.of(1999, 8, 1), ON);
         List<String> labels = years(record).futures(ON, FROM, TO, seed()).stream()
