@@ -6,8 +6,17 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.earleaf.Cautions;
+import org.earleaf.app.cli.DemoCommand;
 import org.earleaf.app.cli.Faults;
+import org.earleaf.app.cli.FieldCommand;
+import org.earleaf.app.cli.ImportCommand;
+import org.earleaf.app.cli.InitCommand;
+import org.earleaf.app.cli.MorningCommand;
+import org.earleaf.app.cli.OptionsCommand;
+import org.earleaf.app.cli.ReadCommand;
+import org.earleaf.app.cli.RecordCommand;
 import org.earleaf.app.cli.RigCommand;
+import org.earleaf.app.cli.ServeCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -28,7 +37,22 @@ public final class Main implements Runnable {
 
     /** The command line with every command, as {@link #main} and the tests run it. */
     public static CommandLine commandLine() {
-        return Faults.guard(new CommandLine(new Main()));
+        return commandLine(Wiring.live());
+    }
+
+    /** The same over other days, folders or clocks. */
+    public static CommandLine commandLine(Wiring wiring) {
+        CommandLine line = new CommandLine(new Main())
+                .addSubcommand(new DemoCommand(wiring))
+                .addSubcommand(new InitCommand())
+                .addSubcommand(new ImportCommand(wiring))
+                .addSubcommand(new ServeCommand(wiring))
+                .addSubcommand(new MorningCommand(wiring))
+                .addSubcommand(new FieldCommand(wiring))
+                .addSubcommand(new OptionsCommand(wiring))
+                .addSubcommand(new ReadCommand(wiring))
+                .addSubcommand(new RecordCommand(wiring));
+        return Faults.guard(line);
     }
 
     public static void main(String[] args) {

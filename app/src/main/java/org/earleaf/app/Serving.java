@@ -20,17 +20,15 @@ import org.springframework.boot.web.server.PortInUseException;
 
 /** The pages over one store, from start to interrupt. Nothing of the server is loaded before {@link #start}. */
 public final class Serving implements AutoCloseable {
-    private final Wiring wiring;
     private final FarmStore store;
-    private final Optional<LocalDate> on;
+    private final StoredDays days;
     private final boolean lasting;
     private final CountDownLatch end = new CountDownLatch(1);
     private @Nullable WebServer server;
 
     private Serving(Wiring wiring, FarmStore store, Optional<LocalDate> on, boolean lasting) {
-        this.wiring = wiring;
         this.store = store;
-        this.on = on;
+        this.days = new StoredDays(store, wiring, on);
         this.lasting = lasting;
     }
 
@@ -59,6 +57,11 @@ public final class Serving implements AutoCloseable {
         }
     }
 
+    /** The farm on the day that the pages open on. */
+    public FarmDay today() {
+        return days.day(days.today());
+    }
+
     /** Starts the pages and says where they are. */
     public String start(String address, int port) {
         Runtime.getRuntime().addShutdownHook(new Thread(this::close, "earleaf-stop"));
@@ -70,8 +73,7 @@ public final class Serving implements AutoCloseable {
 
     private WebServer open(String address, int port) {
         try {
-            return WebServer.start(
-                    new StoredDays(store, wiring, on), new StoredNotebook(store, lasting), address, port);
+            return WebServer.start(days, new StoredNotebook(store, lasting), address, port);
         } catch (RuntimeException e) {
             for (Throwable at = e; at != null; at = at.getCause()) {
                 if (at instanceof PortInUseException || at instanceof BindException) {

@@ -156,9 +156,11 @@ final class FieldsCsv {
         return Optional.of(new FieldRow(row.line(), f, z, ha, with));
     }
 
-    /** An empty cell is the usual value for corn, and nothing for another crop. */
+    /** An empty cell is the usual value for corn, and nothing for another crop; nor do corn's limits bind that. */
     private static double number(Row row, Column column, boolean corn, double usual) {
-        return corn ? row.number(column, usual) : row.number(column.emptyAllowed());
+        return corn
+                ? row.number(column, usual)
+                : row.number(column.emptyAllowed().within(Limits.NOT_NEGATIVE));
     }
 
     private Optional<LocalDate> plantingDay(Row row, boolean corn) {

@@ -80,7 +80,7 @@ public final class ImportCommand implements Callable<Integer> {
     private String json(ImportReport r) {
         return Json.text(Json.object(
                 "farm", r.farm(),
-                "database", common.farm(),
+                "database", common.farm().toString(),
                 "first", r.first(),
                 "added", r.added(),
                 "weather_from", r.weatherFrom(),

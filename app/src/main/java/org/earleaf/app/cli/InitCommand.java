@@ -33,7 +33,7 @@ public final class InitCommand implements Callable<Integer> {
         Printed.print(
                 spec,
                 common.isJson()
-                        ? Json.text(Json.object("farm", common.farm()))
+                        ? Json.text(Json.object("farm", common.farm().toString()))
                         : "Made " + common.farm() + ". Next: earleaf import --folder DIR --farm " + common.farm());
         return Faults.DONE;
     }

@@ -57,7 +57,7 @@ final class MorningText {
         if (brief.passes().isEmpty()) {
             return;
         }
-        page.head("Passes, best first");
+        page.head("Passes, in order");
         for (Option o : brief.passes()) {
             page.say(Say.weekday(o.date()) + ": " + place(o));
             page.say(OptionsText.act(o, say) + "; " + OptionsText.worth(o, say) + ".", "   ");

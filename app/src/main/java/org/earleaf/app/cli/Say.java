@@ -42,7 +42,10 @@ record Say(boolean metric) {
         if (s.p50().isEmpty()) {
             return s.p10().isEmpty() ? chance : chance + ", from " + day(s.p10().get()) + " on";
         }
-        return day(s.p50().get()) + " (" + day(s.p10(), "never") + " to " + day(s.p90(), "never") + "), " + chance;
+        String spread = s.p10().equals(s.p50()) && s.p90().equals(s.p50())
+                ? ""
+                : " (" + day(s.p10(), "never") + " to " + day(s.p90(), "never") + ")";
+        return day(s.p50().get()) + spread + ", " + chance;
     }
 
     /** How many of ten; a chance that is not nought or one never reads so. */

@@ -20,4 +20,9 @@ public record Column(String base, boolean required, Limits limits, String header
     public Column emptyAllowed() {
         return new Column(base, false, limits, header, index, unit);
     }
+
+    /** The same column with other limits. */
+    public Column within(Limits other) {
+        return new Column(base, required, other, header, index, unit);
+    }
 }

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.earleaf.Brief;
+import org.earleaf.app.DemoFarm;
+import org.earleaf.app.Serving;
+import org.earleaf.app.Wiring;
+import org.earleaf.farm.Farm;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code earleaf demo}: an invented farm on a day in June, its brief printed and its pages served. */
+@Command(
+        name = "demo",
+        mixinStandardHelpOptions = true,
+        description = "An invented farm: prints its morning brief, then serves its pages until interrupted.")
+public final class DemoCommand implements Callable<Integer> {
+    private final Wiring wiring;
+
+    @Mixin
+    private final Common common = new Common();
+
+    @Option(names = "--once", description = "Print the brief and end.")
+    private boolean once;
+
+    @Option(names = "--port", paramLabel = "N", description = "Port of the pages (default: 8080; 0 takes a free one).")
+    private int port = 8080;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    public DemoCommand(Wiring wiring) {
+        this.wiring = wiring;
+    }
+
+    @Override
+    public Integer call() {
+        FarmSource.refuseFolder(common, "demo");
+        try (DemoFarm demo = DemoFarm.unpack();
+                Serving serving = Serving.onTrial(wiring, demo.folder(), Optional.of(on(demo.folder())))) {
+            Brief brief = serving.today().brief();
+            Printed.print(
+                    spec,
+                    common.isJson()
+                            ? Json.text(MorningJson.of(brief, common.isMetric()))
+                            : MorningText.of(brief, common.isMetric()));
+            if (!once) {
+                // With JSON, standard output is the brief's alone.
+                String where = serving.start("127.0.0.1", port) + "\nStop it with Ctrl-C; nothing of the demo is kept.";
+                spec.commandLine().getErr().println(where);
+                spec.commandLine().getErr().flush();
+                serving.untilInterrupted();
+            }
+        }
+        return Faults.DONE;
+    }
+
+    /** Late June of the last year of weather: there is always work to show. */
+    private LocalDate on(Path folder) {
+        return common.findOn().orElseGet(() -> {
+            Farm farm = wiring.folders().farm(folder);
+            return LocalDate.of(farm.weather().observed().last().getYear(), Month.JUNE, 30);
+        });
+    }
+}

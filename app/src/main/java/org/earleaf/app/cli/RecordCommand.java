@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import org.earleaf.app.Wiring;
+import org.earleaf.app.store.FarmStore;
+import org.earleaf.farm.EnteredPass;
+import org.earleaf.farm.Farm;
+import org.earleaf.field.Pass;
+import org.earleaf.record.Account;
+import org.earleaf.record.Chain;
+import org.earleaf.record.FiledRecord;
+import org.earleaf.units.EarleafException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code earleaf record}: passes made, and the records that are filed of them. */
+@Command(
+        name = "record",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Marks a pass made and files its record; shows what is filed.",
+            "A record is never edited: record correct files a further one that says what is right.",
+            "Without a subcommand: record list."
+        })
+public final class RecordCommand implements Callable<Integer> {
+    private final Wiring wiring;
+
+    @Mixin
+    private final Common common = new Common();
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    public RecordCommand(Wiring wiring) {
+        this.wiring = wiring;
+    }
+
+    @Override
+    public Integer call() {
+        return list(common);
+    }
+
+    @Command(name = "list", mixinStandardHelpOptions = true, description = "Records filed, and passes not yet made.")
+    int list(@Mixin Common common) {
+        try (FarmStore store = open(common)) {
+            List<Chain.Entry> entries = store.records();
+            List<Pass> planned = planned(store.farm());
+            print(common.isJson() ? RecordText.listJson(entries, planned) : RecordText.list(entries, planned));
+        }
+        return Faults.DONE;
+    }
+
+    @Command(name = "show", mixinStandardHelpOptions = true, description = "One record, as it was filed.")
+    int show(
+            @Mixin Common common, @Parameters(paramLabel = "NUMBER", description = "Its number or id.") String number) {
+        try (FarmStore store = open(common)) {
+            Chain.Entry entry = find(store, number);
+            List<Chain.Entry> all = store.records();
+            Farm farm = store.farm();
+            print(common.isJson() ? RecordText.json(entry, all, farm) : RecordText.of(entry, all, farm));
+        }
+        return Faults.DONE;
+    }
+
+    @Command(
+            name = "made",
+            mixinStandardHelpOptions = true,
+            description = "Marks a pass made on the day of --on and files its record, both or neither.")
+    int made(
+            @Mixin Common common,
+            @Option(
+                            names = "--pass",
+                            defaultValue = "",
+                            paramLabel = "ID",
+                            description = "The planned pass (record list).")
+                    String pass,
+            @Mixin PassOptions what,
+            @Mixin ToldOptions told) {
+        try (FarmStore store = open(common)) {
+            Farm farm = store.farm();
+            LocalDate date = common.findOn().orElseGet(() -> wiring.today(farm));
+            Pass made = EnteredPass.of(farm, what.entry(pass, date), Pass.State.MADE);
+            Chain.Entry entry = store.fileMade(
+                    made,
+                    kept -> Account.of(
+                            newId(), farm, kept, told.told(wiring.clock().instant())));
+            filed(common, entry, store, farm);
+        }
+        return Faults.DONE;
+    }
+
+    @Command(
+            name = "correct",
+            mixinStandardHelpOptions = true,
+            description = "Files a further record that says what is right; what was filed stays.")
+    int correct(
+            @Mixin Common common,
+            @Parameters(paramLabel = "NUMBER", description = "The record that was wrong.") String number,
+            @Option(names = "--why", required = true, paramLabel = "TEXT", description = "Why.") String why,
+            @Mixin PassOptions what,
+            @Mixin ToldOptions told) {
+        try (FarmStore store = open(common)) {
+            Farm farm = store.farm();
+            FiledRecord wrong = find(store, number).record();
+            LocalDate date = common.findOn().orElse(wrong.date());
+            Pass right = EnteredPass.of(farm, what.entry(wrong.passId(), date), Pass.State.MADE);
+            FiledRecord correction = Account.correction(
+                    newId(),
+                    wrong.id(),
+                    why,
+                    farm,
+                    right,
+                    told.told(wiring.clock().instant()));
+            filed(common, store.correct(correction, right), store, farm);
+        }
+        return Faults.DONE;
+    }
+
+    @Command(
+            name = "verify",
+            mixinStandardHelpOptions = true,
+            description = "Checks that no record was changed, removed or moved since it was filed.")
+    int verify(
+            @Mixin Common common,
+            @Option(
+                            names = "--head",
+                            defaultValue = "",
+                            paramLabel = "HASH",
+                            description = "A hash printed earlier: it must be in the chain, or entries were cut off.")
+                    String head) {
+        try (FarmStore store = open(common)) {
+            List<Chain.Entry> all = store.records();
+            Optional<Chain.Break> broken = head.isBlank() ? Chain.verify(all) : Chain.verify(all, head);
+            if (broken.isPresent()) {
+                throw EarleafException.of(
+                        common.farm() + ", record " + broken.get().number(),
+                        broken.get().why(),
+                        "the records as they were filed",
+                        "Restore the database from a backup.");
+            }
+            String newest = Chain.head(all);
+            print(
+                    common.isJson()
+                            ? Json.text(Json.object("records", all.size(), "whole", true, "head", newest))
+                            : all.size() + " records, all as they were filed. Newest hash: " + newest);
+        }
+        return Faults.DONE;
+    }
+
+    private static FarmStore open(Common common) {
+        FarmSource.refuseFolder(common, "record");
+        return FarmStore.open(common.farm());
+    }
+
+    private static List<Pass> planned(Farm farm) {
+        return farm.passes().stream()
+                .filter(p -> p.state() == Pass.State.PLANNED || p.state() == Pass.State.LOADED)
+                .toList();
+    }
+
+    private static Chain.Entry find(FarmStore store, String number) {
+        return store.findRecord(number)
+                .orElseThrow(() -> EarleafException.of(
+                        "record", number, "the number or id of a record", "See: earleaf record list"));
+    }
+
+    private static String newId() {
+        return UUID.randomUUID().toString();
+    }
+
+    private void filed(Common common, Chain.Entry entry, FarmStore store, Farm farm) {
+        List<Chain.Entry> all = store.records();
+        print(common.isJson() ? RecordText.json(entry, all, farm) : "Filed.\n\n" + RecordText.of(entry, all, farm));
+    }
+
+    private void print(String text) {
+        Printed.print(spec, text);
+    }
+}

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.Fixture;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The keys that scripts rely on. */
+class JsonKeysTest {
+    private static void keys(JsonNode object, String... names) {
+        assertThat(object.propertyNames()).contains(names);
+    }
+
+    @Test
+    void field_prints_every_key_and_its_cells_add_up() {
+        FarmDay day = new Fixture();
+        JsonNode f = JsonMapper.shared()
+                .readTree(Json.text(FieldJson.of(day.outlook(day.farm().zones().get(0)), false)));
+        keys(
+                f,
+                "field",
+                "zone",
+                "on",
+                "gdd_f",
+                "stage",
+                "leaf_collars",
+                "height_in",
+                "soil",
+                "surface_n_lb_ac",
+                "crop_n_lb_ac",
+                "mineralised_lb_ac",
+                "losses_lb_ac",
+                "immobilised_lb_ac",
+                "n_short",
+                "yield_bu_ac",
+                "limited_by",
+                "emergence_date",
+                "silk_date",
+                "maturity_date",
+                "balance");
+        keys(f.get("height_in"), "p10", "p50", "p90");
+        keys(f.get("losses_lb_ac"), "leached", "denitrified", "volatilised");
+        keys(f.get("n_short"), "p10", "p50", "p90", "probability");
+        keys(f.get("yield_bu_ac"), "p10", "p50", "p90");
+        keys(f.get("balance"), "water_mm", "nitrogen_kg_ha");
+        assertThat(f.get("soil")).hasSize(12);
+        double sum = 0;
+        for (JsonNode cell : f.get("soil")) {
+            keys(cell, "column", "top_in", "bottom_in", "water_in", "nitrate_lb_ac", "ammonium_lb_ac", "urea_lb_ac");
+            assertThat(cell.get("column").asString()).isIn("row", "middle");
+            sum += cell.get("nitrate_lb_ac").asDouble()
+                    + cell.get("ammonium_lb_ac").asDouble()
+                    + cell.get("urea_lb_ac").asDouble();
+        }
+        // The fixture's season keeps its nitrogen: 45 kg/ha at the start and all that came, less all that went.
+        double came = f.get("fertilised_lb_ac").asDouble()
+                + f.get("mineralised_lb_ac").asDouble();
+        double went = f.get("crop_n_lb_ac").asDouble()
+                + f.get("losses_lb_ac").get("leached").asDouble()
+                + f.get("losses_lb_ac").get("denitrified").asDouble()
+                + f.get("surface_n_lb_ac").asDouble();
+        double start = sum + went - came;
+        JsonNode metric = JsonMapper.shared()
+                .readTree(Json.text(FieldJson.of(day.outlook(day.farm().zones().get(0)), true)));
+        keys(metric, "gdd_c", "height_cm", "surface_n_kg_ha", "crop_n_kg_ha", "losses_kg_ha", "yield_kg_ha");
+        keys(metric.get("soil").get(0), "top_cm", "bottom_cm", "water_mm", "nitrate_kg_ha");
+        double metricSum = 0;
+        for (JsonNode cell : metric.get("soil")) {
+            metricSum += cell.get("nitrate_kg_ha").asDouble()
+                    + cell.get("ammonium_kg_ha").asDouble()
+                    + cell.get("urea_kg_ha").asDouble();
+        }
+        assertThat(metricSum).isCloseTo(sum * 1.12085, within(1e-3 * metricSum));
+        assertThat(start).isPositive();
+    }
+
+    @Test
+    void morning_and_options_print_every_key() {
+        FarmDay day = new Fixture();
+        JsonNode m = JsonMapper.shared().readTree(Json.text(MorningJson.of(day.brief(), false)));
+        keys(m, "on", "fields", "passes", "left_out", "spray_hours", "readings_worth_taking", "cautions");
+        keys(m.get("fields").get(0), "field", "stage", "height_in", "n_short", "out_of_reach");
+        keys(m.get("fields").get(0).get("out_of_reach").get(0), "rig", "date");
+        keys(m.get("left_out").get(0), "field", "kind", "reason");
+        String[] pass = {
+            "field",
+            "kind",
+            "product",
+            "placement",
+            "rate",
+            "rate_unit",
+            "product_rate",
+            "product_rate_unit",
+            "date",
+            "rig",
+            "gain_usd_ac",
+            "chance_it_pays",
+            "bad_case_usd_ac",
+            "wait_cost_usd_ac_day",
+            "why"
+        };
+        keys(m.get("passes").get(0), pass);
+        assertThat(m.get("passes").get(0).get("rate").isNumber()).isTrue();
+        JsonNode options = JsonMapper.shared()
+                .readTree(Json.text(OptionsJson.of(
+                        day.farm().zones().get(0),
+                        day.on(),
+                        day.options(day.farm().zones().get(0)),
+                        false)));
+        keys(options, "field", "zone", "on", "options");
+        keys(options.get("options").get(0), pass);
+        keys(options.get("options").get(0), "p10", "p90", "break_even_usd_bu");
+        JsonNode metric = JsonMapper.shared().readTree(Json.text(MorningJson.of(day.brief(), true)));
+        keys(metric.get("passes").get(0), "gain_usd_ha", "wait_cost_usd_ha_day");
+        assertThat(metric.get("passes").get(0).get("rate_unit").asString()).isEqualTo("kg N/ha");
+    }
+}

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.farm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.earleaf.farm.EnteredPass.Entry;
+import org.earleaf.field.Drainage;
+import org.earleaf.field.Inhibitor;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Placement;
+import org.earleaf.field.PreviousCrop;
+import org.earleaf.field.Tillage;
+import org.earleaf.field.Zone;
+import org.earleaf.soil.Horizon;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Units;
+import org.earleaf.weather.Site;
+import org.earleaf.weather.WeatherSeries;
+import org.junit.jupiter.api.Test;
+
+class EnteredPassTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
+    private static final Pass PLANNED = new Pass(
+            "passes.csv row 2",
+            "Home",
+            "",
+            DAY.plusDays(3),
+            "UAN 32",
+            40,
+            "lb N/ac",
+            Units.kgHa(40),
+            Placement.ROW_BASE,
+            Inhibitor.NONE,
+            Pass.State.PLANNED);
+
+    private static Farm farm() {
+        double unknown = Double.NaN;
+        SoilProfile soil = SoilProfile.of(
+                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, 1.4, unknown, unknown)),
+                "test",
+                new ArrayList<>());
+        Zone zone = new Zone(
+                "Home",
+                "",
+                10,
+                "corn",
+                LocalDate.of(2026, 5, 1),
+                108,
+                8,
+                .76,
+                PreviousCrop.SOYBEAN,
+                Drainage.TILED,
+                Tillage.REDUCED,
+                unknown,
+                unknown,
+                "",
+                unknown,
+                unknown,
+                unknown,
+                soil);
+        Product demo = new Product("Demo F1", "SC", unknown, unknown, "", null, "DEMO-0001", "");
+        return new Farm(
+                "Test",
+                new Site(40, -88, 220),
+                ZoneId.of("America/Chicago"),
+                new Prices(4, .5, 1, Map.of()),
+                List.of(zone),
+                List.of(PLANNED),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(demo),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                new WeatherBook(new WeatherSeries(List.of()), List.of(), List.of(), List.of(), List.of(), List.of()),
+                List.of());
+    }
+
+    private static Pass pass(String id, String field, String product, String rate, String placement) {
+        return EnteredPass.of(farm(), new Entry(id, field, "", DAY, product, rate, placement, ""), Pass.State.MADE);
+    }
+
+    @Test
+    void a_planned_pass_is_as_planned_where_nothing_else_is_said() {
+        Pass made = pass(PLANNED.id(), "", "", "35 lb N/ac", "");
+        assertThat(made.id()).isEqualTo(PLANNED.id());
+        assertThat(made.date()).isEqualTo(DAY);
+        assertThat(made.rate()).isEqualTo(35);
+        assertThat(made.placement()).isEqualTo(Placement.ROW_BASE);
+        assertThat(made.state()).isEqualTo(Pass.State.MADE);
+    }
+
+    /** 15 gal/ac of UAN 32 at 3.539 lb N a gallon is 53.1 lb N/ac, 59.5 kg/ha. */
+    @Test
+    void the_nitrogen_follows_from_product_and_rate() {
+        assertThat(pass("", "home", "uan 32", "15 gal/ac", "mid-row coulter").nitrogen_kgHa())
+                .isCloseTo(59.5, within(.05));
+        assertThat(pass("", "Home", "Demo F1", "12 fl oz/ac", "over the top").nitrogen_kgHa())
+                .isZero();
+    }
+
+    @Test
+    void every_problem_is_told_at_once() {
+        assertThatThrownBy(() -> pass("", "Holm", "UAN 33", "40", "beside"))
+                .isInstanceOfSatisfying(
+                        EarleafException.class, e -> assertThat(e.problems()).hasSize(4))
+                .hasMessageContaining("one of Home")
+                .hasMessageContaining("UAN 32")
+                .hasMessageContaining("lb N/ac")
+                .hasMessageContaining("row-base dribble");
+        assertThatThrownBy(() -> pass("nothing", "", "", "", "")).hasMessageContaining("earleaf record list");
+        assertThatThrownBy(() -> pass("", "Home", "Demo F1", "12 lb N/ac", "over the top"))
+                .hasMessageContaining("carries no nitrogen");
+        assertThatThrownBy(() -> pass("", "Home", "UAN 32", "0 lb N/ac", "broadcast"))
+                .hasMessageContaining("above 0");
+    }
+}
