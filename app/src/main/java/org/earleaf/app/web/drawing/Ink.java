@@ -52,7 +52,11 @@ final class Ink {
         return this;
     }
 
+    /** Nothing for an empty path. */
     Ink path(CharSequence d, String cls) {
+        if (d.isEmpty()) {
+            return this;
+        }
         svg.append("<path class=\"").append(cls).append("\" d=\"").append(d).append("\"/>");
         return this;
     }

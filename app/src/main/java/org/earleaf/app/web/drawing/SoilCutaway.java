@@ -32,19 +32,22 @@ public final class SoilCutaway {
     private final Zone zone;
     private final SeasonTrace trace;
     private final Format format;
+    private final double taller;
     private final Ground ground;
     private final Scatter.Frame frame;
     private final double quantum_kgHa;
     private final double head;
 
-    public SoilCutaway(Zone zone, SeasonTrace trace, Format format) {
+    /** @param taller how much taller the corn stands than in the run, 1 as in the run */
+    public SoilCutaway(Zone zone, SeasonTrace trace, double taller, Format format) {
         this.zone = zone;
         this.trace = trace;
         this.format = format;
+        this.taller = taller;
         this.ground = Ground.of(trace, zone.rowSpacing_m());
         this.frame = new Scatter.Frame(LEFT, TOP, FACE / ground.width_in(), DOWN);
         this.quantum_kgHa = Quantum.of(trace, .25 * format.perNitrogenUnit_kgHa(), MOST_MARKS);
-        this.head = Math.min(56, TOP + BACK_Y - UP_PER_CM * highest() - 26);
+        this.head = Math.min(56, TOP + BACK_Y - UP_PER_CM * taller * highest() - 26);
     }
 
     /** Layers from (inclusive) to (exclusive). */
@@ -133,9 +136,7 @@ public final class SoilCutaway {
         for (int row = 0; row < 2; row++) {
             List<String> paths = Roots.paths(trace, day, ground, ground.row_in(row), frame);
             for (int layer = 0; layer < SoilProfile.LAYERS; layer++) {
-                if (!paths.get(layer).isEmpty()) {
-                    ink.path(paths.get(layer), "rt rt" + Roots.width(trace, day, layer));
-                }
+                ink.path(paths.get(layer), "rt rt" + Roots.width(trace, day, layer));
             }
         }
     }
@@ -224,7 +225,7 @@ public final class SoilCutaway {
     }
 
     private void plants(Ink ink, int day, boolean behind) {
-        double tall = UP_PER_CM * trace.at(day, Daily.HEIGHT_CM);
+        double tall = UP_PER_CM * taller * trace.at(day, Daily.HEIGHT_CM);
         double collars = trace.at(day, Daily.COLLARS);
         if (collars <= 0) {
             return;
@@ -241,7 +242,7 @@ public final class SoilCutaway {
     }
 
     private void height(Ink ink, int day) {
-        double cm = trace.at(day, Daily.HEIGHT_CM);
+        double cm = taller * trace.at(day, Daily.HEIGHT_CM);
         if (cm < 1) {
             return;
         }
@@ -300,7 +301,11 @@ public final class SoilCutaway {
             ink.path("M" + n(a) + " " + n(y - 5) + "v6H" + n(b) + "v-6", "kn");
         }
         ink.label(frame.x(ground.row_in(0)), y + 20, "mid", "row");
-        ink.label(frame.x(ground.spacing_in()), y + 20, "mid", "between rows");
+        ink.put("<text class=\"mid\" x=\"")
+                .put(frame.x(ground.spacing_in()))
+                .put("\" y=\"")
+                .put(y + 20);
+        ink.put("\">between<tspan class=\"only-w\"> rows</tspan></text>");
         ink.label(frame.x(ground.row_in(1)), y + 20, "mid", "row");
     }
 

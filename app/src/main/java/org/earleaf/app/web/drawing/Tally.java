@@ -28,12 +28,6 @@ public final class Tally {
             Ink.append(to, 1 + k * STEP + (k < STROKES / 2 ? 0 : GAP));
             to.append(" 1h6.5v14h-6.5z");
         }
-        if (!full.isEmpty()) {
-            ink.path(full, "k");
-        }
-        if (!empty.isEmpty()) {
-            ink.path(empty, "rl");
-        }
-        return ink.close("svg").done();
+        return ink.path(full, "k").path(empty, "rl").close("svg").done();
     }
 }

@@ -48,7 +48,7 @@ public record DayView(
         SeasonTrace trace = o.trace();
         int day = trace.day(date);
         LocalDate shown = trace.date(day);
-        SoilCutaway cutaway = new SoilCutaway(o.zone(), trace, format);
+        SoilCutaway cutaway = new SoilCutaway(o.zone(), trace, taller(o), format);
         String now = shown.equals(o.on()) ? ", today" : "";
         return new DayView(
                 Format.longDay(shown) + now,
@@ -62,6 +62,12 @@ public record DayView(
                 rows(o, day, format),
                 format.nitrogen(SoilSums.of(trace, day, Cell.NITRATE)),
                 quantum(cutaway.quantum_kgHa() / format.perNitrogenUnit_kgHa(), format));
+    }
+
+    /** A height that was read moves the whole season's heights. */
+    private static double taller(Outlook o) {
+        double run_cm = o.trace().at(o.today(), Daily.HEIGHT_CM);
+        return run_cm < 1 ? 1 : o.height_cm().p50() / run_cm;
     }
 
     private static String quantum(double amount, Format format) {

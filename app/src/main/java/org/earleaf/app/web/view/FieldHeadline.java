@@ -80,8 +80,10 @@ final class FieldHeadline {
         if (all < NEXT_TO_NOTHING_KGHA) {
             return "Next to nothing is left in the soil.";
         }
-        if (deep > MOST * all && t.at(day, Daily.ROOT_MM) < SoilProfile.bottom_mm(3)) {
-            return "Most of what is left lies below the roots.";
+        if (deep > MOST * all) {
+            boolean beyond = t.at(day, Daily.ROOT_MM) < SoilProfile.bottom_mm(3);
+            String depth = format.isMetric() ? "60 cm" : "2 ft";
+            return "Most of what is left lies below " + (beyond ? "the roots." : depth + ".");
         }
         if (middle > MOST * all && t.share(SeasonTrace.MIDDLE) < .95 * middle / all) {
             boolean dry = Wetness.of(t, o.zone().soil(), day, SeasonTrace.MIDDLE, 0, 3)

@@ -171,7 +171,7 @@ public record MorningView(
                                 .done(),
                         Format.chance(o.worth().chanceItPays()),
                         format.moneyFine(o.waitCost_usdHaDay()),
-                        why(o)))
+                        shortWhy(o)))
                 .toList();
     }
 
@@ -195,6 +195,14 @@ public record MorningView(
 
     private static String why(Option o) {
         return String.join(" ", o.why().stream().map(Reason::sentence).toList());
+    }
+
+    /** The first reason and the last, for a line of a table; the field's page has them all. */
+    private static String shortWhy(Option o) {
+        int n = o.why().size();
+        return n < 3
+                ? why(o)
+                : o.why().get(0).sentence() + " " + o.why().get(n - 1).sentence();
     }
 
     static String label(String field, String zone) {

@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType.LaunchOptions;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.Cookie;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Opens every page in a real browser, in three lights, on a desk and on a phone; leaves pictures in {@code
+ * target/pages} to be looked at. Skips, saying so, where no Chromium is installed.
+ */
+class BrowserTest {
+    private static final Path CHROMIUM = Path.of(System.getenv().getOrDefault("EARLEAF_CHROMIUM", "/usr/bin/chromium"));
+    private static final Path PICTURES = Path.of("target/pages");
+    private static final Path AXE = Path.of("target/axe.min.js");
+    private static final List<String> LIGHTS = List.of("paper", "night", "sunlight");
+    private static final int DESK = 1280;
+    private static final int PHONE = 390;
+    private static final int NARROWEST = 320;
+
+    private static WebServer server;
+    private static Playwright playwright;
+    private static Browser browser;
+    private static String home;
+
+    @BeforeAll
+    static void start() {
+        boolean there = Files.isExecutable(CHROMIUM);
+        if (!there && "true".equals(System.getenv("CI"))) {
+            throw new AssertionError("No browser at " + CHROMIUM + ": install the package chromium.");
+        }
+        assumeTrue(there, "skipped: no browser at " + CHROMIUM + "; install the package chromium");
+        server = Preview.start(0);
+        home = "http://127.0.0.1:" + server.port();
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new LaunchOptions()
+                        .setExecutablePath(CHROMIUM)
+                        .setArgs(List.of(
+                                "--no-sandbox",
+                                "--disable-gpu",
+                                "--disable-quic",
+                                "--disable-background-networking",
+                                "--disable-component-update",
+                                "--disable-sync")));
+    }
+
+    @AfterAll
+    static void stop() {
+        if (playwright != null) {
+            playwright.close();
+        }
+        if (server != null) {
+            server.close();
+        }
+    }
+
+    /** A page that notes everything it should not have done. */
+    private record Watched(BrowserContext context, Page page, List<String> faults) implements AutoCloseable {
+        static Watched open(String light, int width, boolean script) {
+            BrowserContext context = browser.newContext(
+                    new Browser.NewContextOptions().setViewportSize(width, 900).setJavaScriptEnabled(script));
+            context.addCookies(List.of(new Cookie(Frame.LIGHT, light).setUrl(home)));
+            Page page = context.newPage();
+            List<String> faults = new ArrayList<>();
+            page.onConsoleMessage(m -> {
+                if (m.type().equals("error") || m.type().equals("warning")) {
+                    faults.add(m.text());
+                }
+            });
+            page.onPageError(faults::add);
+            page.onRequest(r -> {
+                if (!r.url().startsWith(home) && !r.url().startsWith("data:")) {
+                    faults.add("asked elsewhere: " + r.url());
+                }
+            });
+            return new Watched(context, page, faults);
+        }
+
+        @Override
+        public void close() {
+            context.close();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/",
+                "/field",
+                "/field/mill-eighty",
+                "/field/long-quarter-east/options",
+                "/walk",
+                "/walk?place=mill-eighty&kind=height",
+                "/records",
+                "/field/nowhere"
+            })
+    void every_page_is_clean_in_every_light_and_width(String path) throws IOException {
+        Files.createDirectories(PICTURES);
+        List<String> faults = new ArrayList<>();
+        for (String light : LIGHTS) {
+            for (int width : new int[] {DESK, PHONE, NARROWEST}) {
+                try (Watched w = Watched.open(light, width, true)) {
+                    String where = path + " " + light + " " + width + ": ";
+                    w.page().navigate(home + path);
+                    if (width != NARROWEST) {
+                        w.page()
+                                .screenshot(new Page.ScreenshotOptions()
+                                        .setFullPage(true)
+                                        .setPath(PICTURES.resolve(name(path, light, width))));
+                    }
+                    check(w, where, faults);
+                }
+            }
+        }
+        assertThat(faults).isEmpty();
+    }
+
+    private static String name(String path, String light, int width) {
+        String page = path.equals("/") ? "morning" : path.substring(1).replaceAll("[^a-z]+", "-");
+        return page + "-" + light + "-" + width + ".png";
+    }
+
+    private static void check(Watched w, String where, List<String> faults) throws IOException {
+        // A page that is not there is reported by the browser itself.
+        w.faults().stream()
+                .filter(f -> !(where.startsWith("/field/nowhere") && f.contains("404")))
+                .forEach(f -> faults.add(where + f));
+        if (w.page().locator("h1").count() != 1) {
+            faults.add(where + "not one h1");
+        }
+        Object over = w.page().evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        if (((Number) over).intValue() > 0) {
+            faults.add(where + "scrolls sideways by " + over);
+        }
+        if (Files.exists(AXE)) {
+            w.page().evaluate(Files.readString(AXE));
+            Object found = w.page()
+                    .evaluate("axe.run(document, {resultTypes: ['violations']}).then(r => r.violations.flatMap(v =>"
+                            + " v.nodes.map(n => v.id + ' ' + n.target + ' ' + n.failureSummary)))");
+            ((List<?>) found).forEach(f -> faults.add(where + f));
+        }
+    }
+
+    @Test
+    void the_day_slider_changes_drawing_words_and_table_together() {
+        try (Watched w = Watched.open("paper", DESK, true)) {
+            Page page = w.page();
+            page.navigate(home + "/field/mill-eighty");
+            String before = page.locator("#soil-cut").innerHTML();
+            page.locator("input[type=range]").focus();
+            for (int k = 0; k < 6; k++) {
+                page.keyboard().press("ArrowRight");
+            }
+            assertThat(page.locator("#soil-day")).hasText("Monday 6 July");
+            assertThat(page.locator("#soil-cut").innerHTML()).isNotEqualTo(before);
+            assertThat(page.locator("#cut-says").textContent()).contains("A likely future, not a promise.");
+            page.locator("[data-step='-1']").click();
+            assertThat(page.locator("#soil-day")).hasText("Sunday 5 July");
+            page.locator("[data-with=true]").click();
+            assertThat(page.locator("[data-with=true]")).hasAttribute("aria-current", "true");
+            assertThat(w.faults()).isEmpty();
+        }
+    }
+
+    @Test
+    void without_script_the_day_before_is_a_link_and_the_slider_a_form() {
+        try (Watched w = Watched.open("paper", PHONE, false)) {
+            Page page = w.page();
+            page.navigate(home + "/field/mill-eighty");
+            page.locator("a[data-step='-1']").click();
+            assertThat(page.locator("#soil-day").textContent()).isEqualTo("Monday 29 June");
+            page.navigate(home + "/field/mill-eighty?index=0");
+            assertThat(page.locator("#soil-day").textContent()).isEqualTo("Sunday 1 March");
+            assertThat(page.locator("noscript button").count()
+                            + page.locator("form.days button").count())
+                    .isPositive();
+        }
+    }
+
+    @Test
+    void without_script_a_reading_is_stepped_and_kept() {
+        try (Watched w = Watched.open("sunlight", PHONE, false)) {
+            Page page = w.page();
+            page.navigate(home + "/walk?place=sand-ridge&kind=height");
+            page.locator("#value").fill("52");
+            page.locator("button[name=step][value='1']").click();
+            assertThat(page.locator("#value").inputValue()).isEqualTo("53");
+            page.locator(".finish button").click();
+            assertThat(page.locator("[role=status]").textContent()).contains("Height 53 in is kept for Sand Ridge.");
+        }
+    }
+}
