@@ -49,8 +49,9 @@ public record FieldView(
 
     /** @param date the day to show, in the run's reach */
     public static FieldView of(FarmDay farmDay, Zone zone, LocalDate date, boolean with, Format format) {
-        Outlook o = farmDay.outlook(zone);
+        // The brief first: it brings the outlooks of all fields with it.
         Optional<Option> pass = bestPass(farmDay, zone);
+        Outlook o = farmDay.outlook(zone);
         Optional<Outlook> after = pass.map(p -> farmDay.outlookWith(zone, p));
         String place = Places.of(farmDay.farm()).of(zone);
         SeasonTrace t = o.trace();
