@@ -11,6 +11,7 @@ import org.earleaf.app.cli.Faults;
 import org.earleaf.app.cli.FieldCommand;
 import org.earleaf.app.cli.ImportCommand;
 import org.earleaf.app.cli.InitCommand;
+import org.earleaf.app.cli.LoadCommand;
 import org.earleaf.app.cli.MorningCommand;
 import org.earleaf.app.cli.OptionsCommand;
 import org.earleaf.app.cli.ReadCommand;
@@ -27,7 +28,7 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         description = "Where the nitrogen of each corn field lies, and what the next pass is worth.",
         footer = Cautions.LABEL,
-        subcommands = {RigCommand.class})
+        subcommands = {RigCommand.class, LoadCommand.class})
 public final class Main implements Runnable {
 
     @Override

@@ -3,6 +3,7 @@ package org.earleaf.rig;
 
 import java.util.Optional;
 import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Flag;
 import org.earleaf.units.Problem;
@@ -82,6 +83,13 @@ public enum FlowPart {
         }
         String expected = Double.isFinite(high) ? us(low) + " to " + text(high) : "more than 0";
         return Optional.of(new Problem(word + how, text(inside), expected, todo));
+    }
+
+    /** Refuses a value out of range. */
+    public void require(double inside, String how) {
+        findProblem(inside, how, "Mend the value.").ifPresent(problem -> {
+            throw new EarleafException(problem);
+        });
     }
 
     /** A remark when a value is accepted but close to a limit. */

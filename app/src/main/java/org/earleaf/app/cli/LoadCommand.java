@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.earleaf.app.Amounts;
+import org.earleaf.exchange.RecipeFile;
+import org.earleaf.load.Amount;
+import org.earleaf.load.Load;
+import org.earleaf.load.LoadJob;
+import org.earleaf.load.LoadPlan;
+import org.earleaf.load.LoadPlanner;
+import org.earleaf.load.LoadSheet;
+import org.earleaf.load.MixStep;
+import org.earleaf.rig.FlowPart;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.Quantity;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
+/** {@code earleaf load}: how many loads, what goes in each, in which order. */
+@Command(
+        name = "load",
+        mixinStandardHelpOptions = true,
+        description =
+                "Parts a recipe into loads with amounts and mixing order. The recipe is a CSV file with the columns"
+                        + " product,rate,rate_unit,form and, if wanted, class (NIS, COC, MSO, WC, drift ...).",
+        footer = "A load sheet is not a label: the label is the law.")
+public final class LoadCommand implements Runnable {
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Mixin
+    private final Common common = new Common();
+
+    @Option(names = "--recipe", required = true, paramLabel = "FILE.csv", description = "What goes together.")
+    private Path recipe = Path.of("");
+
+    @Option(names = "--area", required = true, paramLabel = "'72 ac'", description = "Ground to cover.")
+    private String area = "";
+
+    @Option(
+            names = "--rate",
+            paramLabel = "'15 gal/ac'",
+            description = "Finished mix on the ground; may be left out for nitrogen solution that goes on alone.")
+    private String rate = "";
+
+    @Option(names = "--tank", required = true, paramLabel = "'1200 gal'", description = "Usable volume of the tank.")
+    private String tank = "";
+
+    @Option(
+            names = "--split",
+            paramLabel = "equal|full",
+            converter = SplitConverter.class,
+            description = "Equal loads, or full ones and a rest (default: equal).")
+    private LoadJob.Split split = LoadJob.Split.EQUAL;
+
+    @Option(names = "--heel", paramLabel = "'8 gal'", description = "Volume that stays in the tank, counted once.")
+    private String heel = "0 gal";
+
+    @Option(names = "--prime", paramLabel = "'6 gal'", description = "Volume that fills the lines, counted once.")
+    private String prime = "0 gal";
+
+    @Option(names = "--field", paramLabel = "NAME", description = "Field to print on the sheets.")
+    private String field = "";
+
+    @Override
+    public void run() {
+        LoadPlan plan = LoadPlanner.plan(new LoadJob(
+                RecipeFile.read(recipe),
+                read(area, Dimension.AREA, "--area"),
+                rate.isEmpty() ? Double.NaN : read(rate, Dimension.VOLUME_RATE, "--rate"),
+                read(tank, Dimension.VOLUME, "--tank"),
+                read(heel, Dimension.VOLUME, "--heel"),
+                read(prime, Dimension.VOLUME, "--prime"),
+                split,
+                Set.of()));
+        List<LoadSheet> sheets = LoadSheet.of(plan, field, Optional.empty(), List.of(), common.isMetric());
+        PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
+        if (common.isJson()) {
+            out.println(Json.text(json(plan, sheets.get(0).cautions())));
+            return;
+        }
+        LoadText text = new LoadText(out, common.isMetric());
+        sheets.forEach(text::print);
+        plan.remarks().forEach(remark -> out.println("Note: " + remark));
+        out.println("Cautions");
+        sheets.get(0).cautions().forEach(caution -> out.println("- " + caution));
+    }
+
+    private static double read(String text, Dimension dimension, String option) {
+        return Quantity.parse(text, dimension, option).inside();
+    }
+
+    private Map<String, @Nullable Object> json(LoadPlan plan, List<String> cautions) {
+        boolean metric = common.isMetric();
+        return Json.object(
+                "loads",
+                plan.loads().stream().map(this::json).toList(),
+                metric ? "total_l" : "total_gal",
+                volume(plan.total_m3()),
+                metric ? "rate_l_ha" : "rate_gal_ac",
+                FlowPart.RATE.outside(plan.rate_m3m2(), metric),
+                "remarks",
+                plan.remarks(),
+                "cautions",
+                cautions);
+    }
+
+    private Map<String, @Nullable Object> json(Load load) {
+        boolean metric = common.isMetric();
+        return Json.object(
+                metric ? "volume_l" : "volume_gal",
+                volume(load.volume_m3()),
+                metric ? "area_ha" : "area_ac",
+                Dimension.AREA.outside(load.area_m2(), metric ? "ha" : "ac"),
+                "items",
+                load.steps().stream().map(this::json).toList());
+    }
+
+    private Map<String, @Nullable Object> json(MixStep step) {
+        Amount amount = step.amount();
+        String unit = Amounts.unit(amount, common.isMetric());
+        return Json.object(
+                "product", step.product(),
+                "amount", amount.in(unit),
+                "unit", unit,
+                "order", step.order(),
+                "part", step.part().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                "how", step.how(),
+                "why", step.why());
+    }
+
+    private double volume(double volume_m3) {
+        return Dimension.VOLUME.outside(volume_m3, common.isMetric() ? "l" : "gal");
+    }
+
+    /** Reads how to part the whole. */
+    static final class SplitConverter implements ITypeConverter<LoadJob.Split> {
+        @Override
+        public LoadJob.Split convert(String text) {
+            return switch (text.trim().toLowerCase(Locale.ROOT)) {
+                case "equal" -> LoadJob.Split.EQUAL;
+                case "full" -> LoadJob.Split.FULL;
+                default -> throw new TypeConversionException("found \"" + text + "\"; expected equal or full");
+            };
+        }
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.io.PrintWriter;
+import org.earleaf.app.Amounts;
+import org.earleaf.load.LoadSheet;
+import org.earleaf.load.MixStep;
+import org.earleaf.rig.FlowPart;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.Figure;
+
+/** Load sheets as text. */
+final class LoadText {
+    private final PrintWriter out;
+    private final boolean metric;
+
+    LoadText(PrintWriter out, boolean metric) {
+        this.out = out;
+        this.metric = metric;
+    }
+
+    void print(LoadSheet sheet) {
+        String field = sheet.field().isEmpty() ? "" : ", " + sheet.field();
+        out.println("Load " + sheet.load().number() + " of " + sheet.load().of() + field + ": "
+                + Amounts.volume(sheet.load().volume_m3(), metric) + " for "
+                + area(sheet.load().area_m2()) + " at " + FlowPart.RATE.text(sheet.rate_m3m2(), metric));
+        sheet.settings().ifPresent(this::print);
+        sheet.load().steps().forEach(this::print);
+        sheet.limits().forEach(limit -> out.println("  " + limit));
+        LoadSheet.PartLoad part = sheet.part();
+        String goes = part.products().stream()
+                .map(p -> Amounts.text(p.amount(), metric) + " " + p.product())
+                .reduce((a, b) -> a + ", " + b)
+                .orElse("");
+        out.println("  For each " + Amounts.volume(part.volume_m3(), metric) + " moved to another rig "
+                + area(part.area_m2()) + " and " + goes + " go with it.");
+        out.println();
+    }
+
+    private void print(LoadSheet.Settings rig) {
+        out.println("  " + rig.rig() + ": " + FlowPart.SPEED.text(rig.speed_ms(), metric) + " ("
+                + FlowPart.SPEED.text(rig.slowest_ms(), metric) + " to "
+                + FlowPart.SPEED.text(rig.fastest_ms(), metric) + "), "
+                + FlowPart.PRESSURE.text(rig.pressure_Pa(), metric) + ", " + rig.outlet());
+    }
+
+    private void print(MixStep step) {
+        String product =
+                switch (step.part()) {
+                    case CARRIER_FIRST -> step.product() + ", first part";
+                    case CARRIER_LAST -> step.product() + ", to the mark";
+                    case PRODUCT -> step.product();
+                };
+        out.printf("%4d. %-26s %-24s %s%n", step.order(), product, Amounts.text(step.amount(), metric), step.how());
+    }
+
+    private String area(double area_m2) {
+        String unit = metric ? "ha" : "ac";
+        return Figure.text(Dimension.AREA.outside(area_m2, unit), 3) + " " + unit;
+    }
+}

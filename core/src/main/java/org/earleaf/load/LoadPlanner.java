@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.earleaf.rig.FlowPart;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Figure;
+import org.earleaf.units.Units;
+
+/**
+ * Parts a job into loads and says how much of each product goes in each.
+ *
+ * <pre>
+ * total = area x rate + heel + prime,  n = ceil(total / usable)
+ * on ground: amount = dose x V / rate;  in the liquid: amount = dose x V
+ * carrier = V - liquids - room of what dissolves
+ *
+ * V      volume of a load           [m3]
+ * Range  rate 1 to 150 gal/ac; 200 loads at most
+ * Source arithmetic; room of ammonium sulfate 0.068 gal/lb from its specific gravity 1.77
+ * Check  LoadPlannerTest
+ * </pre>
+ *
+ * <p>Equal loads are the same to the last digit. Products that fill the whole rate by themselves go on alone: no water.
+ */
+public final class LoadPlanner {
+    private static final double EPS = 1e-9;
+    /** Within this share of the volume products are taken to fill it by themselves. */
+    private static final double NEAT = 0.005;
+    /** A last load below this share of the tank agitates badly (common practice, no source). */
+    private static final double SMALL_REST = 0.15;
+
+    private static final int MOST_LOADS = 200;
+
+    private final LoadJob job;
+    private final double rate_m3m2;
+    private final Mixer mixer;
+
+    private LoadPlanner(LoadJob job) {
+        this.job = job;
+        this.rate_m3m2 = Double.isNaN(job.rate_m3m2()) ? rateOfAlone() : job.rate_m3m2();
+        FlowPart.RATE.require(rate_m3m2, "");
+        this.mixer = new Mixer(MixOrder.of(job.lines(), job.labels()), rate_m3m2, isNeat());
+    }
+
+    public static LoadPlan plan(LoadJob job) {
+        return new LoadPlanner(job).plan();
+    }
+
+    private LoadPlan plan() {
+        double extra_m3 = job.heel_m3() + job.prime_m3();
+        double total_m3 = job.area_m2() * rate_m3m2 + extra_m3;
+        double[] volumes = volumes(total_m3);
+        if (volumes[0] <= extra_m3) {
+            throw EarleafException.of(
+                    "tank",
+                    "a first load of " + gallons(volumes[0]) + " that does not fill lines and heel",
+                    "more than " + gallons(extra_m3),
+                    "Check tank, heel and prime.");
+        }
+        List<Load> loads = new ArrayList<>();
+        for (int k = 0; k < volumes.length; k++) {
+            double area_m2 = (volumes[k] - (k == 0 ? extra_m3 : 0)) / rate_m3m2;
+            loads.add(new Load(k + 1, volumes.length, volumes[k], area_m2, mixer.steps(volumes[k])));
+        }
+        return new LoadPlan(job, total_m3, rate_m3m2, mixer.isNeat(), loads, remarks(volumes));
+    }
+
+    private double[] volumes(double total_m3) {
+        double loads = Math.max(1, Math.ceil(total_m3 / job.usable_m3() * (1 - EPS)));
+        if (loads > MOST_LOADS) {
+            throw EarleafException.of(
+                    "loads",
+                    Figure.text(loads, 3) + " loads of " + gallons(job.usable_m3()),
+                    MOST_LOADS + " at most",
+                    "Check area, rate and tank, and their units.");
+        }
+        double[] volumes = new double[(int) loads];
+        for (int k = 0; k < volumes.length; k++) {
+            volumes[k] = switch (job.split()) {
+                case EQUAL -> total_m3 / volumes.length;
+                case FULL -> k + 1 < volumes.length ? job.usable_m3() : total_m3 - k * job.usable_m3();
+            };
+        }
+        return volumes;
+    }
+
+    private List<String> remarks(double[] volumes) {
+        List<String> remarks = new ArrayList<>();
+        double last = volumes[volumes.length - 1];
+        if (volumes.length > 1 && last < SMALL_REST * job.usable_m3()) {
+            remarks.add("The last load is only " + gallons(last)
+                    + ": it agitates badly and small amounts are hard to measure. Equal loads are better.");
+        }
+        boolean both = job.lines().stream().anyMatch(line -> line.dose().onGround())
+                && job.lines().stream().anyMatch(line -> !line.dose().onGround());
+        if (both) {
+            remarks.add("Some amounts follow the ground and some the volume: another rate in gal/ac changes only the"
+                    + " latter per acre.");
+        }
+        if (job.heel_m3() + job.prime_m3() > 0) {
+            remarks.add("Heel and lines hold " + gallons(job.heel_m3() + job.prime_m3())
+                    + ": their product is used but not applied.");
+        }
+        return remarks;
+    }
+
+    /** Rate of products that go on alone: their sum on ground. */
+    private double rateOfAlone() {
+        double sum = 0;
+        for (MixLine line : job.lines()) {
+            if (!line.dose().onGround()) {
+                throw EarleafException.of(
+                        "rate",
+                        "no rate, and " + line.product() + " counted by the volume of the mix",
+                        "the gallons an acre of the finished mix",
+                        "Give the rate.");
+            }
+            sum += line.dose().isMass() ? 0 : line.dose().inside();
+        }
+        boolean solution = job.lines().stream().anyMatch(MixLine::isNitrogenSolution);
+        if (!solution) {
+            throw EarleafException.of(
+                    "rate", "no rate", "the gallons an acre of the finished mix", "Give the rate: how much carrier?");
+        }
+        return sum;
+    }
+
+    /** Whether liquids fill the volume by themselves; refuses when they overfill it. */
+    private boolean isNeat() {
+        double taken = 0;
+        for (MixLine line : job.lines()) {
+            taken += line.room_m3(line.dose().in(rate_m3m2, rate_m3m2));
+        }
+        if (taken > rate_m3m2 * (1 + NEAT)) {
+            throw EarleafException.of(
+                    "rate",
+                    FlowPart.RATE.text(rate_m3m2) + ", but the products alone take " + FlowPart.RATE.text(taken),
+                    "at least what the products take",
+                    "Raise the rate or lower the products.");
+        }
+        return taken > rate_m3m2 * (1 - NEAT);
+    }
+
+    private static String gallons(double volume_m3) {
+        return Figure.text(volume_m3 / Units.M3_PER_GAL, 3) + " gal (" + Figure.text(volume_m3 * 1000, 3) + " L)";
+    }
+}

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.rig.Setup;
+import org.earleaf.units.Units;
+
+/**
+ * One sheet for one load: what the person at the tank needs, in the order the hand needs it.
+ *
+ * @param field empty when it was not said
+ * @param rate_m3m2 finished liquid on ground
+ * @param settings how the rig is set; empty when no rig was given
+ * @param limits what the load was checked against, in sentences
+ * @param part what goes with a part of the load moved to another rig
+ */
+public record LoadSheet(
+        String field,
+        Load load,
+        double rate_m3m2,
+        Optional<Settings> settings,
+        List<String> limits,
+        List<String> cautions,
+        PartLoad part) {
+    public LoadSheet {
+        limits = List.copyOf(limits);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * How the rig is set.
+     *
+     * @param outlet "size 05 (brown)", "plate with a hole of ..."
+     */
+    public record Settings(
+            String rig,
+            String outlet,
+            double speed_ms,
+            double slowest_ms,
+            double fastest_ms,
+            double pressure_Pa,
+            double flow_m3s,
+            List<String> remarks) {
+        public Settings {
+            remarks = List.copyOf(remarks);
+        }
+
+        public static Settings of(String rig, Setup setup) {
+            return new Settings(
+                    rig,
+                    setup.outletText(),
+                    setup.setting().speed_ms(),
+                    setup.slowest_ms(),
+                    setup.fastest_ms(),
+                    setup.setting().pressure_Pa(),
+                    setup.setting().flow_m3s(),
+                    setup.remarks());
+        }
+    }
+
+    /** One product that goes with a part load. */
+    public record Goes(String product, Amount amount) {}
+
+    /** For each {@code volume_m3} moved to another rig this much ground and product go with it. */
+    public record PartLoad(double volume_m3, double area_m2, List<Goes> products) {
+        public PartLoad {
+            products = List.copyOf(products);
+        }
+    }
+
+    /** Sheets of all loads of a plan, in order. */
+    public static List<LoadSheet> of(
+            LoadPlan plan, String field, Optional<Settings> settings, List<String> limits, boolean metric) {
+        List<String> cautions = LoadCautions.of(plan.job().lines(), plan.rate_m3m2());
+        List<LoadSheet> sheets = new ArrayList<>();
+        for (Load load : plan.loads()) {
+            PartLoad part = part(plan, metric ? 0.5 : 100 * Units.M3_PER_GAL);
+            sheets.add(new LoadSheet(field, load, plan.rate_m3m2(), settings, limits, cautions, part));
+        }
+        return sheets;
+    }
+
+    private static PartLoad part(LoadPlan plan, double volume_m3) {
+        List<Goes> products = MixOrder.of(plan.job().lines(), plan.job().labels()).stream()
+                .map(line -> new Goes(line.product(), line.dose().in(volume_m3, plan.rate_m3m2())))
+                .toList();
+        return new PartLoad(volume_m3, volume_m3 / plan.rate_m3m2(), products);
+    }
+}

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.farm.OverTheTop;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Placement;
+import org.earleaf.rig.Setup;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Figure;
+import org.earleaf.units.Units;
+
+/** Loads of a nitrogen solution that goes on alone: product only, no water. */
+public final class NitrogenLoad {
+    private NitrogenLoad() {}
+
+    /** The plan for a rig and an amount of nitrogen on an area; its heel and lines are counted once. */
+    public static LoadPlan plan(
+            Rig rig, NitrogenProduct product, double nitrogen_kgHa, double area_m2, LoadJob.Split split) {
+        if (!product.isLiquid()) {
+            throw EarleafException.of(
+                    "load", product.name(), "a nitrogen solution", "Dry product goes by the hired spreader.");
+        }
+        MixForm form = MixForm.parse("SL", "form");
+        Dose dose = Dose.parse(Units.lbAc(nitrogen_kgHa), "lb N/ac", form, product, "rate");
+        MixLine line = new MixLine(product.name(), dose, form, product);
+        return LoadPlanner.plan(new LoadJob(
+                List.of(line), area_m2, Double.NaN, rig.tank_m3(), rig.heel_m3(), rig.prime_m3(), split, Set.of()));
+    }
+
+    /** The sheets for it, with the settings of the rig. */
+    public static List<LoadSheet> sheets(
+            LoadPlan plan, String field, Rig rig, Optional<Setup> setup, List<String> limits, boolean metric) {
+        return LoadSheet.of(plan, field, setup.map(s -> LoadSheet.Settings.of(rig.name(), s)), limits, metric);
+    }
+
+    /** What the outer fence says to nitrogen sprayed over leaves; empty where it does not go on leaves. */
+    public static Optional<String> overTheTop(Placement placement, double collars, double nitrogen_kgHa) {
+        if (placement != Placement.BROADCAST && placement != Placement.OVER_THE_TOP) {
+            return Optional.empty();
+        }
+        double most_kgHa = OverTheTop.most_kgHa(collars, false);
+        String stage = "V" + (int) collars;
+        if (most_kgHa == 0) {
+            return Optional.of(
+                    "No nitrogen solution on leaves at " + stage + ": beyond V7 only coulters or drop hoses.");
+        }
+        String asked = Figure.text(Units.lbAc(nitrogen_kgHa), 3);
+        String most = Figure.text(Units.lbAc(most_kgHa), 3);
+        String verdict = nitrogen_kgHa <= most_kgHa * (1 + 1e-9) ? "within" : "above";
+        return Optional.of("Over the leaves at " + stage + ": " + asked + " lb N/ac is " + verdict
+                + " the outer fence of " + most + "; the supplier's sheet and labels decide.");
+    }
+}

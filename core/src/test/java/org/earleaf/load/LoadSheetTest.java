@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.earleaf.load.Recipes.ac;
+import static org.earleaf.load.Recipes.gal;
+import static org.earleaf.load.Recipes.gpa;
+import static org.earleaf.load.Recipes.line;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Placement;
+import org.earleaf.load.LoadJob.Split;
+import org.earleaf.rig.PassNeed;
+import org.earleaf.rig.RigSetup;
+import org.earleaf.rig.Setup;
+import org.earleaf.units.Units;
+import org.junit.jupiter.api.Test;
+
+class LoadSheetTest {
+    private static final NitrogenProduct UAN32 =
+            NitrogenProduct.findBuiltIn("UAN 32").orElseThrow();
+    private static final Rig HIGHBOY = new Rig(
+            "Highboy",
+            "self-propelled",
+            1.83,
+            27.432,
+            gal(1000),
+            2.2,
+            5.4,
+            7e4,
+            4e5,
+            2,
+            Set.of(Placement.ROW_BASE),
+            20,
+            gal(8),
+            gal(6),
+            0.65);
+
+    // Source: 11.302 gal/ac of 32 % UAN for 40 lb N/ac (extension table 3.539 lb N/gal), 160 ac, heel 8 and lines 6
+    // gal.
+    @Test
+    void a_nitrogen_pass_gets_its_sheets() {
+        PassNeed need = PassNeed.nitrogen(HIGHBOY, UAN32, Units.kgHa(40), 0.762, Placement.ROW_BASE, 1.2);
+        Setup setup = RigSetup.find(need).setups().get(0);
+        LoadPlan plan = NitrogenLoad.plan(HIGHBOY, UAN32, Units.kgHa(40), ac(160), Split.EQUAL);
+        List<LoadSheet> sheets = NitrogenLoad.sheets(plan, "North 80", HIGHBOY, Optional.of(setup), List.of(), false);
+        assertThat(sheets).hasSize(2);
+        LoadSheet first = sheets.get(0);
+        assertThat(first.load().volume_m3() / gal(1)).isCloseTo((160 * 11.302 + 14) / 2, within(0.5));
+        assertThat(first.load().steps()).hasSize(1);
+        LoadSheet.Settings settings = first.settings().orElseThrow();
+        assertThat(settings.outlet()).contains("mm").contains("2 a row");
+        assertThat(settings.slowest_ms()).isLessThan(settings.speed_ms());
+        assertThat(settings.fastest_ms()).isGreaterThan(settings.speed_ms());
+        assertThat(first.cautions().get(0)).startsWith("The label is the law");
+        assertThat(first.cautions()).anyMatch(c -> c.contains("salts out")).anyMatch(c -> c.contains("bleach"));
+        assertThat(first.cautions()).noneMatch(c -> c.contains("jar test")).noneMatch(c -> c.contains("Restricted"));
+    }
+
+    // Source: arithmetic by hand: 100 gal at 15 gal/ac is 6.67 ac, 66.7 fl oz and 18.7 fl oz.
+    @Test
+    void a_part_load_takes_its_share_of_ground_and_product() {
+        LoadPlan plan = LoadPlanner.plan(LoadJob.of(Recipes.tassel(), ac(49), gpa(15), gal(980), Split.EQUAL));
+        LoadSheet.PartLoad part = LoadSheet.of(plan, "", Optional.empty(), List.of(), false)
+                .get(0)
+                .part();
+        assertThat(part.area_m2() / ac(1)).isCloseTo(6.667, within(0.001));
+        assertThat(part.products().get(1).amount().in("fl oz")).isCloseTo(66.67, within(0.01));
+        assertThat(part.products().get(2).amount().in("fl oz")).isCloseTo(18.67, within(0.01));
+        assertThat(LoadSheet.of(plan, "", Optional.empty(), List.of(), true)
+                        .get(0)
+                        .part()
+                        .volume_m3())
+                .isEqualTo(0.5);
+    }
+
+    @Test
+    void cautions_follow_what_is_in_the_tank() {
+        List<String> labelled = LoadCautions.of(Recipes.tassel(), gpa(15));
+        assertThat(labelled)
+                .anyMatch(c -> c.contains("Restricted"))
+                .anyMatch(c -> c.contains("jar test"))
+                .anyMatch(c -> c.contains("Four products"))
+                .anyMatch(c -> c.contains("Never enter a tank"))
+                .anyMatch(c -> c.contains("Overhead lines"))
+                .noneMatch(c -> c.contains("salts out"));
+        List<String> carried = LoadCautions.of(
+                List.of(line("UAN 28", 12, "gal/ac", "SL"), line("Demo H1", 30, "fl oz/ac", "SL")), gpa(15));
+        assertThat(carried)
+                .anyMatch(c -> c.contains("jar test of this very mix"))
+                .anyMatch(c -> c.contains("salts out"));
+    }
+
+    @Test
+    void dry_product_and_ammonia_are_not_loaded() {
+        NitrogenProduct urea = NitrogenProduct.findBuiltIn("urea").orElseThrow();
+        NitrogenProduct ammonia =
+                NitrogenProduct.findBuiltIn("anhydrous ammonia").orElseThrow();
+        assertThatThrownBy(() -> NitrogenLoad.plan(HIGHBOY, urea, 40, ac(10), Split.EQUAL))
+                .hasMessageContaining("hired spreader");
+        assertThatThrownBy(() -> NitrogenLoad.plan(HIGHBOY, ammonia, 40, ac(10), Split.EQUAL))
+                .hasMessageContaining("never loaded");
+    }
+
+    // Source: state extension summary of Minnesota trials: 90 lb N/ac to V4, 60 at V7, none beyond.
+    @Test
+    void the_fence_for_nitrogen_over_leaves_is_told() {
+        assertThat(NitrogenLoad.overTheTop(Placement.ROW_BASE, 10, 40)).isEmpty();
+        assertThat(NitrogenLoad.overTheTop(Placement.BROADCAST, 4, Units.kgHa(60))
+                        .orElseThrow())
+                .contains("V4")
+                .contains("60 lb N/ac is within the outer fence of 90");
+        assertThat(NitrogenLoad.overTheTop(Placement.BROADCAST, 6, Units.kgHa(75))
+                        .orElseThrow())
+                .contains("above the outer fence of 70");
+        assertThat(NitrogenLoad.overTheTop(Placement.BROADCAST, 9, Units.kgHa(30))
+                        .orElseThrow())
+                .contains("only coulters or drop hoses");
+    }
+}
