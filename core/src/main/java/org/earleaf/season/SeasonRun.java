@@ -259,6 +259,16 @@ public final class SeasonRun {
 
     // ---- what can be read off a member
 
+    /** What a trace holds of the day stepped last. */
+    public double now(int m, SeasonTrace.Daily what) {
+        return Tracing.of(this, m, what);
+    }
+
+    /** The same of a cell, per area of its column. */
+    public double now(int m, SeasonTrace.Cell what, int column, int layer) {
+        return Tracing.of(this, m, what, column, layer);
+    }
+
     public double collars(int m) {
         return s.collars[m];
     }
