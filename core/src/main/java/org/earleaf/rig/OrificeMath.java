@@ -22,6 +22,9 @@ public final class OrificeMath {
     /** Discharge coefficient of a thin sharp plate, until a catch says better. */
     public static final double SHARP_PLATE_CD = 0.62;
 
+    /** The equation holds above this Reynolds number of the hole. */
+    public static final double LEAST_REYNOLDS = 10_000;
+
     private OrificeMath() {}
 
     public static double flow_m3s(double diameter_m, double cd, double pressure_Pa, double density_kgM3) {

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.earleaf.farm.ClearanceFit;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.WorkingSpeed;
+import org.earleaf.field.Placement;
 import org.earleaf.units.Figure;
 
 /**
@@ -32,6 +33,9 @@ public final class RigSetup {
 
     /** Reasons are told for the outlets nearest to serving. */
     private static final int REASONS = 4;
+
+    /** Heavier liquids are taken to be as thick as nitrogen solution. */
+    private static final double HEAVY_KGM3 = 1100;
 
     private static final double WHOLE_ROWS = 0.02;
 
@@ -101,6 +105,9 @@ public final class RigSetup {
             }
             case BY_AIR -> {
                 return notHere("an aircraft is set by its operator.");
+            }
+            case UNDER_CANOPY, BOTH -> {
+                return notHere("top and under-canopy outlets share the rate: split it over their groups first.");
             }
             default -> {}
         }
@@ -180,17 +187,29 @@ public final class RigSetup {
             remarks.add(
                     "The bar covers " + Figure.text(rows, 3) + " rows: some rows are not matched; check guess rows.");
         }
-        if (need.isByRow()) {
+        boolean middle = need.placement() == Placement.MID_DRIBBLE || need.placement() == Placement.MID_INJECT;
+        if (middle) {
             remarks.add("End outlets over a middle that the next pass serves too get half the flow, or the outer leg is"
                     + " shut: both passes together must give the middle its rate within 5 %.");
         }
         if (outlet instanceof Outlet.Plate plate) {
             remarks.add("Assumption: discharge coefficient " + Figure.text(plate.cd(), 3)
                     + " of a thin sharp plate, hose open behind it. Catch one minute and correct it.");
+            if (reynolds(plate) < OrificeMath.LEAST_REYNOLDS) {
+                remarks.add("The stream is slower than the orifice equation asks for (assumed viscosity): do not start"
+                        + " without a catch.");
+            }
         } else {
             remarks.add("Assumption: nozzles " + Figure.text(need.nozzle_m() / 0.0254, 3) + " in apart.");
         }
         return remarks;
+    }
+
+    private double reynolds(Outlet.Plate plate) {
+        double flow_m3s = FlowMath.flow_m3s(need.rate_m3m2(), speed_ms, need.width_m());
+        double density_kgM3 = need.liquid().density_kgM3();
+        double viscosity_PaS = density_kgM3 > HEAVY_KGM3 ? HoseLoss.UAN_PAS : HoseLoss.WATER_PAS;
+        return OrificeMath.reynolds(flow_m3s, plate.diameter_m(), density_kgM3, viscosity_PaS);
     }
 
     private double fromMiddle(double pressure_Pa) {

@@ -187,6 +187,29 @@ class RigSetupTest {
                 .contains("outside 1 to 150");
     }
 
+    // Source: definition of the Reynolds number by hand: 0.23 gal/min of UAN (assumed 3.5 mPa s) through 1.4 mm is
+    // 5,000.
+    @Test
+    void a_stream_too_slow_for_the_equation_asks_for_a_catch() {
+        Rig rig = rig("self-propelled", 2, 14, 60, Placement.ROW_BASE, Placement.MID_DRIBBLE);
+        assertThat(find(rig, 40, Placement.ROW_BASE, mph(8)).setups().get(0).remarks())
+                .anyMatch(remark -> remark.contains("without a catch"))
+                .noneMatch(remark -> remark.contains("End outlets"));
+        assertThat(find(rig, 100, Placement.MID_DRIBBLE, mph(8)).setups().get(0).remarks())
+                .noneMatch(remark -> remark.contains("without a catch"))
+                .anyMatch(remark -> remark.contains("End outlets"));
+    }
+
+    @Test
+    void outlets_that_share_the_rate_are_left_to_the_split() {
+        Rig rig = rig("self-propelled", 2, 14, 60, Placement.UNDER_CANOPY);
+        assertThat(find(rig, 40, Placement.UNDER_CANOPY, mph(6))
+                        .reasons()
+                        .get(0)
+                        .sentence())
+                .contains("split");
+    }
+
     @Test
     void in_tall_corn_the_usual_speed_is_lower() {
         Rig rig = rig("self-propelled", 0, 16, 60, Placement.OVER_THE_TOP);
