@@ -97,6 +97,6 @@ class RecipeFileTest {
         assertThat(problems("product,rate,rate_unit,form\n").get(0).found()).contains("no rows");
         EarleafException e =
                 catchThrowableOfType(EarleafException.class, () -> RecipeFile.read(dir.resolve("none.csv")));
-        assertThat(e.problems().get(0).where()).contains("none.csv");
+        assertThat(e.problems().get(0).sentence()).contains("none.csv").contains("no such file");
     }
 }
