@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -12,6 +13,7 @@ import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
+import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.farm.NitrogenProduct;
@@ -37,6 +39,10 @@ public final class RecipeFile {
     }
 
     private List<MixLine> lines(Path file) {
+        if (!Files.isRegularFile(file)) {
+            findings.problem(Place.of(file.toString()), "no such file", "a recipe as CSV", "Check the name.");
+            findings.refuseIfAny();
+        }
         List<MixLine> lines = Sheet.open(file, findings).map(this::lines).orElse(List.of());
         findings.refuseIfAny();
         return lines;
