@@ -39,6 +39,7 @@ final class Applying {
             return;
         }
         s.ledger[Ledger.FERTILISED.ordinal()][m] += a;
+        s.anyUrea |= pass.urea() > 0;
         if (pass.inhibitor().slowsNitrification()) {
             s.guardInhibitor[m] = 1;
             s.guardHeat[m] = 0;
@@ -62,7 +63,7 @@ final class Applying {
             }
             case AMMONIA -> {
                 cell(m, 1, 2, middle, pass);
-                s.guarded[SeasonState.LAYERS + 2][m] += middle * pass.ammonium();
+                s.guarded[s.at(1, 2) + m] += middle * pass.ammonium();
                 s.guardBand[m] = 1;
                 s.guardAge[m] = 0;
             }
@@ -70,12 +71,12 @@ final class Applying {
     }
 
     private void cell(int m, int c, int i, double amount, NitrogenPass pass) {
-        int k = c * SeasonState.LAYERS + i;
-        s.urea[k][m] += amount * pass.urea();
-        s.ammonium[k][m] += amount * pass.ammonium();
-        s.nitrate[k][m] += amount * pass.nitrate();
+        int cell = s.at(c, i) + m;
+        s.urea[cell] += amount * pass.urea();
+        s.ammonium[cell] += amount * pass.ammonium();
+        s.nitrate[cell] += amount * pass.nitrate();
         if (pass.inhibitor().slowsNitrification() && pass.placement() != Placement.AMMONIA) {
-            s.guarded[k][m] += amount * pass.ammonium();
+            s.guarded[cell] += amount * pass.ammonium();
         }
     }
 
@@ -115,7 +116,7 @@ final class Applying {
         if (empty != null) {
             return empty;
         }
-        sweep(oldest, m, c * SeasonState.LAYERS, 1);
+        sweep(oldest, m, s.at(c, 0) + m, 1);
         clear(oldest, m);
         return oldest;
     }
@@ -123,10 +124,10 @@ final class Applying {
     /** Puts a share of what lies in a pool into a cell. */
     private void sweep(SurfacePool pool, int m, int cell, double share) {
         double ammonium = share * (pool.ammonium[m] + pool.alkaline[m]);
-        s.urea[cell][m] += share * pool.urea[m];
-        s.ammonium[cell][m] += ammonium;
-        s.nitrate[cell][m] += share * pool.nitrate[m];
-        s.guarded[cell][m] += pool.nitrificationInhibitor[m] * ammonium;
+        s.urea[cell] += share * pool.urea[m];
+        s.ammonium[cell] += ammonium;
+        s.nitrate[cell] += share * pool.nitrate[m];
+        s.guarded[cell] += pool.nitrificationInhibitor[m] * ammonium;
     }
 
     private static void clear(SurfacePool pool, int m) {
@@ -156,14 +157,15 @@ final class Applying {
             }
         }
         s.ledger[Ledger.FERTILISED.ordinal()][m] += organic_kgHa;
+        s.anyManure |= organic_kgHa > 0;
         // Liquid manure on the surface is alkaline: all its ammonium can go as ammonia.
         nitrogen(m, ammonium, 1);
     }
 
     private void organic(int m, int c, int i, double amount) {
-        int k = c * SeasonState.LAYERS + i;
-        s.manure[k][m] += MANURE_FIRST_YEAR * amount;
-        s.organic[k][m] += (1 - MANURE_FIRST_YEAR) * amount;
+        int cell = s.at(c, i) + m;
+        s.manure[cell] += MANURE_FIRST_YEAR * amount;
+        s.organic[cell] += (1 - MANURE_FIRST_YEAR) * amount;
     }
 
     /** Tillage buries residue and what lies on the surface. */
@@ -171,9 +173,9 @@ final class Applying {
         s.buried[m] = 1;
         s.soilCover[m] = Math.min(s.soilCover[m], coverAfter);
         for (int p = 0; p < s.pools.length; p++) {
-            int top = p / SeasonState.POOLS * SeasonState.LAYERS;
-            sweep(s.pools[p], m, top, 1.0 / 3);
-            sweep(s.pools[p], m, top + 1, 2.0 / 3);
+            int c = p / SeasonState.POOLS;
+            sweep(s.pools[p], m, s.at(c, 0) + m, 1.0 / 3);
+            sweep(s.pools[p], m, s.at(c, 1) + m, 2.0 / 3);
             clear(s.pools[p], m);
         }
     }

@@ -34,17 +34,18 @@ final class Balance {
                     * site.dz[i]
                     * 1e4;
             for (int c = 0; c < 2; c++) {
-                int k = c * SeasonState.LAYERS + i;
-                s.water[k][m] = site.fc[i][m];
-                s.nitrate[k][m] = setup.nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
-                s.ammonium[k][m] = setup.ammonium_ppm().get(i) * site.ppm[i];
-                s.organic[k][m] = organic;
+                int cell = s.at(c, i) + m;
+                s.water[cell] = site.fc[cell];
+                s.nitrate[cell] = setup.nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
+                s.ammonium[cell] = setup.ammonium_ppm().get(i) * site.ppm[i];
+                s.organic[cell] = organic;
             }
-            s.soilTemperature[i][m] = setup.soilTemperature_C();
+            s.soilTemperature[i * s.members + m] = setup.soilTemperature_C();
         }
         for (int c = 0; c < 2; c++) {
-            s.residueC[c][m] = RESIDUE_CARBON * setup.residue_kgHa();
-            s.residueN[c][m] = s.residueC[c][m] / setup.residueCn();
+            int column = c * s.members + m;
+            s.residueC[column] = RESIDUE_CARBON * setup.residue_kgHa();
+            s.residueN[column] = s.residueC[column] / setup.residueCn();
         }
         s.soilCover[m] = setup.residueCover();
         s.buried[m] = setup.residueBuried() ? 1 : 0;
@@ -52,24 +53,28 @@ final class Balance {
         s.ledger[Ledger.NITROGEN_AT_START.ordinal()][m] = nitrogen_kgHa(m);
     }
 
-    /** Water in the soil [mm of field]. */
-    double water_mm(int m) {
+    /** An amount by cell and member summed over the cells of a member, on the area of the field. */
+    double field(double[] cells, int m) {
         double sum = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            sum += site.share[k / SeasonState.LAYERS] * s.water[k][m];
+            sum += site.share[k & 1] * cells[k * s.members + m];
         }
         return sum;
+    }
+
+    /** Water in the soil [mm of field]. */
+    double water_mm(int m) {
+        return field(s.water, m);
     }
 
     /** All nitrogen of soil, surface, residue and crop [kg/ha of field]. */
     double nitrogen_kgHa(int m) {
         double sum = s.shootN[m] + s.rootN[m];
-        for (int k = 0; k < SeasonState.CELLS; k++) {
-            sum += site.share[k / SeasonState.LAYERS]
-                    * (s.nitrate[k][m] + s.ammonium[k][m] + s.urea[k][m] + s.organic[k][m] + s.manure[k][m]);
-        }
+        sum += field(s.nitrate, m) + field(s.ammonium, m) + field(s.urea, m);
+        sum += field(s.organic, m) + field(s.manure, m);
         for (int c = 0; c < 2; c++) {
-            sum += site.share[c] * (s.residueN[c][m] + s.microbes[c][m] + surface_kgHa(c, m));
+            int column = c * s.members + m;
+            sum += site.share[c] * (s.residueN[column] + s.microbes[column] + surface_kgHa(c, m));
         }
         return sum;
     }
@@ -99,7 +104,7 @@ final class Balance {
     /** Nitrogen that cannot be explained since the start [kg/ha]; rounding only. */
     double nitrogenRemainder_kgHa(int m) {
         double in = line(Ledger.FERTILISED, m) + line(Ledger.DEPOSITED, m) + line(Ledger.ASSIMILATED, m);
-        double out = line(Ledger.LEACHED, m) + line(Ledger.DENITRIFIED, m) + line(Ledger.VOLATILISED, m);
+        double out = line(Ledger.LEACHED, m) + field(s.denitrified, m) + line(Ledger.VOLATILISED, m);
         return nitrogen_kgHa(m) - line(Ledger.NITROGEN_AT_START, m) - in + out;
     }
 }

@@ -22,6 +22,9 @@ package org.earleaf.season;
  * </pre>
  */
 final class CropNitrogen {
+    /** Below this shoot weight the index is taken as 1. */
+    static final double NO_INDEX_BELOW_KGHA = 50;
+
     private final SeasonSite site;
     private final SeasonState s;
     private final Today t;
@@ -39,11 +42,11 @@ final class CropNitrogen {
     }
 
     static double nni(double shoot_kgHa, double nitrogen_kgHa) {
-        return shoot_kgHa < 50 ? 1 : nitrogen_kgHa / critical_kgHa(shoot_kgHa);
+        return shoot_kgHa < NO_INDEX_BELOW_KGHA ? 1 : nitrogen_kgHa / critical_kgHa(shoot_kgHa);
     }
 
-    static double moistureForUptake(double water_mm, double wp_mm, double fc_mm) {
-        return Lanes.clamp(2 * (water_mm - wp_mm) / (fc_mm - wp_mm), 0, 1);
+    static double moistureForUptake(double water_mm, double wp_mm, double perRange_mm) {
+        return Lanes.clamp(2 * (water_mm - wp_mm) * perRange_mm, 0, 1);
     }
 
     /** Nitrate that roots can take from a cell in a day [kg/ha of column]. */
@@ -54,44 +57,44 @@ final class CropNitrogen {
     }
 
     void step(int day) {
-        double[] supply = t.scratch;
-        java.util.Arrays.fill(supply, 0);
-        for (int c = 0; c < 2; c++) {
-            for (int i = 0; i < SeasonState.LAYERS; i++) {
-                offer(c, i, supply);
-            }
-        }
-        double[] part = t.scratch2;
+        offerNitrate();
+        offerAmmonium();
+        double[] supply = t.member[0];
+        double[] part = t.member[1];
+        Columns.sum(t.fromNitrate, t.fromAmmonium, site.share, supply);
         wanted(supply, part);
-        for (int k = 0; k < SeasonState.CELLS; k++) {
-            take(k, part);
-        }
+        take(part);
         settle(day, supply, part);
     }
 
-    private void offer(int c, int i, double[] supply) {
-        int k = c * SeasonState.LAYERS + i;
-        double[] water = s.water[k];
-        double[] nitrate = s.nitrate[k];
-        double[] ammonium = s.ammonium[k];
-        double[] roots = t.roots[k];
-        double[] drawn = t.drawn[k];
-        double[] wp = site.wp[i];
-        double[] fc = site.fc[i];
-        double[] fromNitrate = t.supplyNitrate[k];
-        double[] fromAmmonium = t.supplyAmmonium[k];
-        double nitrateFloor = site.of(Parameter.NITRATE_FLOOR) * site.ppm[i];
-        double ammoniumFloor = site.of(Parameter.AMMONIUM_FLOOR) * site.ppm[i];
-        double nitrateRate = site.of(Parameter.NITRATE_UPTAKE);
-        double ammoniumRate = site.of(Parameter.AMMONIUM_UPTAKE);
-        double share = site.share[c];
-        for (int m = 0; m < supply.length; m++) {
-            double fw = moistureForUptake(water[m], wp[m], fc[m]);
-            double n = nitrateSupply(nitrate[m], nitrateFloor, nitrateRate, roots[m], fw, drawn[m], water[m]);
-            double a = ammoniumRate * roots[m] * fw * Math.max(0, ammonium[m] - ammoniumFloor);
-            fromNitrate[m] = n;
-            fromAmmonium[m] = a;
-            supply[m] += share * (n + a);
+    private void offerNitrate() {
+        double rate = site.of(Parameter.NITRATE_UPTAKE);
+        double[] water = s.water;
+        double[] nitrate = s.nitrate;
+        double[] floor = site.nitrateFloor;
+        double[] wp = site.wp;
+        double[] perRange = site.perRange;
+        double[] roots = t.roots;
+        double[] drawn = t.drawn;
+        double[] offered = t.fromNitrate;
+        for (int n = 0; n < offered.length; n++) {
+            double fw = moistureForUptake(water[n], wp[n], perRange[n]);
+            offered[n] = nitrateSupply(nitrate[n], floor[n], rate, roots[n], fw, drawn[n], water[n]);
+        }
+    }
+
+    private void offerAmmonium() {
+        double rate = site.of(Parameter.AMMONIUM_UPTAKE);
+        double[] water = s.water;
+        double[] ammonium = s.ammonium;
+        double[] floor = site.ammoniumFloor;
+        double[] wp = site.wp;
+        double[] perRange = site.perRange;
+        double[] roots = t.roots;
+        double[] offered = t.fromAmmonium;
+        for (int n = 0; n < offered.length; n++) {
+            double fw = moistureForUptake(water[n], wp[n], perRange[n]);
+            offered[n] = rate * roots[n] * fw * Math.max(0, ammonium[n] - floor[n]);
         }
     }
 
@@ -101,25 +104,24 @@ final class CropNitrogen {
         double most = site.of(Parameter.UPTAKE_MAX);
         double[] demand = s.ledger[SeasonState.Ledger.DEMAND_TODAY.ordinal()];
         for (int m = 0; m < part.length; m++) {
-            double gap = luxury * critical_kgHa(s.shoot[m]) - s.shootN[m];
-            double d = s.rep[m] >= 0.97 || s.killed[m] > 0 ? 0 : Math.max(0, Math.min(most, gap)) / (1 - rootShare[m]);
+            s.critical[m] = critical_kgHa(s.shoot[m]);
+            double gap = luxury * s.critical[m] - s.shootN[m];
+            double d = s.rep[m] >= 0.97 || s.killed[m] > 0
+                    ? 0
+                    : Math.max(0, Math.min(most, gap)) / (1 - rootShare[m]);
             demand[m] = d;
             part[m] = supply[m] > 0 ? Math.min(1, d / supply[m]) : 0;
         }
     }
 
-    private void take(int k, double[] part) {
-        double[] nitrate = s.nitrate[k];
-        double[] ammonium = s.ammonium[k];
-        double[] guarded = s.guarded[k];
-        double[] fromNitrate = t.supplyNitrate[k];
-        double[] fromAmmonium = t.supplyAmmonium[k];
-        for (int m = 0; m < part.length; m++) {
-            double a = ammonium[m] - part[m] * fromAmmonium[m];
-            nitrate[m] -= part[m] * fromNitrate[m];
-            // What is taken comes from guarded and free ammonium alike.
-            guarded[m] *= a / Math.max(1e-300, ammonium[m]);
-            ammonium[m] = a;
+    private void take(double[] part) {
+        for (int at = 0; at < s.nitrate.length; at += part.length) {
+            Columns.takeShare(s.nitrate, t.fromNitrate, part, at);
+            if (s.anyGuarded) {
+                // What is taken comes from guarded and free ammonium alike.
+                Columns.keepShare(s.guarded, s.ammonium, t.fromAmmonium, part, at);
+            }
+            Columns.takeShare(s.ammonium, t.fromAmmonium, part, at);
         }
     }
 

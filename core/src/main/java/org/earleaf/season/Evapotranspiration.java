@@ -52,27 +52,27 @@ final class Evapotranspiration {
 
     /** Evaporation reduction of a drying surface; water of layer 1 in mm. */
     static double drying(double water_mm, double wp_mm, double fc_mm, double ready) {
-        double tew = 1.5 * (fc_mm - wp_mm);
-        double de = 1.5 * (fc_mm - water_mm);
-        double rew = ready * tew;
-        double r = Lanes.clamp((tew - de) / (tew - rew), 0, 1);
+        return drier(water_mm, fc_mm, 1 / (fc_mm - wp_mm), 1 / (1 - ready));
+    }
+
+    /** The same with the reciprocals that never change: of the available range, and of the unready share of it. */
+    private static double drier(double water_mm, double fc_mm, double perRange_mm, double perUnready) {
+        double r = Lanes.clamp((1 - (fc_mm - water_mm) * perRange_mm) * perUnready, 0, 1);
         return r * r * r;
     }
 
     void step() {
-        double[] supply = t.scratch;
-        double[] energy = t.scratch2;
-        double[] shaded = t.scratch3;
-        java.util.Arrays.fill(supply, 0);
-        demand(energy, shaded);
-        evaporate(0, energy, shaded);
-        evaporate(1, energy, shaded);
-        for (int c = 0; c < 2; c++) {
-            for (int i = 0; i < SeasonState.LAYERS; i++) {
-                offer(c, i, supply);
-            }
+        double[] energy = t.member[0];
+        double[] open = t.member[1];
+        double[] first = t.column[0];
+        double[] second = t.column[1];
+        demand(energy, open);
+        evaporable(0, energy, open, first, second);
+        evaporable(1, energy, open, first, second);
+        evaporate(first, second);
+        if (t.anyUp) {
+            transpire();
         }
-        transpire(supply);
     }
 
     /** Evaporation allowed by energy: ET0 times Kcmax - Kcb, and times the open share. */
@@ -83,7 +83,7 @@ final class Evapotranspiration {
         double cut = site.of(Parameter.EVAPORATION_RESIDUE);
         for (int m = 0; m < s.members; m++) {
             double lai = s.lai[m];
-            double kcb = s.emergenceDay[m] >= 0 && lai > 0 ? basal(lai, full, extinction) : 0;
+            double kcb = lai > 0 ? basal(lai, full, extinction) : 0;
             double rep = s.rep[m];
             double et0 = t.et0[m] * (1 - cut * s.soilCover[m]);
             energy[m] = et0 * (kcMax - kcb);
@@ -92,42 +92,57 @@ final class Evapotranspiration {
         }
     }
 
-    private void evaporate(int c, double[] energy, double[] open) {
-        double[] top = s.water[c * SeasonState.LAYERS];
-        double[] second = s.water[c * SeasonState.LAYERS + 1];
-        double[] wp1 = site.wp[0];
-        double[] fc1 = site.fc[0];
-        double[] wp2 = site.wp[1];
+    /** What leaves layers 1 and 2 of a column. */
+    private void evaporable(int c, double[] energy, double[] open, double[] first, double[] second) {
+        double perUnready = 1 / (1 - site.of(Parameter.EVAPORATION_READY));
+        double[] water = s.water;
+        double[] wp = site.wp;
+        double[] fc = site.fc;
+        double[] perRange = site.perRange;
+        int at = c * s.members;
+        int two = s.at(c, 1);
+        for (int m = 0; m < energy.length; m++) {
+            double e = drier(water[at + m], fc[at + m], perRange[at + m], perUnready) * energy[m];
+            first[at + m] = Math.min(e, open[m]);
+        }
+        for (int m = 0; m < energy.length; m++) {
+            second[at + m] = Math.max(0, Math.min(first[at + m] / 3, water[two + m] - 0.8 * wp[two + m]));
+        }
+        for (int m = 0; m < energy.length; m++) {
+            first[at + m] = Math.max(0, Math.min(2 * first[at + m] / 3, water[at + m] - wp[at + m]));
+        }
+    }
+
+    private void evaporate(double[] first, double[] second) {
+        double[] water = s.water;
+        int layer = first.length;
+        for (int j = 0; j < layer; j++) {
+            water[j] -= first[j];
+        }
+        for (int j = 0; j < layer; j++) {
+            water[layer + j] -= second[j];
+        }
         double[] lost = s.ledger[Ledger.EVAPORATION.ordinal()];
-        double ready = site.of(Parameter.EVAPORATION_READY);
-        double share = site.share[c];
-        for (int m = 0; m < top.length; m++) {
-            double e = Math.min(drying(top[m], wp1[m], fc1[m], ready) * energy[m], open[m]);
-            double e1 = Math.max(0, Math.min(2 * e / 3, top[m] - wp1[m]));
-            double e2 = Math.max(0, Math.min(e / 3, second[m] - 0.8 * wp2[m]));
-            top[m] -= e1;
-            second[m] -= e2;
-            lost[m] += share * (e1 + e2);
+        double fR = site.share[0];
+        double fM = site.share[1];
+        int n = s.members;
+        for (int m = 0; m < n; m++) {
+            lost[m] += fR * (first[m] + second[m]) + fM * (first[n + m] + second[n + m]);
         }
     }
 
-    private void offer(int c, int i, double[] supply) {
-        int k = c * SeasonState.LAYERS + i;
-        double[] water = s.water[k];
-        double[] wp = site.wp[i];
-        double[] roots = t.roots[k];
-        double[] drawn = t.drawn[k];
+    private void transpire() {
         double rate = site.of(Parameter.WATER_UPTAKE);
-        double share = site.share[c];
-        for (int m = 0; m < supply.length; m++) {
-            double x = rate * roots[m] * Math.max(0, water[m] - wp[m]);
-            drawn[m] = x;
-            supply[m] += share * x;
+        double[] water = s.water;
+        double[] wp = site.wp;
+        double[] roots = t.roots;
+        double[] drawn = t.drawn;
+        for (int n = 0; n < drawn.length; n++) {
+            drawn[n] = rate * roots[n] * Math.max(0, water[n] - wp[n]);
         }
-    }
-
-    private void transpire(double[] supply) {
-        double[] part = t.scratch2;
+        double[] supply = t.member[0];
+        double[] part = t.member[1];
+        Columns.sum(drawn, site.share, supply);
         double[] given = s.ledger[Ledger.TRANSPIRATION.ordinal()];
         for (int m = 0; m < supply.length; m++) {
             double pot = t.transpirable[m];
@@ -136,14 +151,11 @@ final class Evapotranspiration {
             part[m] = use / Math.max(1e-300, supply[m]);
             s.waterFactor[m] = pot > 0 ? Math.min(1, supply[m] / pot) : 1;
         }
-        for (int k = 0; k < SeasonState.CELLS; k++) {
-            double[] water = s.water[k];
-            double[] drawn = t.drawn[k];
-            for (int m = 0; m < part.length; m++) {
-                double x = drawn[m] * part[m];
-                drawn[m] = x;
-                water[m] -= x;
-            }
+        for (int at = 0; at < drawn.length; at += part.length) {
+            Columns.scale(drawn, part, at);
+        }
+        for (int n = 0; n < drawn.length; n++) {
+            water[n] -= drawn[n];
         }
     }
 }

@@ -98,15 +98,17 @@ final class Phenology {
         double early = site.earlyLeaf();
         double late = site.lateLeaf();
         boolean frosts = site.of(Parameter.FROST) > 0;
+        t.anyUp = false;
         boolean growing = !site.setup.first().plusDays(day).isBefore(site.setup.planted());
         for (int m = 0; m < s.members; m++) {
-            t.nni[m] = CropNitrogen.nni(s.shoot[m], s.shootN[m]);
+            t.nni[m] = s.shoot[m] < CropNitrogen.NO_INDEX_BELOW_KGHA ? 1 : s.shootN[m] / s.critical[m];
             if (!growing) {
                 continue;
             }
             double g = s.gdd[m] + gdd(t.tmax[m], t.tmin[m]);
             s.gdd[m] = g;
             boolean up = g >= emergence[m];
+            t.anyUp |= up;
             if (frosts && up) {
                 frost(m);
             }

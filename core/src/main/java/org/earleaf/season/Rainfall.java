@@ -89,8 +89,8 @@ final class Rainfall {
                 dew(m);
             } else {
                 t.wetLeaves[m] = 0;
-                t.reaching[0][m] = 0;
-                t.reaching[1][m] = 0;
+                t.reaching[m] = 0;
+                t.reaching[s.members + m] = 0;
             }
             add(Ledger.INTERCEPTION, m, t.wetLeaves[m]);
         }
@@ -104,16 +104,16 @@ final class Rainfall {
         double stem = Math.min(0.95, stemShare(p, lai) * site.lane(Parameter.STEMFLOW)[m]);
         double row = site.share[0];
         t.wetLeaves[m] = held;
-        t.reaching[0][m] = in * (stem + row * (1 - stem)) / row;
-        t.reaching[1][m] = in * (1 - stem);
+        t.reaching[m] = in * (stem + row * (1 - stem)) / row;
+        t.reaching[s.members + m] = in * (1 - stem);
         add(Ledger.RUNOFF, m, runoff);
     }
 
     /** Half of the dew under a closed canopy reaches the row base, the rest dries off. */
     private void dew(int m) {
         double toRow = 0.5 * t.dew[m] * stems(s.lai[m]);
-        t.reaching[0][m] = toRow / site.share[0];
-        t.reaching[1][m] = 0;
+        t.reaching[m] = toRow / site.share[0];
+        t.reaching[s.members + m] = 0;
         // Dew dries off before the day's demand begins, so it does not spare transpiration.
         t.wetLeaves[m] = 0;
         add(Ledger.DEW, m, t.dew[m]);
@@ -124,9 +124,10 @@ final class Rainfall {
         double held = 0;
         double room = 0;
         for (int i = 0; i < 3; i++) {
-            double water = site.share[0] * s.water[i][m] + site.share[1] * s.water[SeasonState.LAYERS + i][m];
-            held += water - site.wp[i][m];
-            room += site.fc[i][m] - site.wp[i][m];
+            int row = s.at(0, i) + m;
+            double water = site.share[0] * s.water[row] + site.share[1] * s.water[s.at(1, i) + m];
+            held += water - site.wp[row];
+            room += site.fc[row] - site.wp[row];
         }
         return held / room;
     }

@@ -46,31 +46,32 @@ final class Residue {
     }
 
     private void decay(int c, int m) {
-        int top = c * SeasonState.LAYERS;
-        double wp = site.wp[0][m];
-        double moist = Lanes.clamp((s.water[top][m] - wp) / (site.fc[0][m] - wp), .05, 1);
-        moist = t.entered[c][m] > 0 ? Math.max(.6, moist) : moist;
-        double pace = t.warmth2[0][m] * moist;
-        double carbon = s.residueC[c][m];
+        int top = s.at(c, 0) + m;
+        int column = c * s.members + m;
+        double moist = Lanes.clamp((s.water[top] - site.wp[top]) * site.perRange[top], .05, 1);
+        moist = t.entered[column] > 0 ? Math.max(.6, moist) : moist;
+        double pace = t.warmth2[top] * moist;
+        double carbon = s.residueC[column];
         if (carbon > 1e-9) {
             boolean buried = s.buried[m] > 0;
             double k = site.of(buried ? Parameter.RESIDUE_DECAY_BURIED : Parameter.RESIDUE_DECAY);
-            work(c, m, carbon * Math.min(1, k * pace), s.residueN[c][m] / carbon, buried);
+            work(c, m, carbon * Math.min(1, k * pace), s.residueN[column] / carbon, buried);
         }
-        double released = s.microbes[c][m] * site.of(Parameter.MICROBE_TURNOVER) * pace;
-        s.microbes[c][m] -= released;
-        s.ammonium[top][m] += released;
+        double released = s.microbes[column] * site.of(Parameter.MICROBE_TURNOVER) * pace;
+        s.microbes[column] -= released;
+        s.ammonium[top] += released;
         s.ledger[Ledger.RESIDUE_RELEASED.ordinal()][m] += site.share[c] * released;
     }
 
     private void work(int c, int m, double decayed, double ratio, boolean buried) {
-        int top = c * SeasonState.LAYERS;
+        int top = s.at(c, 0) + m;
+        int column = c * s.members + m;
         double use = site.of(Parameter.CARBON_USE);
         double cn = site.of(Parameter.MICROBE_CN);
         double need = need(decayed, ratio, use, cn);
         if (need <= 0) {
-            s.microbes[c][m] += decayed * use / cn;
-            s.ammonium[top][m] += -need;
+            s.microbes[column] += decayed * use / cn;
+            s.ammonium[top] += -need;
             s.ledger[Ledger.RESIDUE_RELEASED.ordinal()][m] += site.share[c] * -need;
             settle(c, m, decayed, ratio);
             return;
@@ -79,14 +80,15 @@ final class Residue {
         double taken = Math.min(need, reach);
         takeShare(c, m, buried, reach > 0 ? taken / reach : 0);
         double slowed = decayed * (0.35 + 0.65 * taken / need);
-        s.microbes[c][m] += slowed * ratio + taken;
+        s.microbes[column] += slowed * ratio + taken;
         s.ledger[Ledger.RESIDUE_TAKEN.ordinal()][m] += site.share[c] * taken;
         settle(c, m, slowed, ratio);
     }
 
     private void settle(int c, int m, double decayed, double ratio) {
-        s.residueC[c][m] -= decayed;
-        s.residueN[c][m] -= decayed * ratio;
+        int column = c * s.members + m;
+        s.residueC[column] -= decayed;
+        s.residueN[column] -= decayed * ratio;
     }
 
     private double reachOfSoil(int m) {
@@ -94,10 +96,11 @@ final class Residue {
     }
 
     private double reach(int c, int m, boolean buried) {
-        int top = c * SeasonState.LAYERS;
-        double sum = reachOfSoil(m) * (s.nitrate[top][m] + s.ammonium[top][m]);
+        int top = s.at(c, 0) + m;
+        int second = s.at(c, 1) + m;
+        double sum = reachOfSoil(m) * (s.nitrate[top] + s.ammonium[top]);
         if (buried) {
-            sum += reachOfSoil(m) * (s.nitrate[top + 1][m] + s.ammonium[top + 1][m]);
+            sum += reachOfSoil(m) * (s.nitrate[second] + s.ammonium[second]);
         }
         double surface = site.of(Parameter.RESIDUE_REACH_SURFACE);
         for (int p = 0; p < SeasonState.POOLS; p++) {
@@ -111,12 +114,12 @@ final class Residue {
 
     /** Takes the same share of everything within reach. */
     private void takeShare(int c, int m, boolean buried, double share) {
-        int top = c * SeasonState.LAYERS;
         double keep = 1 - share * reachOfSoil(m);
-        for (int k = top; k <= (buried ? top + 1 : top); k++) {
-            s.nitrate[k][m] *= keep;
-            s.ammonium[k][m] *= keep;
-            s.guarded[k][m] *= keep;
+        for (int i = 0; i <= (buried ? 1 : 0); i++) {
+            int cell = s.at(c, i) + m;
+            s.nitrate[cell] *= keep;
+            s.ammonium[cell] *= keep;
+            s.guarded[cell] *= keep;
         }
         double surface = site.of(Parameter.RESIDUE_REACH_SURFACE);
         for (int p = 0; p < SeasonState.POOLS; p++) {

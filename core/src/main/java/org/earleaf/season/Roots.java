@@ -52,12 +52,17 @@ final class Roots {
     }
 
     void step() {
-        double[] length = t.scratch;
-        double[] below = t.scratch2;
-        double[] spread = t.scratch3;
+        double[] length = t.member[0];
+        double[] below = t.member[1];
+        double[] spread = t.member[2];
+        double[] density = t.cell[0];
         reach(length, below, spread);
         for (int i = 0; i < SeasonState.LAYERS; i++) {
-            layer(i, length, below, spread);
+            densities(i, length, below, spread, density);
+        }
+        double[] active = t.roots;
+        for (int n = 0; n < active.length; n++) {
+            active[n] = Lanes.lost(density[n]);
         }
         if (site.of(Parameter.WATERLOGGING) > 0) {
             waterlogged();
@@ -81,21 +86,23 @@ final class Roots {
         }
     }
 
-    private void layer(int i, double[] length, double[] below, double[] spread) {
+    /** Root length density of a layer's two cells, in units of the density of full activity. */
+    private void densities(int i, double[] length, double[] below, double[] spread, double[] density) {
         double top = i == 0 ? 1 : left[i - 1];
         double bottom = left[i];
         double fR = site.share[0];
         double fM = site.share[1];
-        double dz_cm = site.dz[i] / 10;
-        double perDensity = 1 / site.of(Parameter.ROOT_HALF);
-        double[] row = t.roots[i];
-        double[] middle = t.roots[SeasonState.LAYERS + i];
-        for (int m = 0; m < row.length; m++) {
+        double full = site.dz[i] / 10 * site.of(Parameter.ROOT_HALF);
+        double perRow = 1 / (fR * full);
+        double perMiddle = 1 / (fM * full);
+        double ratio = MIDDLE_TO_ROW[i];
+        int row = s.at(0, i);
+        int middle = s.at(1, i);
+        for (int m = 0; m < length.length; m++) {
             double here = length[m] * Math.max(0, top - Math.max(bottom, below[m]));
-            double rho = spread[m] * MIDDLE_TO_ROW[i];
-            double rowShare = fR / (fR + fM * rho);
-            row[m] = Lanes.lost(here * rowShare / (fR * dz_cm) * perDensity);
-            middle[m] = Lanes.lost(here * (1 - rowShare) / (fM * dz_cm) * perDensity);
+            double rowShare = fR / (fR + fM * spread[m] * ratio);
+            density[row + m] = here * rowShare * perRow;
+            density[middle + m] = here * (1 - rowShare) * perMiddle;
         }
     }
 
@@ -105,13 +112,14 @@ final class Roots {
             double held = 0;
             double full = 0;
             for (int i = 0; i < 3; i++) {
-                held += site.share[0] * s.water[i][m] + site.share[1] * s.water[SeasonState.LAYERS + i][m];
-                full += site.sat[i][m];
+                int row = s.at(0, i) + m;
+                held += site.share[0] * s.water[row] + site.share[1] * s.water[s.at(1, i) + m];
+                full += site.sat[row];
             }
             s.wetDays[m] = held > 0.95 * full ? s.wetDays[m] + 1 : 0;
             if (s.wetDays[m] >= 2) {
-                for (double[] cell : t.roots) {
-                    cell[m] *= 0.5;
+                for (int n = m; n < t.roots.length; n += s.members) {
+                    t.roots[n] *= 0.5;
                 }
             }
         }

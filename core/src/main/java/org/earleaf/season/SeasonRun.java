@@ -150,16 +150,21 @@ public final class SeasonRun {
         standingWater();
         phenology.step(day);
         temperature.step();
-        roots.step();
+        if (today.anyUp) {
+            roots.step();
+        }
         rainfall.step();
+        flow.enter();
         surface.wash();
         flow.step();
         surface.transform();
         residue.step();
         soil.step();
         evapotranspiration.step();
-        growth.step(day);
-        crop.step(day);
+        if (today.anyUp) {
+            growth.step(day);
+            crop.step(day);
+        }
         java.util.Arrays.fill(s.irrigation, 0);
         day++;
     }
@@ -185,11 +190,11 @@ public final class SeasonRun {
         }
         double[] booked = s.ledger[Ledger.TABLE_WATER.ordinal()];
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            int i = k % SeasonState.LAYERS;
-            if (org.earleaf.soil.SoilProfile.top_mm(i) >= table) {
+            if (org.earleaf.soil.SoilProfile.top_mm(k / 2) >= table) {
+                int at = k * s.members;
                 for (int m = 0; m < s.members; m++) {
-                    booked[m] += site.share[k / SeasonState.LAYERS] * (site.sat[i][m] - s.water[k][m]);
-                    s.water[k][m] = site.sat[i][m];
+                    booked[m] += site.share[k & 1] * (site.sat[at + m] - s.water[at + m]);
+                    s.water[at + m] = site.sat[at + m];
                 }
             }
         }
@@ -208,16 +213,7 @@ public final class SeasonRun {
             sets.add(site.sets.get(f));
         }
         SeasonRun run = new SeasonRun(new SeasonSite(site.setup, sets), weather, weatherOf, day);
-        for (int a = 0; a < s.carried().size(); a++) {
-            double[] here = s.carried().get(a);
-            double[] there = run.s.carried().get(a);
-            for (int m = 0; m < from.length; m++) {
-                there[m] = here[from[m]];
-            }
-        }
-        for (int p = 0; p < s.pools.length; p++) {
-            run.s.pools[p].used = s.pools[p].used;
-        }
+        run.s.copy(s, from);
         return run;
     }
 
@@ -232,29 +228,11 @@ public final class SeasonRun {
 
     /** All that must be kept to go on later, bit for bit; give it back to {@link #restore}. */
     public double[] snapshot() {
-        double[] all = new double[s.carried().size() * s.members + s.pools.length + 1];
-        int at = 0;
-        for (double[] a : s.carried()) {
-            System.arraycopy(a, 0, all, at, a.length);
-            at += a.length;
-        }
-        for (SurfacePool pool : s.pools) {
-            all[at++] = pool.used ? 1 : 0;
-        }
-        all[at] = day;
-        return all;
+        return s.snapshot(day);
     }
 
     public void restore(double[] snapshot) {
-        int at = 0;
-        for (double[] a : s.carried()) {
-            System.arraycopy(snapshot, at, a, 0, a.length);
-            at += a.length;
-        }
-        for (SurfacePool pool : s.pools) {
-            pool.used = snapshot[at++] > 0;
-        }
-        day = (int) snapshot[at];
+        day = s.restore(snapshot);
     }
 
     // ---- what can be read off a member

@@ -20,17 +20,27 @@ final class SeasonSite {
     final double[] share = new double[2];
     final double[] dz = new double[LAYERS];
     final double[] ppm = new double[LAYERS];
-    /** R - 1 of ammonium times water share: bulk density x Kd. */
-    final double[] sorbed = new double[LAYERS];
+    // by cell and member, as in SeasonState; water in mm
+    final double[] wp;
+    final double[] fc;
+    final double[] sat;
+    /** Reciprocals of the wilting point, of the available range and of saturation. */
+    final double[] perWp;
 
-    final double[] phMineralise = new double[LAYERS];
-    final double[] phNitrify = new double[LAYERS];
-    // lanes by layer, water in mm
-    final double[][] wp;
-    final double[][] fc;
-    final double[][] sat;
-    final double[][] drainShare;
-    // lanes
+    final double[] perRange;
+    final double[] perSat;
+    final double[] drainShare;
+    /** (R - 1) of ammonium times water [mm]. */
+    final double[] sorbed;
+
+    final double[] ammoniumFloor;
+    final double[] nitrateFloor;
+    // rates with the parts of them that never change
+    final double[] mineralising;
+    final double[] nitrifying;
+    final double[] takingBack;
+    final double[] denitrifying;
+    // by member
     final double[] drainMax;
     final double[] silk;
     final double[] black;
@@ -44,24 +54,29 @@ final class SeasonSite {
         this.members = sets.size();
         share[0] = setup.rowShare();
         share[1] = 1 - share[0];
-        SoilProfile soil = setup.soil();
         for (int i = 0; i < LAYERS; i++) {
             dz[i] = SoilProfile.thickness_mm(i);
-            double bd = soil.bulkDensity_gcm3().get(i);
-            ppm[i] = bd * dz[i] / 100;
-            sorbed[i] = bd * 0.2 * soil.cec_cmolKg().get(i);
-            phMineralise[i] = SoilNitrogen.acidity(soil.ph().get(i));
-            phNitrify[i] = SoilNitrogen.nitrifierAcidity(soil.ph().get(i));
+            ppm[i] = setup.soil().bulkDensity_gcm3().get(i) * dz[i] / 100;
         }
         for (Parameter p : Parameter.values()) {
             if (p.isPerMember()) {
                 lanes[p.ordinal()] = sets.stream().mapToDouble(s -> s.of(p)).toArray();
             }
         }
-        wp = new double[LAYERS][members];
-        fc = new double[LAYERS][members];
-        sat = new double[LAYERS][members];
-        drainShare = new double[LAYERS][members];
+        wp = new double[2 * LAYERS * members];
+        fc = new double[2 * LAYERS * members];
+        sat = new double[2 * LAYERS * members];
+        perWp = new double[2 * LAYERS * members];
+        perRange = new double[2 * LAYERS * members];
+        perSat = new double[2 * LAYERS * members];
+        drainShare = new double[2 * LAYERS * members];
+        sorbed = new double[2 * LAYERS * members];
+        ammoniumFloor = new double[2 * LAYERS * members];
+        nitrateFloor = new double[2 * LAYERS * members];
+        mineralising = new double[2 * LAYERS * members];
+        nitrifying = new double[2 * LAYERS * members];
+        takingBack = new double[2 * LAYERS * members];
+        denitrifying = new double[2 * LAYERS * members];
         drainMax = new double[members];
         silk = new double[members];
         black = new double[members];
@@ -88,12 +103,10 @@ final class SeasonSite {
 
     private void layOut(int m, ParameterSet set) {
         for (int i = 0; i < LAYERS; i++) {
-            SoilWater w = setup.soil().water().get(i);
-            double available = set.of(Parameter.AVAILABLE_WATER) * (w.fc() - w.wp());
-            wp[i][m] = w.wp() * dz[i];
-            fc[i][m] = Math.min(w.wp() + available, w.sat() - 0.01) * dz[i];
-            sat[i][m] = w.sat() * dz[i];
-            drainShare[i][m] = SoilWaterFlow.drainShare(w.ksat_mmh() * set.of(Parameter.CONDUCTIVITY));
+            for (int c = 0; c < 2; c++) {
+                water(i, (2 * i + c) * members + m, set);
+                nitrogen(i, (2 * i + c) * members + m, set);
+            }
         }
         drainMax[m] = setup.drainMax_mm() * set.of(Parameter.DRAIN_RATE);
         SeasonSetup.Calendar marks = setup.calendar(set);
@@ -101,6 +114,32 @@ final class SeasonSite {
         black[m] = marks.blackLayer() + set.of(Parameter.SILK_SHIFT);
         tassel[m] = Phenology.collarsAt(
                 silk[m], set.of(Parameter.EMERGENCE), earlyLeaf(set), lateLeaf(set), Double.POSITIVE_INFINITY);
+    }
+
+    private void water(int i, int at, ParameterSet set) {
+        SoilWater w = setup.soil().water().get(i);
+        double available = set.of(Parameter.AVAILABLE_WATER) * (w.fc() - w.wp());
+        wp[at] = w.wp() * dz[i];
+        fc[at] = Math.min(w.wp() + available, w.sat() - 0.01) * dz[i];
+        sat[at] = w.sat() * dz[i];
+        perWp[at] = 1 / wp[at];
+        perRange[at] = 1 / (fc[at] - wp[at]);
+        perSat[at] = 1 / sat[at];
+        drainShare[at] = SoilWaterFlow.drainShare(w.ksat_mmh() * set.of(Parameter.CONDUCTIVITY));
+    }
+
+    private void nitrogen(int i, int at, ParameterSet set) {
+        SoilProfile soil = setup.soil();
+        double ph = soil.ph().get(i);
+        sorbed[at] = SoilWaterFlow.sorbed(
+                        soil.bulkDensity_gcm3().get(i), soil.cec_cmolKg().get(i))
+                * dz[i];
+        ammoniumFloor[at] = set.of(Parameter.AMMONIUM_FLOOR) * ppm[i];
+        nitrateFloor[at] = set.of(Parameter.NITRATE_FLOOR) * ppm[i];
+        mineralising[at] = set.of(Parameter.MINERALISATION) * DEPTH_RATE[i] * SoilNitrogen.acidity(ph);
+        takingBack[at] = set.of(Parameter.TAKE_BACK) * DEPTH_RATE[i] * SoilNitrogen.acidity(ph);
+        nitrifying[at] = set.of(Parameter.NITRIFICATION) * SoilNitrogen.nitrifierAcidity(ph);
+        denitrifying[at] = set.of(Parameter.DENITRIFICATION) * CARBON_RATE[i];
     }
 
     private double earlyLeaf(ParameterSet set) {

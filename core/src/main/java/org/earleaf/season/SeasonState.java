@@ -8,8 +8,9 @@ import org.earleaf.soil.SoilProfile;
 
 /**
  * Everything a season carries from day to day, for any number of members: one array per quantity (and cell), members
- * innermost. Cells are numbered {@code column * 6 + layer}, column 0 the row, 1 the middle; amounts are per area of
- * their own column.
+ * innermost. Cells stand in the order of depth, at each depth the row (column 0) before the middle (column 1), so that
+ * one loop runs over all cells and members, and two neighbouring cells are one layer: see {@link #at}. Amounts are per
+ * area of their own column.
  */
 final class SeasonState {
     static final int LAYERS = SoilProfile.LAYERS;
@@ -21,23 +22,33 @@ final class SeasonState {
     private final List<double[]> carried = new ArrayList<>();
 
     // cells
-    final double[][] water;
-    final double[][] nitrate;
-    final double[][] ammonium;
+    final double[] water;
+    final double[] nitrate;
+    final double[] ammonium;
     /** Part of the ammonium that an inhibitor or an ammonia band protects. */
-    final double[][] guarded;
+    final double[] guarded;
 
-    final double[][] urea;
-    final double[][] organic;
+    final double[] urea;
+    final double[] organic;
     /** Organic nitrogen of manure, quicker than the soil's own. */
-    final double[][] manure;
+    final double[] manure;
 
-    final double[][] airless;
+    final double[] airless;
+    /** Sums since the start by cell [kg N/ha of column]. */
+    final double[] mineralised;
+
+    final double[] takenBack;
+    final double[] denitrified;
     // columns
-    final double[][] residueC;
-    final double[][] residueN;
-    final double[][] microbes;
+    final double[] residueC;
+    final double[] residueN;
+    final double[] microbes;
     final SurfacePool[] pools = new SurfacePool[2 * POOLS];
+    /** Whether any member has any; what is nowhere need not be looked after. */
+    boolean anyUrea;
+
+    boolean anyManure;
+    boolean anyGuarded;
     // members
     final double[] soilCover;
     final double[] buried;
@@ -59,7 +70,7 @@ final class SeasonState {
     final double[] rootN;
     final double[] waterFactor;
     final double[] nitrogenFactor;
-    final double[][] soilTemperature;
+    final double[] soilTemperature;
     final double[] shootAtSilk;
     final double[] growthSum;
     final double[] growthDays;
@@ -75,6 +86,8 @@ final class SeasonState {
     final double[] silkDay;
     final double[] blackLayerDay;
     final double[] shortDay;
+    /** Nitrogen that the shoot needs to grow freely [kg/ha]. */
+    final double[] critical;
     /** Sums and values of the day, one array per ledger line. */
     final double[][] ledger;
 
@@ -92,12 +105,9 @@ final class SeasonState {
         FERTILISED,
         DEPOSITED,
         ASSIMILATED,
-        MINERALISED,
-        TAKEN_BACK,
         RESIDUE_TAKEN,
         RESIDUE_RELEASED,
         LEACHED,
-        DENITRIFIED,
         VOLATILISED,
         WATER_AT_START,
         NITROGEN_AT_START,
@@ -108,18 +118,21 @@ final class SeasonState {
 
     SeasonState(int members) {
         this.members = members;
-        water = lanes(CELLS);
-        nitrate = lanes(CELLS);
-        ammonium = lanes(CELLS);
-        guarded = lanes(CELLS);
-        urea = lanes(CELLS);
-        organic = lanes(CELLS);
-        manure = lanes(CELLS);
-        airless = lanes(CELLS);
-        residueC = lanes(2);
-        residueN = lanes(2);
-        microbes = lanes(2);
-        soilTemperature = lanes(LAYERS);
+        water = lane(CELLS);
+        nitrate = lane(CELLS);
+        ammonium = lane(CELLS);
+        guarded = lane(CELLS);
+        urea = lane(CELLS);
+        organic = lane(CELLS);
+        manure = lane(CELLS);
+        airless = lane(CELLS);
+        mineralised = lane(CELLS);
+        takenBack = lane(CELLS);
+        denitrified = lane(CELLS);
+        residueC = lane(2);
+        residueN = lane(2);
+        microbes = lane(2);
+        soilTemperature = lane(LAYERS);
         ledger = lanes(Ledger.values().length);
         for (int k = 0; k < pools.length; k++) {
             pools[k] = new SurfacePool();
@@ -156,6 +169,7 @@ final class SeasonState {
         silkDay = lane();
         blackLayerDay = lane();
         shortDay = lane();
+        critical = lane();
         for (double[] day : List.of(emergenceDay, silkDay, blackLayerDay, shortDay)) {
             Arrays.fill(day, -1);
         }
@@ -164,8 +178,17 @@ final class SeasonState {
         Arrays.fill(nitrogenFactor, 1);
     }
 
+    /** Where the lanes of a cell begin. */
+    int at(int column, int layer) {
+        return (2 * layer + column) * members;
+    }
+
     private double[] lane() {
-        double[] a = new double[members];
+        return lane(1);
+    }
+
+    private double[] lane(int n) {
+        double[] a = new double[n * members];
         carried.add(a);
         return a;
     }
@@ -195,7 +218,56 @@ final class SeasonState {
         boolean used;
     }
 
-    List<double[]> carried() {
-        return carried;
+    /** Takes over members of another state, lane by lane. */
+    void copy(SeasonState other, int[] from) {
+        for (int a = 0; a < carried.size(); a++) {
+            double[] here = carried.get(a);
+            double[] there = other.carried.get(a);
+            for (int block = 0; block * members < here.length; block++) {
+                for (int m = 0; m < members; m++) {
+                    here[block * members + m] = there[block * other.members + from[m]];
+                }
+            }
+        }
+        for (int p = 0; p < pools.length; p++) {
+            pools[p].used = other.pools[p].used;
+        }
+        anyUrea = other.anyUrea;
+        anyManure = other.anyManure;
+        anyGuarded = other.anyGuarded;
+    }
+
+    double[] snapshot(int day) {
+        int size = carried.stream().mapToInt(a -> a.length).sum();
+        double[] all = new double[size + pools.length + 4];
+        int at = 0;
+        for (double[] a : carried) {
+            System.arraycopy(a, 0, all, at, a.length);
+            at += a.length;
+        }
+        for (SurfacePool pool : pools) {
+            all[at++] = pool.used ? 1 : 0;
+        }
+        all[at++] = anyUrea ? 1 : 0;
+        all[at++] = anyManure ? 1 : 0;
+        all[at++] = anyGuarded ? 1 : 0;
+        all[at] = day;
+        return all;
+    }
+
+    /** Puts everything back as it was; the day it was taken on. */
+    int restore(double[] snapshot) {
+        int at = 0;
+        for (double[] a : carried) {
+            System.arraycopy(snapshot, at, a, 0, a.length);
+            at += a.length;
+        }
+        for (SurfacePool pool : pools) {
+            pool.used = snapshot[at++] > 0;
+        }
+        anyUrea = snapshot[at++] > 0;
+        anyManure = snapshot[at++] > 0;
+        anyGuarded = snapshot[at++] > 0;
+        return (int) snapshot[at];
     }
 }

@@ -50,11 +50,11 @@ final class SoilNitrogen {
         return Lanes.clamp((ph - 4) / 2.2, 0, 1);
     }
 
-    /** Response of microbial nitrogen to water; all three of the limits in mm like the water. */
-    static double moisture(double water, double wp, double fc, double sat) {
-        double r = (water - wp) / (fc - wp);
-        double dry = .40 * Math.min(1, water / wp) + .60 / .90 * Math.max(0, r);
-        double wet = Math.max(.3, 1 - 0.7 / .3 * (water / sat - .7));
+    /** Response of microbial nitrogen to water; wilting point like the water, the limits as their reciprocals. */
+    static double moisture(double water, double wp, double perWp, double perRange, double perSat) {
+        double r = (water - wp) * perRange;
+        double dry = .40 * Math.min(1, water * perWp) + .60 / .90 * Math.max(0, r);
+        double wet = Math.max(.3, 1 - 0.7 / .3 * (water * perSat - .7));
         return Math.min(Math.min(1, dry), wet);
     }
 
@@ -77,20 +77,20 @@ final class SoilNitrogen {
     }
 
     void step() {
-        double[] guardRate = t.scratch;
-        boolean anyGuarded = guard(guardRate);
-        for (int c = 0; c < 2; c++) {
-            deposit(c);
-            for (int i = 0; i < SeasonState.LAYERS; i++) {
-                mineralise(c, i);
-                nitrify(c, i, guardRate, anyGuarded);
-                denitrify(c, i);
-            }
+        double[] guardRate = t.member[0];
+        guard(guardRate);
+        deposit();
+        moisten();
+        mineralise();
+        if (s.anyUrea) {
+            hydrolyse();
         }
+        nitrify(guardRate);
+        denitrify();
     }
 
     /** Ages the inhibitor and the band; the factor by which guarded ammonium is slowed. */
-    private boolean guard(double[] rate) {
+    private void guard(double[] rate) {
         boolean any = false;
         for (int m = 0; m < s.members; m++) {
             double slowed = 1;
@@ -99,114 +99,172 @@ final class SoilNitrogen {
                 double ni = s.guardInhibitor[m] > 0 ? inhibition(s.guardHeat[m]) : 1;
                 double band = s.guardBand[m] > 0 ? bandLag(s.guardAge[m]) : 1;
                 slowed = ni * band;
-                s.guardHeat[m] += Math.max(0, s.soilTemperature[1][m]);
+                s.guardHeat[m] += Math.max(0, s.soilTemperature[s.members + m]);
                 s.guardAge[m] += 1;
             }
             rate[m] = slowed;
         }
-        return any;
+        s.anyGuarded = any;
     }
 
-    private void deposit(int c) {
+    private void deposit() {
         double nitrate = site.of(Parameter.DEPOSIT_NITRATE);
         double ammonium = site.of(Parameter.DEPOSIT_AMMONIUM);
-        int top = c * SeasonState.LAYERS;
+        for (int j = 0; j < 2 * s.members; j++) {
+            s.nitrate[j] += nitrate;
+        }
+        for (int j = 0; j < 2 * s.members; j++) {
+            s.ammonium[j] += ammonium;
+        }
         double[] booked = s.ledger[Ledger.DEPOSITED.ordinal()];
         for (int m = 0; m < s.members; m++) {
-            s.nitrate[top][m] += nitrate;
-            s.ammonium[top][m] += ammonium;
-            booked[m] += site.share[c] * (nitrate + ammonium);
+            booked[m] += nitrate + ammonium;
         }
     }
 
-    private void mineralise(int c, int i) {
-        int k = c * SeasonState.LAYERS + i;
-        double[] water = s.water[k];
-        double[] wp = site.wp[i];
-        double[] fc = site.fc[i];
-        double[] sat = site.sat[i];
-        double[] warm = t.warmth2[i];
-        double[] organic = s.organic[k];
-        double[] manure = s.manure[k];
-        double[] ammonium = s.ammonium[k];
-        double[] urea = s.urea[k];
-        double[] guarded = s.guarded[k];
-        double[] inhibited = s.guardInhibitor;
-        double[] rate = site.lane(Parameter.MINERALISATION);
-        double[] booked = s.ledger[Ledger.MINERALISED.ordinal()];
-        double here = SeasonSite.DEPTH_RATE[i] * site.phMineralise[i];
-        double ureaRate = site.of(Parameter.UREA_SOIL);
-        double share = site.share[c];
-        for (int m = 0; m < water.length; m++) {
-            double pace = rate[m] * here * warm[m] * moisture(water[m], wp[m], fc[m], sat[m]);
-            double fromSoil = organic[m] * pace;
-            double fromManure = manure[m] * Math.min(1, MANURE_PACE * pace);
-            double hydrolysed = urea[m] * Lanes.lost(ureaRate * warm[m] * ureaMoisture(water[m], wp[m], fc[m]));
-            organic[m] -= fromSoil;
-            manure[m] -= fromManure;
-            urea[m] -= hydrolysed;
-            ammonium[m] += fromSoil + fromManure + hydrolysed;
-            // Urea lasts days, so with an inhibitor about nearly all of it was given with the inhibitor.
-            guarded[m] += inhibited[m] * hydrolysed;
-            booked[m] += share * (fromSoil + fromManure);
+    private void moisten() {
+        double[] water = s.water;
+        double[] wp = site.wp;
+        double[] perWp = site.perWp;
+        double[] perRange = site.perRange;
+        double[] perSat = site.perSat;
+        double[] moist = t.moist;
+        for (int n = 0; n < moist.length; n++) {
+            moist[n] = moisture(water[n], wp[n], perWp[n], perRange[n], perSat[n]);
         }
     }
 
-    private void nitrify(int c, int i, double[] guardRate, boolean anyGuarded) {
-        int k = c * SeasonState.LAYERS + i;
-        double[] water = s.water[k];
-        double[] wp = site.wp[i];
-        double[] fc = site.fc[i];
-        double[] sat = site.sat[i];
-        double[] warm2 = t.warmth2[i];
-        double[] warm22 = t.warmth22[i];
-        double[] ammonium = s.ammonium[k];
-        double[] nitrate = s.nitrate[k];
-        double[] organic = s.organic[k];
-        double[] guarded = s.guarded[k];
-        double[] nitrifying = site.lane(Parameter.NITRIFICATION);
-        double[] taking = site.lane(Parameter.TAKE_BACK);
-        double[] booked = s.ledger[Ledger.TAKEN_BACK.ordinal()];
-        double floor = site.of(Parameter.AMMONIUM_FLOOR) * site.ppm[i];
-        double takeHere = SeasonSite.DEPTH_RATE[i] * site.phMineralise[i];
-        double nitrifyHere = site.phNitrify[i];
-        double share = site.share[c];
-        for (int m = 0; m < water.length; m++) {
-            double moist = moisture(water[m], wp[m], fc[m], sat[m]);
-            double kn = nitrifying[m] * nitrifyHere * warm22[m] * moist;
-            double ki = taking[m] * takeHere * warm2[m] * moist;
-            double free = Math.max(0, ammonium[m] - floor);
-            double slow = Math.min(guarded[m], free);
-            double gone = (free - slow) * Lanes.lost(kn + ki);
-            double goneSlow = anyGuarded ? slow * Lanes.lost((kn + ki) * guardRate[m]) : 0;
-            double taken = (gone + goneSlow) * ki / Math.max(1e-300, kn + ki);
-            guarded[m] = slow - goneSlow;
-            ammonium[m] -= gone + goneSlow;
-            organic[m] += taken;
-            nitrate[m] += gone + goneSlow - taken;
-            booked[m] += share * taken;
+    private void mineralise() {
+        double[] rate = site.mineralising;
+        double[] warm = t.warmth2;
+        double[] moist = t.moist;
+        double[] given = t.cell[0];
+        for (int n = 0; n < given.length; n++) {
+            given[n] = s.organic[n] * (rate[n] * warm[n] * moist[n]);
+        }
+        move(given, s.organic, s.ammonium, s.mineralised);
+        if (s.anyManure) {
+            for (int n = 0; n < given.length; n++) {
+                given[n] = s.manure[n] * Math.min(1, MANURE_PACE * (rate[n] * warm[n] * moist[n]));
+            }
+            move(given, s.manure, s.ammonium, s.mineralised);
         }
     }
 
-    private void denitrify(int c, int i) {
-        int k = c * SeasonState.LAYERS + i;
-        double[] water = s.water[k];
-        double[] peak = t.peak[k];
-        double[] sat = site.sat[i];
-        double[] warm = t.warmth2[i];
-        double[] nitrate = s.nitrate[k];
-        double[] airless = s.airless[k];
-        double[] rate = site.lane(Parameter.DENITRIFICATION);
-        double[] booked = s.ledger[Ledger.DENITRIFIED.ordinal()];
-        double here = SeasonSite.CARBON_RATE[i];
-        double share = site.share[c];
-        for (int m = 0; m < water.length; m++) {
-            double x = (peak[m] + water[m]) / (2 * sat[m]);
-            double days = (airless[m] + 1) * Lanes.isPositive(x - .75);
-            double lost = nitrate[m] * Lanes.lost(here * warm[m] * denitrification(rate[m], x, days));
-            airless[m] = days;
-            nitrate[m] -= lost;
-            booked[m] += share * lost;
+    /** Takes amounts out of one pool, puts them into another and books them. */
+    private static void move(double[] amounts, double[] from, double[] to, double[] booked) {
+        for (int n = 0; n < amounts.length; n++) {
+            from[n] -= amounts[n];
+        }
+        for (int n = 0; n < amounts.length; n++) {
+            to[n] += amounts[n];
+        }
+        for (int n = 0; n < amounts.length; n++) {
+            booked[n] += amounts[n];
+        }
+    }
+
+    private void hydrolyse() {
+        double rate = site.of(Parameter.UREA_SOIL);
+        double[] warm = t.warmth2;
+        double[] water = s.water;
+        double[] wp = site.wp;
+        double[] fc = site.fc;
+        double[] urea = s.urea;
+        double[] ammonium = s.ammonium;
+        double[] gone = t.cell[0];
+        for (int n = 0; n < gone.length; n++) {
+            gone[n] = rate * warm[n] * ureaMoisture(water[n], wp[n], fc[n]);
+        }
+        for (int n = 0; n < gone.length; n++) {
+            gone[n] = urea[n] * Lanes.lost(gone[n]);
+        }
+        for (int n = 0; n < gone.length; n++) {
+            urea[n] -= gone[n];
+        }
+        for (int n = 0; n < gone.length; n++) {
+            ammonium[n] += gone[n];
+        }
+    }
+
+    private void nitrify(double[] guardRate) {
+        double[] warm2 = t.warmth2;
+        double[] warm22 = t.warmth22;
+        double[] moist = t.moist;
+        double[] nitrifying = site.nitrifying;
+        double[] taking = site.takingBack;
+        double[] ammonium = s.ammonium;
+        double[] floor = site.ammoniumFloor;
+        double[] guarded = s.guarded;
+        double[] rate = t.cell[0];
+        double[] gone = t.cell[1];
+        double[] taken = t.cell[2];
+        for (int n = 0; n < rate.length; n++) {
+            rate[n] = (nitrifying[n] * warm22[n] + taking[n] * warm2[n]) * moist[n];
+        }
+        if (s.anyGuarded) {
+            nitrifyGuarded(guardRate, rate, gone);
+        } else {
+            for (int n = 0; n < gone.length; n++) {
+                gone[n] = Math.max(0, ammonium[n] - floor[n]) * Lanes.lost(rate[n]);
+            }
+        }
+        for (int n = 0; n < taken.length; n++) {
+            double part = taking[n] * warm2[n] * moist[n] / Math.max(1e-300, rate[n]);
+            taken[n] = gone[n] * part;
+        }
+        for (int n = 0; n < gone.length; n++) {
+            ammonium[n] -= gone[n];
+        }
+        for (int n = 0; n < gone.length; n++) {
+            s.nitrate[n] += gone[n] - taken[n];
+        }
+        for (int n = 0; n < taken.length; n++) {
+            s.organic[n] += taken[n];
+        }
+        for (int n = 0; n < taken.length; n++) {
+            s.takenBack[n] += taken[n];
+        }
+    }
+
+    /** Guarded ammonium goes at its own, slower pace. */
+    private void nitrifyGuarded(double[] guardRate, double[] rate, double[] gone) {
+        for (int n = 0; n < gone.length; n++) {
+            double free = Math.max(0, s.ammonium[n] - site.ammoniumFloor[n]);
+            double slow = Math.min(s.guarded[n], free);
+            double goneSlow = slow * Lanes.lost(rate[n] * guardRate[n % guardRate.length]);
+            gone[n] = (free - slow) * Lanes.lost(rate[n]) + goneSlow;
+            s.guarded[n] = slow - goneSlow;
+        }
+    }
+
+    private void denitrify() {
+        double[] water = s.water;
+        double[] peak = t.peak;
+        double[] perSat = site.perSat;
+        double[] rate = site.denitrifying;
+        double[] warm = t.warmth2;
+        double[] airless = s.airless;
+        double[] nitrate = s.nitrate;
+        double[] wet = t.cell[0];
+        double[] lost = t.cell[1];
+        for (int n = 0; n < wet.length; n++) {
+            wet[n] = 0.5 * (peak[n] + water[n]) * perSat[n];
+        }
+        for (int n = 0; n < wet.length; n++) {
+            airless[n] = (airless[n] + 1) * Lanes.isPositive(wet[n] - .75);
+        }
+        for (int n = 0; n < wet.length; n++) {
+            lost[n] = warm[n] * denitrification(rate[n], wet[n], airless[n]);
+        }
+        for (int n = 0; n < wet.length; n++) {
+            lost[n] = nitrate[n] * Lanes.lost(lost[n]);
+        }
+        for (int n = 0; n < lost.length; n++) {
+            nitrate[n] -= lost[n];
+        }
+        for (int n = 0; n < lost.length; n++) {
+            s.denitrified[n] += lost[n];
         }
     }
 }

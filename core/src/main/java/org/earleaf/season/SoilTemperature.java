@@ -36,23 +36,43 @@ final class SoilTemperature {
     static final double LN_16 = Math.log(1.6);
 
     void step() {
-        double[] air = t.scratch;
+        double[] air = t.member[0];
         double warming = site.of(Parameter.BARE_WARMING);
         double bare = site.of(Parameter.BARE_COVER);
         for (int m = 0; m < s.members; m++) {
             air[m] = t.tmean[m] + (s.lai[m] < 1 && s.soilCover[m] < bare ? warming : 0);
         }
         for (int i = 0; i < SeasonState.LAYERS; i++) {
-            double[] layer = s.soilTemperature[i];
-            double[] two = t.warmth2[i];
-            double[] twoTwo = t.warmth22[i];
-            double follow = FOLLOW[i];
-            for (int m = 0; m < layer.length; m++) {
-                double now = layer[m] + follow * (air[m] - layer[m]);
-                layer[m] = now;
-                two[m] = q10(now, LN_2, 25);
-                twoTwo[m] = q10(now, LN_22, 25);
-            }
+            follow(i, air);
         }
+        double[] two = t.cell[0];
+        double[] twoTwo = t.cell[1];
+        double[] layers = s.soilTemperature;
+        for (int n = 0; n < layers.length; n++) {
+            two[n] = q10(layers[n], LN_2, 25);
+        }
+        for (int n = 0; n < layers.length; n++) {
+            twoTwo[n] = q10(layers[n], LN_22, 25);
+        }
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            toColumns(i, two, t.warmth2);
+            toColumns(i, twoTwo, t.warmth22);
+        }
+    }
+
+    private void follow(int i, double[] air) {
+        double share = FOLLOW[i];
+        int at = i * s.members;
+        double[] layers = s.soilTemperature;
+        for (int m = 0; m < air.length; m++) {
+            layers[at + m] += share * (air[m] - layers[at + m]);
+        }
+    }
+
+    /** Both columns of a layer are as warm. */
+    private void toColumns(int i, double[] layers, double[] cells) {
+        int n = s.members;
+        System.arraycopy(layers, i * n, cells, 2 * i * n, n);
+        System.arraycopy(layers, i * n, cells, (2 * i + 1) * n, n);
     }
 }

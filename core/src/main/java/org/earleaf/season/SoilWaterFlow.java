@@ -35,170 +35,234 @@ final class SoilWaterFlow {
         return Math.max(0.10, Math.min(0.80, 0.25 + 0.20 * Math.log10(ksat_mmh)));
     }
 
+    /** Bulk density times the distribution coefficient of ammonium, 0.2 CEC. */
+    static double sorbed(double bulkDensity_gcm3, double cec_cmolKg) {
+        return bulkDensity_gcm3 * 0.2 * cec_cmolKg;
+    }
+
     /** Share of nitrate or urea leaving with the water. */
     static double moved(double flux_mm, double water_mm, double mixed) {
         return mixed * flux_mm / Math.max(1e-300, water_mm + flux_mm);
     }
 
-    void step() {
-        for (int c = 0; c < 2; c++) {
-            enter(c);
-            drain(c);
-            carry(c);
+    /** What of the water reaching the ground goes in; the rest runs off. */
+    void enter() {
+        double[] entered = t.entered;
+        if (!t.anyWater) {
+            java.util.Arrays.fill(entered, 0);
+            return;
         }
+        int n = s.members;
+        double[] room = t.column[0];
+        System.arraycopy(site.drainMax, 0, room, 0, n);
+        System.arraycopy(site.drainMax, 0, room, n, n);
+        for (int at = 0; at < s.water.length; at += 2 * n) {
+            for (int j = 0; j < room.length; j++) {
+                room[j] += site.sat[at + j] - s.water[at + j];
+            }
+        }
+        for (int j = 0; j < room.length; j++) {
+            entered[j] = Math.min(t.reaching[j], Math.max(0, room[j]));
+        }
+        double[] spilled = s.ledger[Ledger.RUNOFF.ordinal()];
+        for (int m = 0; m < n; m++) {
+            spilled[m] += site.share[0] * (t.reaching[m] - entered[m])
+                    + site.share[1] * (t.reaching[n + m] - entered[n + m]);
+        }
+    }
+
+    void step() {
+        if (t.anyWater) {
+            System.arraycopy(t.entered, 0, t.column[0], 0, t.entered.length);
+            for (int i = 0; i < SeasonState.LAYERS; i++) {
+                fill(s.at(0, i), t.column[0]);
+            }
+        } else {
+            java.util.Arrays.fill(t.flux, 0);
+        }
+        System.arraycopy(s.water, 0, t.peak, 0, s.water.length);
+        drain();
+        carry();
         for (int i = 0; i < SeasonState.LAYERS; i++) {
             sideways(i);
         }
     }
 
-    private void enter(int c) {
-        double[] left = t.scratch;
-        double[] spilled = s.ledger[Ledger.RUNOFF.ordinal()];
-        double[] reaching = t.reaching[c];
-        double[] entered = t.entered[c];
-        double share = site.share[c];
-        for (int m = 0; m < left.length; m++) {
-            double room = site.drainMax[m];
-            for (int i = 0; i < SeasonState.LAYERS; i++) {
-                room += site.sat[i][m] - s.water[c * SeasonState.LAYERS + i][m];
+    /** Both columns of a layer: filled to saturation, the rest goes on. */
+    private void fill(int at, double[] left) {
+        double[] water = s.water;
+        double[] sat = site.sat;
+        double[] flux = t.flux;
+        double[] put = t.column[1];
+        for (int j = 0; j < left.length; j++) {
+            put[j] = Math.min(left[j], Math.max(0, sat[at + j] - water[at + j]));
+        }
+        for (int j = 0; j < left.length; j++) {
+            left[j] -= put[j];
+        }
+        for (int j = 0; j < left.length; j++) {
+            water[at + j] += put[j];
+        }
+        System.arraycopy(left, 0, flux, at, left.length);
+    }
+
+    private void drain() {
+        int n = s.members;
+        int last = s.at(0, SeasonState.LAYERS - 1);
+        double[] limit = t.column[0];
+        double[] out = t.column[1];
+        for (int m = 0; m < n; m++) {
+            limit[m] = site.drainMax[m] - t.flux[last + m];
+        }
+        for (int m = 0; m < n; m++) {
+            limit[n + m] = site.drainMax[m] - t.flux[last + n + m];
+        }
+        release(last, limit, out);
+        for (int at = last - 2 * n; at >= 0; at -= 2 * n) {
+            int below = at + 2 * n;
+            for (int j = 0; j < limit.length; j++) {
+                limit[j] = site.sat[below + j] - s.water[below + j];
             }
-            double q = Math.min(reaching[m], Math.max(0, room));
-            spilled[m] += share * (reaching[m] - q);
-            entered[m] = q;
-            left[m] = q;
-        }
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            fill(c * SeasonState.LAYERS + i, i, left);
-        }
-    }
-
-    private void fill(int k, int i, double[] left) {
-        double[] water = s.water[k];
-        double[] sat = site.sat[i];
-        double[] flux = t.flux[k];
-        double[] peak = t.peak[k];
-        for (int m = 0; m < left.length; m++) {
-            double put = Math.min(left[m], Math.max(0, sat[m] - water[m]));
-            double w = water[m] + put;
-            left[m] -= put;
-            water[m] = w;
-            peak[m] = w;
-            flux[m] = left[m];
-        }
-    }
-
-    private void drain(int c) {
-        int bottom = c * SeasonState.LAYERS + SeasonState.LAYERS - 1;
-        double[] through = t.flux[bottom];
-        double[] limit = t.scratch2;
-        for (int m = 0; m < limit.length; m++) {
-            limit[m] = site.drainMax[m] - through[m];
-        }
-        release(bottom, SeasonState.LAYERS - 1, limit, null);
-        for (int i = SeasonState.LAYERS - 2; i >= 0; i--) {
-            int k = c * SeasonState.LAYERS + i;
-            double[] below = s.water[k + 1];
-            double[] sat = site.sat[i + 1];
-            for (int m = 0; m < limit.length; m++) {
-                limit[m] = sat[m] - below[m];
-            }
-            release(k, i, limit, below);
-        }
-    }
-
-    private void release(int k, int i, double[] limit, double @org.jspecify.annotations.Nullable [] below) {
-        double[] water = s.water[k];
-        double[] fc = site.fc[i];
-        double[] kd = site.drainShare[i];
-        double[] flux = t.flux[k];
-        for (int m = 0; m < limit.length; m++) {
-            double x = Math.min(Math.max(0, water[m] - fc[m]) * kd[m], Math.max(0, limit[m]));
-            water[m] -= x;
-            flux[m] += x;
-            limit[m] = x;
-        }
-        if (below != null) {
-            for (int m = 0; m < limit.length; m++) {
-                below[m] += limit[m];
+            release(at, limit, out);
+            for (int j = 0; j < out.length; j++) {
+                s.water[below + j] += out[j];
             }
         }
     }
 
-    private void carry(int c) {
-        double[] nitrate = t.scratch;
-        double[] urea = t.scratch2;
-        double[] ammonium = t.scratch3;
-        java.util.Arrays.fill(nitrate, 0);
-        java.util.Arrays.fill(urea, 0);
-        java.util.Arrays.fill(ammonium, 0);
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            carry(c * SeasonState.LAYERS + i, i, nitrate, urea, ammonium);
+    private void release(int at, double[] limit, double[] out) {
+        double[] water = s.water;
+        double[] fc = site.fc;
+        double[] kd = site.drainShare;
+        double[] flux = t.flux;
+        for (int j = 0; j < out.length; j++) {
+            double over = Math.max(0, water[at + j] - fc[at + j]) * kd[at + j];
+            out[j] = Math.min(over, Math.max(0, limit[j]));
         }
-        double[] drained = s.ledger[Ledger.DRAINAGE.ordinal()];
-        double[] leached = s.ledger[Ledger.LEACHED.ordinal()];
-        double[] out = t.flux[c * SeasonState.LAYERS + SeasonState.LAYERS - 1];
-        double share = site.share[c];
-        for (int m = 0; m < out.length; m++) {
-            drained[m] += share * out[m];
-            leached[m] += share * (nitrate[m] + urea[m] + ammonium[m]);
+        for (int j = 0; j < out.length; j++) {
+            water[at + j] -= out[j];
+        }
+        for (int j = 0; j < out.length; j++) {
+            flux[at + j] += out[j];
         }
     }
 
-    private void carry(int k, int i, double[] nitrateIn, double[] ureaIn, double[] ammoniumIn) {
+    /** Nitrogen goes down with the water, layer by layer, so that what crosses several layers is carried on. */
+    private void carry() {
         double mixed = site.of(Parameter.SOLUTE_MIXED);
-        double sorbed = site.sorbed[i] * site.dz[i];
-        double[] water = s.water[k];
-        double[] flux = t.flux[k];
-        double[] no3 = s.nitrate[k];
-        double[] urea = s.urea[k];
-        double[] nh4 = s.ammonium[k];
-        for (int m = 0; m < flux.length; m++) {
-            double out = moved(flux[m], water[m], mixed);
-            double n = no3[m] + nitrateIn[m];
-            double u = urea[m] + ureaIn[m];
-            double a = nh4[m] + ammoniumIn[m];
-            double slow = out / (1 + sorbed / water[m]);
-            nitrateIn[m] = n * out;
-            ureaIn[m] = u * out;
-            ammoniumIn[m] = a * slow;
-            no3[m] = n - nitrateIn[m];
-            urea[m] = u - ureaIn[m];
-            nh4[m] = a - ammoniumIn[m];
+        double[] water = s.water;
+        double[] flux = t.flux;
+        double[] free = t.cell[0];
+        double[] slow = t.cell[1];
+        double[] sorbed = site.sorbed;
+        for (int n = 0; n < free.length; n++) {
+            free[n] = moved(flux[n], water[n], mixed);
+        }
+        for (int n = 0; n < free.length; n++) {
+            slow[n] = free[n] * water[n] / (water[n] + sorbed[n]);
+        }
+        double[] leaving = t.column[0];
+        carry(s.nitrate, free, leaving);
+        book(leaving);
+        if (s.anyUrea) {
+            carry(s.urea, free, leaving);
+            book(leaving);
+        }
+        carry(s.ammonium, slow, leaving);
+        book(leaving);
+        int n = s.members;
+        int last = s.at(0, SeasonState.LAYERS - 1);
+        double[] drained = s.ledger[Ledger.DRAINAGE.ordinal()];
+        for (int m = 0; m < n; m++) {
+            drained[m] += site.share[0] * flux[last + m] + site.share[1] * flux[last + n + m];
+        }
+    }
+
+    private static void carry(double[] pool, double[] share, double[] leaving) {
+        java.util.Arrays.fill(leaving, 0);
+        for (int at = 0; at < pool.length; at += leaving.length) {
+            for (int j = 0; j < leaving.length; j++) {
+                pool[at + j] += leaving[j];
+            }
+            for (int j = 0; j < leaving.length; j++) {
+                leaving[j] = pool[at + j] * share[at + j];
+            }
+            for (int j = 0; j < leaving.length; j++) {
+                pool[at + j] -= leaving[j];
+            }
+        }
+    }
+
+    private void book(double[] leaving) {
+        double[] leached = s.ledger[Ledger.LEACHED.ordinal()];
+        int n = s.members;
+        for (int m = 0; m < n; m++) {
+            leached[m] += site.share[0] * leaving[m] + site.share[1] * leaving[n + m];
         }
     }
 
     private void sideways(int i) {
-        int row = i;
-        int middle = SeasonState.LAYERS + i;
-        double rate = site.of(Parameter.LATERAL);
-        double mixed = site.of(Parameter.SOLUTE_MIXED);
+        int row = s.at(0, i);
+        int middle = s.at(1, i);
         double fR = site.share[0];
         double fM = site.share[1];
-        double pair = fR * fM / (fR + fM);
-        for (int m = 0; m < s.members; m++) {
-            double wR = s.water[row][m];
-            double wM = s.water[middle][m];
-            double wp = site.wp[i][m];
-            double wet = Lanes.clamp((0.5 * (wR + wM) - wp) / (site.fc[i][m] - wp), 0, 1);
-            double v = rate * wet * wet * wet * (wR - wM) * pair;
-            double sat = site.sat[i][m];
-            // Towards the middle when positive; the receiver's room is the limit.
-            double toMiddle = Math.min(Math.max(0, v), Math.max(0, sat - wM) * fM);
-            double toRow = Math.min(Math.max(0, -v), Math.max(0, sat - wR) * fR);
-            double shareOut = mixed * toMiddle / (fR * Math.max(1e-300, wR));
-            double shareIn = mixed * toRow / (fM * Math.max(1e-300, wM));
-            s.water[row][m] = wR + (toRow - toMiddle) / fR;
-            s.water[middle][m] = wM + (toMiddle - toRow) / fM;
-            exchange(s.nitrate[row], s.nitrate[middle], m, shareOut, shareIn, fR, fM);
-            exchange(s.urea[row], s.urea[middle], m, shareOut, shareIn, fR, fM);
+        double mixed = site.of(Parameter.SOLUTE_MIXED);
+        double[] water = s.water;
+        double[] sat = site.sat;
+        double[] v = t.member[0];
+        double[] toMiddle = t.member[1];
+        double[] toRow = t.member[2];
+        exchanged(row, middle, site.of(Parameter.LATERAL) * fR * fM / (fR + fM), v);
+        // Towards the middle when positive; the receiver's room is the limit.
+        for (int m = 0; m < v.length; m++) {
+            toMiddle[m] = Math.min(Math.max(0, v[m]), Math.max(0, sat[middle + m] - water[middle + m]) * fM);
+        }
+        for (int m = 0; m < v.length; m++) {
+            toRow[m] = Math.min(Math.max(0, -v[m]), Math.max(0, sat[row + m] - water[row + m]) * fR);
+        }
+        double[] shareOut = v;
+        double[] shareIn = t.member[3];
+        for (int m = 0; m < v.length; m++) {
+            shareOut[m] = mixed * toMiddle[m] / (fR * Math.max(1e-300, water[row + m]));
+        }
+        for (int m = 0; m < v.length; m++) {
+            shareIn[m] = mixed * toRow[m] / (fM * Math.max(1e-300, water[middle + m]));
+        }
+        for (int m = 0; m < v.length; m++) {
+            water[row + m] += (toRow[m] - toMiddle[m]) / fR;
+        }
+        for (int m = 0; m < v.length; m++) {
+            water[middle + m] += (toMiddle[m] - toRow[m]) / fM;
+        }
+        swap(s.nitrate, row, middle, shareOut, shareIn, toMiddle);
+        if (s.anyUrea) {
+            swap(s.urea, row, middle, shareOut, shareIn, toMiddle);
         }
     }
 
-    private static void exchange(
-            double[] row, double[] middle, int m, double shareOut, double shareIn, double fR, double fM) {
-        double out = row[m] * shareOut * fR;
-        double in = middle[m] * shareIn * fM;
-        row[m] += (in - out) / fR;
-        middle[m] += (out - in) / fM;
+    /** Water that would go from row to middle [mm of field]; the mean of the two columns sets the pace. */
+    private void exchanged(int row, int middle, double rate, double[] v) {
+        double[] water = s.water;
+        double[] wp = site.wp;
+        double[] perRange = site.perRange;
+        for (int m = 0; m < v.length; m++) {
+            double mean = 0.5 * (water[row + m] + water[middle + m]);
+            double wet = Lanes.clamp((mean - wp[row + m]) * perRange[row + m], 0, 1);
+            v[m] = rate * wet * wet * wet * (water[row + m] - water[middle + m]);
+        }
+    }
+
+    private void swap(double[] pool, int row, int middle, double[] shareOut, double[] shareIn, double[] net) {
+        double fR = site.share[0];
+        double fM = site.share[1];
+        for (int m = 0; m < net.length; m++) {
+            net[m] = pool[row + m] * shareOut[m] * fR - pool[middle + m] * shareIn[m] * fM;
+        }
+        for (int m = 0; m < net.length; m++) {
+            pool[row + m] -= net[m] / fR;
+        }
+        for (int m = 0; m < net.length; m++) {
+            pool[middle + m] += net[m] / fM;
+        }
     }
 }

@@ -63,35 +63,23 @@ final class SurfaceNitrogen {
         }
         double scale = site.of(Parameter.WASH_IN);
         for (int c = 0; c < 2; c++) {
-            int top = c * SeasonState.LAYERS;
             for (int p = 0; p < SeasonState.POOLS; p++) {
                 SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
-                if (!pool.used) {
-                    continue;
-                }
-                for (int m = 0; m < s.members; m++) {
-                    double entered = Math.min(t.reaching[c][m], roomFor(c, m));
-                    move(pool, top, m, entered > 0 ? washedIn(entered, scale) : 0);
+                for (int m = 0; pool.used && m < s.members; m++) {
+                    double entered = t.entered[c * s.members + m];
+                    move(pool, s.at(c, 0) + m, m, entered > 0 ? washedIn(entered, scale) : 0);
                 }
             }
         }
     }
 
-    private double roomFor(int c, int m) {
-        double room = site.drainMax[m];
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            room += site.sat[i][m] - s.water[c * SeasonState.LAYERS + i][m];
-        }
-        return Math.max(0, room);
-    }
-
-    private void move(SurfacePool pool, int top, int m, double w) {
+    private void move(SurfacePool pool, int cell, int m, double w) {
         double a = w * (pool.ammonium[m] + pool.alkaline[m]);
-        s.urea[top][m] += w * pool.urea[m];
-        s.ammonium[top][m] += a;
-        s.nitrate[top][m] += w * pool.nitrate[m];
+        s.urea[cell] += w * pool.urea[m];
+        s.ammonium[cell] += a;
+        s.nitrate[cell] += w * pool.nitrate[m];
         if (pool.nitrificationInhibitor[m] > 0) {
-            s.guarded[top][m] += a;
+            s.guarded[cell] += a;
         }
         pool.urea[m] *= 1 - w;
         pool.alkaline[m] *= 1 - w;
@@ -111,7 +99,6 @@ final class SurfaceNitrogen {
     }
 
     private void transform(int c, SurfacePool pool) {
-        int top = c * SeasonState.LAYERS;
         double soil = soilFactor(
                 site.setup.soil().ph().get(0), site.setup.soil().cec_cmolKg().get(0));
         boolean any = false;
@@ -124,7 +111,7 @@ final class SurfaceNitrogen {
             pool.age[m] += 1;
             total = pool.urea[m] + pool.alkaline[m] + pool.ammonium[m] + pool.nitrate[m];
             if (total < GONE_KGHA) {
-                move(pool, top, m, 1);
+                move(pool, s.at(c, 0) + m, m, 1);
             } else {
                 any = true;
             }
@@ -133,14 +120,14 @@ final class SurfaceNitrogen {
     }
 
     private void react(int c, SurfacePool pool, int m, double soil) {
-        int top = c * SeasonState.LAYERS;
-        double half = 0.5 * site.wp[0][m];
-        double moist = Lanes.clamp((s.water[top][m] - half) / (site.fc[0][m] - half), .1, 1);
-        moist = t.entered[c][m] > 0 ? Math.max(.8, moist) : moist;
+        int cell = s.at(c, 0) + m;
+        double half = 0.5 * site.wp[cell];
+        double moist = Lanes.clamp((s.water[cell] - half) / (site.fc[cell] - half), .1, 1);
+        moist = t.entered[c * s.members + m] > 0 ? Math.max(.8, moist) : moist;
         double cover = s.soilCover[m];
         double kh = hydrolysis(
                 site.of(Parameter.UREA_SURFACE),
-                t.warmth2[0][m],
+                t.warmth2[cell],
                 moist,
                 pool.band[m],
                 cover,
@@ -151,21 +138,21 @@ final class SurfaceNitrogen {
         double hydrolysed = gone * kh / Math.max(1e-300, kh + kdif);
         pool.urea[m] -= gone;
         pool.alkaline[m] += hydrolysed;
-        s.urea[top][m] += gone - hydrolysed;
+        s.urea[cell] += gone - hydrolysed;
         double kv = volatilisation(
-                site.lane(Parameter.AMMONIA_LOSS)[m], pool.age[m], s.soilTemperature[0][m], soil, cover, pool.band[m]);
-        double kf = s.soilTemperature[0][m] > 0 ? site.of(Parameter.AMMONIA_FIXED) : 0;
+                site.lane(Parameter.AMMONIA_LOSS)[m], pool.age[m], s.soilTemperature[m], soil, cover, pool.band[m]);
+        double kf = s.soilTemperature[m] > 0 ? site.of(Parameter.AMMONIA_FIXED) : 0;
         double left = pool.alkaline[m] * Lanes.lost(kv + kf);
         double lost = left * kv / Math.max(1e-300, kv + kf);
         pool.alkaline[m] -= left;
-        s.ammonium[top][m] += left - lost;
+        s.ammonium[cell] += left - lost;
         s.ledger[Ledger.VOLATILISED.ordinal()][m] += site.share[c] * lost;
         if (pool.nitrificationInhibitor[m] > 0) {
-            s.guarded[top][m] += left - lost;
+            s.guarded[cell] += left - lost;
         }
         double slowed = pool.nitrificationInhibitor[m] > 0 ? SoilNitrogen.inhibition(s.guardHeat[m]) : 1;
         double nitrified =
-                pool.ammonium[m] * Lanes.lost(site.of(Parameter.SURFACE_NITRIFY) * t.warmth22[0][m] * moist * slowed);
+                pool.ammonium[m] * Lanes.lost(site.of(Parameter.SURFACE_NITRIFY) * t.warmth22[cell] * moist * slowed);
         pool.ammonium[m] -= nitrified;
         pool.nitrate[m] += nitrified;
     }

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
-/** What one day hands from phase to phase; nothing here outlives the day. Lanes by member, cells as in SeasonState. */
+/**
+ * What one day hands from phase to phase; nothing here outlives the day. Lanes by member, by column and member, or by
+ * cell and member in the order of SeasonState.
+ */
 final class Today {
     final double[] tmax;
     final double[] tmin;
@@ -10,33 +13,36 @@ final class Today {
     final double[] solar;
     final double[] et0;
     final double[] dew;
-    /** Rain, irrigation [mm]. */
+    /** Rain and irrigation [mm]. */
     final double[] given;
 
     final double[] wetLeaves;
     final double[] nni;
     final double[] transpirable;
     final double[] growth;
-    /** Water reaching the ground by column, and what of it went in [mm of column]. */
-    final double[][] reaching;
-
-    final double[][] entered;
-    /** Water leaving each layer downward [mm of column]. */
-    final double[][] flux;
+    // by column: water reaching the ground, and what of it went in [mm of column]
+    final double[] reaching;
+    final double[] entered;
+    // by cell
+    /** Water leaving the cell downward [mm of column]. */
+    final double[] flux;
     /** Wettest state of the day [mm]. */
-    final double[][] peak;
+    final double[] peak;
 
-    final double[][] warmth2;
-    final double[][] warmth22;
-    final double[][] roots;
-    final double[][] drawn;
-    final double[][] supplyNitrate;
-    final double[][] supplyAmmonium;
-    final double[] scratch;
-    final double[] scratch2;
-    final double[] scratch3;
-    final double[] scratch4;
+    final double[] warmth2;
+    final double[] warmth22;
+    final double[] moist;
+    final double[] roots;
+    final double[] drawn;
+    final double[] fromNitrate;
+    final double[] fromAmmonium;
+    // work space, of any phase, by member, by column, by cell
+    final double[][] member = new double[4][];
+    final double[][] column = new double[4][];
+    final double[][] cell = new double[3][];
     boolean anyWater;
+    /** Whether any member has come up. */
+    boolean anyUp;
 
     Today(int members) {
         tmax = new double[members];
@@ -51,19 +57,24 @@ final class Today {
         nni = new double[members];
         transpirable = new double[members];
         growth = new double[members];
-        reaching = new double[2][members];
-        entered = new double[2][members];
-        flux = new double[SeasonState.CELLS][members];
-        peak = new double[SeasonState.CELLS][members];
-        warmth2 = new double[SeasonState.LAYERS][members];
-        warmth22 = new double[SeasonState.LAYERS][members];
-        roots = new double[SeasonState.CELLS][members];
-        drawn = new double[SeasonState.CELLS][members];
-        supplyNitrate = new double[SeasonState.CELLS][members];
-        supplyAmmonium = new double[SeasonState.CELLS][members];
-        scratch = new double[members];
-        scratch2 = new double[members];
-        scratch3 = new double[members];
-        scratch4 = new double[members];
+        reaching = new double[2 * members];
+        entered = new double[2 * members];
+        int cells = SeasonState.CELLS * members;
+        flux = new double[cells];
+        peak = new double[cells];
+        warmth2 = new double[cells];
+        warmth22 = new double[cells];
+        moist = new double[cells];
+        roots = new double[cells];
+        drawn = new double[cells];
+        fromNitrate = new double[cells];
+        fromAmmonium = new double[cells];
+        for (int k = 0; k < member.length; k++) {
+            member[k] = new double[members];
+            column[k] = new double[2 * members];
+        }
+        for (int k = 0; k < cell.length; k++) {
+            cell[k] = new double[cells];
+        }
     }
 }
