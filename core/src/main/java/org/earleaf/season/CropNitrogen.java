@@ -106,9 +106,7 @@ final class CropNitrogen {
         for (int m = 0; m < part.length; m++) {
             s.critical[m] = critical_kgHa(s.shoot[m]);
             double gap = luxury * s.critical[m] - s.shootN[m];
-            double d = s.rep[m] >= 0.97 || s.killed[m] > 0
-                    ? 0
-                    : Math.max(0, Math.min(most, gap)) / (1 - rootShare[m]);
+            double d = s.rep[m] >= 0.97 || s.killed[m] > 0 ? 0 : Math.max(0, Math.min(most, gap)) / (1 - rootShare[m]);
             demand[m] = d;
             part[m] = supply[m] > 0 ? Math.min(1, d / supply[m]) : 0;
         }

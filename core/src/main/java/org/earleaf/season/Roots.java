@@ -52,6 +52,16 @@ final class Roots {
     }
 
     void step() {
+        if (t.anyUp) {
+            grow();
+        }
+        // Wet days count before anything has come up, too: a flood does not begin with emergence.
+        if (site.of(Parameter.WATERLOGGING) > 0) {
+            waterlogged();
+        }
+    }
+
+    private void grow() {
         double[] length = t.member[0];
         double[] below = t.member[1];
         double[] spread = t.member[2];
@@ -63,9 +73,6 @@ final class Roots {
         double[] active = t.roots;
         for (int n = 0; n < active.length; n++) {
             active[n] = Lanes.lost(density[n]);
-        }
-        if (site.of(Parameter.WATERLOGGING) > 0) {
-            waterlogged();
         }
     }
 

@@ -6,7 +6,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.Collections;
 import java.util.List;
 import org.earleaf.season.SeasonState.Ledger;
-import org.earleaf.season.SeasonState.SurfacePool;
 import org.earleaf.units.EarleafException;
 import org.earleaf.weather.Forcing;
 
@@ -150,9 +149,7 @@ public final class SeasonRun {
         standingWater();
         phenology.step(day);
         temperature.step();
-        if (today.anyUp) {
-            roots.step();
-        }
+        roots.step();
         rainfall.step();
         flow.enter();
         surface.wash();
@@ -328,7 +325,12 @@ public final class SeasonRun {
     }
 
     double ledger(Ledger line, int m) {
-        return s.ledger[line.ordinal()][m];
+        return switch (line) {
+            case MINERALISED -> balance.field(s.mineralised, m);
+            case TAKEN_BACK -> balance.field(s.takenBack, m);
+            case DENITRIFIED -> balance.field(s.denitrified, m);
+            default -> s.ledger[line.ordinal()][m];
+        };
     }
 
     /** Water in the soil [mm of field]. */

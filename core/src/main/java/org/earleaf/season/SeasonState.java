@@ -105,6 +105,10 @@ final class SeasonState {
         FERTILISED,
         DEPOSITED,
         ASSIMILATED,
+        /** These three are kept by cell. */
+        MINERALISED,
+        TAKEN_BACK,
+        DENITRIFIED,
         RESIDUE_TAKEN,
         RESIDUE_RELEASED,
         LEACHED,
@@ -216,6 +220,10 @@ final class SeasonState {
         final double[] nitrificationInhibitor = lane();
         /** Whether any member has anything here. */
         boolean used;
+    }
+
+    List<double[]> carried() {
+        return carried;
     }
 
     /** Takes over members of another state, lane by lane. */

@@ -66,8 +66,8 @@ final class SoilWaterFlow {
         }
         double[] spilled = s.ledger[Ledger.RUNOFF.ordinal()];
         for (int m = 0; m < n; m++) {
-            spilled[m] += site.share[0] * (t.reaching[m] - entered[m])
-                    + site.share[1] * (t.reaching[n + m] - entered[n + m]);
+            spilled[m] +=
+                    site.share[0] * (t.reaching[m] - entered[m]) + site.share[1] * (t.reaching[n + m] - entered[n + m]);
         }
     }
 

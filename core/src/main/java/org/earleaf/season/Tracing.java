@@ -65,13 +65,13 @@ final class Tracing {
 
     static double of(SeasonRun run, int m, Cell what, int column, int layer) {
         SeasonState s = run.state();
-        int k = column * SeasonState.LAYERS + layer;
+        int cell = s.at(column, layer) + m;
         return switch (what) {
-            case WATER -> s.water[k][m];
-            case NITRATE -> s.nitrate[k][m];
-            case AMMONIUM -> s.ammonium[k][m];
-            case UREA -> s.urea[k][m];
-            case ROOTS -> run.today().roots[k][m];
+            case WATER -> s.water[cell];
+            case NITRATE -> s.nitrate[cell];
+            case AMMONIUM -> s.ammonium[cell];
+            case UREA -> s.urea[cell];
+            case ROOTS -> run.today().roots[cell];
         };
     }
 }

@@ -23,7 +23,7 @@ class CropNitrogenTest {
     /** One cell: nitrate 40, roots full, water 90 mm between 40 and 110, 3 mm drawn, 2 kg a ppm. */
     @Test
     void a_wet_cell_gives_by_diffusion_and_by_mass_flow() {
-        double fw = CropNitrogen.moistureForUptake(90, 40, 110);
+        double fw = CropNitrogen.moistureForUptake(90, 40, 1.0 / 70);
         assertThat(fw).isEqualTo(1);
         double taken = CropNitrogen.nitrateSupply(40, .5 * 2, .12, 1, fw, 3, 90);
         assertThat(taken).isCloseTo(6.01, within(.01));

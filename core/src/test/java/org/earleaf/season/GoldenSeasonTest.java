@@ -38,7 +38,7 @@ class GoldenSeasonTest {
     private static double nitrate(SeasonRun run) {
         double sum = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            sum += run.site().share[k / SeasonState.LAYERS] * run.state().nitrate[k][0];
+            sum += run.site().share[k & 1] * run.state().nitrate[k];
         }
         return sum;
     }
@@ -93,8 +93,8 @@ class GoldenSeasonTest {
         double ammonium = 0;
         double organic = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            ammonium += run.site().share[k / SeasonState.LAYERS] * run.state().ammonium[k][0];
-            organic += run.site().share[k / SeasonState.LAYERS] * run.state().organic[k][0];
+            ammonium += run.site().share[k & 1] * run.state().ammonium[k];
+            organic += run.site().share[k & 1] * run.state().organic[k];
         }
         near(run.water_mm(0), 492.6, .1, "water to 5 ft");
         near(nitrate(run), 54.8, .1, "nitrate");
@@ -224,8 +224,8 @@ class GoldenSeasonTest {
         near(t.nni[0], 1.171, 2, "nutrition index");
         near(s.rootDepth[0], 894.8, 2, "root depth");
         assertThat(Roots.middleSpread(s.collars[0])).isEqualTo(1);
-        near(s.soilTemperature[0][0], 23.9, 2, "soil, layer 1");
-        near(s.soilTemperature[2][0], 23.7, 2, "soil, layer 3");
+        near(s.soilTemperature[0], 23.9, 2, "soil, layer 1");
+        near(s.soilTemperature[2], 23.7, 2, "soil, layer 3");
         near(Growth.absorbed_MJm2(t.solar[0], s.lai[0], .55), 6.302, 2, "light");
         near(t.growth[0], 220.6, 2, "growth");
         near(run.ledger(Ledger.DEMAND_TODAY, 0), 6.80, 2, "demand");
@@ -245,8 +245,8 @@ class GoldenSeasonTest {
         assertThat(run.ledger(Ledger.RUNOFF, 0) - morning.ledger(Ledger.RUNOFF, 0))
                 .isCloseTo(0, within(1e-9));
         near(Rainfall.stemShare(14, s.lai[0]), .4735, 2, "share down the stems");
-        near(t.reaching[0][0], 25.64, 2, "into the row");
-        near(t.reaching[1][0], 6.93, 2, "into the middle");
+        near(t.reaching[0], 25.64, 2, "into the row");
+        near(t.reaching[1], 6.93, 2, "into the middle");
         double kcb = Evapotranspiration.basal(s.lai[0], 1.15, .7);
         near(t.et0[0], 3.893, 2, "reference");
         near(kcb, 1.095, 2, "basal coefficient");
@@ -261,11 +261,11 @@ class GoldenSeasonTest {
         double held = 0;
         double room = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            int i = k % SeasonState.LAYERS;
+            int i = k / 2;
             if (i < 3) {
-                double share = run.site().share[k / SeasonState.LAYERS];
-                held += share * (run.state().water[k][0] - run.site().wp[i][0]);
-                room += share * (run.site().fc[i][0] - run.site().wp[i][0]);
+                double share = run.site().share[k & 1];
+                held += share * (run.state().water[k] - run.site().wp[k]);
+                room += share * (run.site().fc[k] - run.site().wp[k]);
             }
         }
         return held / room;
@@ -275,8 +275,8 @@ class GoldenSeasonTest {
     private static double supply(SeasonRun run) {
         double sum = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            double above = run.state().water[k][0] + run.today().drawn[k][0] - run.site().wp[k % 6][0];
-            sum += run.site().share[k / 6] * .10 * run.today().roots[k][0] * Math.max(0, above);
+            double above = run.state().water[k] + run.today().drawn[k] - run.site().wp[k];
+            sum += run.site().share[k & 1] * .10 * run.today().roots[k] * Math.max(0, above);
         }
         return sum;
     }
@@ -293,9 +293,9 @@ class GoldenSeasonTest {
         cells(run.state().ammonium, 0, new double[] {1.9, 4.5, 4.95, 6.1, 5.3, 10.35}, .05, "ammonium, row");
     }
 
-    private static void cells(double[][] lanes, int column, double[] expected, double halfDigit, String what) {
+    private static void cells(double[] lanes, int column, double[] expected, double halfDigit, String what) {
         for (int i = 0; i < SeasonState.LAYERS; i++) {
-            assertThat(lanes[column * SeasonState.LAYERS + i][0])
+            assertThat(lanes[2 * i + column])
                     .as("%s, layer %d", what, i + 1)
                     .isCloseTo(expected[i], within(Math.max(.02 * expected[i], halfDigit)));
         }

@@ -111,7 +111,7 @@ class InvariantsTest {
             nothingBackwards();
             nothingTakenThatIsNotThere();
             // Asked of the day's flux itself: a trickle can vanish in the rounding of the sum.
-            if (run.today().flux[BOTTOM][0] == 0 && run.today().flux[SeasonState.LAYERS + BOTTOM][0] == 0) {
+            if (run.today().flux[2 * BOTTOM] == 0 && run.today().flux[2 * BOTTOM + 1] == 0) {
                 holds(today(Ledger.LEACHED) == 0, "no leaching without drainage");
             }
         }
@@ -120,8 +120,7 @@ class InvariantsTest {
             List<double[]> exceptions = List.of(
                     s.emergenceDay, s.silkDay, s.blackLayerDay, s.shortDay, s.ledger[Ledger.TABLE_WATER.ordinal()]);
             for (double[] lane : s.carried()) {
-                boolean free = exceptions.contains(lane)
-                        || java.util.Arrays.asList(s.soilTemperature).contains(lane);
+                boolean free = exceptions.contains(lane) || lane == s.soilTemperature;
                 holds(Double.isFinite(lane[0]), "a number", lane[0]);
                 holds(
                         free || lane[0] >= 0,
@@ -129,8 +128,8 @@ class InvariantsTest {
                         lane[0]);
             }
             for (int k = 0; k < SeasonState.CELLS; k++) {
-                double full = run.site().sat[k % SeasonState.LAYERS][0];
-                holds(s.water[k][0] <= full + 1e-9, "water within saturation", s.water[k][0], full);
+                double full = run.site().sat[k];
+                holds(s.water[k] <= full + 1e-9, "water within saturation", s.water[k], full);
             }
             for (Ledger line : SUMS) {
                 holds(today(line) >= 0, "no flux below zero: " + line, today(line));
@@ -150,11 +149,11 @@ class InvariantsTest {
             double drawn = 0;
             double supply = 0;
             for (int k = 0; k < SeasonState.CELLS; k++) {
-                double before = s.water[k][0] + run.today().drawn[k][0];
-                double above = Math.max(0, before - run.site().wp[k % SeasonState.LAYERS][0]);
-                double share = run.site().share[k / SeasonState.LAYERS];
-                drawn += share * run.today().drawn[k][0];
-                supply += share * run.site().of(Parameter.WATER_UPTAKE) * run.today().roots[k][0] * above;
+                double before = s.water[k] + run.today().drawn[k];
+                double above = Math.max(0, before - run.site().wp[k]);
+                double share = run.site().share[k & 1];
+                drawn += share * run.today().drawn[k];
+                supply += share * run.site().of(Parameter.WATER_UPTAKE) * run.today().roots[k] * above;
             }
             holds(transpired <= run.today().transpirable[0] + 1e-9, "transpiration within demand");
             holds(transpired <= supply + 1e-9, "transpiration within supply", transpired, supply);
@@ -180,11 +179,10 @@ class InvariantsTest {
             holds(grain >= 0 && grain <= .62 * run.shoot_kgHa(0) + 1e-9, "grain within the crop", grain);
         }
 
-        private double field(double[][] cells) {
+        private double field(double[] cells) {
             double sum = 0;
-            int layers = cells.length / 2;
             for (int k = 0; k < cells.length; k++) {
-                sum += run.site().share[k / layers] * cells[k][0];
+                sum += run.site().share[k & 1] * cells[k];
             }
             return sum;
         }
@@ -195,7 +193,7 @@ class InvariantsTest {
 
         private double nitrogen() {
             double sum = s.shootN[0] + s.rootN[0] + field(s.residueN) + field(s.microbes);
-            for (double[][] pool : List.of(s.nitrate, s.ammonium, s.urea, s.organic, s.manure)) {
+            for (double[] pool : List.of(s.nitrate, s.ammonium, s.urea, s.organic, s.manure)) {
                 sum += field(pool);
             }
             for (int p = 0; p < s.pools.length; p++) {

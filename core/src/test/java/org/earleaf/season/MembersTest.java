@@ -43,7 +43,10 @@ class MembersTest {
 
     /** Everything member {@code m} carries. */
     private static double[] carried(SeasonRun run, int m) {
-        return run.state().carried().stream().mapToDouble(lane -> lane[m]).toArray();
+        return run.state().carried().stream()
+                .flatMapToDouble(lane -> java.util.stream.IntStream.range(0, lane.length / run.members())
+                        .mapToDouble(block -> lane[block * run.members() + m]))
+                .toArray();
     }
 
     @Test

@@ -58,7 +58,7 @@ class RainfallTest {
         SeasonRun run = SyntheticSeason.zone().until(200, SyntheticSeason.weather(j -> j == 199 ? 20 : 3, 0));
         Today t = run.today();
         double in = t.given[0] - t.wetLeaves[0];
-        double columns = t.reaching[0][0] / 3 + t.reaching[1][0] * 2 / 3;
+        double columns = t.reaching[0] / 3 + t.reaching[1] * 2 / 3;
         assertThat(columns).isLessThanOrEqualTo(in + 1e-9).isGreaterThan(in - 6);
     }
 }

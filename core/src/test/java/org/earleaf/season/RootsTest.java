@@ -42,8 +42,8 @@ class RootsTest {
         SeasonRun run = SyntheticSeason.zone().until(190, SyntheticSeason.weather());
         double length = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            double density = -Math.log(1 - run.today().roots[k][0]) * .25;
-            length += run.site().share[k / 6] * density * run.site().dz[k % 6] / 10;
+            double density = -Math.log(1 - run.today().roots[k]) * .25;
+            length += run.site().share[k & 1] * density * run.site().dz[k / 2] / 10;
         }
         double v = run.state().collars[0] / run.site().tassel[0];
         assertThat(length).isCloseTo(120 * Math.pow(v, 1.5), within(1e-3 * length));

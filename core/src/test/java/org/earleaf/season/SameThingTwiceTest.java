@@ -26,7 +26,9 @@ class SameThingTwiceTest {
 
     private static void sameState(SeasonRun a, SeasonRun b, String what) {
         for (int k = 0; k < a.state().carried().size(); k++) {
-            same(a.state().carried().get(k)[0], b.state().carried().get(k)[0], what + ", array " + k);
+            for (int n = 0; n < a.state().carried().get(k).length; n++) {
+                same(a.state().carried().get(k)[n], b.state().carried().get(k)[n], what + ", array " + k);
+            }
         }
     }
 
@@ -71,12 +73,12 @@ class SameThingTwiceTest {
             wide.step(d);
             for (int k = 0; k < SeasonState.LAYERS; k++) {
                 for (EqualColumns field : List.of(narrow, wide)) {
-                    for (double[][] cells : field.cells()) {
-                        same(cells[k][0], cells[SeasonState.LAYERS + k][0], "day " + d + ", layer " + k);
+                    for (double[] cells : field.cells()) {
+                        same(cells[2 * k], cells[2 * k + 1], "day " + d + ", layer " + k);
                     }
                 }
                 for (int c = 0; c < narrow.cells().size(); c++) {
-                    same(narrow.cells().get(c)[k][0], wide.cells().get(c)[k][0], "day " + d + ", layer " + k);
+                    same(narrow.cells().get(c)[2 * k], wide.cells().get(c)[2 * k], "day " + d + ", layer " + k);
                 }
             }
             same(narrow.state.shoot[0], wide.state.shoot[0], "shoot");
@@ -129,7 +131,7 @@ class SameThingTwiceTest {
             return weather.days();
         }
 
-        List<double[][]> cells() {
+        List<double[]> cells() {
             return List.of(state.water, state.nitrate, state.ammonium, state.urea, state.organic);
         }
 
@@ -148,13 +150,14 @@ class SameThingTwiceTest {
             roots.step();
             for (int i = 0; i < SeasonState.LAYERS; i++) {
                 double reach = (state.rootDepth[0] - org.earleaf.soil.SoilProfile.top_mm(i)) / site.dz[i];
-                today.roots[i][0] = Lanes.clamp(reach, 0, 1);
-                today.roots[SeasonState.LAYERS + i][0] = today.roots[i][0];
+                today.roots[2 * i] = Lanes.clamp(reach, 0, 1);
+                today.roots[2 * i + 1] = today.roots[2 * i];
             }
             rainfall.step();
-            double mean = site.share[0] * today.reaching[0][0] + site.share[1] * today.reaching[1][0];
-            today.reaching[0][0] = mean;
-            today.reaching[1][0] = mean;
+            double mean = site.share[0] * today.reaching[0] + site.share[1] * today.reaching[1];
+            today.reaching[0] = mean;
+            today.reaching[1] = mean;
+            flow.enter();
             surface.wash();
             flow.step();
             surface.transform();
@@ -205,15 +208,15 @@ class SameThingTwiceTest {
         SeasonState s = run.state();
         double[] sum = new double[7];
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            double share = run.site().share[k / SeasonState.LAYERS];
-            sum[0] += share * s.urea[k][0];
-            sum[2] += share * s.ammonium[k][0];
-            sum[3] += share * s.nitrate[k][0];
-            sum[4] += share * s.organic[k][0];
+            double share = run.site().share[k & 1];
+            sum[0] += share * s.urea[k];
+            sum[2] += share * s.ammonium[k];
+            sum[3] += share * s.nitrate[k];
+            sum[4] += share * s.organic[k];
         }
         for (int c = 0; c < 2; c++) {
-            sum[5] += run.site().share[c] * s.residueN[c][0];
-            sum[6] += run.site().share[c] * s.microbes[c][0];
+            sum[5] += run.site().share[c] * s.residueN[c];
+            sum[6] += run.site().share[c] * s.microbes[c];
         }
         for (int p = 0; p < s.pools.length; p++) {
             double share = run.site().share[p / SeasonState.POOLS];
@@ -267,8 +270,8 @@ class SameThingTwiceTest {
     private static double column(SeasonRun run, int c) {
         double sum = run.balance().surface_kgHa(c, 0);
         for (int i = 0; i < SeasonState.LAYERS; i++) {
-            int k = c * SeasonState.LAYERS + i;
-            sum += run.state().nitrate[k][0] + run.state().ammonium[k][0] + run.state().urea[k][0];
+            int k = run.state().at(c, i);
+            sum += run.state().nitrate[k] + run.state().ammonium[k] + run.state().urea[k];
         }
         return sum;
     }

@@ -12,7 +12,7 @@ class SoilNitrogenTest {
     private static final double[] SILT_LOAM = {.110, .305, .479};
 
     private static double fw(double theta, double[] soil) {
-        return SoilNitrogen.moisture(theta, soil[0], soil[1], soil[2]);
+        return SoilNitrogen.moisture(theta, soil[0], 1 / soil[0], 1 / (soil[1] - soil[0]), 1 / soil[2]);
     }
 
     @Test

@@ -21,9 +21,9 @@ class SoilTemperatureTest {
     @Test
     void deep_layers_lag_behind_the_air() {
         SeasonRun run = SyntheticSeason.zone().until(180, SyntheticSeason.weather());
-        double[][] t = run.state().soilTemperature;
+        double[] t = run.state().soilTemperature;
         for (int i = 1; i < 6; i++) {
-            assertThat(t[i][0]).isLessThan(t[i - 1][0]);
+            assertThat(t[i]).isLessThan(t[i - 1]);
         }
     }
 }

@@ -32,8 +32,8 @@ class SoilWaterFlowTest {
     void a_flood_fills_the_profile_and_no_further() {
         SeasonRun run = SyntheticSeason.zone().until(125, SyntheticSeason.weather(j -> 150, 0));
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            double sat = run.site().sat[k % SeasonState.LAYERS][0];
-            assertThat(run.state().water[k][0]).isLessThanOrEqualTo(sat + 1e-9);
+            double sat = run.site().sat[k];
+            assertThat(run.state().water[k]).isLessThanOrEqualTo(sat + 1e-9);
         }
         assertThat(run.ledger(SeasonState.Ledger.RUNOFF, 0)).isGreaterThan(300);
         assertThat(run.waterRemainder_mm(0)).isCloseTo(0, within(1e-9));
