@@ -3,7 +3,8 @@ package org.earleaf.app;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.BindException;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -16,7 +17,6 @@ import org.earleaf.farm.Farm;
 import org.earleaf.units.EarleafException;
 import org.earleaf.weather.WeatherDay;
 import org.jspecify.annotations.Nullable;
-import org.springframework.boot.web.server.PortInUseException;
 
 /** The pages over one store, from start to interrupt. Nothing of the server is loaded before {@link #start}. */
 public final class Serving implements AutoCloseable {
@@ -65,26 +65,24 @@ public final class Serving implements AutoCloseable {
     /** Starts the pages and says where they are. */
     public String start(String address, int port) {
         Runtime.getRuntime().addShutdownHook(new Thread(this::close, "earleaf-stop"));
-        WebServer started = open(address, port);
+        refuseTaken(address, port);
+        WebServer started = WebServer.start(days, new StoredNotebook(store, lasting), address, port);
         server = started;
         String host = address.equals("0.0.0.0") || address.equals("::") ? "localhost" : address;
         return "Earleaf is at http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + started.port() + "/";
     }
 
-    private WebServer open(String address, int port) {
-        try {
-            return WebServer.start(days, new StoredNotebook(store, lasting), address, port);
-        } catch (RuntimeException e) {
-            for (Throwable at = e; at != null; at = at.getCause()) {
-                if (at instanceof PortInUseException || at instanceof BindException) {
-                    throw EarleafException.of(
-                            "--port",
-                            address + ", port " + port + ", which cannot be listened on",
-                            "a free port of this machine",
-                            "Name another with --port, or 0 for any.");
-                }
-            }
-            throw e;
+    /** The server itself would say it in forty lines. */
+    private static void refuseTaken(String address, int port) {
+        try (ServerSocket probe = new ServerSocket()) {
+            probe.setReuseAddress(true);
+            probe.bind(new InetSocketAddress(address, port));
+        } catch (IOException | IllegalArgumentException e) {
+            throw EarleafException.of(
+                    "--port",
+                    address + ", port " + port + ", which cannot be listened on (" + e.getMessage() + ")",
+                    "an address and a free port of this machine",
+                    "Name another with --port, or 0 for any.");
         }
     }
 

@@ -44,9 +44,11 @@ public final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         FarmSource.refuseFolder(common, "demo");
-        try (DemoFarm demo = DemoFarm.unpack();
-                Serving serving = Serving.onTrial(wiring, demo.folder(), Optional.of(on(demo.folder())))) {
-            Brief brief = serving.today().brief();
+        try (Serving serving = trial()) {
+            Brief brief;
+            try (Progress progress = Progress.of(spec, "Working out the fields")) {
+                brief = serving.today().brief();
+            }
             Printed.print(
                     spec,
                     common.isJson()
@@ -61,6 +63,13 @@ public final class DemoCommand implements Callable<Integer> {
             }
         }
         return Faults.DONE;
+    }
+
+    /** The demo's folder is needed no longer than it takes to read it. */
+    private Serving trial() {
+        try (DemoFarm demo = DemoFarm.unpack()) {
+            return Serving.onTrial(wiring, demo.folder(), Optional.of(on(demo.folder())));
+        }
     }
 
     /** Late June of the last year of weather: there is always work to show. */

@@ -48,7 +48,11 @@ public final class FieldCommand implements Callable<Integer> {
     public Integer call() {
         FarmDay day = FarmSource.day(wiring, common, hindsight);
         List<Zone> zones = zones(day);
-        Printed.print(spec, common.isJson() ? json(day, zones) : text(day, zones));
+        String answer;
+        try (Progress progress = Progress.of(spec, "Working out the field")) {
+            answer = common.isJson() ? json(day, zones) : text(day, zones);
+        }
+        Printed.print(spec, answer);
         return Faults.DONE;
     }
 

@@ -51,7 +51,7 @@ final class FieldText {
 
     private void soil() {
         String n = Measure.NITROGEN.unit(say.metric());
-        page.head("The soil, nitrogen in " + n + " of field and water in " + Measure.WATER.unit(say.metric()));
+        page.head("The soil: nitrogen (" + n + " of field) and water (" + Measure.WATER.unit(say.metric()) + ")");
         page.row(ROW, "Depth, " + Measure.DEPTH.unit(say.metric()), "nitrate", "", "ammonium", "", "water", "");
         page.row(ROW, "", "row", "middle", "row", "middle", "row", "middle");
         for (int layer = 0; layer < SoilProfile.LAYERS; layer++) {

@@ -33,7 +33,10 @@ public final class MorningCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Brief brief = FarmSource.day(wiring, common, hindsight).brief();
+        Brief brief;
+        try (Progress progress = Progress.of(spec, "Working out the fields")) {
+            brief = FarmSource.day(wiring, common, hindsight).brief();
+        }
         Printed.print(
                 spec,
                 common.isJson()

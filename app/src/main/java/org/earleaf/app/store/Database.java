@@ -112,6 +112,7 @@ final class Database implements AutoCloseable {
         config.setMaximumPoolSize(CONNECTIONS);
         config.setMinimumIdle(1);
         config.setConnectionTimeout(PATIENCE_MS);
+        config.setExceptionOverrideClassName(EvictWhenLocked.class.getName());
         return new HikariDataSource(config);
     }
 

@@ -38,7 +38,7 @@ final class SqliteErrors implements SQLExceptionTranslator {
 
     private static DataAccessException byFamily(
             SQLiteErrorCode code, String message, String task, @Nullable String sql, SQLException e) {
-        if (code.name().startsWith("SQLITE_BUSY") || code.name().startsWith("SQLITE_LOCKED")) {
+        if (isLocked(code)) {
             return new CannotAcquireLockException(message, e);
         }
         if (code.name().startsWith("SQLITE_IOERR") || code.name().startsWith("SQLITE_READONLY")) {
@@ -49,6 +49,10 @@ final class SqliteErrors implements SQLExceptionTranslator {
                 : new UncategorizedSQLException(task, sql, e);
     }
 
+    static boolean isLocked(SQLiteErrorCode code) {
+        return code.name().startsWith("SQLITE_BUSY") || code.name().startsWith("SQLITE_LOCKED");
+    }
+
     /** What the person at the machine can do something about, in words; all else as it is. */
     static RuntimeException plain(Path file, RuntimeException e) {
         Optional<SQLiteException> cause = find(e);
@@ -56,7 +60,7 @@ final class SqliteErrors implements SQLExceptionTranslator {
             return e;
         }
         String code = cause.get().getResultCode().name();
-        if (code.startsWith("SQLITE_BUSY") || code.startsWith("SQLITE_LOCKED")) {
+        if (isLocked(cause.get().getResultCode())) {
             return problem(file, e, "another program writing", "the file free within 5 seconds", "Try again.");
         }
         if (code.startsWith("SQLITE_FULL")) {

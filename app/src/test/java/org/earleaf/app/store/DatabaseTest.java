@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.earleaf.farm.Farm;
+import org.earleaf.field.Reading;
+import org.earleaf.units.EarleafException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the file promises when programs are killed, write at once, or find it locked. */
+class DatabaseTest {
+    private static final int KILLS = Integer.getInteger("earleaf.kills", 4);
+
+    @TempDir
+    Path folder;
+
+    private Path file() {
+        return folder.resolve("earleaf.db");
+    }
+
+    @Test
+    void a_connection_has_the_settings_that_keep_what_was_acknowledged() {
+        try (Database db = Database.create(file())) {
+            assertThat(db.sql().queryForObject("pragma journal_mode", String.class))
+                    .isEqualTo("wal");
+            assertThat(db.sql().queryForObject("pragma synchronous", Integer.class))
+                    .as("full")
+                    .isEqualTo(2);
+            assertThat(db.sql().queryForObject("pragma foreign_keys", Integer.class))
+                    .isEqualTo(1);
+            assertThat(db.sql().queryForObject("pragma integrity_check", String.class))
+                    .isEqualTo("ok");
+        }
+    }
+
+    @Test
+    void several_writers_at_once_lose_nothing() throws Exception {
+        ExecutorService threads = Executors.newFixedThreadPool(4);
+        try (FarmStore store = FarmStore.create(file())) {
+            FarmStoreTest.put(store, Farms.small());
+            List<Callable<Void>> writers = new ArrayList<>();
+            for (int w = 0; w < 4; w++) {
+                writers.add(() -> {
+                    for (int k = 0; k < 25; k++) {
+                        store.enter(reading());
+                    }
+                    return null;
+                });
+            }
+            for (Future<Void> done : threads.invokeAll(writers)) {
+                done.get();
+            }
+            assertThat(store.farm().readings()).hasSize(101);
+            assertThat(store.changes()).isEqualTo(101);
+        } finally {
+            threads.shutdown();
+        }
+    }
+
+    private static Reading reading() {
+        return new Reading(
+                "",
+                "Home Eighty",
+                "",
+                LocalDate.of(2026, 6, 1),
+                Reading.Kind.HEIGHT,
+                80,
+                "80 cm",
+                Double.NaN,
+                Double.NaN,
+                Reading.Position.RANDOM,
+                "");
+    }
+
+    @Test
+    void a_file_that_another_program_holds_is_told_as_such() throws Exception {
+        try (FarmStore store = FarmStore.create(file())) {
+            FarmStoreTest.put(store, Farms.small());
+            try (var other = DriverManager.getConnection("jdbc:sqlite:" + file());
+                    var statement = other.createStatement()) {
+                statement.execute("begin exclusive");
+                assertThatThrownBy(() -> store.enter(reading()))
+                        .isInstanceOf(EarleafException.class)
+                        .hasMessageContaining("another program writing");
+            }
+            assertThat(store.farm().readings()).hasSize(1);
+            store.enter(reading());
+            assertThat(store.farm().readings())
+                    .as("the connection that met the lock is not used again")
+                    .hasSize(2);
+        }
+    }
+
+    /** Imports two farms in turn until it is killed; says after each commit how many there were. */
+    static final class ImportForever {
+        private ImportForever() {}
+
+        public static void main(String[] args) {
+            try (FarmStore store = FarmStore.create(Path.of(args[0]))) {
+                for (long k = store.changes(); ; k++) {
+                    FarmStoreTest.put(store, farm(k));
+                    System.out.println(k + 1);
+                }
+            }
+        }
+
+        static Farm farm(long k) {
+            return FarmStoreTest.rename(Farms.small(), "Farm " + k);
+        }
+    }
+
+    /** Source of the promise: SQLite's documentation of write-ahead logging with full synchronisation. */
+    @Test
+    void a_program_killed_in_the_middle_leaves_all_of_an_import_or_nothing() throws Exception {
+        SplittableRandom random = new SplittableRandom(7);
+        int failed = 0;
+        for (int kill = 0; kill < KILLS; kill++) {
+            long acknowledged = importAndKill(300 + random.nextInt(400));
+            try (FarmStore store = FarmStore.open(file())) {
+                long changes = store.changes();
+                boolean whole = store.farm().equals(ImportForever.farm(changes - 1));
+                failed += whole && changes >= acknowledged && changes <= acknowledged + 1 ? 0 : 1;
+            }
+        }
+        System.out.println(KILLS + " kills tried, " + failed + " failed");
+        assertThat(failed).isZero();
+    }
+
+    /** The last commit that the killed program had acknowledged. */
+    private long importAndKill(int afterFirst_ms) throws Exception {
+        Path out = folder.resolve("out.txt");
+        Path err = folder.resolve("err.txt");
+        Files.deleteIfExists(out);
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        ImportForever.class.getName(),
+                        file().toString())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start();
+        while (Files.readString(out).isEmpty()) {
+            assertThat(process.isAlive()).as("%s", Files.readString(err)).isTrue();
+            Thread.sleep(10);
+        }
+        Thread.sleep(afterFirst_ms);
+        process.destroyForcibly().waitFor();
+        String told = Files.readString(out);
+        // A number cut short by the kill was not acknowledged.
+        String[] whole = told.substring(0, told.lastIndexOf('\n')).split("\n");
+        return Long.parseLong(whole[whole.length - 1]);
+    }
+}
