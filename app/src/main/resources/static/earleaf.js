@@ -87,3 +87,11 @@
     });
   });
 })();
+
+// The print button stands only where it can do something.
+(function () {
+  var button = document.querySelector("[data-print]");
+  if (!button) return;
+  button.hidden = false;
+  button.addEventListener("click", function () { window.print(); });
+})();

@@ -2,6 +2,8 @@
 package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseCookie;
@@ -29,8 +31,8 @@ class LookPage {
         return "redirect:" + local(back);
     }
 
-    private static void keep(HttpServletResponse response, String name, String value) {
-        ResponseCookie cookie = ResponseCookie.from(name, value)
+    static void keep(HttpServletResponse response, String name, String value) {
+        ResponseCookie cookie = ResponseCookie.from(name, URLEncoder.encode(value, StandardCharsets.UTF_8))
                 .path("/")
                 .maxAge(value.isEmpty() ? Duration.ZERO : KEPT)
                 .httpOnly(true)

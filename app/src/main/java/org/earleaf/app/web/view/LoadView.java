@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.Cautions;
+import org.earleaf.app.Amounts;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.drawing.Marks;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.OutOfReach;
+import org.earleaf.decide.Outlook;
+import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Zone;
+import org.earleaf.load.Load;
+import org.earleaf.load.LoadJob;
+import org.earleaf.load.LoadPlan;
+import org.earleaf.load.LoadSheet;
+import org.earleaf.load.MixStep;
+import org.earleaf.load.NitrogenLoad;
+import org.earleaf.rig.FlowPart;
+import org.earleaf.rig.PassNeed;
+import org.earleaf.rig.RigSetup;
+import org.earleaf.rig.SetupReason;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
+
+/**
+ * The sheet of one load of a pass.
+ *
+ * @param title "Load 1 of 3"
+ * @param choice names the pass in addresses
+ * @param settings large, in a row
+ * @param notSet why the rig cannot be set for it; empty when it can
+ * @param setNotes what to mind in setting it
+ * @param limits what was looked at before the tank is filled
+ * @param part what goes with a part of the load
+ */
+public record LoadView(
+        String title,
+        String place,
+        String name,
+        String choice,
+        String when,
+        Markup headline,
+        String ground,
+        String rig,
+        List<Setting> settings,
+        List<String> notSet,
+        List<String> setNotes,
+        List<Step> steps,
+        List<Limit> limits,
+        List<String> cautions,
+        String part,
+        List<String> remarks,
+        List<Other> others) {
+    private static final double M2_PER_HA = 10_000;
+
+    /** One figure that the rig is set to. */
+    public record Setting(String name, String value, String unit, String note) {}
+
+    public record Step(int order, String add, String amount, String how) {}
+
+    public record Limit(String what, String found, Markup verdict) {}
+
+    /** Another load of the same pass. */
+    public record Other(int number, String link, boolean shown) {}
+
+    /** The loads of one option with what they rest on. */
+    public record Job(Zone zone, Option option, Rig rig, LoadPlan plan, List<LoadSheet> sheets, List<String> notSet) {}
+
+    /** Parts the option's whole into loads and sets the rig; refused when that cannot be. */
+    public static Job job(FarmDay day, Zone zone, Option option, Format format) {
+        Rig rig = day.farm().rigs().stream()
+                .filter(r -> r.name().equals(option.rig()))
+                .findFirst()
+                .orElseThrow(() ->
+                        EarleafException.of("rig", option.rig(), "a rig of this farm", "Add it to the farm's rigs."));
+        NitrogenProduct product = day.farm()
+                .findNitrogen(option.product())
+                .orElseThrow(() -> EarleafException.of(
+                        "product", option.product(), "a nitrogen product that is known", "Add it to the shelf."));
+        LoadPlan plan = NitrogenLoad.plan(
+                rig, product, option.nitrogen_kgHa(), zone.area_ha() * M2_PER_HA, LoadJob.Split.EQUAL);
+        double height_m = day.outlook(zone).height_cm().p90() / 100;
+        RigSetup.Answer answer = RigSetup.find(PassNeed.nitrogen(
+                rig, product, option.nitrogen_kgHa(), zone.rowSpacing_m(), option.placement(), height_m));
+        List<LoadSheet> sheets = NitrogenLoad.sheets(
+                plan, zone.label(), rig, answer.setups().stream().findFirst(), List.of(), format.isMetric());
+        return new Job(
+                zone,
+                option,
+                rig,
+                plan,
+                sheets,
+                answer.setups().isEmpty()
+                        ? answer.reasons().stream().map(SetupReason::sentence).toList()
+                        : List.of());
+    }
+
+    /** @param number of the load, from 1 */
+    public static LoadView of(FarmDay day, Job job, int number, Format format) {
+        LoadSheet sheet = job.sheets().get(number < 1 || number > job.sheets().size() ? 0 : number - 1);
+        Load load = sheet.load();
+        boolean metric = format.isMetric();
+        String place = Places.of(day.farm()).of(job.zone());
+        String choice = Choice.key(job.option());
+        String area = area(load.area_m2(), format);
+        String volume = Amounts.volume(load.volume_m3(), metric);
+        List<Other> others = new ArrayList<>();
+        for (LoadSheet s : job.sheets()) {
+            int n = s.load().number();
+            others.add(new Other(n, "/loads/" + place + "?choice=" + choice + "&load=" + n, n == load.number()));
+        }
+        return new LoadView(
+                "Load " + load.number() + " of " + load.of(),
+                place,
+                job.zone().label(),
+                choice,
+                Format.longDay(job.option().date()) + " " + job.option().date().getYear(),
+                headline(job, volume, area),
+                area,
+                job.rig().name(),
+                settings(job, sheet, volume, format),
+                job.notSet(),
+                sheet.settings().map(LoadSheet.Settings::remarks).orElse(List.of()),
+                load.steps().stream().map(s -> step(s, metric)).toList(),
+                limits(day, job, format),
+                cautions(sheet),
+                part(sheet, format),
+                job.plan().remarks(),
+                others);
+    }
+
+    private static Markup headline(Job job, String volume, String area) {
+        String verb =
+                job.plan().neat() ? "Fill " + volume + " of " + job.option().product() : "Mix " + volume;
+        return new Say().sentence(verb + " for " + area + ".").done();
+    }
+
+    private static String area(double area_m2, Format format) {
+        return Format.number(Dimension.AREA.outside(area_m2, format.areaUnit()), 1) + " " + format.areaUnit();
+    }
+
+    private static List<Setting> settings(Job job, LoadSheet sheet, String volume, Format format) {
+        List<Setting> all = new ArrayList<>();
+        int gap = volume.indexOf(' ');
+        all.add(new Setting("Tank to", volume.substring(0, gap), volume.substring(gap + 1), ""));
+        all.add(setting(
+                "Rate",
+                FlowPart.RATE,
+                sheet.rate_m3m2(),
+                format.isMetric() ? 0 : 1,
+                format.nitrogen(job.option().nitrogen_kgHa()) + " " + format.nitrogenUnit(),
+                format));
+        sheet.settings().ifPresent(s -> {
+            String slowest = figure(FlowPart.SPEED, s.slowest_ms(), 1, format);
+            String fastest = figure(FlowPart.SPEED, s.fastest_ms(), 1, format);
+            all.add(setting("Speed", FlowPart.SPEED, s.speed_ms(), 1, slowest + " to " + fastest, format));
+            all.add(setting("Pressure", FlowPart.PRESSURE, s.pressure_Pa(), 0, "at the outlet", format));
+            all.add(setting("Each outlet", FlowPart.FLOW, s.flow_m3s(), 2, s.outlet(), format));
+        });
+        return all;
+    }
+
+    private static Setting setting(
+            String name, FlowPart part, double inside, int decimals, String note, Format format) {
+        String text = part.text(inside, format.isMetric());
+        return new Setting(name, figure(part, inside, decimals, format), text.substring(text.indexOf(' ') + 1), note);
+    }
+
+    private static String figure(FlowPart part, double inside, int decimals, Format format) {
+        return Format.number(part.outside(inside, format.isMetric()), decimals);
+    }
+
+    private static Step step(MixStep s, boolean metric) {
+        String how = s.why().isBlank() ? s.how() : s.how() + " " + s.why();
+        return new Step(s.order(), s.product(), Amounts.text(s.amount(), metric), how);
+    }
+
+    private static List<Limit> limits(FarmDay day, Job job, Format format) {
+        Outlook o = day.outlook(job.zone());
+        List<Limit> all = new ArrayList<>();
+        String height = format.length(o.height_cm().p50()) + " " + format.lengthUnit() + " ("
+                + format.length(o.height_cm().p10()) + " to "
+                + format.length(o.height_cm().p90()) + ")";
+        String clears = format.length(100 * job.rig().clearance_m()) + " " + format.lengthUnit();
+        o.reach().stream()
+                .filter(r -> r.rig().equals(job.rig().name()))
+                .findFirst()
+                .ifPresent(r -> all.add(new Limit(
+                        "Corn under the " + job.rig().name(),
+                        height + " today; it clears " + clears,
+                        verdict(r, job.option()))));
+        NitrogenLoad.overTheTop(
+                        job.option().placement(), o.leafCollars(), job.option().nitrogen_kgHa())
+                .ifPresent(s -> all.add(new Limit(
+                        "Nitrogen over leaves",
+                        s,
+                        s.contains("within") ? Marks.done("within") : Marks.out("not allowed"))));
+        all.add(new Limit("Stage", o.stage(), Marks.open("look again at the field")));
+        return all;
+    }
+
+    private static Markup verdict(OutOfReach r, Option option) {
+        if (r.lastDay().isEmpty() || r.lastDay().get().isBefore(option.date())) {
+            return Marks.out("out of reach on this day");
+        }
+        return r.date().isEmpty()
+                ? Marks.done("fits")
+                : Marks.done("fits until " + Format.date(r.lastDay().get()));
+    }
+
+    private static List<String> cautions(LoadSheet sheet) {
+        List<String> all = new ArrayList<>();
+        all.add(Cautions.LABEL);
+        // Said above in the words of every page.
+        sheet.cautions().stream()
+                .filter(c -> !c.startsWith("The label is the law"))
+                .forEach(all::add);
+        return all;
+    }
+
+    private static String part(LoadSheet sheet, Format format) {
+        boolean metric = format.isMetric();
+        String goes = String.join(
+                ", ",
+                sheet.part().products().stream()
+                        .map(g -> Amounts.text(g.amount(), metric) + " of " + g.product())
+                        .toList());
+        return "Part load: with each " + Amounts.volume(sheet.part().volume_m3(), metric) + " moved to another rig go "
+                + area(sheet.part().area_m2(), format) + " and " + goes + ".";
+    }
+
+    /** The option that an address names: by its key, else the one proposed, else the best. */
+    public static Optional<Option> find(FarmDay day, Zone zone, String choice) {
+        if (!choice.isEmpty()) {
+            return Choice.find(day.options(zone), choice);
+        }
+        return day.brief().passes().stream()
+                .filter(p -> p.field().equals(zone.field()) && p.zone().equals(zone.zone()))
+                .findFirst()
+                .or(() -> zone.isCorn() ? day.options(zone).stream().findFirst() : Optional.empty());
+    }
+}
