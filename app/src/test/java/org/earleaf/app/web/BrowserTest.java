@@ -112,6 +112,8 @@ class BrowserTest {
                 "/field/long-quarter-east/options",
                 "/walk",
                 "/walk?place=mill-eighty&kind=height",
+                "/loads",
+                "/loads/mill-eighty",
                 "/records",
                 "/field/nowhere"
             })

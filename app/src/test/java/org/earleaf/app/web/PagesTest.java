@@ -139,4 +139,32 @@ class PagesTest {
                         .body())
                 .contains("value=\"V10\"");
     }
+
+    @Test
+    void a_pass_made_is_filed_and_stands_in_the_book() throws Exception {
+        String own = "http://127.0.0.1:" + server.port();
+        HttpResponse<String> nameless =
+                post("/loads/mill-eighty", "person=&date=2026-06-30&rate=50+lb+N/ac", "Origin", own);
+        assertThat(nameless.statusCode()).isEqualTo(400);
+        assertThat(nameless.body()).contains("expected the name of who made the pass");
+        HttpResponse<String> filed = post(
+                "/loads/mill-eighty",
+                "person=Ana+Demo&date=2026-06-30&rate=50+lb+N/ac&area=70+ac&wind=6+mph+from+SW",
+                "Origin",
+                own);
+        assertThat(filed.statusCode()).isEqualTo(302);
+        String record =
+                get(filed.headers().firstValue("Location").orElseThrow()).body();
+        assertThat(record).contains("Ana Demo", "70 ac", "50 lb N/ac", "6 mph from SW");
+        assertThat(get("/records").body()).contains("None has been changed since it was filed.", "the chain holds");
+    }
+
+    @Test
+    void a_pass_of_tomorrow_cannot_be_filed_today() throws Exception {
+        String own = "http://127.0.0.1:" + server.port();
+        HttpResponse<String> page =
+                post("/loads/mill-eighty", "person=Ana&date=2026-07-01&rate=50+lb+N/ac", "Origin", own);
+        assertThat(page.statusCode()).isEqualTo(400);
+        assertThat(page.body()).contains("File a pass when it has been made.");
+    }
 }
