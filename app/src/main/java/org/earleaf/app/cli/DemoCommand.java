@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Month;
@@ -55,10 +56,13 @@ public final class DemoCommand implements Callable<Integer> {
                             ? Json.text(MorningJson.of(brief, common.isMetric()))
                             : MorningText.of(brief, common.isMetric()));
             if (!once) {
-                // With JSON, standard output is the brief's alone.
                 String where = serving.start("127.0.0.1", port) + "\nStop it with Ctrl-C; nothing of the demo is kept.";
-                spec.commandLine().getErr().println(where);
-                spec.commandLine().getErr().flush();
+                // With JSON, standard output is the brief's alone.
+                PrintWriter out = common.isJson()
+                        ? spec.commandLine().getErr()
+                        : spec.commandLine().getOut();
+                out.println("\n" + where);
+                out.flush();
                 serving.untilInterrupted();
             }
         }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -89,10 +91,7 @@ public final class RecordCommand implements Callable<Integer> {
             Farm farm = store.farm();
             LocalDate date = common.findOn().orElseGet(() -> wiring.today(farm));
             Pass made = EnteredPass.of(farm, what.entry(pass, date), Pass.State.MADE);
-            Chain.Entry entry = store.fileMade(
-                    made,
-                    kept -> Account.of(
-                            newId(), farm, kept, told.told(wiring.clock().instant())));
+            Chain.Entry entry = store.fileMade(made, kept -> Account.of(newId(), farm, kept, told.told(now())));
             filed(common, entry, store, farm);
         }
         return Faults.DONE;
@@ -113,13 +112,7 @@ public final class RecordCommand implements Callable<Integer> {
             FiledRecord wrong = find(store, number).record();
             LocalDate date = common.findOn().orElse(wrong.date());
             Pass right = EnteredPass.of(farm, what.entry(wrong.passId(), date), Pass.State.MADE);
-            FiledRecord correction = Account.correction(
-                    newId(),
-                    wrong.id(),
-                    why,
-                    farm,
-                    right,
-                    told.told(wiring.clock().instant()));
+            FiledRecord correction = Account.correction(newId(), wrong.id(), why, farm, right, told.told(now()));
             filed(common, store.correct(correction, right), store, farm);
         }
         return Faults.DONE;
@@ -151,7 +144,8 @@ public final class RecordCommand implements Callable<Integer> {
             print(
                     common.isJson()
                             ? Json.text(Json.object("records", all.size(), "whole", true, "head", newest))
-                            : all.size() + " records, all as they were filed. Newest hash: " + newest);
+                            : all.size() + (all.size() == 1 ? " record" : " records") + ", all as filed. Newest hash: "
+                                    + newest);
         }
         return Faults.DONE;
     }
@@ -171,6 +165,10 @@ public final class RecordCommand implements Callable<Integer> {
         return store.findRecord(number)
                 .orElseThrow(() -> EarleafException.of(
                         "record", number, "the number or id of a record", "See: earleaf record list"));
+    }
+
+    private Instant now() {
+        return wiring.clock().instant().truncatedTo(ChronoUnit.SECONDS);
     }
 
     private static String newId() {

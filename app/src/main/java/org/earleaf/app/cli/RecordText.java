@@ -64,7 +64,7 @@ final class RecordText {
         r.end().ifPresent(t -> line(page, "End", t.toLocalDateTime().toString()));
         applicator(page, r.applicator());
         r.extras().forEach((name, value) -> line(page, name, value));
-        line(page, "Filed", r.filed() + " by " + r.filedBy());
+        line(page, "Filed", r.filed().atZone(farm.timeZone()).toLocalDateTime() + " by " + r.filedBy());
         deadlines(page, r, farm);
         page.gap().say("Hash " + entry.hash()).say("after " + entry.previous());
         return page.toString();

@@ -16,6 +16,7 @@ import org.earleaf.app.store.WeatherTables.Ahead;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Pass;
+import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherDay;
@@ -45,12 +46,29 @@ final class FarmImport {
      */
     ImportReport farm(Farm farm, List<WeatherDay> written) {
         boolean first = merge.all(FarmHead.TABLE).isEmpty();
+        refuseAnotherFarm(farm);
         whatIsSo(farm);
         whatHappened(farm);
         observed(written);
         ahead(farm.weather());
         remarks(without(farm.flags(), farm.weather().flags()), onForecast(farm.weather(), written, farm.site()));
         return report(farm.name(), first, farm.flags());
+    }
+
+    /** Two farms in one file would be a mess that no one asked for: most likely a folder or file was misnamed. */
+    private void refuseAnotherFarm(Farm farm) {
+        List<Layer> soil = merge.all(GroundTables.SOIL);
+        boolean common =
+                soil.stream().anyMatch(l -> !farm.zonesOf(l.at().field()).isEmpty());
+        for (FarmHead stored : merge.all(FarmHead.TABLE)) {
+            if (!stored.name().equals(farm.name()) && !soil.isEmpty() && !common) {
+                throw EarleafException.of(
+                        "farm.csv",
+                        "the farm \"" + farm.name() + "\", with no field of \"" + stored.name() + "\"",
+                        "the farm that is stored, under its name or with one of its fields",
+                        "Name another database with --farm.");
+            }
+        }
     }
 
     /** A folder of weather alone, for the farm that is stored; an older forecast does not outlive it. */

@@ -170,6 +170,23 @@ class CommandsTest {
     }
 
     @Test
+    void the_folder_of_another_farm_is_refused() throws Exception {
+        imported();
+        for (String name : List.of("farm.csv", "fields.csv", "soil.csv", "passes.csv")) {
+            String text = Files.readString(folder.resolve(name));
+            write(
+                    name,
+                    text.replace("Tern Hollow", "Elder Bend")
+                            .replace("Mill Eighty", "Long Forty")
+                            .replace("Beans", "Peas"));
+        }
+        Ran ran = run(on("import", "--folder", folder.toString()));
+        assertThat(ran.exit()).isEqualTo(2);
+        assertThat(ran.err()).contains("Elder Bend Farm").contains("another database");
+        assertThat(farm().name()).isEqualTo("Tern Hollow Farm");
+    }
+
+    @Test
     void a_folder_of_weather_alone_brings_yesterday() throws Exception {
         imported();
         try (Stream<Path> files = Files.list(folder)) {
@@ -277,7 +294,7 @@ class CommandsTest {
         assertThat(ok(on("record", "show", "2")).out())
                 .contains("Corrects record 1: the gauge said less")
                 .contains("880 gal");
-        assertThat(ok(on("record", "verify")).out()).contains("2 records, all as they were filed");
+        assertThat(ok(on("record", "verify")).out()).contains("2 records, all as filed");
         assertThat(run(on("record", "verify", "--head", "ab")).exit()).isEqualTo(2);
         assertThat(json(ok(on("record", "list", "--json"))).get("records")).hasSize(2);
     }

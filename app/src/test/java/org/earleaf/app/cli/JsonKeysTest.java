@@ -4,8 +4,16 @@ package org.earleaf.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.Wiring;
 import org.earleaf.app.web.Fixture;
+import org.earleaf.exchange.FarmFolder;
+import org.earleaf.farm.Farm;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Zone;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -118,5 +126,44 @@ class JsonKeysTest {
         JsonNode metric = JsonMapper.shared().readTree(Json.text(MorningJson.of(day.brief(), true)));
         keys(metric.get("passes").get(0), "gain_usd_ha", "wait_cost_usd_ha_day");
         assertThat(metric.get("passes").get(0).get("rate_unit").asString()).isEqualTo("kg N/ha");
+    }
+
+    /**
+     * What was there at the start is what is there and gone, less what came; so it is the same from every day of the
+     * season. It closes only when no key leaves anything out.
+     */
+    @Test
+    void field_accounts_for_all_nitrogen_of_a_season() {
+        Farm farm = FarmFolder.read(Path.of(System.getProperty("earleaf.root", ".."), "demo-farm"));
+        Zone zone = farm.zones().stream()
+                .filter(z -> farm.readings().stream().noneMatch(r -> r.kind() == Reading.Kind.NITRATE && r.isOn(z)))
+                .filter(Zone::isCorn)
+                .findFirst()
+                .orElseThrow();
+        double may = start(farm, zone, LocalDate.of(2026, 5, 1));
+        assertThat(may).isPositive();
+        assertThat(start(farm, zone, LocalDate.of(2026, 6, 30))).isCloseTo(may, within(1e-4));
+        assertThat(start(farm, zone, LocalDate.of(2026, 7, 14))).isCloseTo(may, within(1e-4));
+    }
+
+    private static double start(Farm farm, Zone zone, LocalDate on) {
+        JsonNode f = JsonMapper.shared()
+                .readTree(Json.text(
+                        FieldJson.of(Wiring.live().day(farm, on, false).outlook(zone), false)));
+        double there = f.get("surface_n_lb_ac").asDouble()
+                + f.get("crop_n_lb_ac").asDouble()
+                + f.get("immobilised_lb_ac").asDouble();
+        for (JsonNode cell : f.get("soil")) {
+            there += cell.get("nitrate_lb_ac").asDouble()
+                    + cell.get("ammonium_lb_ac").asDouble()
+                    + cell.get("urea_lb_ac").asDouble();
+        }
+        for (String loss : List.of("leached", "denitrified", "volatilised")) {
+            there += f.get("losses_lb_ac").get(loss).asDouble();
+        }
+        return there
+                - f.get("fertilised_lb_ac").asDouble()
+                - f.get("deposited_lb_ac").asDouble()
+                - f.get("mineralised_lb_ac").asDouble();
     }
 }
