@@ -55,9 +55,8 @@ final class Roots {
         if (t.anyUp) {
             grow();
         }
-        // Wet days count before anything has come up, too: a flood does not begin with emergence.
         if (site.of(Parameter.WATERLOGGING) > 0) {
-            waterlogged();
+            suffocate();
         }
     }
 
@@ -114,21 +113,35 @@ final class Roots {
     }
 
     /** Two days with the top foot above 95 % of saturation halve root activity until it has drained. */
-    private void waterlogged() {
+    private void suffocate() {
         for (int m = 0; m < s.members; m++) {
-            double held = 0;
-            double full = 0;
-            for (int i = 0; i < 3; i++) {
-                int row = s.at(0, i) + m;
-                held += site.share[0] * s.water[row] + site.share[1] * s.water[s.at(1, i) + m];
-                full += site.sat[row];
-            }
-            s.wetDays[m] = held > 0.95 * full ? s.wetDays[m] + 1 : 0;
             if (s.wetDays[m] >= 2) {
                 for (int n = m; n < t.roots.length; n += s.members) {
                     t.roots[n] *= 0.5;
                 }
             }
+        }
+    }
+
+    /**
+     * After the day's water has moved: the mean of its wettest state and what is left, as for denitrification. What is
+     * left alone would hardly ever count, since a day drains and dries a filled top foot below 95 %.
+     */
+    void countWetDays() {
+        if (site.of(Parameter.WATERLOGGING) == 0) {
+            return;
+        }
+        for (int m = 0; m < s.members; m++) {
+            double held = 0;
+            double full = 0;
+            for (int i = 0; i < 3; i++) {
+                int row = s.at(0, i) + m;
+                int middle = s.at(1, i) + m;
+                held += site.share[0] * (t.peak[row] + s.water[row]) / 2;
+                held += site.share[1] * (t.peak[middle] + s.water[middle]) / 2;
+                full += site.sat[row];
+            }
+            s.wetDays[m] = held > 0.95 * full ? s.wetDays[m] + 1 : 0;
         }
     }
 }

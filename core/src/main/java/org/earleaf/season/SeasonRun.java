@@ -154,6 +154,7 @@ public final class SeasonRun {
         flow.enter();
         surface.wash();
         flow.step();
+        roots.countWetDays();
         surface.transform();
         residue.step();
         soil.step();

@@ -185,6 +185,12 @@ final class SoilNitrogen {
         for (int n = 0; n < gone.length; n++) {
             ammonium[n] += gone[n];
         }
+        if (s.anyGuarded) {
+            // Urea lasts days, so with an inhibitor about nearly all of it was given with the inhibitor.
+            for (int n = 0; n < gone.length; n++) {
+                s.guarded[n] += s.guardInhibitor[n % s.members] * gone[n];
+            }
+        }
     }
 
     private void nitrify(double[] guardRate) {

@@ -39,10 +39,33 @@ class EvapotranspirationTest {
         }
     }
 
+    /** Roots full in the lowest layer only, a full canopy asking for 6 mm: 120 mm in reach give it, 30 mm half of it. */
     @Test
     void roots_in_reach_of_plenty_meet_demand_and_of_little_do_not() {
-        assertThat(Math.min(1, .10 * 120 / 6)).isEqualTo(1);
-        SeasonRun run = SyntheticSeason.zone().until(215, SyntheticSeason.weather(j -> 0, 0), SyntheticSeason.pre(180));
-        assertThat(run.state().waterFactor[0]).isBetween(0.0, 0.5);
+        assertThat(transpired(120)).containsExactly(new double[] {6, 1}, within(1e-9));
+        assertThat(transpired(30)).containsExactly(new double[] {3, .5}, within(1e-9));
+    }
+
+    private static double[] transpired(double inReach_mm) {
+        OneDay day = new OneDay(SyntheticSeason.soil(.20, .24, SyntheticSeason.OM, 6.5, 18), SyntheticSeason.PROTOTYPE);
+        int bottom = SeasonState.LAYERS - 1;
+        for (int c = 0; c < 2; c++) {
+            int cell = day.state.at(c, bottom);
+            day.today.roots[cell] = 1;
+            day.state.water[cell] = day.site.wp[cell] + inReach_mm;
+        }
+        day.state.lai[0] = 5;
+        day.today.anyUp = true;
+        day.today.et0[0] = 6 / Evapotranspiration.basal(5, 1.15, .7);
+        new Evapotranspiration(day.site, day.state, day.today).step();
+        return new double[] {day.ledger(SeasonState.Ledger.TRANSPIRATION), day.state.waterFactor[0]};
+    }
+
+    /** Suyker & Verma 2008: 544 to 578 mm a season from irrigated maize in Nebraska. */
+    @Test
+    void a_season_uses_what_maize_was_measured_to_use() {
+        SeasonRun run = SyntheticSeason.zone().run(SyntheticSeason.weather(), SyntheticSeason.pre(180));
+        double used = run.ledger(SeasonState.Ledger.TRANSPIRATION, 0) + run.ledger(SeasonState.Ledger.EVAPORATION, 0);
+        assertThat(used).isBetween(544.0, 578.0);
     }
 }

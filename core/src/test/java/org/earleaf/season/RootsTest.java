@@ -4,7 +4,6 @@ package org.earleaf.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.earleaf.soil.SoilProfile;
 import org.junit.jupiter.api.Test;
 
 /** Root depth by Ordonez et al. 2018 (front) and shares by Jackson et al. 1996 (0.961, from memory). */
@@ -19,14 +18,26 @@ class RootsTest {
         assertThat(Roots.depth_mm(30, 0, 1370)).isEqualTo(0);
     }
 
+    private static double[] lengthByLayer(SeasonRun run) {
+        double[] length = new double[SeasonState.LAYERS];
+        for (int k = 0; k < SeasonState.CELLS; k++) {
+            int i = k / 2;
+            double density = -Math.log(1 - run.today().roots[k]) * .25;
+            length[i] += run.site().share[k & 1] * density * run.site().dz[i] / 10;
+        }
+        return length;
+    }
+
+    /** Roots down to 137 cm. */
     @Test
     void length_is_shared_by_depth() {
         double[] expected = {.184, .273, .249, .210, .062, .022};
-        double all = 1 - Math.pow(.961, 137);
-        for (int i = 0; i < 6; i++) {
-            double top = Math.pow(.961, SoilProfile.top_mm(i) / 10);
-            double bottom = Math.pow(.961, Math.min(137, SoilProfile.bottom_mm(i) / 10));
-            assertThat((top - bottom) / all).isCloseTo(expected[i], within(.001));
+        SeasonRun run = SyntheticSeason.zone().until(200, SyntheticSeason.weather());
+        assertThat(run.state().rootDepth[0]).isEqualTo(1370);
+        double[] length = lengthByLayer(run);
+        double all = java.util.Arrays.stream(length).sum();
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            assertThat(length[i] / all).as("layer %d", i + 1).isCloseTo(expected[i], within(.001));
         }
     }
 
@@ -40,11 +51,7 @@ class RootsTest {
     @Test
     void length_of_all_cells_is_the_length_of_the_plant() {
         SeasonRun run = SyntheticSeason.zone().until(190, SyntheticSeason.weather());
-        double length = 0;
-        for (int k = 0; k < SeasonState.CELLS; k++) {
-            double density = -Math.log(1 - run.today().roots[k]) * .25;
-            length += run.site().share[k & 1] * density * run.site().dz[k / 2] / 10;
-        }
+        double length = java.util.Arrays.stream(lengthByLayer(run)).sum();
         double v = run.state().collars[0] / run.site().tassel[0];
         assertThat(length).isCloseTo(120 * Math.pow(v, 1.5), within(1e-3 * length));
     }
