@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.web.WebServer;
@@ -57,6 +58,10 @@ public final class Serving implements AutoCloseable {
         }
     }
 
+    Path file() {
+        return store.file();
+    }
+
     /** The farm on the day that the pages open on. */
     public FarmDay today() {
         return days.day(days.today());
@@ -68,6 +73,8 @@ public final class Serving implements AutoCloseable {
         refuseTaken(address, port);
         WebServer started = WebServer.start(days, new StoredNotebook(store, lasting), address, port);
         server = started;
+        // Whoever opens the first page finds its figures ready, or nearly so.
+        CompletableFuture.runAsync(() -> today().brief());
         String host = address.equals("0.0.0.0") || address.equals("::") ? "localhost" : address;
         return "Earleaf is at http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + started.port() + "/";
     }

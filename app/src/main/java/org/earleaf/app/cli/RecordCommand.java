@@ -22,6 +22,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf record}: passes made, and the records that are filed of them. */
@@ -150,7 +151,16 @@ public final class RecordCommand implements Callable<Integer> {
         return Faults.DONE;
     }
 
-    private static FarmStore open(Common common) {
+    private FarmStore open(Common common) {
+        ParseResult parsed = spec.commandLine().getParseResult();
+        if (parsed.hasSubcommand() && !parsed.matchedOptions().isEmpty()) {
+            String name = parsed.subcommand().commandSpec().name();
+            throw EarleafException.of(
+                    "record",
+                    "options before " + name,
+                    "them after it",
+                    "Write: earleaf record " + name + " --farm FILE ...");
+        }
         FarmSource.refuseFolder(common, "record");
         return FarmStore.open(common.farm());
     }

@@ -242,6 +242,7 @@ class CommandsTest {
         assertThat(run("read", "--folder", folder.toString(), "--field", "x", "--kind", "rain", "--value", "1 in")
                         .err())
                 .contains("database");
+        assertThat(run("record", "--farm", db, "list").err()).contains("earleaf record list --farm FILE");
         assertThat(run("morning", "--farm", temp.resolve("none.db").toString()).err())
                 .contains("no such file");
         assertThat(run("import", "--farm", db).err()).contains("--folder DIR");
