@@ -20,6 +20,8 @@ import org.earleaf.app.cli.RigCommand;
 import org.earleaf.app.cli.ServeCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
 /** The one entry of the jar: reads the command and hands it to its class. */
 @Command(
@@ -27,13 +29,14 @@ import picocli.CommandLine.Command;
         version = "earleaf 0.1.0",
         mixinStandardHelpOptions = true,
         description = "Where the nitrogen of each corn field lies, and what the next pass is worth.",
-        footer = Cautions.LABEL,
-        subcommands = {RigCommand.class, LoadCommand.class})
+        footer = Cautions.LABEL)
 public final class Main implements Runnable {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
 
     @Override
     public void run() {
-        CommandLine.usage(this, System.out);
+        spec.commandLine().usage(spec.commandLine().getOut());
     }
 
     /** The command line with every command, as {@link #main} and the tests run it. */
@@ -51,6 +54,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new MorningCommand(wiring))
                 .addSubcommand(new FieldCommand(wiring))
                 .addSubcommand(new OptionsCommand(wiring))
+                .addSubcommand(new RigCommand())
+                .addSubcommand(new LoadCommand())
                 .addSubcommand(new ReadCommand(wiring))
                 .addSubcommand(new RecordCommand(wiring));
         return Faults.guard(line);

@@ -145,6 +145,15 @@ class CommandsTest {
     }
 
     @Test
+    void without_a_command_all_commands_are_listed() {
+        assertThat(ok().out())
+                .contains(
+                        "demo", "init", "import", "serve", "morning", "field", "options", "rig", "load", "read",
+                        "record");
+        assertThat(ok("--version").out()).startsWith("earleaf ");
+    }
+
+    @Test
     void an_empty_database_is_made_once_and_asks_for_a_farm() {
         ok(on("init"));
         assertThat(run(on("init")).exit()).isEqualTo(2);
