@@ -41,7 +41,7 @@ import org.earleaf.weather.WeatherSeries;
 /** An invented farm on 30 June 2026, with toy seasons, for tests of pages. */
 public final class Fixture implements FarmDay {
     public static final LocalDate TODAY = LocalDate.of(2026, 6, 30);
-    static final Zone MILL = zone("Mill Eighty", "", 31.6, .762, 22, 24, PreviousCrop.CORN);
+    public static final Zone MILL = zone("Mill Eighty", "", 31.6, .762, 22, 24, PreviousCrop.CORN);
     private static final List<Zone> ZONES = List.of(
             MILL,
             zone("Creek Bottom", "", 26, .762, 12, 34, PreviousCrop.SOYBEAN),

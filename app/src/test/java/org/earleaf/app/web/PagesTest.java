@@ -4,11 +4,13 @@ package org.earleaf.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -166,5 +168,34 @@ class PagesTest {
                 post("/loads/mill-eighty", "person=Ana&date=2026-07-01&rate=50+lb+N/ac", "Origin", own);
         assertThat(page.statusCode()).isEqualTo(400);
         assertThat(page.body()).contains("File a pass when it has been made.");
+    }
+
+    @Test
+    void a_name_of_the_wide_net_that_leads_here_is_turned_away() throws Exception {
+        assertThat(statusUnderName("farm.elsewhere.example")).contains("403");
+        assertThat(statusUnderName("localhost")).contains("200");
+        assertThat(statusUnderName("shop.local")).contains("200");
+    }
+
+    private static String statusUnderName(String host) throws IOException {
+        try (Socket socket = new Socket("127.0.0.1", server.port())) {
+            String ask = "GET /static/mark.svg HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n";
+            socket.getOutputStream().write(ask.getBytes(StandardCharsets.US_ASCII));
+            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);
+            return answer.substring(0, answer.indexOf('\r'));
+        }
+    }
+
+    @Test
+    void page_and_style_together_are_small_enough_for_the_first_packets() throws Exception {
+        int bytes = compressed("/") + compressed("/static/earleaf.css");
+        assertThat(bytes).as("bytes of first page and its style, compressed").isLessThan(14_000);
+    }
+
+    private static int compressed(String path) throws IOException, InterruptedException {
+        HttpRequest request = at(path).header("Accept-Encoding", "gzip").build();
+        HttpResponse<byte[]> answer = CLIENT.send(request, BodyHandlers.ofByteArray());
+        assertThat(answer.headers().firstValue("Content-Encoding")).contains("gzip");
+        return answer.body().length;
     }
 }
