@@ -64,7 +64,7 @@ public enum Format {
                 : "on " + day(date);
     }
 
-    /** The spread of a date, "2 to 9 July", "28 June to 3 July", "2 July to never". */
+    /** The spread of a date, "2 to 9 July", "28 June to 3 July", "2 July to never"; one day when it has none. */
     public static String range(DateSpread dates) {
         if (dates.p10().isEmpty()) {
             return "never";
@@ -74,6 +74,9 @@ public enum Format {
             return date(from) + " to never";
         }
         LocalDate to = dates.p90().get();
+        if (to.equals(from)) {
+            return date(from);
+        }
         boolean sameMonth = from.getMonth() == to.getMonth();
         return (sameMonth ? from.getDayOfMonth() + "" : date(from)) + " to " + date(to);
     }

@@ -174,7 +174,8 @@ public record FieldView(
     private static String curveSays(Outlook o, Optional<Option> pass, Optional<Outlook> after, Format format) {
         String falls = o.nShort().p50().isPresent()
                 ? "It falls below 93, where growth is held back, about "
-                        + Format.date(o.nShort().p50().get()) + " (" + Format.range(o.nShort()) + ")."
+                        + Format.date(o.nShort().p50().get())
+                        + (o.nShort().p10().equals(o.nShort().p90()) ? "." : " (" + Format.range(o.nShort()) + ").")
                 : "It falls below 93, where growth is held back, in "
                         + Format.chance(o.nShort().probability()) + " futures.";
         String dashes = pass.isEmpty()

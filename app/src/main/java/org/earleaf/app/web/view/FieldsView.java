@@ -58,9 +58,12 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
         String when = first.get().isAfter(on)
                 ? name + " first, about " + Format.longDay(first.get()) + "."
                 : name + " has been short since " + Format.longDay(first.get()) + ".";
+        String which = likely == corn.size()
+                ? (corn.size() == 1 ? "The field is" : "All " + Words.count(corn.size(), "field") + " are")
+                : Words.capital(Words.number((int) likely)) + " of " + Words.count(corn.size(), "field") + " "
+                        + (likely == 1 ? "is" : "are");
         return new Say()
-                .sentence(Words.capital(Words.number((int) likely)) + " of " + Words.count(corn.size(), "field") + " "
-                        + (likely == 1 ? "is" : "are") + " likely to run short of nitrogen.")
+                .sentence(which + " likely to run short of nitrogen.")
                 .sentence(when)
                 .done();
     }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.earleaf.app.FarmDay;
@@ -22,6 +23,7 @@ import org.earleaf.field.Zone;
 /**
  * What each choice is worth on one field: the best by date, the rates and placements beside it, and the long list.
  *
+ * @param go names the choice to make in addresses, empty when there is none
  * @param tables one for each thing that could be chosen otherwise
  * @param all the best choices of all, most gain first
  * @param allOf how many there are
@@ -32,6 +34,7 @@ public record OptionsView(
         List<Markup> constants,
         Markup headline,
         String why,
+        String go,
         List<Table> tables,
         List<Row> all,
         int allOf) {
@@ -48,6 +51,8 @@ public record OptionsView(
 
     public static OptionsView of(FarmDay day, Zone zone, Format format) {
         List<Option> options = zone.isCorn() ? day.options(zone) : List.of();
+        // The brief may wait for a better day than that of the highest gain; pages must say the same.
+        Optional<Option> go = LoadView.find(day, zone, "");
         Whisker scale = Whisker.scaleOf(options.stream().map(Option::worth).toList());
         Prices prices = day.farm().prices();
         List<Markup> constants = List.of(
@@ -61,15 +66,10 @@ public record OptionsView(
                 zone.label(),
                 Places.of(day.farm()).of(zone),
                 constants,
-                headline(zone, options, day, format),
-                options.isEmpty()
-                        ? ""
-                        : String.join(
-                                " ",
-                                options.get(0).why().stream()
-                                        .map(Reason::sentence)
-                                        .toList()),
-                options.isEmpty() ? List.of() : tables(options, scale, format),
+                headline(zone, go, day, format),
+                go.map(OptionsView::why).orElse(""),
+                go.map(Choice::key).orElse(""),
+                go.map(o -> tables(o, options, scale, format)).orElse(List.of()),
                 options.stream()
                         .limit(LISTED)
                         .map(o -> row(o, "", scale, false, format))
@@ -77,13 +77,17 @@ public record OptionsView(
                 options.size());
     }
 
-    private static Markup headline(Zone zone, List<Option> options, FarmDay day, Format format) {
-        if (options.isEmpty()) {
+    private static String why(Option o) {
+        return String.join(" ", o.why().stream().map(Reason::sentence).toList());
+    }
+
+    private static Markup headline(Zone zone, Optional<Option> go, FarmDay day, Format format) {
+        if (go.isEmpty()) {
             return new Say()
                     .sentence("No pass can be made on " + zone.label() + " any more.")
                     .done();
         }
-        Option best = options.get(0);
+        Option best = go.get();
         Worth worth = best.worth();
         String what =
                 format.nitrogen(best.nitrogen_kgHa()) + " " + format.massUnit() + " " + Words.where(best.placement());
@@ -101,8 +105,7 @@ public record OptionsView(
                 .done();
     }
 
-    private static List<Table> tables(List<Option> options, Whisker scale, Format format) {
-        Option best = options.get(0);
+    private static List<Table> tables(Option best, List<Option> options, Whisker scale, Format format) {
         Stream<Option> sameButRate = options.stream()
                 .filter(o -> o.date().equals(best.date())
                         && o.placement() == best.placement()
@@ -152,7 +155,7 @@ public record OptionsView(
             Format format,
             Function<Option, String> label) {
         Map<K, Option> bests = new LinkedHashMap<>();
-        options.forEach(o -> bests.merge(differs.apply(o), o, OptionsView::better));
+        options.forEach(o -> bests.merge(differs.apply(o), o, (a, b) -> better(a, b, best)));
         List<Option> rows = new ArrayList<>(bests.values());
         boolean ordered = differs.apply(best) instanceof String;
         rows.sort(
@@ -165,7 +168,11 @@ public record OptionsView(
                         .toList());
     }
 
-    private static Option better(Option a, Option b) {
+    /** The choice to make stands for its row even where another gains a cent more. */
+    private static Option better(Option a, Option b, Option go) {
+        if (a.equals(go) || b.equals(go)) {
+            return go;
+        }
         return b.worth().mean_usdHa() > a.worth().mean_usdHa() ? b : a;
     }
 

@@ -53,10 +53,10 @@ final class Words {
     static Markup shortDate(DateSpread dates) {
         Optional<LocalDate> likely = dates.p50();
         if (likely.isPresent()) {
-            return new Say()
-                    .text(Format.day(likely.get()))
-                    .range("(" + Format.range(dates) + ")")
-                    .done();
+            Say say = new Say().text(Format.day(likely.get()));
+            return dates.p10().equals(dates.p90())
+                    ? say.done()
+                    : say.range("(" + Format.range(dates) + ")").done();
         }
         return Markup.text(
                 Format.inTen(dates.probability()) == 0
