@@ -35,9 +35,9 @@ final class FieldHeadline {
         if (!o.zone().isCorn()) {
             return List.of(o.zone().label() + " grows " + o.zone().crop() + ".", "Its season is not modelled.");
         }
-        if (o.maturity().filter(m -> !m.isAfter(o.on())).isPresent()) {
+        if (Words.isRipe(o)) {
             return List.of(
-                    "Ripe since " + Format.date(o.maturity().get()) + ".",
+                    "Ripe since " + Format.date(o.maturity().orElseThrow()) + ".",
                     "It made " + format.yield(o.yield_kgHa().p50()) + " " + format.yieldUnit()
                             + ", as far as the model can tell.");
         }

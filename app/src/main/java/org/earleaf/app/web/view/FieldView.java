@@ -115,7 +115,8 @@ public record FieldView(
                 .unit(format.areaUnit())
                 .text(", " + z.soil().texture())
                 .done());
-        all.add(Markup.text("Planted " + Format.date(z.planted()) + ", " + Format.number(z.relativeMaturity_d(), 0)
+        String planted = z.planted().isAfter(o.on()) ? "To be planted " : "Planted ";
+        all.add(Markup.text(planted + Format.date(z.planted()) + ", " + Format.number(z.relativeMaturity_d(), 0)
                 + "-day corn, " + format.plants(z.population_m2()) + " plants"));
         all.add(
                 o.leafCollars() > 0
@@ -150,7 +151,8 @@ public record FieldView(
         SeasonTrace t = o.trace();
         Optional<LocalDate> up = o.emergence();
         LocalDate end = t.date(t.days() - 1);
-        LocalDate to = earlier(end, o.on().plusDays(DRAWN_AFTER_D));
+        LocalDate wanted = later(o.on().plusDays(DRAWN_AFTER_D), up.orElse(end).plusDays(DRAWN_AFTER_D));
+        LocalDate to = earlier(end, wanted);
         if (up.isEmpty() || !up.get().isBefore(to)) {
             return Markup.NONE;
         }

@@ -36,7 +36,11 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
         List<Row> rows =
                 new ArrayList<>(corn.stream().map(o -> row(o, places, format)).toList());
         day.farm().zones().stream().filter(z -> !z.isCorn()).forEach(z -> rows.add(notModelled(z, places, format)));
-        return new FieldsView(Format.longDay(day.on()), headline(corn, day.on()), List.copyOf(rows));
+        List<Outlook> growing = corn.stream().filter(o -> !Words.isRipe(o)).toList();
+        Markup headline = growing.isEmpty() && !corn.isEmpty()
+                ? new Say().sentence("The corn is ripe.").done()
+                : headline(growing, day.on());
+        return new FieldsView(Format.longDay(day.on()), headline, List.copyOf(rows));
     }
 
     private static Markup headline(List<Outlook> corn, LocalDate on) {

@@ -66,10 +66,13 @@ final class MorningHeadline {
 
     private static String nothing(Brief brief) {
         long likely = brief.outlooks().stream()
-                .filter(o -> o.nShort().p50().isPresent())
+                .filter(o -> !Words.isRipe(o) && o.nShort().p50().isPresent())
                 .count();
         if (brief.outlooks().isEmpty()) {
             return "No corn stands on this farm.";
+        }
+        if (brief.outlooks().stream().allMatch(Words::isRipe)) {
+            return "The corn is ripe.";
         }
         return likely == 0
                 ? "No field is likely to run short of nitrogen."

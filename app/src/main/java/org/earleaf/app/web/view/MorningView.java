@@ -105,11 +105,12 @@ public record MorningView(
 
     private static Markup rain(FarmDay day, List<WeatherDay> forecast, LocalDate on, Format format) {
         List<Double> chances = day.farm().weather().rainChance();
-        boolean any = false;
+        boolean any = !forecast.isEmpty()
+                && !forecast.get(0).date().isAfter(on.plusDays(1))
+                && !forecast.get(forecast.size() - 1).date().isBefore(on);
         for (int k = 0; k < forecast.size(); k++) {
             WeatherDay w = forecast.get(k);
-            any |= !w.date().isBefore(on);
-            if (!w.date().isBefore(on) && w.rain_mm() >= 1) {
+            if (any && !w.date().isBefore(on) && w.rain_mm() >= 1) {
                 Say say = new Say()
                         .text("Rain " + Format.day(w.date()) + ", " + format.rain(w.rain_mm()))
                         .unit(format.rainUnit());

@@ -83,9 +83,12 @@ public record OptionsView(
 
     private static Markup headline(Zone zone, Optional<Option> go, FarmDay day, Format format) {
         if (go.isEmpty()) {
-            return new Say()
-                    .sentence("No pass can be made on " + zone.label() + " any more.")
-                    .done();
+            Say say = new Say().sentence("No pass is offered on " + zone.label() + " today.");
+            day.brief().leftOut().stream()
+                    .filter(l -> l.field().equals(zone.field()) && l.zone().equals(zone.zone()))
+                    .findFirst()
+                    .ifPresent(l -> say.sentence(l.reason()));
+            return say.done();
         }
         Option best = go.get();
         Worth worth = best.worth();

@@ -64,6 +64,10 @@ final class Words {
                         : "in " + Format.chance(dates.probability()) + " futures");
     }
 
+    static boolean isRipe(Outlook o) {
+        return o.maturity().filter(m -> !m.isAfter(o.on())).isPresent();
+    }
+
     /** "V10 to V12", the least and the most advanced corn; empty when none stands. */
     static Optional<String> stages(List<Outlook> outlooks) {
         List<Outlook> standing = outlooks.stream()
