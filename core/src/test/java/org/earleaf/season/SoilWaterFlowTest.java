@@ -23,7 +23,7 @@ class SoilWaterFlowTest {
     void nitrate_moves_with_water_and_ammonium_hardly() {
         double out = SoilWaterFlow.moved(20, 100, .8);
         assertThat(50 * out).isCloseTo(6.667, within(.003));
-        double retardation = 1 + 1.35 * .2 * 18 / .30;
+        double retardation = 1 + SoilWaterFlow.sorbed(1.35, 18) / .30;
         assertThat(retardation).isCloseTo(17.2, within(.05));
         assertThat(50 * out / retardation).isCloseTo(.388, within(.002));
     }
