@@ -121,9 +121,9 @@ class BrowserTest {
         Files.createDirectories(PICTURES);
         List<String> faults = new ArrayList<>();
         for (String light : LIGHTS) {
-            for (int width : new int[] {DESK, PHONE, NARROWEST}) {
-                try (Watched w = Watched.open(light, width, true)) {
-                    String where = path + " " + light + " " + width + ": ";
+            try (Watched w = Watched.open(light, DESK, true)) {
+                for (int width : new int[] {DESK, PHONE, NARROWEST}) {
+                    w.page().setViewportSize(width, 900);
                     w.page().navigate(home + path);
                     if (width != NARROWEST) {
                         w.page()
@@ -131,8 +131,12 @@ class BrowserTest {
                                         .setFullPage(true)
                                         .setPath(PICTURES.resolve(name(path, light, width))));
                     }
-                    check(w, where, faults);
+                    check(w.page(), path + " " + light + " " + width + ": ", faults);
                 }
+                // A page that is not there is reported by the browser itself.
+                w.faults().stream()
+                        .filter(f -> !(path.equals("/field/nowhere") && f.contains("404")))
+                        .forEach(f -> faults.add(path + " " + light + ": " + f));
             }
         }
         assertThat(faults).isEmpty();
@@ -143,22 +147,18 @@ class BrowserTest {
         return page + "-" + light + "-" + width + ".png";
     }
 
-    private static void check(Watched w, String where, List<String> faults) throws IOException {
-        // A page that is not there is reported by the browser itself.
-        w.faults().stream()
-                .filter(f -> !(where.startsWith("/field/nowhere") && f.contains("404")))
-                .forEach(f -> faults.add(where + f));
-        if (w.page().locator("h1").count() != 1) {
+    private static void check(Page page, String where, List<String> faults) throws IOException {
+        if (page.locator("h1").count() != 1) {
             faults.add(where + "not one h1");
         }
-        Object over = w.page().evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        Object over = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
         if (((Number) over).intValue() > 0) {
             faults.add(where + "scrolls sideways by " + over);
         }
         if (Files.exists(AXE)) {
-            w.page().evaluate(Files.readString(AXE));
-            Object found = w.page()
-                    .evaluate("axe.run(document, {resultTypes: ['violations']}).then(r => r.violations.flatMap(v =>"
+            page.evaluate(Files.readString(AXE));
+            Object found =
+                    page.evaluate("axe.run(document, {resultTypes: ['violations']}).then(r => r.violations.flatMap(v =>"
                             + " v.nodes.map(n => v.id + ' ' + n.target + ' ' + n.failureSummary)))");
             ((List<?>) found).forEach(f -> faults.add(where + f));
         }

@@ -130,6 +130,9 @@ public record FieldView(
 
     private static List<Clearance> clearances(Outlook o, List<Rig> rigs, LocalDate date, Format format) {
         List<Clearance> lines = new ArrayList<>();
+        if (Words.isRipe(o)) {
+            return lines;
+        }
         for (Rig rig : rigs) {
             Optional<OutOfReach> reach =
                     o.reach().stream().filter(r -> r.rig().equals(rig.name())).findFirst();
@@ -156,7 +159,8 @@ public record FieldView(
         if (up.isEmpty() || !up.get().isBefore(to)) {
             return Markup.NONE;
         }
-        LocalDate from = later(up.get(), o.on().minusDays(DRAWN_BEFORE_D));
+        // A finished season is shown whole.
+        LocalDate from = Words.isRipe(o) ? up.get() : later(up.get(), o.on().minusDays(DRAWN_BEFORE_D));
         SeasonCurve curve = new SeasonCurve(t.first(), o.nniByDay(), from, to, o.on());
         return curve.draw("curve-says", o.nShort(), after.map(a -> likeliest(a.nniByDay())));
     }
@@ -196,7 +200,7 @@ public record FieldView(
 
     private static List<Markup> yields(Outlook o, Optional<Option> pass, Optional<Outlook> after, Format format) {
         List<Markup> all = new ArrayList<>();
-        if (!o.zone().isCorn()) {
+        if (!o.zone().isCorn() || Words.isRipe(o)) {
             return all;
         }
         all.add(yieldOf("If nothing more is done: ", o, format));
