@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.earleaf.bench.response.Plot.Plan;
 import org.earleaf.bench.response.StationYear.Station;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -22,11 +22,14 @@ import org.junit.jupiter.api.Test;
 class ResponseTest {
     private static List<StationYear> urbana = List.of();
 
-    @BeforeAll
-    static void read() {
+    /** Before each test and not once, so that each is counted as skipped. */
+    @BeforeEach
+    void read() {
         Optional<Path> folder = StationYear.findFolder();
         assumeTrue(folder.isPresent(), "skipped: no station files in ../shared/data/weather beside the project");
-        urbana = StationYear.read(folder.orElseThrow(), Station.URBANA);
+        if (urbana.isEmpty()) {
+            urbana = StationYear.read(folder.orElseThrow(), Station.URBANA);
+        }
     }
 
     @Test
