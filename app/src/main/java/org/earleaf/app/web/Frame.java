@@ -27,6 +27,7 @@ class Frame {
             new Link("Morning", "/"),
             new Link("Field", "/field"),
             new Link("Walk", "/walk"),
+            new Link("Rigs", "/rigs"),
             new Link("Loads", "/loads"),
             new Link("Records", "/records"));
     private static final List<String> FILES = List.of("/static/earleaf.css", "/static/earleaf.js");

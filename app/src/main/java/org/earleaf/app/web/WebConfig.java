@@ -33,6 +33,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     FieldPage.class,
     OptionsPage.class,
     WalkPage.class,
+    RigsPage.class,
     LoadPage.class,
     RecordsPage.class,
     LookPage.class

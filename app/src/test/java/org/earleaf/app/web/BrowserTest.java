@@ -112,6 +112,7 @@ class BrowserTest {
                 "/field/long-quarter-east/options",
                 "/walk",
                 "/walk?place=mill-eighty&kind=height",
+                "/rigs",
                 "/loads",
                 "/loads/mill-eighty",
                 "/records",

@@ -174,6 +174,11 @@ public enum Format {
         return number(lengthValue(cm), 0);
     }
 
+    /** Width of a boom or bar with its unit. */
+    public String width(double m) {
+        return this == US ? number(m / Units.M_PER_FT, 0) + " ft" : number(m, 1) + " m";
+    }
+
     public String lengthUnit() {
         return this == US ? "in" : "cm";
     }

@@ -97,4 +97,13 @@ class ViewsTest {
         assertThat(view.headline().html())
                 .containsPattern(Pattern.compile("Fill [0-9,.]+ gal of UAN 32 for [0-9.]+ ac"));
     }
+
+    @Test
+    void rigs_are_set_for_every_pass_proposed_or_say_why_not() {
+        RigsView view = RigsView.of(DAY, Format.US);
+        assertThat(view.sets()).hasSameSizeAs(DAY.brief().passes());
+        assertThat(view.sets()).allSatisfy(s -> assertThat(s.pressure().isEmpty())
+                .isEqualTo(!s.why().isEmpty()));
+        assertThat(view.headline().html()).contains("set the highboy to");
+    }
 }

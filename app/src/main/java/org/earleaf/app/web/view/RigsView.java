@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.earleaf.app.Amounts;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.Option;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Placement;
+import org.earleaf.field.Zone;
+import org.earleaf.load.LoadSheet;
+import org.earleaf.rig.FlowPart;
+import org.earleaf.units.EarleafException;
+
+/** The farm's rigs, and how they are set for the passes that are proposed. */
+public record RigsView(String date, Markup headline, List<Setting> sets, List<Row> rigs) {
+
+    /** @param why what stops it; empty when it can be set */
+    public record Setting(
+            String when,
+            String name,
+            String place,
+            String choice,
+            Markup what,
+            String rig,
+            String outlet,
+            String speed,
+            String pressure,
+            String flow,
+            String why) {}
+
+    public record Row(
+            String name, String kind, String clears, String width, String tank, String speeds, String places) {}
+
+    public static RigsView of(FarmDay day, Format format) {
+        Places places = Places.of(day.farm());
+        List<Setting> sets = new ArrayList<>();
+        for (Option o : day.brief().passes()) {
+            places.find(places.of(o.field(), o.zone())).ifPresent(z -> sets.add(setting(day, z, o, places, format)));
+        }
+        return new RigsView(
+                Format.longDay(day.on()),
+                headline(day, sets),
+                sets,
+                day.farm().rigs().stream().map(r -> row(r, format)).toList());
+    }
+
+    private static Markup headline(FarmDay day, List<Setting> sets) {
+        String today = Format.day(day.on());
+        Optional<Setting> first = sets.stream()
+                .filter(s -> s.when().equals(today) && s.why().isEmpty())
+                .findFirst();
+        if (first.isPresent()) {
+            Setting s = first.get();
+            return new Say()
+                    .sentence("Today", " set the " + s.rig() + " to " + s.pressure() + ".")
+                    .sentence("At " + s.speed().replaceAll(" \\(.*", "") + " it puts the rate on " + s.name() + ".")
+                    .done();
+        }
+        return sets.isEmpty()
+                ? new Say()
+                        .sentence("No rig has to be set: no pass is proposed.")
+                        .done()
+                : new Say()
+                        .sentence("Today", " no rig has to be set.")
+                        .sentence("Next: the " + sets.get(0).rig() + ", "
+                                + sets.get(0).when() + ".")
+                        .done();
+    }
+
+    private static Setting setting(FarmDay day, Zone zone, Option o, Places places, Format format) {
+        Optional<LoadSheet.Settings> s = Optional.empty();
+        String why;
+        try {
+            LoadView.Job job = LoadView.job(day, zone, o, format);
+            s = job.sheets().get(0).settings();
+            why = String.join(" ", job.notSet());
+        } catch (EarleafException cannot) {
+            why = cannot.problems().get(0).todo();
+        }
+        boolean metric = format.isMetric();
+        return new Setting(
+                Format.day(o.date()),
+                zone.label(),
+                places.of(zone),
+                Choice.key(o),
+                new Say()
+                        .markup(Words.rate(o, format))
+                        .text(" " + Words.where(o.placement()) + ", " + o.product())
+                        .done(),
+                o.rig(),
+                s.map(LoadSheet.Settings::outlet).orElse(""),
+                s.map(k -> figure(FlowPart.SPEED, k.speed_ms(), 1, format) + " ("
+                                + Format.number(FlowPart.SPEED.outside(k.slowest_ms(), metric), 1) + " to "
+                                + Format.number(FlowPart.SPEED.outside(k.fastest_ms(), metric), 1) + ")")
+                        .orElse(""),
+                s.map(k -> figure(FlowPart.PRESSURE, k.pressure_Pa(), 0, format))
+                        .orElse(""),
+                s.map(k -> figure(FlowPart.FLOW, k.flow_m3s(), 2, format)).orElse(""),
+                why);
+    }
+
+    private static String figure(FlowPart part, double inside, int decimals, Format format) {
+        String text = part.text(inside, format.isMetric());
+        return Format.number(part.outside(inside, format.isMetric()), decimals) + text.substring(text.indexOf(' '));
+    }
+
+    private static Row row(Rig r, Format format) {
+        boolean metric = format.isMetric();
+        String unit = " " + format.lengthUnit();
+        return new Row(
+                Words.capital(r.name()),
+                r.kind(),
+                r.clearance_m() > 0 ? format.length(100 * r.clearance_m()) + unit : "",
+                r.width_m() > 0 ? format.width(r.width_m()) : "",
+                r.tank_m3() > 0 ? Amounts.volume(r.tank_m3(), metric) : "",
+                r.speedMax_ms() > 0
+                        ? Format.number(FlowPart.SPEED.outside(r.speedMin_ms(), metric), 0) + " to "
+                                + figure(FlowPart.SPEED, r.speedMax_ms(), 0, format)
+                        : "",
+                r.placements().stream().sorted().map(Placement::word).collect(Collectors.joining(", ")));
+    }
+}
