@@ -35,6 +35,10 @@ public record Brief(
     /** Something that is not proposed today, with the reason in a sentence. */
     public record LeftOut(String field, String zone, String kind, String reason) {}
 
-    /** A reading that could change what is done. */
-    public record ReadingWorthTaking(String field, String zone, String kind, String because) {}
+    /**
+     * A reading that could change what is done.
+     *
+     * @param worth_usdHa what its answer is worth on average [$/ha]; NaN: not computed
+     */
+    public record ReadingWorthTaking(String field, String zone, String kind, String because, double worth_usdHa) {}
 }

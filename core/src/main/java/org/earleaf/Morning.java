@@ -23,6 +23,8 @@ public final class Morning {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     /** A height reading is asked for when a rig's last day is this near. */
     private static final int NEAR_D = 8;
+    /** Below 50 cents an acre a test is not worth the drive (common practice, no source). */
+    private static final double LEAST_WORTH_USDHA = .5 / org.earleaf.units.Units.HA_PER_AC;
 
     private Morning() {}
 
@@ -40,6 +42,7 @@ public final class Morning {
         List<Brief.LeftOut> leftOut = new ArrayList<>();
         List<Brief.ReadingWorthTaking> readings = new ArrayList<>();
         for (NitrogenOptions.Answer a : answers) {
+            soilTest(a).ifPresent(readings::add);
             if (a.proposed().isPresent()) {
                 Option go = a.proposed().get();
                 passes.add(go);
@@ -54,6 +57,7 @@ public final class Morning {
                         zone.field(), zone.zone(), "nitrogen", "The crop is " + zone.crop() + ": not modelled."));
             }
         }
+        readings.sort(Comparator.comparingDouble(r -> Double.isNaN(r.worth_usdHa()) ? 0 : -r.worth_usdHa()));
         passes.sort(Comparator.comparing(Option::date)
                 .thenComparingDouble(o -> -o.waitCost_usdHaDay())
                 .thenComparing(Option::field));
@@ -90,6 +94,17 @@ public final class Morning {
         return none ? "No rig fits the crop any more." : "Too late: from milk on nitrogen does not pay.";
     }
 
+    /** A soil nitrate test that would be worth its price. */
+    private static Optional<Brief.ReadingWorthTaking> soilTest(NitrogenOptions.Answer a) {
+        return a.soilTest().filter(t -> t.worth_usdHa() >= LEAST_WORTH_USDHA).map(t -> {
+            String turn = t.leaveAbove_ppm()
+                    .map(ppm -> "Above about " + ppm + " ppm the field is best left alone; below, the pass pays.")
+                    .orElse("It settles how much to put on.");
+            Zone z = a.outlook().zone();
+            return new Brief.ReadingWorthTaking(z.field(), z.zone(), "nitrate, 0 to 12 in", turn, t.worth_usdHa());
+        });
+    }
+
     /** A height reading is worth the drive when the planned rig's last day is near and rests on the model alone. */
     private static Optional<Brief.ReadingWorthTaking> height(Outlook outlook, Option best) {
         for (OutOfReach r : outlook.reach()) {
@@ -100,7 +115,7 @@ public final class Morning {
                 String because = "Settles whether " + r.lastDay().orElseThrow().format(DAY)
                         + " is really the last day for the " + r.rig() + ".";
                 Zone z = outlook.zone();
-                return Optional.of(new Brief.ReadingWorthTaking(z.field(), z.zone(), "height", because));
+                return Optional.of(new Brief.ReadingWorthTaking(z.field(), z.zone(), "height", because, Double.NaN));
             }
         }
         return Optional.empty();

@@ -2,61 +2,50 @@
 package org.earleaf.decide;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.season.Yield;
 import org.earleaf.season.ZoneSeason;
 
-/** What happens in every future if a season runs on as it is: the ground on which every option is measured. */
+/** What happens in every member if a season runs on as it is: the ground on which every option is measured. */
 final class Baseline {
-    private final ZoneFutures futures;
-    private final ZoneSeason season;
-    /** By day since the decision day, then by future. */
+    private final ZoneEnsemble ensemble;
+    private final SeasonTrace trace;
+    private final SeasonRun run;
+    /** By day since the decision day, then by member. */
     private final List<double[]> heights = new ArrayList<>();
 
     private final List<double[]> nni = new ArrayList<>();
     private final double[] yields;
     private final double[] shortDays;
-    private final SeasonTrace trace;
-    private final SeasonRun typical;
-    private final CropHeight height;
 
-    Baseline(ZoneFutures futures, ZoneSeason season) {
-        this.futures = futures;
-        this.season = season;
-        SeasonRun run = futures.morning(season);
-        while (!run.date().isAfter(futures.last())) {
-            season.advance(run, run.date().plusDays(1));
-            heights.add(each(run, run::height_cm));
-            nni.add(each(run, run::nni));
+    Baseline(ZoneEnsemble ensemble, ZoneSeason season) {
+        this.ensemble = ensemble;
+        trace = ensemble.past();
+        run = ensemble.members();
+        // The morning itself: what passes of this day are measured against.
+        heights.add(each(run::height_cm));
+        nni.add(each(run::nni));
+        while (!run.date().isAfter(ensemble.last())) {
+            season.advance(run, run.date().plusDays(1), trace);
+            heights.add(each(run::height_cm));
+            nni.add(each(run::nni));
         }
-        yields = each(run, m -> run.yield(m).grain_kgHa());
-        shortDays = each(run, m -> run.shortDay(m) < 0 ? Double.POSITIVE_INFINITY : run.shortDay(m));
-        int middle = median(yields);
-        typical = season.start(futures.weather().get(middle));
-        int days = futures.weather().get(middle).days();
-        trace = season.newTrace(days);
-        season.advance(typical, futures.last().plusDays(1), trace, 0);
-        height = CropHeight.of(
-                futures.farm(), futures.zone(), futures.on(), d -> trace.at(trace.day(d), Daily.HEIGHT_CM));
+        yields = each(m -> run.yield(m).grain_kgHa());
+        shortDays = each(m -> run.shortDay(m) < 0 ? Double.POSITIVE_INFINITY : run.shortDay(m));
     }
 
-    private static double[] each(SeasonRun run, java.util.function.IntToDoubleFunction value) {
+    private double[] each(IntToDoubleFunction value) {
         double[] all = new double[run.members()];
         Arrays.setAll(all, value);
         return all;
-    }
-
-    /** The future whose yield is the middle one. */
-    private static int median(double[] values) {
-        Integer[] order = new Integer[values.length];
-        Arrays.setAll(order, k -> k);
-        Arrays.sort(order, java.util.Comparator.comparingDouble(k -> values[k]));
-        return order[(values.length - 1) / 2];
     }
 
     double[] yields_kgHa() {
@@ -67,33 +56,25 @@ final class Baseline {
         return trace;
     }
 
-    /** The run behind the trace, at its end. */
-    SeasonRun typical() {
-        return typical;
-    }
-
-    CropHeight height() {
-        return height;
-    }
-
-    /** Height on a day; before the decision day all futures agree. */
+    /** Height in the evening of a day; before the decision day only the mean is kept. */
     Spread height_cm(LocalDate date) {
-        int k = (int) java.time.temporal.ChronoUnit.DAYS.between(futures.decisionDay(), date);
-        if (k < 0 || heights.isEmpty()) {
-            return height.spread(new double[] {trace.at(trace.day(date), Daily.HEIGHT_CM)});
+        int k = (int) ChronoUnit.DAYS.between(ensemble.decisionDay(), date) + 1;
+        if (k < 0) {
+            double mean = trace.at(trace.day(date), Daily.HEIGHT_CM);
+            return new Spread(mean, mean, mean);
         }
-        return height.spread(heights.get(Math.min(k, heights.size() - 1)));
+        return Spread.of(heights.get(Math.min(k, heights.size() - 1)));
     }
 
     List<Spread> nniByDay() {
         List<Spread> all = new ArrayList<>();
-        int known = (int) java.time.temporal.ChronoUnit.DAYS.between(trace.first(), futures.decisionDay());
+        int known = (int) ChronoUnit.DAYS.between(trace.first(), ensemble.decisionDay());
         for (int day = 0; day < trace.days(); day++) {
             if (day < known) {
                 double v = trace.at(day, Daily.NNI);
                 all.add(new Spread(v, v, v));
             } else {
-                all.add(Spread.of(nni.get(Math.min(day - known, nni.size() - 1))));
+                all.add(Spread.of(nni.get(Math.min(day - known + 1, nni.size() - 1))));
             }
         }
         return all;
@@ -107,10 +88,44 @@ final class Baseline {
 
     /** Day of a percentile; one that lies between a day and never is never. */
     private Optional<LocalDate> date(double day) {
-        return Double.isFinite(day) ? Optional.of(trace.first().plusDays(Math.round(day))) : Optional.empty();
+        return Double.isFinite(day) && day >= 0
+                ? Optional.of(trace.first().plusDays(Math.round(day)))
+                : Optional.empty();
     }
 
-    ZoneSeason season() {
-        return season;
+    /** The middle day of something that every member reaches; empty when half of them never do. */
+    Optional<LocalDate> middle(IntToDoubleFunction dayOfMember) {
+        double[] days =
+                each(m -> dayOfMember.applyAsDouble(m) < 0 ? Double.POSITIVE_INFINITY : dayOfMember.applyAsDouble(m));
+        return date(Spread.of(days).p50());
+    }
+
+    /** The run at its end. */
+    SeasonRun end() {
+        return run;
+    }
+
+    /** What binds the yield in most members. */
+    String limitedBy() {
+        int[] votes = new int[Yield.Limit.values().length];
+        for (int m = 0; m < run.members(); m++) {
+            votes[run.yield(m).limit().ordinal()]++;
+        }
+        int most = 0;
+        for (int k = 1; k < votes.length; k++) {
+            most = votes[k] > votes[most] ? k : most;
+        }
+        return Yield.Limit.values()[most].word();
+    }
+
+    double waterRemainder_mm() {
+        return Arrays.stream(each(run::waterRemainder_mm)).map(Math::abs).max().orElse(0);
+    }
+
+    double nitrogenRemainder_kgHa() {
+        return Arrays.stream(each(run::nitrogenRemainder_kgHa))
+                .map(Math::abs)
+                .max()
+                .orElse(0);
     }
 }

@@ -5,15 +5,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.NitrogenProduct;
-import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
+import org.earleaf.season.NitrogenPass;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.season.ZoneSeason;
@@ -21,8 +24,9 @@ import org.earleaf.units.Units;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Every nitrogen option of a zone over the next three weeks, date x product x placement x rate x rig that still fits,
- * each run through the same futures as doing nothing.
+ * Nitrogen options of a zone over the next three weeks, date x product x placement x rate x rig that still fits, each run
+ * through the same members as doing nothing. On the first day every rate is run on all members; on later days the rates
+ * are looked through on a fifth of them, and the best two go on.
  *
  * <pre>
  * gain = P (Y with - Y without) - N price - pass cost        in each future
@@ -40,17 +44,25 @@ public final class NitrogenOptions {
 
     private static final double[] RATES_LBAC = {20, 30, 40, 50, 60, 80, 100, 120, 150, 180};
     /** Lanes of one run: enough to fill the vector units, few enough to stay in the cache. */
-    private static final int LANES = 256;
+    private static final int LANES = 200;
+    /** All members, and the few on which rates are looked through first. */
+    private static final int[] ALL = IntStream.range(0, ZoneEnsemble.MEMBERS).toArray();
+
+    private static final int[] SCOUTS =
+            IntStream.range(0, ZoneEnsemble.MEMBERS / 5).map(k -> 5 * k).toArray();
+    /** So many rates of a day, product and placement are run on all members. */
+    private static final int PROMISING = 2;
     /** From milk on, nitrogen comes too late (common practice, no source). */
     private static final double TOO_LATE_REP = .33;
 
-    private final ZoneFutures futures;
+    private final ZoneEnsemble futures;
     private final Baseline base;
     private final List<Candidate> candidates;
     private @Nullable LocalDate go;
+    private @Nullable SoilTestWorth soilTest;
     private long simulated;
 
-    private NitrogenOptions(ZoneFutures futures, Baseline base) {
+    private NitrogenOptions(ZoneEnsemble futures, Baseline base) {
         this.futures = futures;
         this.base = base;
         this.candidates = candidates(futures.farm());
@@ -61,9 +73,15 @@ public final class NitrogenOptions {
      *
      * @param options best first
      * @param proposed the best option of the day to go; empty when no day is worth it
+     * @param soilTest what a nitrate test of the top foot this morning would be worth; empty when nothing can be done
      * @param simulated season runs behind it
      */
-    public record Answer(Outlook outlook, List<Option> options, Optional<Option> proposed, long simulated) {
+    public record Answer(
+            Outlook outlook,
+            List<Option> options,
+            Optional<Option> proposed,
+            Optional<SoilTestWorth> soilTest,
+            long simulated) {
         public Answer {
             options = List.copyOf(options);
         }
@@ -71,13 +89,18 @@ public final class NitrogenOptions {
 
     /** Options best first, and the outlook they were measured on. */
     public static Answer of(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
-        ZoneFutures futures = ZoneFutures.of(farm, zone, on, hindsight);
+        ZoneEnsemble futures = ZoneEnsemble.of(farm, zone, on, hindsight);
         Baseline base = new Baseline(futures, futures.season());
         NitrogenOptions all = new NitrogenOptions(futures, base);
         List<Option> options = all.list();
         Optional<Option> proposed =
                 options.stream().filter(o -> o.date().equals(all.go)).findFirst();
-        return new Answer(Outlooks.of(futures, base), options, proposed, all.simulated + futures.futures());
+        return new Answer(
+                Outlooks.of(futures, base),
+                options,
+                proposed,
+                Optional.ofNullable(all.soilTest),
+                all.simulated + ZoneEnsemble.MEMBERS);
     }
 
     static boolean carriesNitrogen(Placement p) {
@@ -123,10 +146,10 @@ public final class NitrogenOptions {
     private List<Option> list() {
         List<Option> all = new ArrayList<>();
         double[] bestOfDay = new double[DAYS_AHEAD];
-        SeasonRun trunk = futures.morning(futures.season());
+        SeasonRun trunk = futures.members();
         LocalDate day = futures.decisionDay();
         for (int ahead = 0; ahead < DAYS_AHEAD && !day.isAfter(futures.last()); ahead++) {
-            List<Option> ofDay = isTime(day) ? ofDay(trunk, day) : List.of();
+            List<Option> ofDay = isTime(day) ? ofDay(trunk, day, ahead == 0) : List.of();
             bestOfDay[ahead] = ofDay.stream()
                     .mapToDouble(o -> o.worth().mean_usdHa())
                     .max()
@@ -170,64 +193,117 @@ public final class NitrogenOptions {
 
     private record Trial(Candidate candidate, double rate_kgHa, List<Rig> rigs) {}
 
-    private List<Option> ofDay(SeasonRun trunk, LocalDate day) {
+    private List<Option> ofDay(SeasonRun trunk, LocalDate day, boolean everyRate) {
         List<Trial> trials = new ArrayList<>();
         for (Candidate c : candidates) {
             List<Rig> fitting = c.rigs().stream()
                     .filter(r -> Reach.mayEnter(base, r, c.placement(), day))
                     .toList();
             double most = Reach.most_kgHa(base, c.placement(), day, c.product().isLiquid());
+            List<Trial> ofCandidate = new ArrayList<>();
             for (double lbAc : fitting.isEmpty() ? new double[0] : RATES_LBAC) {
                 if (Units.kgHa(lbAc) <= most + 1e-9) {
-                    trials.add(new Trial(c, Units.kgHa(lbAc), fitting));
+                    ofCandidate.add(new Trial(c, Units.kgHa(lbAc), fitting));
                 }
             }
+            trials.addAll(everyRate ? ofCandidate : promising(trunk, ofCandidate));
         }
         List<Option> options = new ArrayList<>();
-        int atOnce = Math.max(1, LANES / futures.futures());
-        for (int k = 0; k < trials.size(); k += atOnce) {
-            List<Trial> some = trials.subList(k, Math.min(trials.size(), k + atOnce));
-            run(trunk, day, some, options);
+        double[][] yields = yields(trunk, trials, ALL);
+        if (everyRate && !trials.isEmpty()) {
+            soilTest = SoilTestWorth.of(trunk, gains(trials, yields));
+        }
+        for (int t = 0; t < trials.size(); t++) {
+            for (Rig rig : trials.get(t).rigs()) {
+                options.add(option(trials.get(t), rig, day, yields[t]));
+            }
         }
         return options;
     }
 
-    private void run(SeasonRun trunk, LocalDate day, List<Trial> trials, List<Option> options) {
-        int n = futures.futures();
-        int[] from = new int[trials.size() * n];
-        Arrays.setAll(from, lane -> lane % n);
-        SeasonRun run = trunk.branch(from, futures.weather(), from);
+    /** The rates that look best on a few members; only they are run on all. */
+    private List<Trial> promising(SeasonRun trunk, List<Trial> trials) {
+        double[][] yields = yields(trunk, trials, SCOUTS);
+        double[] without =
+                Arrays.stream(SCOUTS).mapToDouble(m -> base.yields_kgHa()[m]).toArray();
+        Map<Trial, Double> mean = new HashMap<>();
         for (int t = 0; t < trials.size(); t++) {
             Trial trial = trials.get(t);
+            mean.put(
+                    trial,
+                    -worth(trial, trial.rigs().get(0), yields[t], without).mean_usdHa());
+        }
+        return trials.stream()
+                .sorted(Comparator.comparingDouble(mean::get))
+                .limit(PROMISING)
+                .sorted(Comparator.comparingDouble(Trial::rate_kgHa))
+                .toList();
+    }
+
+    /** Yield by trial and member, for some of the members. */
+    private double[][] yields(SeasonRun trunk, List<Trial> trials, int[] members) {
+        double[][] yields = new double[trials.size()][members.length];
+        int atOnce = Math.max(1, LANES / members.length);
+        for (int k = 0; k < trials.size(); k += atOnce) {
+            int n = Math.min(atOnce, trials.size() - k);
+            yields(trunk, trials.subList(k, k + n), members, Arrays.copyOfRange(yields, k, k + n));
+        }
+        return yields;
+    }
+
+    private void yields(SeasonRun trunk, List<Trial> trials, int[] members, double[][] yields) {
+        int n = members.length;
+        int[] from = new int[trials.size() * n];
+        Arrays.setAll(from, lane -> members[lane % n]);
+        int[] weatherOf =
+                Arrays.stream(from).map(m -> m % futures.weather().size()).toArray();
+        SeasonRun run = trunk.branch(from, futures.weather(), weatherOf);
+        for (int t = 0; t < trials.size(); t++) {
+            Candidate c = trials.get(t).candidate();
+            NitrogenPass pass = ZoneSeason.pass(c.product(), trials.get(t).rate_kgHa(), c.placement(), Inhibitor.NONE);
             for (int m = 0; m < n; m++) {
-                run.apply(
-                        t * n + m,
-                        ZoneSeason.pass(
-                                trial.candidate().product(),
-                                trial.rate_kgHa(),
-                                trial.candidate().placement(),
-                                Inhibitor.NONE));
+                run.apply(t * n + m, pass);
             }
         }
         futures.season().finish(run, futures.last());
         simulated += from.length;
         for (int t = 0; t < trials.size(); t++) {
             int at = t * n;
-            double[] with = new double[n];
-            Arrays.setAll(with, m -> run.yield(at + m).grain_kgHa());
-            for (Rig rig : trials.get(t).rigs()) {
-                options.add(option(trials.get(t), rig, day, with));
-            }
+            Arrays.setAll(yields[t], m -> run.yield(at + m).grain_kgHa());
         }
+    }
+
+    /** Gain by trial and member with its first rig [$/ha]. */
+    private double[][] gains(List<Trial> trials, double[][] yields) {
+        double[][] gains = new double[yields.length][];
+        for (int t = 0; t < gains.length; t++) {
+            double[] gained = gained(yields[t], base.yields_kgHa());
+            double cost = cost_usdHa(trials.get(t), trials.get(t).rigs().get(0));
+            gains[t] = Worth.gains_usdHa(gained, cost, futures.farm().prices());
+        }
+        return gains;
+    }
+
+    private double cost_usdHa(Trial trial, Rig rig) {
+        double price = futures.farm()
+                .prices()
+                .nitrogen_usdKg(trial.candidate().product().name());
+        return trial.rate_kgHa() * price + rig.cost_usdHa();
+    }
+
+    private static double[] gained(double[] with, double[] without) {
+        double[] gained = new double[with.length];
+        Arrays.setAll(gained, m -> with[m] - without[m]);
+        return gained;
+    }
+
+    private Worth worth(Trial trial, Rig rig, double[] with, double[] without) {
+        return Worth.of(
+                gained(with, without), cost_usdHa(trial, rig), futures.farm().prices());
     }
 
     private Option option(Trial trial, Rig rig, LocalDate day, double[] with) {
         NitrogenProduct product = trial.candidate().product();
-        Prices prices = futures.farm().prices();
-        double cost = trial.rate_kgHa() * prices.nitrogen_usdKg(product.name()) + rig.cost_usdHa();
-        double[] without = base.yields_kgHa();
-        double[] gained_kgHa = new double[with.length];
-        Arrays.setAll(gained_kgHa, m -> with[m] - without[m]);
         Zone zone = futures.zone();
         return new Option(
                 zone.field(),
@@ -240,7 +316,7 @@ public final class NitrogenOptions {
                 product.isLiquid() ? product.litresHa(trial.rate_kgHa()) : trial.rate_kgHa() / product.nitrogen_share(),
                 product.isLiquid(),
                 rig.name(),
-                Worth.of(gained_kgHa, cost, prices),
+                worth(trial, rig, with, base.yields_kgHa()),
                 0,
                 List.of());
     }

@@ -2,7 +2,6 @@
 package org.earleaf.decide;
 
 import java.time.LocalDate;
-import java.util.Optional;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.field.Inhibitor;
@@ -19,22 +18,22 @@ public final class Outlooks {
 
     /** If nothing more is done. With hindsight, weather after the day is used as far as the record goes. */
     public static Outlook of(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
-        ZoneFutures futures = ZoneFutures.of(farm, zone, on, hindsight);
+        ZoneEnsemble futures = ZoneEnsemble.of(farm, zone, on, hindsight);
         return of(futures, new Baseline(futures, futures.season()));
     }
 
     /** If one more option is carried out. */
     public static Outlook with(Farm farm, Zone zone, LocalDate on, boolean hindsight, Option option) {
-        ZoneFutures futures = ZoneFutures.of(farm, zone, on, hindsight);
+        ZoneEnsemble futures = ZoneEnsemble.of(farm, zone, on, hindsight);
         NitrogenProduct product = farm.findNitrogen(option.product()).orElseThrow();
         Event event = new Event.Nitrogen(
                 option.date(), ZoneSeason.pass(product, option.nitrogen_kgHa(), option.placement(), Inhibitor.NONE));
         return of(futures, new Baseline(futures, futures.season().with(event)));
     }
 
-    static Outlook of(ZoneFutures futures, Baseline base) {
+    static Outlook of(ZoneEnsemble futures, Baseline base) {
         SeasonTrace trace = base.trace();
-        SeasonRun run = base.typical();
+        SeasonRun run = base.end();
         int today = trace.day(futures.on());
         double silk = futures.season().setup().calendar().silk();
         return new Outlook(
@@ -46,18 +45,14 @@ public final class Outlooks {
                 base.height_cm(futures.on()),
                 base.nShort(),
                 Spread.of(base.yields_kgHa()),
-                run.yield(0).limit().word(),
-                date(trace, run.emergenceDay(0)),
-                date(trace, run.silkDay(0)),
-                date(trace, run.blackLayerDay(0)),
+                base.limitedBy(),
+                base.middle(run::emergenceDay),
+                base.middle(run::silkDay),
+                base.middle(run::blackLayerDay),
                 base.nniByDay(),
                 Reach.ofRigs(futures, base),
-                Math.abs(run.waterRemainder_mm(0)),
-                Math.abs(run.nitrogenRemainder_kgHa(0)),
-                futures.season().flags());
-    }
-
-    private static Optional<LocalDate> date(SeasonTrace trace, int day) {
-        return day < 0 ? Optional.empty() : Optional.of(trace.date(day));
+                base.waterRemainder_mm(),
+                base.nitrogenRemainder_kgHa(),
+                futures.flags());
     }
 }

@@ -30,7 +30,7 @@ final class Reach {
         return OverTheTop.most_kgHa(base.trace().at(base.trace().day(date), Daily.COLLARS), false);
     }
 
-    static List<OutOfReach> ofRigs(ZoneFutures futures, Baseline base) {
+    static List<OutOfReach> ofRigs(ZoneEnsemble futures, Baseline base) {
         List<OutOfReach> all = new ArrayList<>();
         for (Rig rig : futures.farm().rigs()) {
             if (!rig.isTender() && rig.placements().stream().anyMatch(NitrogenOptions::carriesNitrogen)) {
@@ -40,7 +40,7 @@ final class Reach {
         return all;
     }
 
-    private static OutOfReach of(ZoneFutures futures, Baseline base, Rig rig) {
+    private static OutOfReach of(ZoneEnsemble futures, Baseline base, Rig rig) {
         Placement lowest = rig.placements().stream()
                 .filter(NitrogenOptions::carriesNitrogen)
                 .sorted()

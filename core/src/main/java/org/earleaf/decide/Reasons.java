@@ -29,7 +29,7 @@ final class Reasons {
                 return "Not short of nitrogen in any future.";
             }
             String tenths = tenths(when.probability());
-            if (when.p10().isPresent() && !when.p10().get().isAfter(on)) {
+            if (when.p50().isPresent() && !when.p50().get().isAfter(on)) {
                 return "Short of nitrogen already: growth is held back.";
             }
             if (when.p50().isEmpty()) {
@@ -85,7 +85,7 @@ final class Reasons {
         }
     }
 
-    static List<Reason> of(ZoneFutures futures, Baseline base, Option o, List<OutOfReach> reach) {
+    static List<Reason> of(ZoneEnsemble futures, Baseline base, Option o, List<OutOfReach> reach) {
         List<Reason> all = new ArrayList<>();
         SeasonTrace trace = base.trace();
         int today = trace.day(futures.decisionDay());
@@ -107,7 +107,7 @@ final class Reasons {
                 .findFirst();
     }
 
-    private static WhereItLies whereItLies(ZoneFutures futures, SeasonTrace trace, int day) {
+    private static WhereItLies whereItLies(ZoneEnsemble futures, SeasonTrace trace, int day) {
         double row = 0;
         double middle = 0;
         double water = 0;
@@ -123,8 +123,8 @@ final class Reasons {
         return new WhereItLies(row, middle, water / room);
     }
 
-    private static Spread rain(ZoneFutures futures, LocalDate from) {
-        double[] sums = new double[futures.futures()];
+    private static Spread rain(ZoneEnsemble futures, LocalDate from) {
+        double[] sums = new double[futures.weather().size()];
         for (int f = 0; f < sums.length; f++) {
             double[] rain = futures.weather().get(f).rain_mm();
             int k = futures.weather().get(f).index(from);

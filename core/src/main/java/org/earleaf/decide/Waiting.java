@@ -58,14 +58,16 @@ final class Waiting {
     }
 
     /** Chance that a field can be worked, day by day from a date, over the futures. */
-    static double[] workable(ZoneFutures futures, LocalDate from, int days) {
+    static double[] workable(ZoneEnsemble futures, LocalDate from, int days) {
         double[] chance = new double[days];
         for (int d = 0; d < days; d++) {
             int dry = 0;
             for (Forcing f : futures.weather()) {
                 dry += isDry(f.rain_mm(), f.index(from) + d) ? 1 : 0;
             }
-            chance[d] = Math.max(1 - SUREST, Math.min(SUREST, (double) dry / futures.futures()));
+            chance[d] = Math.max(
+                    1 - SUREST,
+                    Math.min(SUREST, (double) dry / futures.weather().size()));
         }
         return chance;
     }

@@ -30,11 +30,8 @@ public record Worth(
 
     /** From the yield gained in each future. */
     static Worth of(double[] gained_kgHa, double cost_usdHa, Prices prices) {
-        double perKg = prices.netCorn_usdBu() * bushels(1);
-        double[] gains = Arrays.stream(gained_kgHa)
-                .map(kg -> kg * perKg - cost_usdHa)
-                .sorted()
-                .toArray();
+        double[] gains = gains_usdHa(gained_kgHa, cost_usdHa, prices);
+        Arrays.sort(gains);
         double meanYield = mean(gained_kgHa);
         double needed = meanYield > 0 ? cost_usdHa / bushels(meanYield) : Double.POSITIVE_INFINITY;
         long paying = Arrays.stream(gains).filter(g -> g > 0).count();
@@ -47,6 +44,12 @@ public record Worth(
                 needed + prices.corn_usdBu() - prices.netCorn_usdBu(),
                 cost_usdHa,
                 meanYield);
+    }
+
+    /** Money gained in each future [$/ha]. */
+    static double[] gains_usdHa(double[] gained_kgHa, double cost_usdHa, Prices prices) {
+        double perKg = prices.netCorn_usdBu() * bushels(1);
+        return Arrays.stream(gained_kgHa).map(kg -> kg * perKg - cost_usdHa).toArray();
     }
 
     /** Bushels at trade moisture in kilograms of dry grain. */

@@ -210,9 +210,19 @@ public final class SeasonRun {
         for (int f : from) {
             sets.add(site.sets.get(f));
         }
+        return branch(from, sets, weather, weatherOf);
+    }
+
+    /** The same, with other parameters by member there; what was stored stays as it was. */
+    public SeasonRun branch(int[] from, List<ParameterSet> sets, List<Forcing> weather, int[] weatherOf) {
         SeasonRun run = new SeasonRun(new SeasonSite(site.setup, sets), weather, weatherOf, day);
         run.s.copy(s, from);
         return run;
+    }
+
+    /** Parameters of a member. */
+    public ParameterSet parameters(int member) {
+        return site.sets.get(member);
     }
 
     /** The same run with as many copies of member 0 as there are futures, one future each. */

@@ -91,6 +91,14 @@ public final class SeasonTrace {
         this.values = new double[days * WIDTH];
     }
 
+    /** A trace that goes on from here without touching this one. */
+    public SeasonTrace copy() {
+        SeasonTrace other = new SeasonTrace(first, values.length / WIDTH, rowShare);
+        System.arraycopy(values, 0, other.values, 0, values.length);
+        other.filled = filled;
+        return other;
+    }
+
     void begin(int day) {
         filled = day + 1;
     }

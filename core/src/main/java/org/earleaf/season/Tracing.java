@@ -29,6 +29,33 @@ final class Tracing {
         }
     }
 
+    /** Writes the means of all members; sums of means are means of sums, so the trace still closes. */
+    static void recordMean(SeasonRun run, SeasonTrace trace) {
+        int day = run.day() - 1;
+        trace.begin(day);
+        for (Daily what : DAILY) {
+            trace.put(day, what, mean(run, m -> of(run, m, what)));
+        }
+        for (int c = 0; c < SeasonTrace.COLUMNS; c++) {
+            int column = c;
+            for (int i = 0; i < SeasonState.LAYERS; i++) {
+                int layer = i;
+                for (Cell what : CELL) {
+                    trace.put(day, what, c, i, mean(run, m -> of(run, m, what, column, layer)));
+                }
+            }
+            trace.putSurface(day, c, mean(run, m -> run.balance().surface_kgHa(column, m)));
+        }
+    }
+
+    private static double mean(SeasonRun run, java.util.function.IntToDoubleFunction value) {
+        double sum = 0;
+        for (int m = 0; m < run.members(); m++) {
+            sum += value.applyAsDouble(m);
+        }
+        return sum / run.members();
+    }
+
     static double of(SeasonRun run, int m, Daily what) {
         SeasonState s = run.state();
         return switch (what) {

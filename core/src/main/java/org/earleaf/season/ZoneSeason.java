@@ -114,6 +114,14 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
         }
     }
 
+    /** The same, writing the means of all members into a trace. */
+    public void advance(SeasonRun run, LocalDate next, SeasonTrace trace) {
+        while (run.date().isBefore(next)) {
+            stepDay(run);
+            Tracing.recordMean(run, trace);
+        }
+    }
+
     /** Steps a run to its end: until every member is over, at the latest through {@code last}. */
     public void finish(SeasonRun run, LocalDate last) {
         while (!run.date().isAfter(last) && !run.allOver()) {

@@ -18,10 +18,10 @@ import java.util.random.RandomGenerator;
  * Check  DrawsTest: mean, variance and tail shares of both distributions.
  * </pre>
  */
-final class Draws {
+public final class Draws {
     private Draws() {}
 
-    static double normal(RandomGenerator random) {
+    public static double normal(RandomGenerator random) {
         while (true) {
             double u = 2 * random.nextDouble() - 1;
             double v = 2 * random.nextDouble() - 1;
@@ -50,7 +50,7 @@ final class Draws {
     }
 
     /** Lognormal with mean 1 and a coefficient of variation. */
-    static double factor(double cv, RandomGenerator random) {
+    public static double factor(double cv, RandomGenerator random) {
         double variance = StrictMath.log(1 + cv * cv);
         return StrictMath.exp(normal(random) * StrictMath.sqrt(variance) - variance / 2);
     }

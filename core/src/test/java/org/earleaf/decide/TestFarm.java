@@ -79,6 +79,16 @@ final class TestFarm {
         return this;
     }
 
+    static Reading nitrateReading(LocalDate date, double ppm) {
+        return new Reading(
+                "n", "Home", "", date, Reading.Kind.NITRATE, ppm, ppm + " ppm", 0, 304.8, Reading.Position.RANDOM, "");
+    }
+
+    TestFarm nitrate(LocalDate date, double ppm) {
+        readings.add(nitrateReading(date, ppm));
+        return this;
+    }
+
     Zone zone() {
         double nan = Double.NaN;
         SoilProfile soil = SoilProfile.of(

@@ -23,8 +23,13 @@ final class MorningJson {
                         Json.object("field", l.field(), "zone", l.zone(), "kind", l.kind(), "reason", l.reason())));
         List<Object> readings = new ArrayList<>();
         brief.readings()
-                .forEach(r -> readings.add(
-                        Json.object("field", r.field(), "zone", r.zone(), "kind", r.kind(), "because", r.because())));
+                .forEach(r -> readings.add(new Keys(metric)
+                        .put("field", r.field())
+                        .put("zone", r.zone())
+                        .put("kind", r.kind())
+                        .put("because", r.because())
+                        .put("worth", Measure.MONEY, r.worth_usdHa())
+                        .map()));
         return Json.object(
                 "farm", brief.farm(),
                 "on", brief.on(),

@@ -61,7 +61,8 @@ final class MorningText {
         for (Option o : brief.passes()) {
             page.say(Say.weekday(o.date()) + ": " + place(o));
             page.say(OptionsText.act(o, say) + "; " + OptionsText.worth(o, say) + ".", "   ");
-            o.why().forEach((Reason r) -> page.say("Why: " + r.sentence(), "   "));
+            String why = o.why().stream().map(Reason::sentence).collect(Collectors.joining(" "));
+            page.say("Why: " + why, "   ");
         }
     }
 
@@ -113,7 +114,11 @@ final class MorningText {
         page.head("Readings worth the drive");
         brief.readings()
                 .forEach(r -> page.say((r.zone().isEmpty() ? r.field() : r.field() + ", " + r.zone()) + ", " + r.kind()
-                        + ": " + r.because()));
+                        + worth(r) + ": " + r.because()));
+    }
+
+    private String worth(Brief.ReadingWorthTaking r) {
+        return Double.isNaN(r.worth_usdHa()) ? "" : ", worth " + say.amount(Measure.MONEY, r.worth_usdHa(), 2);
     }
 
     private void cautions() {

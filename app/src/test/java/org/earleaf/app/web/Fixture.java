@@ -143,7 +143,7 @@ public final class Fixture implements FarmDay {
                                 "Creek Bottom", "", "nitrogen", "Pays in 2 of 10 futures: soybeans left enough."),
                         new Brief.LeftOut("Long Quarter", "west", "nitrogen", "A soil test first: see below.")),
                 List.of(new Brief.ReadingWorthTaking(
-                        "Long Quarter", "west", "nitrate", "The choice between 0 and 40 lb N/ac turns on it.")),
+                        "Long Quarter", "west", "nitrate", "The choice between 0 and 40 lb N/ac turns on it.", 7.7)),
                 List.of(Cautions.LABEL, "UAN on the skin: wash at once."),
                 48_000);
     }

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a soil nitrate test would be worth before it is taken: how much better the choice of today would be, on average,
+ * with its answer in hand.
+ *
+ * <pre>
+ * VOI = mean over outcomes y of max_a E[R_a | y]  -  max_a E[R_a],   doing nothing among the a
+ * E[R_a | y] = sum w_m R_a,m,  w_m ~ exp(-((ln y - ln h_m)/s)^2/2);  y = h_j exp(s z_k), j over members, z_k five points
+ *
+ * R      gain of option a in member m       [$/ha]
+ * h      what the test would show in a member, s its error on the logarithm
+ * Range  at least 0
+ * Source preposterior analysis: Raiffa & Schlaifer 1961, from memory; five-point Gauss-Hermite rule: Abramowitz & Stegun
+ *        table 25.10
+ * Check  ReadingValueTest
+ * </pre>
+ */
+final class ReadingValue {
+    /** Points and weights for the standard normal. */
+    private static final double[] Z = {-2.856970013872806, -1.355626179974266, 0, 1.355626179974266, 2.856970013872806};
+
+    private static final double[] WEIGHT = {
+        .011257411327721, .222075922005613, .533333333333333, .222075922005613, .011257411327721
+    };
+
+    private final double[][] gains;
+    private final double[] logSeen;
+    private final double s;
+
+    /**
+     * @param gains by option and member [$/ha]; doing nothing is added
+     * @param seen what the test would show, by member
+     * @param s error on the logarithm
+     */
+    ReadingValue(double[][] gains, double[] seen, double s) {
+        this.gains = gains;
+        this.logSeen = new double[seen.length];
+        for (int m = 0; m < seen.length; m++) {
+            logSeen[m] = Math.log(Math.max(.1, seen[m]));
+        }
+        this.s = s;
+    }
+
+    /** Gain of the best choice when the logarithm of the reading is y. */
+    private double best(double y) {
+        double[] mean = means(y);
+        double best = 0;
+        for (double g : mean) {
+            best = Math.max(best, g);
+        }
+        return best;
+    }
+
+    private double[] means(double y) {
+        double[] mean = new double[gains.length];
+        double total = 0;
+        for (int m = 0; m < logSeen.length; m++) {
+            double z = (y - logSeen[m]) / s;
+            double w = Math.exp(-.5 * z * z);
+            total += w;
+            for (int a = 0; a < mean.length; a++) {
+                mean[a] += w * gains[a][m];
+            }
+        }
+        for (int a = 0; a < mean.length; a++) {
+            mean[a] /= Math.max(1e-300, total);
+        }
+        return mean;
+    }
+
+    /** Which option is best at a reading; -1 is doing nothing. */
+    int choice(double seen) {
+        double[] mean = means(Math.log(seen));
+        int best = -1;
+        for (int a = 0; a < mean.length; a++) {
+            if (mean[a] > (best < 0 ? 0 : mean[best])) {
+                best = a;
+            }
+        }
+        return best;
+    }
+
+    /** Worth of the reading [$/ha]. */
+    double worth() {
+        double with = 0;
+        for (double h : logSeen) {
+            for (int k = 0; k < Z.length; k++) {
+                with += WEIGHT[k] * best(h + s * Z[k]) / logSeen.length;
+            }
+        }
+        return Math.max(0, with - withoutReading());
+    }
+
+    private double withoutReading() {
+        double best = 0;
+        for (double[] option : gains) {
+            double sum = 0;
+            for (double g : option) {
+                sum += g;
+            }
+            best = Math.max(best, sum / option.length);
+        }
+        return best;
+    }
+
+    /** Readings at which the best choice changes between acting and not, lowest first; whole ppm, 1 to 60. */
+    List<Integer> turningPoints() {
+        List<Integer> points = new ArrayList<>();
+        boolean acting = choice(.5) >= 0;
+        for (int ppm = 1; ppm <= 60; ppm++) {
+            boolean now = choice(ppm) >= 0;
+            if (now != acting) {
+                points.add(ppm);
+                acting = now;
+            }
+        }
+        return points;
+    }
+
+    /** The reading above which leaving the field alone is best; empty when the choice never turns so. */
+    Optional<Integer> leaveAbove() {
+        List<Integer> points = turningPoints();
+        return choice(.5) >= 0 && points.size() == 1 ? Optional.of(points.get(0)) : Optional.empty();
+    }
+}

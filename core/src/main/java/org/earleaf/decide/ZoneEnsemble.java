@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.FieldWeather;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Zone;
+import org.earleaf.season.ParameterDraws;
+import org.earleaf.season.ParameterSet;
+import org.earleaf.season.SeasonRun;
+import org.earleaf.season.SeasonTrace;
+import org.earleaf.season.ZoneSeason;
+import org.earleaf.units.Flag;
+import org.earleaf.weather.AnalogYears;
+import org.earleaf.weather.Forcing;
+import org.earleaf.weather.Future;
+import org.earleaf.weather.WeatherSeries;
+
+/**
+ * A zone on a day as an ensemble: members that differ in what is not known of soil and crop, corrected by every reading
+ * up to the day, each with one course of weather from there on. Every question about the zone is asked of the same
+ * members, so that options differ by what they do and not by luck.
+ */
+final class ZoneEnsemble {
+    static final int MEMBERS = 100;
+    /** Corn is ripe or frozen before this many days after planting (common practice, no source). */
+    private static final int LONGEST_SEASON_D = 170;
+    /** Start of all draws: results can be repeated. */
+    private static final long SEED = 20_250_101L;
+
+    private final Farm farm;
+    private final Zone zone;
+    private final LocalDate on;
+    private final ZoneSeason season;
+    private final LocalDate last;
+    private final List<Forcing> weather;
+    private final List<Flag> flags;
+    private final SeasonRun morning;
+    private final SeasonTrace past;
+
+    private ZoneEnsemble(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
+        this.farm = farm;
+        this.zone = zone;
+        this.on = on;
+        WeatherSeries observed = FieldWeather.of(farm, zone);
+        season = ZoneSeason.of(farm, zone, observed, on);
+        flags = new ArrayList<>(season.flags());
+        LocalDate end = zone.planted().plusDays(LONGEST_SEASON_D);
+        LocalDate autumn = LocalDate.of(zone.planted().getYear(), 10, 31);
+        last = end.isBefore(autumn) ? end : autumn;
+        long seed = SEED + zone.label().hashCode();
+        weather = weather(observed, hindsight, seed);
+        past = season.newTrace(weather.get(0).days());
+        morning = morning(seed);
+    }
+
+    static ZoneEnsemble of(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
+        return new ZoneEnsemble(farm, zone, on, hindsight);
+    }
+
+    /** One course of weather a member: futures by weight, each with its own error of the forecast. */
+    private List<Forcing> weather(WeatherSeries observed, boolean hindsight, long seed) {
+        LocalDate first = season.setup().first();
+        AnalogYears years = new AnalogYears(
+                observed,
+                FieldWeather.forecast(farm, zone, on),
+                farm.site(),
+                farm.weather().gaps());
+        SplittableRandom random = new SplittableRandom(SEED);
+        List<Future> futures =
+                hindsight ? years.hindsight(on, first, last, random) : years.futures(on, first, last, random);
+        if (futures.size() == 1) {
+            return List.of(Forcing.of(futures.get(0).weather(), farm.site()));
+        }
+        int[] of = Assimilation.systematic(
+                futures.stream().mapToDouble(f -> Math.log(f.weight())).toArray(), MEMBERS);
+        ForecastError error = new ForecastError(farm.weather(), on);
+        List<Forcing> all = new ArrayList<>();
+        for (int m = 0; m < MEMBERS; m++) {
+            WeatherSeries course =
+                    error.perturbed(futures.get(of[m]).weather(), new SplittableRandom(seed + 7919L * m));
+            all.add(Forcing.of(course, farm.site()));
+        }
+        return List.copyOf(all);
+    }
+
+    /** All members on the morning of the decision day, corrected by the readings before it. */
+    private SeasonRun morning(long seed) {
+        List<ParameterSet> sets = ParameterDraws.members(season.parameters(), MEMBERS, seed);
+        SeasonRun run = SeasonRun.start(season.setup(), sets, weather, weatherOf());
+        Assimilation readings = new Assimilation(season, flags, seed);
+        LocalDate first = season.setup().first();
+        for (LocalDate date : readingDays(first)) {
+            season.advance(run, date.plusDays(1), past);
+            List<Reading> ofDay = farm.readings().stream()
+                    .filter(r -> r.isOn(zone) && r.date().equals(date))
+                    .toList();
+            run = readings.correct(run, ofDay);
+        }
+        season.advance(run, decisionDay(), past);
+        return run;
+    }
+
+    /** Days with readings after planting and before the decision day; those before planting set the start. */
+    private List<LocalDate> readingDays(LocalDate first) {
+        return farm.readings().stream()
+                .filter(r -> r.isOn(zone)
+                        && r.date().isBefore(decisionDay())
+                        && !r.date().isBefore(zone.planted())
+                        && r.date().isAfter(first))
+                .map(Reading::date)
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    int[] weatherOf() {
+        int[] of = new int[MEMBERS];
+        Arrays.setAll(of, m -> m % weather.size());
+        return of;
+    }
+
+    Farm farm() {
+        return farm;
+    }
+
+    Zone zone() {
+        return zone;
+    }
+
+    LocalDate on() {
+        return on;
+    }
+
+    ZoneSeason season() {
+        return season;
+    }
+
+    LocalDate last() {
+        return last;
+    }
+
+    /** The courses of weather; member m takes the m-th, or the only one. */
+    List<Forcing> weather() {
+        return weather;
+    }
+
+    List<Flag> flags() {
+        return flags;
+    }
+
+    /** The means of the members up to the decision day; a copy that can be written on. */
+    SeasonTrace past() {
+        return past.copy();
+    }
+
+    /** The first day that can still be decided on: {@code on}, or the start of the run when that is later. */
+    LocalDate decisionDay() {
+        LocalDate first = season.setup().first();
+        return on.isBefore(first) ? first : on.isAfter(last) ? last : on;
+    }
+
+    /** A fresh run of all members on the morning of the decision day. */
+    SeasonRun members() {
+        return morning.branch(IntStream.range(0, MEMBERS).toArray(), weather, weatherOf());
+    }
+}
