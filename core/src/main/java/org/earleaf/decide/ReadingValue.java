@@ -47,16 +47,6 @@ final class ReadingValue {
         this.s = s;
     }
 
-    /** Gain of the best choice when the logarithm of the reading is y. */
-    private double best(double y) {
-        double[] mean = means(y);
-        double best = 0;
-        for (double g : mean) {
-            best = Math.max(best, g);
-        }
-        return best;
-    }
-
     private double[] means(double y) {
         double[] mean = new double[gains.length];
         double total = 0;
@@ -86,25 +76,30 @@ final class ReadingValue {
         return best;
     }
 
-    /** Worth of the reading [$/ha]. */
+    /**
+     * Worth of the reading [$/ha]. The choice without it is valued over the same outcomes, so that a reading that cannot
+     * change the choice is worth exactly nothing.
+     */
     double worth() {
         double with = 0;
+        double[] without = new double[gains.length];
         for (double h : logSeen) {
             for (int k = 0; k < Z.length; k++) {
-                with += WEIGHT[k] * best(h + s * Z[k]) / logSeen.length;
+                double share = WEIGHT[k] / logSeen.length;
+                double[] mean = means(h + s * Z[k]);
+                with += share * best(mean);
+                for (int a = 0; a < mean.length; a++) {
+                    without[a] += share * mean[a];
+                }
             }
         }
-        return Math.max(0, with - withoutReading());
+        return Math.max(0, with - best(without));
     }
 
-    private double withoutReading() {
+    private static double best(double[] means) {
         double best = 0;
-        for (double[] option : gains) {
-            double sum = 0;
-            for (double g : option) {
-                sum += g;
-            }
-            best = Math.max(best, sum / option.length);
+        for (double g : means) {
+            best = Math.max(best, g);
         }
         return best;
     }
