@@ -84,7 +84,8 @@ class WalkPage {
 
     private ModelAndView page(FarmDay today, ReadingForm form, List<Problem> problems, Format format, Model model) {
         Zone zone = desk.zone(today, ReadingForm.text(form.place()));
-        model.addAttribute("view", WalkView.of(today, zone, form.kindRead(), format));
+        model.addAttribute(
+                "view", WalkView.of(today, zone, form.kindRead(), model.containsAttribute("answer"), format));
         model.addAttribute("form", form);
         model.addAttribute("today", today.on().toString());
         model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());

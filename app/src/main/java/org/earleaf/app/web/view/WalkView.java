@@ -60,7 +60,11 @@ public record WalkView(
 
     public record Kept(String date, String field, String what, Markup state) {}
 
-    public static WalkView of(FarmDay day, Zone zone, Kind kind, Format format) {
+    /**
+     * @param answered whether a reading has just been kept: then the whole farm's brief, which has to be worked out
+     *     anew, is not waited for
+     */
+    public static WalkView of(FarmDay day, Zone zone, Kind kind, boolean answered, Format format) {
         Places places = Places.of(day.farm());
         String place = places.of(zone);
         Map<String, String> names = new LinkedHashMap<>();
@@ -84,7 +88,7 @@ public record WalkView(
                         .map(k -> new Other(
                                 ReadingKinds.name(k), "/walk?place=" + place + "&kind=" + k.word(), k == kind))
                         .toList(),
-                because(day.brief(), zone, kind),
+                answered ? "" : because(day.brief(), zone, kind),
                 ReadingKinds.howTo(kind),
                 kept(day));
     }
