@@ -87,7 +87,7 @@ public final class Morning {
             String stock = outlook.nShort().probability() == 0 ? " Not short of nitrogen in any future." : "";
             return "The best choice pays in " + tenths + " and loses on average." + stock;
         }
-        if (outlook.on().isBefore(outlook.zone().planted().minusDays(NitrogenOptions.DAYS_AHEAD))) {
+        if (outlook.on().isBefore(outlook.zone().planted().minusDays(NitrogenOptions.DAYS_AHEAD - 1))) {
             return "Planted on " + outlook.zone().planted().format(DAY) + ": nothing to dress yet.";
         }
         boolean none = outlook.reach().stream().allMatch(r -> r.lastDay().isEmpty());

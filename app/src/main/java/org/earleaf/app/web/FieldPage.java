@@ -4,7 +4,7 @@ package org.earleaf.app.web;
 import java.time.LocalDate;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.text.Format;
-import org.earleaf.app.web.view.FieldView;
+import org.earleaf.app.web.view.FieldLeaf;
 import org.earleaf.app.web.view.FieldsView;
 import org.earleaf.field.Zone;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +41,7 @@ class FieldPage {
             Model model) {
         FarmDay today = desk.today();
         Zone zone = desk.zone(today, place);
-        model.addAttribute("view", FieldView.of(today, zone, shown(today, zone, day, index), with, format));
+        model.addAttribute("view", FieldLeaf.of(today, zone, shown(today, zone, day, index), with, format));
         return "field";
     }
 
@@ -55,7 +55,7 @@ class FieldPage {
             Model model) {
         FarmDay today = desk.today();
         Zone zone = desk.zone(today, place);
-        model.addAttribute("day", FieldView.day(today, zone, shown(today, zone, null, index), with, format));
+        model.addAttribute("day", FieldLeaf.day(today, zone, shown(today, zone, null, index), with, format));
         return "soil";
     }
 

@@ -39,7 +39,7 @@ class ViewsTest {
 
     @Test
     void the_days_table_adds_up_to_its_sentence() {
-        FieldView view = FieldView.of(DAY, ZONE, Fixture.TODAY, false, Format.US);
+        FieldLeaf view = FieldLeaf.of(DAY, ZONE, Fixture.TODAY, false, Format.US);
         int nitrate = view.day().rows().stream()
                 .skip(1)
                 .mapToInt(r -> number(r.row()) + number(r.middle()))
@@ -50,8 +50,8 @@ class ViewsTest {
 
     @Test
     void days_outside_the_run_are_drawn_as_its_first_and_last() {
-        FieldView before = FieldView.of(DAY, ZONE, LocalDate.of(2020, 1, 1), false, Format.US);
-        FieldView after = FieldView.of(DAY, ZONE, LocalDate.of(2040, 1, 1), true, Format.METRIC);
+        FieldLeaf before = FieldLeaf.of(DAY, ZONE, LocalDate.of(2020, 1, 1), false, Format.US);
+        FieldLeaf after = FieldLeaf.of(DAY, ZONE, LocalDate.of(2040, 1, 1), true, Format.METRIC);
         assertThat(before.day().before()).isEmpty();
         assertThat(before.day().iso()).isEqualTo("2026-03-01");
         assertThat(after.day().after()).isEmpty();

@@ -27,7 +27,7 @@ import org.earleaf.units.Flag;
  * @param pass "With 50 lb today", empty when no pass pays
  * @param with whether the soil is shown with the pass
  */
-public record FieldView(
+public record FieldLeaf(
         String name,
         String place,
         List<Markup> constants,
@@ -48,7 +48,7 @@ public record FieldView(
     private static final int DRAWN_AFTER_D = 45;
 
     /** @param date the day to show, in the run's reach */
-    public static FieldView of(FarmDay farmDay, Zone zone, LocalDate date, boolean with, Format format) {
+    public static FieldLeaf of(FarmDay farmDay, Zone zone, LocalDate date, boolean with, Format format) {
         // The brief first: it brings the outlooks of all fields with it.
         Optional<Option> pass = bestPass(farmDay, zone);
         Outlook o = farmDay.outlook(zone);
@@ -57,7 +57,7 @@ public record FieldView(
         SeasonTrace t = o.trace();
         boolean shownWith = with && after.isPresent();
         DayView day = day(shownWith ? after.get() : o, farmDay, place, date, shownWith, format);
-        return new FieldView(
+        return new FieldLeaf(
                 zone.label(),
                 place,
                 constants(o, format),
@@ -74,7 +74,7 @@ public record FieldView(
                 curveSays(o, pass, after, format),
                 yields(o, pass, after, format),
                 LedgerView.of(t, o.today(), format),
-                o.flags().stream().map(FieldView::sentence).toList(),
+                o.flags().stream().map(FieldLeaf::sentence).toList(),
                 "What the run cannot account for: water " + Format.number(o.waterBalance_mm(), 6) + " mm, nitrogen "
                         + Format.number(o.nitrogenBalance_kgHa(), 6) + " kg/ha.");
     }
