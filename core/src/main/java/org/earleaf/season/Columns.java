@@ -5,6 +5,20 @@ package org.earleaf.season;
 final class Columns {
     private Columns() {}
 
+    /** The cells of one column, layer after layer, out of the cells of both. */
+    static void part(double[] cells, int column, int members, double[] out) {
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            System.arraycopy(cells, (2 * i + column) * members, out, i * members, members);
+        }
+    }
+
+    /** Puts the cells of one column back. */
+    static void join(double[] part, int column, int members, double[] cells) {
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            System.arraycopy(part, i * members, cells, (2 * i + column) * members, members);
+        }
+    }
+
     /** Sum over cells of two amounts per area of column, on the area of the field. */
     static void sum(double[] first, double[] second, double[] share, double[] sum) {
         java.util.Arrays.fill(sum, 0);

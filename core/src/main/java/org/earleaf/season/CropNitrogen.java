@@ -38,7 +38,7 @@ final class CropNitrogen {
     /** Critical nitrogen [kg/ha] of a shoot [kg/ha]. */
     static double critical_kgHa(double shoot_kgHa) {
         double w = shoot_kgHa / 1000;
-        return w < 1 ? 34 * w : 34 * Math.pow(w, 0.63);
+        return w < 1 ? 34 * w : 34 * Math.exp(0.63 * Math.log(w));
     }
 
     static double nni(double shoot_kgHa, double nitrogen_kgHa) {
@@ -49,11 +49,9 @@ final class CropNitrogen {
         return Lanes.clamp(2 * (water_mm - wp_mm) * perRange_mm, 0, 1);
     }
 
-    /** Nitrate that roots can take from a cell in a day [kg/ha of column]. */
-    static double nitrateSupply(
-            double no3, double floor, double rate, double roots, double fw, double drawn_mm, double water_mm) {
-        double free = Math.max(0, no3 - floor);
-        return Math.min(free, rate * roots * fw * free + drawn_mm / Math.max(1, water_mm) * no3);
+    /** Nitrate that roots can take from a cell in a day [kg/ha of column]: by diffusion and with the water drawn. */
+    static double nitrateSupply(double no3, double free, double uptake, double drawn_mm, double water_mm) {
+        return Math.min(free, uptake * free + drawn_mm / Math.max(1, water_mm) * no3);
     }
 
     void step(int day) {
@@ -68,33 +66,33 @@ final class CropNitrogen {
     }
 
     private void offerNitrate() {
-        double rate = site.of(Parameter.NITRATE_UPTAKE);
-        double[] water = s.water;
-        double[] nitrate = s.nitrate;
-        double[] floor = site.nitrateFloor;
-        double[] wp = site.wp;
-        double[] perRange = site.perRange;
-        double[] roots = t.roots;
-        double[] drawn = t.drawn;
-        double[] offered = t.fromNitrate;
-        for (int n = 0; n < offered.length; n++) {
-            double fw = moistureForUptake(water[n], wp[n], perRange[n]);
-            offered[n] = nitrateSupply(nitrate[n], floor[n], rate, roots[n], fw, drawn[n], water[n]);
-        }
+        double[] uptake = t.cell[0];
+        double[] free = t.cell[1];
+        willing(s.water, site.wp, site.perRange, t.roots, site.of(Parameter.NITRATE_UPTAKE), uptake);
+        Lane.above(s.nitrate, site.nitrateFloor, free);
+        nitrateSupplies(s.nitrate, free, uptake, t.drawn, s.water, t.fromNitrate);
     }
 
     private void offerAmmonium() {
-        double rate = site.of(Parameter.AMMONIUM_UPTAKE);
-        double[] water = s.water;
-        double[] ammonium = s.ammonium;
-        double[] floor = site.ammoniumFloor;
-        double[] wp = site.wp;
-        double[] perRange = site.perRange;
-        double[] roots = t.roots;
-        double[] offered = t.fromAmmonium;
-        for (int n = 0; n < offered.length; n++) {
-            double fw = moistureForUptake(water[n], wp[n], perRange[n]);
-            offered[n] = rate * roots[n] * fw * Math.max(0, ammonium[n] - floor[n]);
+        double[] uptake = t.cell[0];
+        double[] free = t.cell[1];
+        willing(s.water, site.wp, site.perRange, t.roots, site.of(Parameter.AMMONIUM_UPTAKE), uptake);
+        Lane.above(s.ammonium, site.ammoniumFloor, free);
+        Lane.times(uptake, free, t.fromAmmonium);
+    }
+
+    /** Share of what is free that roots would take, dry soil holding it back. */
+    private static void willing(
+            double[] water, double[] wp, double[] perRange, double[] roots, double rate, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = rate * roots[n] * moistureForUptake(water[n], wp[n], perRange[n]);
+        }
+    }
+
+    private static void nitrateSupplies(
+            double[] nitrate, double[] free, double[] uptake, double[] drawn, double[] water, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = nitrateSupply(nitrate[n], free[n], uptake[n], drawn[n], water[n]);
         }
     }
 

@@ -45,9 +45,9 @@ final class Evapotranspiration {
         if (kcb <= KCB_BARE) {
             return 0.01;
         }
-        double height = 2.7 * Math.pow(lai / 5, 0.7);
+        double height = 2.7 * Math.exp(0.7 * Math.log(lai / 5));
         double share = Math.max(0.01, Math.min(0.99, (kcb - KCB_BARE) / (kcMax - KCB_BARE)));
-        return Math.pow(share, 1 + 0.5 * height);
+        return Math.exp((1 + 0.5 * height) * Math.log(share));
     }
 
     /** Evaporation reduction of a drying surface; water of layer 1 in mm. */

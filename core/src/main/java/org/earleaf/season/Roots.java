@@ -69,10 +69,7 @@ final class Roots {
         for (int i = 0; i < SeasonState.LAYERS; i++) {
             densities(i, length, below, spread, density);
         }
-        double[] active = t.roots;
-        for (int n = 0; n < active.length; n++) {
-            active[n] = Lanes.lost(density[n]);
-        }
+        Lane.lost(density, t.roots);
     }
 
     private void reach(double[] length, double[] below, double[] spread) {
@@ -95,20 +92,29 @@ final class Roots {
     /** Root length density of a layer's two cells, in units of the density of full activity. */
     private void densities(int i, double[] length, double[] below, double[] spread, double[] density) {
         double top = i == 0 ? 1 : left[i - 1];
-        double bottom = left[i];
-        double fR = site.share[0];
-        double fM = site.share[1];
         double full = site.dz[i] / 10 * site.of(Parameter.ROOT_HALF);
-        double perRow = 1 / (fR * full);
-        double perMiddle = 1 / (fM * full);
         double ratio = MIDDLE_TO_ROW[i];
-        int row = s.at(0, i);
-        int middle = s.at(1, i);
-        for (int m = 0; m < length.length; m++) {
-            double here = length[m] * Math.max(0, top - Math.max(bottom, below[m]));
-            double rowShare = fR / (fR + fM * spread[m] * ratio);
-            density[row + m] = here * rowShare * perRow;
-            density[middle + m] = here * (1 - rowShare) * perMiddle;
+        double[] here = t.member[3];
+        lengthOfLayer(length, below, top, left[i], here);
+        // Per area of column the middle has rho times the row's density.
+        density(here, spread, ratio, site.share[0], site.share[1], full, t.column[0]);
+        System.arraycopy(t.column[0], 0, density, s.at(0, i), 2 * s.members);
+    }
+
+    private static void lengthOfLayer(double[] length, double[] below, double top, double bottom, double[] out) {
+        for (int m = 0; m < out.length; m++) {
+            out[m] = length[m] * Math.max(0, top - Math.max(bottom, below[m]));
+        }
+    }
+
+    private static void density(
+            double[] here, double[] spread, double ratio, double fR, double fM, double full, double[] out) {
+        int n = here.length;
+        for (int m = 0; m < n; m++) {
+            out[m] = here[m] / ((fR + fM * spread[m] * ratio) * full);
+        }
+        for (int m = 0; m < n; m++) {
+            out[n + m] = out[m] * (spread[m] * ratio);
         }
     }
 

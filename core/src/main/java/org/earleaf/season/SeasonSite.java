@@ -29,6 +29,10 @@ final class SeasonSite {
 
     final double[] perRange;
     final double[] perSat;
+    // by layer and member, the same for both columns
+    final double[] layerWp;
+    final double[] layerSat;
+    final double[] layerPerRange;
     final double[] drainShare;
     /** (R - 1) of ammonium times water [mm]. */
     final double[] sorbed;
@@ -84,6 +88,12 @@ final class SeasonSite {
         for (int m = 0; m < members; m++) {
             layOut(m, sets.get(m));
         }
+        layerWp = new double[LAYERS * members];
+        layerSat = new double[LAYERS * members];
+        layerPerRange = new double[LAYERS * members];
+        Columns.part(wp, 0, members, layerWp);
+        Columns.part(sat, 0, members, layerSat);
+        Columns.part(perRange, 0, members, layerPerRange);
     }
 
     /** A parameter without a spread is read once for all members; members that differ in it would be run wrongly. */

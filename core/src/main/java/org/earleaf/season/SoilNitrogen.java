@@ -139,56 +139,39 @@ final class SoilNitrogen {
     }
 
     private void mineralise() {
-        double[] rate = site.mineralising;
-        double[] warm = t.warmth2;
-        double[] moist = t.moist;
         double[] given = t.cell[0];
-        for (int n = 0; n < given.length; n++) {
-            given[n] = s.organic[n] * (rate[n] * warm[n] * moist[n]);
-        }
-        move(given, s.organic, s.ammonium, s.mineralised);
+        freed(s.organic, site.mineralising, t.warmth2, t.moist, given);
+        move(given, s.organic);
         if (s.anyManure) {
-            for (int n = 0; n < given.length; n++) {
-                given[n] = s.manure[n] * Math.min(1, MANURE_PACE * (rate[n] * warm[n] * moist[n]));
-            }
-            move(given, s.manure, s.ammonium, s.mineralised);
+            freedQuickly(s.manure, site.mineralising, t.warmth2, t.moist, given);
+            move(given, s.manure);
         }
     }
 
-    /** Takes amounts out of one pool, puts them into another and books them. */
-    private static void move(double[] amounts, double[] from, double[] to, double[] booked) {
-        for (int n = 0; n < amounts.length; n++) {
-            from[n] -= amounts[n];
+    private static void freed(double[] pool, double[] rate, double[] warm, double[] moist, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = pool[n] * (rate[n] * warm[n] * moist[n]);
         }
-        for (int n = 0; n < amounts.length; n++) {
-            to[n] += amounts[n];
+    }
+
+    private static void freedQuickly(double[] pool, double[] rate, double[] warm, double[] moist, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = pool[n] * Math.min(1, MANURE_PACE * (rate[n] * warm[n] * moist[n]));
         }
-        for (int n = 0; n < amounts.length; n++) {
-            booked[n] += amounts[n];
-        }
+    }
+
+    private void move(double[] given, double[] from) {
+        Lane.subtract(from, given);
+        Lane.add(s.ammonium, given);
+        Lane.add(s.mineralised, given);
     }
 
     private void hydrolyse() {
-        double rate = site.of(Parameter.UREA_SOIL);
-        double[] warm = t.warmth2;
-        double[] water = s.water;
-        double[] wp = site.wp;
-        double[] fc = site.fc;
-        double[] urea = s.urea;
-        double[] ammonium = s.ammonium;
         double[] gone = t.cell[0];
-        for (int n = 0; n < gone.length; n++) {
-            gone[n] = rate * warm[n] * ureaMoisture(water[n], wp[n], fc[n]);
-        }
-        for (int n = 0; n < gone.length; n++) {
-            gone[n] = urea[n] * Lanes.lost(gone[n]);
-        }
-        for (int n = 0; n < gone.length; n++) {
-            urea[n] -= gone[n];
-        }
-        for (int n = 0; n < gone.length; n++) {
-            ammonium[n] += gone[n];
-        }
+        ureaRates(site.of(Parameter.UREA_SOIL), t.warmth2, s.water, site.wp, site.fc, gone);
+        Lane.lost(s.urea, gone, gone);
+        Lane.subtract(s.urea, gone);
+        Lane.add(s.ammonium, gone);
         if (s.anyGuarded) {
             // Urea lasts days, so with an inhibitor about nearly all of it was given with the inhibitor.
             for (int n = 0; n < gone.length; n++) {
@@ -197,43 +180,42 @@ final class SoilNitrogen {
         }
     }
 
+    private static void ureaRates(double rate, double[] warm, double[] water, double[] wp, double[] fc, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = rate * warm[n] * ureaMoisture(water[n], wp[n], fc[n]);
+        }
+    }
+
     private void nitrify(double[] guardRate) {
-        double[] warm2 = t.warmth2;
-        double[] warm22 = t.warmth22;
-        double[] moist = t.moist;
-        double[] nitrifying = site.nitrifying;
-        double[] taking = site.takingBack;
-        double[] ammonium = s.ammonium;
-        double[] floor = site.ammoniumFloor;
-        double[] guarded = s.guarded;
         double[] rate = t.cell[0];
         double[] gone = t.cell[1];
         double[] taken = t.cell[2];
-        for (int n = 0; n < rate.length; n++) {
-            rate[n] = (nitrifying[n] * warm22[n] + taking[n] * warm2[n]) * moist[n];
-        }
+        nitrifyRates(site.nitrifying, t.warmth22, site.takingBack, t.warmth2, t.moist, rate);
         if (s.anyGuarded) {
             nitrifyGuarded(guardRate, rate, gone);
         } else {
-            for (int n = 0; n < gone.length; n++) {
-                gone[n] = Math.max(0, ammonium[n] - floor[n]) * Lanes.lost(rate[n]);
-            }
+            Lane.above(s.ammonium, site.ammoniumFloor, gone);
+            Lane.lost(gone, rate, gone);
         }
-        for (int n = 0; n < taken.length; n++) {
-            double part = taking[n] * warm2[n] * moist[n] / Math.max(1e-300, rate[n]);
-            taken[n] = gone[n] * part;
+        taken(gone, site.takingBack, t.warmth2, t.moist, rate, taken);
+        Lane.subtract(s.ammonium, gone);
+        Lane.subtract(gone, taken);
+        Lane.add(s.nitrate, gone);
+        Lane.add(s.organic, taken);
+        Lane.add(s.takenBack, taken);
+    }
+
+    private static void nitrifyRates(
+            double[] nitrifying, double[] warm22, double[] taking, double[] warm2, double[] moist, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = (nitrifying[n] * warm22[n] + taking[n] * warm2[n]) * moist[n];
         }
-        for (int n = 0; n < gone.length; n++) {
-            ammonium[n] -= gone[n];
-        }
-        for (int n = 0; n < gone.length; n++) {
-            s.nitrate[n] += gone[n] - taken[n];
-        }
-        for (int n = 0; n < taken.length; n++) {
-            s.organic[n] += taken[n];
-        }
-        for (int n = 0; n < taken.length; n++) {
-            s.takenBack[n] += taken[n];
+    }
+
+    private static void taken(
+            double[] gone, double[] taking, double[] warm2, double[] moist, double[] rate, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = gone[n] * (taking[n] * warm2[n] * moist[n] / Math.max(1e-300, rate[n]));
         }
     }
 
@@ -249,32 +231,31 @@ final class SoilNitrogen {
     }
 
     private void denitrify() {
-        double[] water = s.water;
-        double[] peak = t.peak;
-        double[] perSat = site.perSat;
-        double[] rate = site.denitrifying;
-        double[] warm = t.warmth2;
-        double[] airless = s.airless;
-        double[] nitrate = s.nitrate;
         double[] wet = t.cell[0];
-        double[] lost = t.cell[1];
-        for (int n = 0; n < wet.length; n++) {
-            wet[n] = 0.5 * (peak[n] + water[n]) * perSat[n];
+        double[] rate = t.cell[1];
+        wetness(t.peak, s.water, site.perSat, wet);
+        airless(wet, s.airless);
+        denitrifyRates(site.denitrifying, t.warmth2, wet, s.airless, rate);
+        Lane.lost(s.nitrate, rate, rate);
+        Lane.subtract(s.nitrate, rate);
+        Lane.add(s.denitrified, rate);
+    }
+
+    private static void wetness(double[] peak, double[] water, double[] perSat, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = 0.5 * (peak[n] + water[n]) * perSat[n];
         }
-        for (int n = 0; n < wet.length; n++) {
-            airless[n] = (airless[n] + 1) * Lanes.isPositive(wet[n] - .75);
+    }
+
+    private static void airless(double[] wet, double[] days) {
+        for (int n = 0; n < days.length; n++) {
+            days[n] = (days[n] + 1) * Lanes.isPositive(wet[n] - .75);
         }
-        for (int n = 0; n < wet.length; n++) {
-            lost[n] = warm[n] * denitrification(rate[n], wet[n], airless[n]);
-        }
-        for (int n = 0; n < wet.length; n++) {
-            lost[n] = nitrate[n] * Lanes.lost(lost[n]);
-        }
-        for (int n = 0; n < lost.length; n++) {
-            nitrate[n] -= lost[n];
-        }
-        for (int n = 0; n < lost.length; n++) {
-            s.denitrified[n] += lost[n];
+    }
+
+    private static void denitrifyRates(double[] rate, double[] warm, double[] wet, double[] days, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = warm[n] * denitrification(rate[n], wet[n], days[n]);
         }
     }
 }

@@ -83,27 +83,22 @@ final class SoilWaterFlow {
         System.arraycopy(s.water, 0, t.peak, 0, s.water.length);
         drain();
         carry();
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            sideways(i);
-        }
+        sideways();
     }
 
     /** Both columns of a layer: filled to saturation, the rest goes on. */
     private void fill(int at, double[] left) {
-        double[] water = s.water;
-        double[] sat = site.sat;
-        double[] flux = t.flux;
         double[] put = t.column[1];
-        for (int j = 0; j < left.length; j++) {
-            put[j] = Math.min(left[j], Math.max(0, sat[at + j] - water[at + j]));
+        fitting(left, site.sat, s.water, at, put);
+        Lane.subtract(left, put);
+        Lane.add(s.water, at, put);
+        System.arraycopy(left, 0, t.flux, at, left.length);
+    }
+
+    private static void fitting(double[] left, double[] sat, double[] water, int at, double[] out) {
+        for (int j = 0; j < out.length; j++) {
+            out[j] = Math.min(left[j], Math.max(0, sat[at + j] - water[at + j]));
         }
-        for (int j = 0; j < left.length; j++) {
-            left[j] -= put[j];
-        }
-        for (int j = 0; j < left.length; j++) {
-            water[at + j] += put[j];
-        }
-        System.arraycopy(left, 0, flux, at, left.length);
     }
 
     private void drain() {
@@ -117,152 +112,155 @@ final class SoilWaterFlow {
         for (int m = 0; m < n; m++) {
             limit[n + m] = site.drainMax[m] - t.flux[last + n + m];
         }
-        release(last, limit, out);
+        draining(s.water, site.fc, site.drainShare, last, limit, out);
+        release(last, out);
         for (int at = last - 2 * n; at >= 0; at -= 2 * n) {
-            int below = at + 2 * n;
-            for (int j = 0; j < limit.length; j++) {
-                limit[j] = site.sat[below + j] - s.water[below + j];
-            }
-            release(at, limit, out);
-            for (int j = 0; j < out.length; j++) {
-                s.water[below + j] += out[j];
-            }
+            room(site.sat, s.water, at + 2 * n, limit);
+            draining(s.water, site.fc, site.drainShare, at, limit, out);
+            release(at, out);
+            Lane.add(s.water, at + 2 * n, out);
         }
     }
 
-    private void release(int at, double[] limit, double[] out) {
-        double[] water = s.water;
-        double[] fc = site.fc;
-        double[] kd = site.drainShare;
-        double[] flux = t.flux;
+    private static void room(double[] sat, double[] water, int at, double[] out) {
+        for (int j = 0; j < out.length; j++) {
+            out[j] = sat[at + j] - water[at + j];
+        }
+    }
+
+    private static void draining(double[] water, double[] fc, double[] kd, int at, double[] limit, double[] out) {
         for (int j = 0; j < out.length; j++) {
             double over = Math.max(0, water[at + j] - fc[at + j]) * kd[at + j];
             out[j] = Math.min(over, Math.max(0, limit[j]));
         }
-        for (int j = 0; j < out.length; j++) {
-            water[at + j] -= out[j];
-        }
-        for (int j = 0; j < out.length; j++) {
-            flux[at + j] += out[j];
-        }
+    }
+
+    private void release(int at, double[] out) {
+        Lane.subtract(s.water, at, out);
+        Lane.add(t.flux, at, out);
     }
 
     /** Nitrogen goes down with the water, layer by layer, so that what crosses several layers is carried on. */
     private void carry() {
-        double mixed = site.of(Parameter.SOLUTE_MIXED);
-        double[] water = s.water;
-        double[] flux = t.flux;
         double[] free = t.cell[0];
         double[] slow = t.cell[1];
-        double[] sorbed = site.sorbed;
-        for (int n = 0; n < free.length; n++) {
-            free[n] = moved(flux[n], water[n], mixed);
-        }
-        for (int n = 0; n < free.length; n++) {
-            slow[n] = free[n] * water[n] / (water[n] + sorbed[n]);
-        }
+        movedShares(t.flux, s.water, site.of(Parameter.SOLUTE_MIXED), free);
+        slowed(free, s.water, site.sorbed, slow);
         double[] leaving = t.column[0];
+        double[] leached = s.ledger[Ledger.LEACHED.ordinal()];
         carry(s.nitrate, free, leaving);
-        book(leaving);
+        Lane.addColumns(leached, leaving, 0, site.share);
         if (s.anyUrea) {
             carry(s.urea, free, leaving);
-            book(leaving);
+            Lane.addColumns(leached, leaving, 0, site.share);
         }
         carry(s.ammonium, slow, leaving);
-        book(leaving);
-        int n = s.members;
+        Lane.addColumns(leached, leaving, 0, site.share);
         int last = s.at(0, SeasonState.LAYERS - 1);
-        double[] drained = s.ledger[Ledger.DRAINAGE.ordinal()];
-        for (int m = 0; m < n; m++) {
-            drained[m] += site.share[0] * flux[last + m] + site.share[1] * flux[last + n + m];
+        Lane.addColumns(s.ledger[Ledger.DRAINAGE.ordinal()], t.flux, last, site.share);
+    }
+
+    private static void movedShares(double[] flux, double[] water, double mixed, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = moved(flux[n], water[n], mixed);
+        }
+    }
+
+    /** Ammonium goes with the water R times slower. */
+    private static void slowed(double[] share, double[] water, double[] sorbed, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = share[n] * water[n] / (water[n] + sorbed[n]);
         }
     }
 
     private static void carry(double[] pool, double[] share, double[] leaving) {
         java.util.Arrays.fill(leaving, 0);
         for (int at = 0; at < pool.length; at += leaving.length) {
-            for (int j = 0; j < leaving.length; j++) {
-                pool[at + j] += leaving[j];
-            }
-            for (int j = 0; j < leaving.length; j++) {
-                leaving[j] = pool[at + j] * share[at + j];
-            }
-            for (int j = 0; j < leaving.length; j++) {
-                pool[at + j] -= leaving[j];
-            }
+            pass(pool, share, at, leaving);
         }
     }
 
-    private void book(double[] leaving) {
-        double[] leached = s.ledger[Ledger.LEACHED.ordinal()];
-        int n = s.members;
-        for (int m = 0; m < n; m++) {
-            leached[m] += site.share[0] * leaving[m] + site.share[1] * leaving[n + m];
+    /** What came from above joins the layer; its share goes on. */
+    private static void pass(double[] pool, double[] share, int at, double[] leaving) {
+        for (int j = 0; j < leaving.length; j++) {
+            double held = pool[at + j] + leaving[j];
+            double out = held * share[at + j];
+            leaving[j] = out;
+            pool[at + j] = held - out;
         }
     }
 
-    private void sideways(int i) {
-        int row = s.at(0, i);
-        int middle = s.at(1, i);
+    /** Both columns side by side, all layers at once: rows in one array, middles in another. */
+    private void sideways() {
         double fR = site.share[0];
         double fM = site.share[1];
         double mixed = site.of(Parameter.SOLUTE_MIXED);
-        double[] water = s.water;
-        double[] sat = site.sat;
-        double[] v = t.member[0];
-        double[] toMiddle = t.member[1];
-        double[] toRow = t.member[2];
-        exchanged(row, middle, site.of(Parameter.LATERAL) * fR * fM / (fR + fM), v);
-        // Towards the middle when positive; the receiver's room is the limit.
-        for (int m = 0; m < v.length; m++) {
-            toMiddle[m] = Math.min(Math.max(0, v[m]), Math.max(0, sat[middle + m] - water[middle + m]) * fM);
-        }
-        for (int m = 0; m < v.length; m++) {
-            toRow[m] = Math.min(Math.max(0, -v[m]), Math.max(0, sat[row + m] - water[row + m]) * fR);
-        }
-        double[] shareOut = v;
-        double[] shareIn = t.member[3];
-        for (int m = 0; m < v.length; m++) {
-            shareOut[m] = mixed * toMiddle[m] / (fR * Math.max(1e-300, water[row + m]));
-        }
-        for (int m = 0; m < v.length; m++) {
-            shareIn[m] = mixed * toRow[m] / (fM * Math.max(1e-300, water[middle + m]));
-        }
-        for (int m = 0; m < v.length; m++) {
-            water[row + m] += (toRow[m] - toMiddle[m]) / fR;
-        }
-        for (int m = 0; m < v.length; m++) {
-            water[middle + m] += (toMiddle[m] - toRow[m]) / fM;
-        }
-        swap(s.nitrate, row, middle, shareOut, shareIn, toMiddle);
+        double[] row = t.layer[0];
+        double[] middle = t.layer[1];
+        double[] v = t.layer[2];
+        double[] room = t.layer[3];
+        Columns.part(s.water, 0, s.members, row);
+        Columns.part(s.water, 1, s.members, middle);
+        double rate = site.of(Parameter.LATERAL) * fR * fM / (fR + fM);
+        exchanged(row, middle, site.layerWp, site.layerPerRange, rate, v);
+        limited(middle, site.layerSat, fM, v, room);
+        limited(row, site.layerSat, -fR, room, v);
+        swap(s.nitrate, row, middle, mixed, v);
         if (s.anyUrea) {
-            swap(s.urea, row, middle, shareOut, shareIn, toMiddle);
+            swap(s.urea, row, middle, mixed, v);
         }
+        Lane.addScaled(row, -1 / fR, v);
+        Lane.addScaled(middle, 1 / fM, v);
+        Columns.join(row, 0, s.members, s.water);
+        Columns.join(middle, 1, s.members, s.water);
     }
 
     /** Water that would go from row to middle [mm of field]; the mean of the two columns sets the pace. */
-    private void exchanged(int row, int middle, double rate, double[] v) {
-        double[] water = s.water;
-        double[] wp = site.wp;
-        double[] perRange = site.perRange;
-        for (int m = 0; m < v.length; m++) {
-            double mean = 0.5 * (water[row + m] + water[middle + m]);
-            double wet = Lanes.clamp((mean - wp[row + m]) * perRange[row + m], 0, 1);
-            v[m] = rate * wet * wet * wet * (water[row + m] - water[middle + m]);
+    private static void exchanged(
+            double[] row, double[] middle, double[] wp, double[] perRange, double rate, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            double mean = 0.5 * (row[n] + middle[n]);
+            double wet = Lanes.clamp((mean - wp[n]) * perRange[n], 0, 1);
+            out[n] = rate * wet * wet * wet * (row[n] - middle[n]);
         }
     }
 
-    private void swap(double[] pool, int row, int middle, double[] shareOut, double[] shareIn, double[] net) {
-        double fR = site.share[0];
-        double fM = site.share[1];
-        for (int m = 0; m < net.length; m++) {
-            net[m] = pool[row + m] * shareOut[m] * fR - pool[middle + m] * shareIn[m] * fM;
+    /** No more than the receiver has room for; the share is below 0 where water goes the other way. */
+    private static void limited(double[] water, double[] sat, double share, double[] v, double[] out) {
+        double sign = Math.signum(share);
+        double size = Math.abs(share);
+        for (int n = 0; n < out.length; n++) {
+            out[n] = sign * Math.min(sign * v[n], Math.max(0, sat[n] - water[n]) * size);
         }
-        for (int m = 0; m < net.length; m++) {
-            pool[row + m] -= net[m] / fR;
-        }
-        for (int m = 0; m < net.length; m++) {
-            pool[middle + m] += net[m] / fM;
+    }
+
+    /** Solute goes along with the water. */
+    private void swap(double[] pool, double[] rowWater, double[] middleWater, double mixed, double[] v) {
+        double[] row = t.layer[4];
+        double[] middle = t.layer[5];
+        double[] net = t.layer[3];
+        Columns.part(pool, 0, s.members, row);
+        Columns.part(pool, 1, s.members, middle);
+        net(row, rowWater, middle, middleWater, mixed, v, net);
+        Lane.addScaled(row, -1 / site.share[0], net);
+        Lane.addScaled(middle, 1 / site.share[1], net);
+        Columns.join(row, 0, s.members, pool);
+        Columns.join(middle, 1, s.members, pool);
+    }
+
+    /** From row to middle, less what comes back [kg/ha of field]. */
+    private static void net(
+            double[] row,
+            double[] rowWater,
+            double[] middle,
+            double[] middleWater,
+            double mixed,
+            double[] v,
+            double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            double go = Math.max(0, v[n]) * row[n] / Math.max(1e-300, rowWater[n]);
+            double come = Math.min(0, v[n]) * middle[n] / Math.max(1e-300, middleWater[n]);
+            out[n] = mixed * (go + come);
         }
     }
 }

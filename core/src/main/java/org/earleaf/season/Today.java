@@ -36,9 +36,11 @@ final class Today {
     final double[] drawn;
     final double[] fromNitrate;
     final double[] fromAmmonium;
-    // work space, of any phase, by member, by column, by cell
+    // work space, of any phase, by member, by column, by layer, by cell
     final double[][] member = new double[4][];
     final double[][] column = new double[4][];
+    final double[][] residue = new double[4][];
+    final double[][] layer = new double[6][];
     final double[][] cell = new double[3][];
     boolean anyWater;
     /** Whether any member has come up. */
@@ -72,6 +74,10 @@ final class Today {
         for (int k = 0; k < member.length; k++) {
             member[k] = new double[members];
             column[k] = new double[2 * members];
+            residue[k] = new double[2 * members];
+        }
+        for (int k = 0; k < layer.length; k++) {
+            layer[k] = new double[SeasonState.LAYERS * members];
         }
         for (int k = 0; k < cell.length; k++) {
             cell[k] = new double[cells];
