@@ -43,7 +43,7 @@ final class Balance {
             s.soilTemperature[i * s.members + m] = setup.soilTemperature_C();
         }
         for (int c = 0; c < 2; c++) {
-            int column = c * s.members + m;
+            int column = s.at(c, 0) + m;
             s.residueC[column] = RESIDUE_CARBON * setup.residue_kgHa();
             s.residueN[column] = s.residueC[column] / setup.residueCn();
         }
@@ -57,7 +57,7 @@ final class Balance {
     double field(double[] cells, int m) {
         double sum = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            sum += site.share[k & 1] * cells[k * s.members + m];
+            sum += site.share[k / SeasonState.LAYERS] * cells[k * s.members + m];
         }
         return sum;
     }
@@ -73,7 +73,7 @@ final class Balance {
         sum += field(s.nitrate, m) + field(s.ammonium, m) + field(s.urea, m);
         sum += field(s.organic, m) + field(s.manure, m);
         for (int c = 0; c < 2; c++) {
-            int column = c * s.members + m;
+            int column = s.at(c, 0) + m;
             sum += site.share[c] * (s.residueN[column] + s.microbes[column] + surface_kgHa(c, m));
         }
         return sum;

@@ -1,44 +1,50 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
-/** Loops between cells and members that several phases share; lanes in the order of SeasonState. */
+import java.util.Arrays;
+
+/**
+ * Moves between members and cells that several phases share. The compiler makes vector code only of loops in which all
+ * arrays are read and written at the same index, so amounts are first laid side by side and then computed with.
+ */
 final class Columns {
     private Columns() {}
 
-    /** The cells of one column, layer after layer, out of the cells of both. */
-    static void part(double[] cells, int column, int members, double[] out) {
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            System.arraycopy(cells, (2 * i + column) * members, out, i * members, members);
+    /** Lays the values of the members out in every cell. */
+    static void spread(double[] member, double[] cells) {
+        int n = member.length;
+        if (n == 1) {
+            Arrays.fill(cells, member[0]);
+            return;
         }
-    }
-
-    /** Puts the cells of one column back. */
-    static void join(double[] part, int column, int members, double[] cells) {
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            System.arraycopy(part, i * members, cells, (2 * i + column) * members, members);
-        }
-    }
-
-    /** Sum over cells of two amounts per area of column, on the area of the field. */
-    static void sum(double[] first, double[] second, double[] share, double[] sum) {
-        java.util.Arrays.fill(sum, 0);
-        for (int k = 0; k < SeasonState.CELLS; k++) {
-            add(first, second, k * sum.length, share[k & 1], sum);
-        }
-    }
-
-    private static void add(double[] first, double[] second, int at, double share, double[] sum) {
-        for (int m = 0; m < sum.length; m++) {
-            sum[m] += share * (first[at + m] + second[at + m]);
+        for (int at = 0; at < cells.length; at += n) {
+            System.arraycopy(member, 0, cells, at, n);
         }
     }
 
     /** Sum over cells of an amount per area of column, on the area of the field. */
     static void sum(double[] cells, double[] share, double[] sum) {
-        java.util.Arrays.fill(sum, 0);
-        for (int k = 0; k < SeasonState.CELLS; k++) {
-            add(cells, k * sum.length, share[k & 1], sum);
+        int n = sum.length;
+        if (n == 1) {
+            sum[0] = sum(cells, share);
+            return;
         }
+        Arrays.fill(sum, 0);
+        for (int k = 0; k < SeasonState.CELLS; k++) {
+            add(cells, k * n, share[k / SeasonState.LAYERS], sum);
+        }
+    }
+
+    /** The same of one member by itself; the order of adding is the same. */
+    private static double sum(double[] cells, double[] share) {
+        double sum = 0;
+        for (int k = 0; k < SeasonState.LAYERS; k++) {
+            sum += share[0] * cells[k];
+        }
+        for (int k = SeasonState.LAYERS; k < SeasonState.CELLS; k++) {
+            sum += share[1] * cells[k];
+        }
+        return sum;
     }
 
     private static void add(double[] cells, int at, double share, double[] sum) {
@@ -47,24 +53,32 @@ final class Columns {
         }
     }
 
-    /** Takes a member's share of what the cell beginning at {@code at} offered. */
-    static void takeShare(double[] pool, double[] offered, double[] share, int at) {
-        for (int m = 0; m < share.length; m++) {
-            pool[at + m] -= share[m] * offered[at + m];
+    /** Books amounts of the two columns, given at their top cells, on the area of the field. */
+    static void book(double[] columns, double[] share, double[] line) {
+        int middle = SeasonState.LAYERS * line.length;
+        double row = share[0];
+        double between = share[1];
+        for (int m = 0; m < line.length; m++) {
+            line[m] += row * columns[m] + between * columns[middle + m];
         }
     }
 
-    /** Multiplies the cell beginning at {@code at} by a member's share. */
-    static void scale(double[] cells, double[] share, int at) {
-        for (int m = 0; m < share.length; m++) {
-            cells[at + m] *= share[m];
-        }
+    /** Each cell gets what the one above it holds; top cells get what {@code top} holds there. */
+    static void fromAbove(double[] cells, double[] top, double[] below) {
+        int column = cells.length / 2;
+        int n = column / SeasonState.LAYERS;
+        System.arraycopy(cells, 0, below, n, cells.length - n);
+        System.arraycopy(top, 0, below, 0, n);
+        System.arraycopy(top, column, below, column, n);
     }
 
-    /** Scales a part of a pool as the pool will shrink when the share of the offer is taken. */
-    static void keepShare(double[] part, double[] pool, double[] offered, double[] share, int at) {
-        for (int m = 0; m < share.length; m++) {
-            part[at + m] *= 1 - share[m] * offered[at + m] / Math.max(1e-300, pool[at + m]);
+    /** Whether any value is above zero. */
+    static boolean anyPositive(double[] values) {
+        for (double v : values) {
+            if (v > 0) {
+                return true;
+            }
         }
+        return false;
     }
 }

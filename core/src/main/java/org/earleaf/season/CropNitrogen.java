@@ -38,7 +38,7 @@ final class CropNitrogen {
     /** Critical nitrogen [kg/ha] of a shoot [kg/ha]. */
     static double critical_kgHa(double shoot_kgHa) {
         double w = shoot_kgHa / 1000;
-        return w < 1 ? 34 * w : 34 * Math.exp(0.63 * Math.log(w));
+        return 34 * Math.min(w, Lanes.exp(0.63 * Math.log(Math.max(1, w))));
     }
 
     static double nni(double shoot_kgHa, double nitrogen_kgHa) {
@@ -46,53 +46,49 @@ final class CropNitrogen {
     }
 
     static double moistureForUptake(double water_mm, double wp_mm, double perRange_mm) {
-        return Lanes.clamp(2 * (water_mm - wp_mm) * perRange_mm, 0, 1);
+        return Lanes.share(2 * (water_mm - wp_mm) * perRange_mm);
     }
 
-    /** Nitrate that roots can take from a cell in a day [kg/ha of column]: by diffusion and with the water drawn. */
-    static double nitrateSupply(double no3, double free, double uptake, double drawn_mm, double water_mm) {
-        return Math.min(free, uptake * free + drawn_mm / Math.max(1, water_mm) * no3);
+    /** Nitrate that roots can take from a cell in a day [kg/ha of column]; rate with root activity and moisture. */
+    static double nitrateSupply(double no3, double floor, double rate, double drawn_mm, double water_mm) {
+        double free = Lanes.positive(no3 - floor);
+        return Math.min(free, rate * free + drawn_mm / Math.max(1, water_mm) * no3);
     }
 
     void step(int day) {
-        offerNitrate();
-        offerAmmonium();
+        double[] offered = t.cell[1];
+        offer(t.cell[0], offered);
         double[] supply = t.member[0];
         double[] part = t.member[1];
-        Columns.sum(t.fromNitrate, t.fromAmmonium, site.share, supply);
+        Columns.sum(offered, site.share, supply);
         wanted(supply, part);
         take(part);
         settle(day, supply, part);
     }
 
-    private void offerNitrate() {
-        double[] uptake = t.cell[0];
-        double[] free = t.cell[1];
-        willing(s.water, site.wp, site.perRange, t.roots, site.of(Parameter.NITRATE_UPTAKE), uptake);
-        Lane.above(s.nitrate, site.nitrateFloor, free);
-        nitrateSupplies(s.nitrate, free, uptake, t.drawn, s.water, t.fromNitrate);
-    }
-
-    private void offerAmmonium() {
-        double[] uptake = t.cell[0];
-        double[] free = t.cell[1];
-        willing(s.water, site.wp, site.perRange, t.roots, site.of(Parameter.AMMONIUM_UPTAKE), uptake);
-        Lane.above(s.ammonium, site.ammoniumFloor, free);
-        Lane.times(uptake, free, t.fromAmmonium);
-    }
-
-    /** Share of what is free that roots would take, dry soil holding it back. */
-    private static void willing(
-            double[] water, double[] wp, double[] perRange, double[] roots, double rate, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = rate * roots[n] * moistureForUptake(water[n], wp[n], perRange[n]);
+    private void offer(double[] active, double[] offered) {
+        double nitrateRate = site.of(Parameter.NITRATE_UPTAKE);
+        double ammoniumRate = site.of(Parameter.AMMONIUM_UPTAKE);
+        double[] water = s.water;
+        double[] wp = site.wp;
+        double[] perRange = site.perRange;
+        double[] roots = t.roots;
+        for (int n = 0; n < active.length; n++) {
+            active[n] = roots[n] * moistureForUptake(water[n], wp[n], perRange[n]);
         }
-    }
-
-    private static void nitrateSupplies(
-            double[] nitrate, double[] free, double[] uptake, double[] drawn, double[] water, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = nitrateSupply(nitrate[n], free[n], uptake[n], drawn[n], water[n]);
+        double[] nitrate = s.nitrate;
+        double[] nitrateFloor = site.nitrateFloor;
+        double[] drawn = t.drawn;
+        double[] fromNitrate = t.fromNitrate;
+        for (int n = 0; n < active.length; n++) {
+            fromNitrate[n] = nitrateSupply(nitrate[n], nitrateFloor[n], nitrateRate * active[n], drawn[n], water[n]);
+        }
+        double[] ammonium = s.ammonium;
+        double[] ammoniumFloor = site.ammoniumFloor;
+        double[] fromAmmonium = t.fromAmmonium;
+        for (int n = 0; n < active.length; n++) {
+            fromAmmonium[n] = ammoniumRate * active[n] * Lanes.positive(ammonium[n] - ammoniumFloor[n]);
+            offered[n] = fromNitrate[n] + fromAmmonium[n];
         }
     }
 
@@ -111,13 +107,22 @@ final class CropNitrogen {
     }
 
     private void take(double[] part) {
-        for (int at = 0; at < s.nitrate.length; at += part.length) {
-            Columns.takeShare(s.nitrate, t.fromNitrate, part, at);
-            if (s.anyGuarded) {
-                // What is taken comes from guarded and free ammonium alike.
-                Columns.keepShare(s.guarded, s.ammonium, t.fromAmmonium, part, at);
+        double[] taken = t.cell[0];
+        Columns.spread(part, taken);
+        double[] nitrate = s.nitrate;
+        double[] ammonium = s.ammonium;
+        double[] fromNitrate = t.fromNitrate;
+        double[] fromAmmonium = t.fromAmmonium;
+        if (s.anyGuarded) {
+            // What is taken comes from guarded and free ammonium alike.
+            double[] guarded = s.guarded;
+            for (int n = 0; n < taken.length; n++) {
+                guarded[n] *= 1 - taken[n] * fromAmmonium[n] / (ammonium[n] + 1e-300);
             }
-            Columns.takeShare(s.ammonium, t.fromAmmonium, part, at);
+        }
+        for (int n = 0; n < taken.length; n++) {
+            nitrate[n] -= taken[n] * fromNitrate[n];
+            ammonium[n] -= taken[n] * fromAmmonium[n];
         }
     }
 

@@ -25,6 +25,10 @@ import org.earleaf.season.SeasonState.Ledger;
  */
 final class Evapotranspiration {
     private static final double KCB_BARE = 0.15;
+    /** More leaf area than there ever is. */
+    private static final double LAI_TOP = 20;
+
+    private static final double HEIGHT_AT_TOP = Math.pow(LAI_TOP / 5, 0.7);
 
     private final SeasonSite site;
     private final SeasonState s;
@@ -37,17 +41,23 @@ final class Evapotranspiration {
     }
 
     static double basal(double lai, double full, double extinction) {
-        return KCB_BARE + (full - KCB_BARE) * (1 - Math.exp(-extinction * lai));
+        return KCB_BARE + (full - KCB_BARE) * Lanes.lost(extinction * lai);
     }
 
     /** Share of ground shaded. */
     static double cover(double kcb, double kcMax, double lai) {
-        if (kcb <= KCB_BARE) {
-            return 0.01;
-        }
-        double height = 2.7 * Math.exp(0.7 * Math.log(lai / 5));
-        double share = Math.max(0.01, Math.min(0.99, (kcb - KCB_BARE) / (kcMax - KCB_BARE)));
-        return Math.exp((1 + 0.5 * height) * Math.log(share));
+        return kcb <= KCB_BARE
+                ? 0.01
+                : 1 - Lanes.lost(-Math.log(lit(kcb, kcMax)) * (1 + 0.5 * height_m(Math.log(lai / LAI_TOP))));
+    }
+
+    private static double lit(double kcb, double kcMax) {
+        return Lanes.clamp((kcb - KCB_BARE) / (kcMax - KCB_BARE), 0.01, 0.99);
+    }
+
+    /** 2.7 (LAI/5)^0.7, from the logarithm of LAI against the largest there can be. */
+    private static double height_m(double lnLai) {
+        return 2.7 * HEIGHT_AT_TOP * (1 - Lanes.lost(-0.7 * lnLai));
     }
 
     /** Evaporation reduction of a drying surface; water of layer 1 in mm. */
@@ -64,12 +74,10 @@ final class Evapotranspiration {
     void step() {
         double[] energy = t.member[0];
         double[] open = t.member[1];
-        double[] first = t.column[0];
-        double[] second = t.column[1];
         demand(energy, open);
-        evaporable(0, energy, open, first, second);
-        evaporable(1, energy, open, first, second);
-        evaporate(first, second);
+        for (int c = 0; c < 2; c++) {
+            evaporate(c, energy, open);
+        }
         if (t.anyUp) {
             transpire();
         }
@@ -81,53 +89,43 @@ final class Evapotranspiration {
         double full = site.of(Parameter.KCB_FULL);
         double extinction = site.of(Parameter.KCB_EXTINCTION);
         double cut = site.of(Parameter.EVAPORATION_RESIDUE);
-        for (int m = 0; m < s.members; m++) {
-            double lai = s.lai[m];
-            double kcb = lai > 0 ? basal(lai, full, extinction) : 0;
-            double rep = s.rep[m];
-            double et0 = t.et0[m] * (1 - cut * s.soilCover[m]);
-            energy[m] = et0 * (kcMax - kcb);
-            open[m] = et0 * (1 - cover(kcb, kcMax, lai)) * kcMax;
-            t.transpirable[m] = Math.max(0, kcb * t.et0[m] - t.wetLeaves[m]) * (1 - 0.5 * rep * rep * rep);
+        double[] kcb = t.member[2];
+        double[] lai = s.lai;
+        double[] rep = s.rep;
+        double[] et0 = t.et0;
+        for (int m = 0; m < kcb.length; m++) {
+            kcb[m] = Lanes.isPositive(lai[m]) * basal(lai[m], full, extinction);
+        }
+        for (int m = 0; m < open.length; m++) {
+            open[m] = 1 - cover(kcb[m], kcMax, lai[m]);
+        }
+        for (int m = 0; m < kcb.length; m++) {
+            double bare = et0[m] * (1 - cut * s.soilCover[m]);
+            energy[m] = bare * (kcMax - kcb[m]);
+            open[m] = bare * open[m] * kcMax;
+            t.transpirable[m] = Lanes.positive(kcb[m] * et0[m] - t.wetLeaves[m]) * (1 - 0.5 * rep[m] * rep[m] * rep[m]);
         }
     }
 
     /** What leaves layers 1 and 2 of a column. */
-    private void evaporable(int c, double[] energy, double[] open, double[] first, double[] second) {
+    private void evaporate(int c, double[] energy, double[] open) {
         double perUnready = 1 / (1 - site.of(Parameter.EVAPORATION_READY));
         double[] water = s.water;
         double[] wp = site.wp;
         double[] fc = site.fc;
         double[] perRange = site.perRange;
-        int at = c * s.members;
+        double[] lost = s.ledger[Ledger.EVAPORATION.ordinal()];
+        double share = site.share[c];
+        int top = s.at(c, 0);
         int two = s.at(c, 1);
         for (int m = 0; m < energy.length; m++) {
-            double e = drier(water[at + m], fc[at + m], perRange[at + m], perUnready) * energy[m];
-            first[at + m] = Math.min(e, open[m]);
-        }
-        for (int m = 0; m < energy.length; m++) {
-            second[at + m] = Math.max(0, Math.min(first[at + m] / 3, water[two + m] - 0.8 * wp[two + m]));
-        }
-        for (int m = 0; m < energy.length; m++) {
-            first[at + m] = Math.max(0, Math.min(2 * first[at + m] / 3, water[at + m] - wp[at + m]));
-        }
-    }
-
-    private void evaporate(double[] first, double[] second) {
-        double[] water = s.water;
-        int layer = first.length;
-        for (int j = 0; j < layer; j++) {
-            water[j] -= first[j];
-        }
-        for (int j = 0; j < layer; j++) {
-            water[layer + j] -= second[j];
-        }
-        double[] lost = s.ledger[Ledger.EVAPORATION.ordinal()];
-        double fR = site.share[0];
-        double fM = site.share[1];
-        int n = s.members;
-        for (int m = 0; m < n; m++) {
-            lost[m] += fR * (first[m] + second[m]) + fM * (first[n + m] + second[n + m]);
+            double e = drier(water[top + m], fc[top + m], perRange[top + m], perUnready) * energy[m];
+            e = Math.min(e, open[m]);
+            double first = Math.max(0, Math.min(2 * e / 3, water[top + m] - wp[top + m]));
+            double second = Math.max(0, Math.min(e / 3, water[two + m] - 0.8 * wp[two + m]));
+            water[top + m] -= first;
+            water[two + m] -= second;
+            lost[m] += share * (first + second);
         }
     }
 
@@ -138,23 +136,24 @@ final class Evapotranspiration {
         double[] roots = t.roots;
         double[] drawn = t.drawn;
         for (int n = 0; n < drawn.length; n++) {
-            drawn[n] = rate * roots[n] * Math.max(0, water[n] - wp[n]);
+            drawn[n] = rate * roots[n] * Lanes.positive(water[n] - wp[n]);
         }
         double[] supply = t.member[0];
         double[] part = t.member[1];
         Columns.sum(drawn, site.share, supply);
         double[] given = s.ledger[Ledger.TRANSPIRATION.ordinal()];
+        double[] factor = s.waterFactor;
+        double[] pot = t.transpirable;
         for (int m = 0; m < supply.length; m++) {
-            double pot = t.transpirable[m];
-            double use = Math.min(pot, supply[m]);
+            double use = Math.min(pot[m], supply[m]);
             given[m] += use;
-            part[m] = use / Math.max(1e-300, supply[m]);
-            s.waterFactor[m] = pot > 0 ? Math.min(1, supply[m] / pot) : 1;
+            part[m] = use / (supply[m] + 1e-300);
+            factor[m] = Math.min(1, (supply[m] + 1e-300) / (pot[m] + 1e-300));
         }
-        for (int at = 0; at < drawn.length; at += part.length) {
-            Columns.scale(drawn, part, at);
-        }
+        double[] taken = t.cell[0];
+        Columns.spread(part, taken);
         for (int n = 0; n < drawn.length; n++) {
+            drawn[n] *= taken[n];
             water[n] -= drawn[n];
         }
     }

@@ -35,7 +35,7 @@ final class Growth {
     }
 
     static double absorbed_MJm2(double solar_MJm2, double lai, double extinction) {
-        return 0.5 * solar_MJm2 * (1 - Math.exp(-extinction * lai));
+        return 0.5 * solar_MJm2 * Lanes.lost(extinction * lai);
     }
 
     static double coolness(double tmean_C) {

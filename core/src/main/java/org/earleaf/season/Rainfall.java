@@ -46,7 +46,7 @@ final class Rainfall {
     }
 
     private static double stems(double lai) {
-        return 1 - Math.exp(-0.6 * lai);
+        return Lanes.lost(0.6 * lai);
     }
 
     static double dryCurve(double cn2) {
@@ -90,7 +90,7 @@ final class Rainfall {
             } else {
                 t.wetLeaves[m] = 0;
                 t.reaching[m] = 0;
-                t.reaching[s.members + m] = 0;
+                t.reaching[s.at(1, 0) + m] = 0;
             }
             add(Ledger.INTERCEPTION, m, t.wetLeaves[m]);
         }
@@ -105,7 +105,7 @@ final class Rainfall {
         double row = site.share[0];
         t.wetLeaves[m] = held;
         t.reaching[m] = in * (stem + row * (1 - stem)) / row;
-        t.reaching[s.members + m] = in * (1 - stem);
+        t.reaching[s.at(1, 0) + m] = in * (1 - stem);
         add(Ledger.RUNOFF, m, runoff);
     }
 
@@ -113,7 +113,7 @@ final class Rainfall {
     private void dew(int m) {
         double toRow = 0.5 * t.dew[m] * stems(s.lai[m]);
         t.reaching[m] = toRow / site.share[0];
-        t.reaching[s.members + m] = 0;
+        t.reaching[s.at(1, 0) + m] = 0;
         // Dew dries off before the day's demand begins, so it does not spare transpiration.
         t.wetLeaves[m] = 0;
         add(Ledger.DEW, m, t.dew[m]);

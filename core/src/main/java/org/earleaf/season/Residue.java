@@ -25,11 +25,28 @@ final class Residue {
     private final SeasonSite site;
     private final SeasonState s;
     private final Today t;
+    // by column, of the day; work space
+    private final double[] pace;
+    private final double[] decayed;
+    private final double[] ratio;
+    private final double[] need;
+    /** Within reach, and then the share of it that is taken. */
+    private final double[] within;
+
+    private final double[] taken;
+    private final double[] given;
 
     Residue(SeasonSite site, SeasonState state, Today today) {
         this.site = site;
         this.s = state;
         this.t = today;
+        pace = t.column[0];
+        decayed = t.column[1];
+        ratio = t.column[2];
+        need = t.column[3];
+        within = t.column[4];
+        taken = t.column[5];
+        given = t.column[6];
     }
 
     /** Nitrogen that decaying carbon wants [kg]; below 0 it gives. */
@@ -37,122 +54,111 @@ final class Residue {
         return decayed * (use / microbeCn - nitrogenPerCarbon);
     }
 
-    /** All members and both columns at once; the pools of the surface are few and looked after one by one. */
     void step() {
-        double[] pace = t.column[0];
-        double[] decayed = t.column[1];
-        double[] need = t.column[2];
-        double[] taken = t.column[3];
-        double[] reach = t.residue[0];
-        double[] buried = t.residue[1];
-        double[] share = t.residue[2];
-        twice(s.buried, buried);
-        twice(site.lane(Parameter.RESIDUE_REACH), share);
-        paces(s.water, site.wp, site.perRange, t.entered, t.warmth2, pace);
+        boolean anyBuried = Columns.anyPositive(s.buried);
+        for (int c = 0; c < 2; c++) {
+            decay(s.at(c, 0));
+            reach(c, anyBuried);
+            take(s.at(c, 0));
+            keep(c, anyBuried);
+            settle(s.at(c, 0));
+        }
+        Columns.book(taken, site.share, s.ledger[Ledger.RESIDUE_TAKEN.ordinal()]);
+        Columns.book(given, site.share, s.ledger[Ledger.RESIDUE_RELEASED.ordinal()]);
+    }
+
+    /** What would decay with nitrogen enough, and what nitrogen that wants. */
+    private void decay(int top) {
         double surface = site.of(Parameter.RESIDUE_DECAY);
-        decays(s.residueC, pace, buried, surface, site.of(Parameter.RESIDUE_DECAY_BURIED) - surface, decayed);
-        needs(decayed, s.residueN, s.residueC, site.of(Parameter.CARBON_USE), site.of(Parameter.MICROBE_CN), need);
-        reaches(s.nitrate, s.ammonium, share, buried, reach);
-        surfaceReach(reach);
-        takes(need, reach, taken);
-        slow(need, taken, decayed);
-        shares(taken, reach, t.residue[3]);
-        Lane.times(share, t.residue[3], share);
-        takeAway(t.residue[3], share, buried);
-        settle(decayed, need, taken);
-        release(pace);
-    }
-
-    /** Both columns of a member alike. */
-    private void twice(double[] members, double[] columns) {
-        System.arraycopy(members, 0, columns, 0, s.members);
-        System.arraycopy(members, 0, columns, s.members, s.members);
-    }
-
-    private static void paces(
-            double[] water, double[] wp, double[] perRange, double[] entered, double[] warm, double[] out) {
-        for (int j = 0; j < out.length; j++) {
-            double moist = Lanes.clamp((water[j] - wp[j]) * perRange[j], .05, 1);
-            out[j] = warm[j] * Math.max(moist, .6 * Lanes.isPositive(entered[j]));
+        double below = site.of(Parameter.RESIDUE_DECAY_BURIED);
+        double use = site.of(Parameter.CARBON_USE);
+        double cn = site.of(Parameter.MICROBE_CN);
+        double[] water = s.water;
+        double[] wp = site.wp;
+        double[] perRange = site.perRange;
+        double[] entered = t.entered;
+        double[] warm = t.warmth2;
+        double[] carbon = s.residueC;
+        double[] nitrogen = s.residueN;
+        double[] buried = within;
+        int end = top + s.members;
+        System.arraycopy(s.buried, 0, buried, top, s.members);
+        for (int n = top; n < end; n++) {
+            double moist = Lanes.clamp((water[n] - wp[n]) * perRange[n], .05, 1);
+            pace[n] = warm[n] * Math.max(moist, .6 * Lanes.isPositive(entered[n]));
+        }
+        for (int n = top; n < end; n++) {
+            double k = surface + (below - surface) * buried[n];
+            decayed[n] = carbon[n] * Math.min(1, k * pace[n]);
+            ratio[n] = nitrogen[n] / (carbon[n] + 1e-300);
+            need[n] = need(decayed[n], ratio[n], use, cn);
         }
     }
 
-    private static void decays(
-            double[] carbon, double[] pace, double[] buried, double surface, double more, double[] out) {
-        for (int j = 0; j < out.length; j++) {
-            out[j] = carbon[j] * Math.min(1, (surface + more * buried[j]) * pace[j]);
+    /** Mineral nitrogen within reach. */
+    private void reach(int c, boolean anyBuried) {
+        double[] share = site.residueReach;
+        double[] nitrate = s.nitrate;
+        double[] ammonium = s.ammonium;
+        int top = s.at(c, 0);
+        for (int n = top; n < top + s.members; n++) {
+            within[n] = share[n] * (nitrate[n] + ammonium[n]);
         }
-    }
-
-    private static void needs(
-            double[] decayed, double[] nitrogen, double[] carbon, double use, double microbeCn, double[] out) {
-        for (int j = 0; j < out.length; j++) {
-            out[j] = need(decayed[j], nitrogen[j] / Math.max(1e-300, carbon[j]), use, microbeCn);
+        if (anyBuried) {
+            int second = s.at(c, 1);
+            for (int m = 0; m < s.members; m++) {
+                within[top + m] += s.buried[m] * share[top + m] * (nitrate[second + m] + ammonium[second + m]);
+            }
         }
-    }
-
-    /** Mineral nitrogen of layer 1 within reach, of layer 2 as well where residue is buried. */
-    private static void reaches(double[] nitrate, double[] ammonium, double[] share, double[] buried, double[] out) {
-        int second = out.length;
-        for (int j = 0; j < second; j++) {
-            double below = buried[j] * (nitrate[second + j] + ammonium[second + j]);
-            out[j] = share[j] * (nitrate[j] + ammonium[j] + below);
-        }
-    }
-
-    private void surfaceReach(double[] reach) {
         double surface = site.of(Parameter.RESIDUE_REACH_SURFACE);
-        for (int p = 0; p < s.pools.length; p++) {
-            SurfacePool pool = s.pools[p];
-            int at = p / SeasonState.POOLS * s.members;
+        for (int p = 0; p < SeasonState.POOLS; p++) {
+            SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
             for (int m = 0; pool.used && m < s.members; m++) {
-                double lying = pool.ammonium[m] + pool.nitrate[m] + pool.alkaline[m];
-                reach[at + m] += surface * pool.contact[m] * lying;
+                within[top + m] += surface * pool.contact[m] * (pool.ammonium[m] + pool.nitrate[m] + pool.alkaline[m]);
             }
         }
     }
 
-    private static void takes(double[] need, double[] reach, double[] out) {
-        for (int j = 0; j < out.length; j++) {
-            out[j] = Math.min(Math.max(0, need[j]), reach[j]);
+    /** Where less is within reach than is wanted, decay slows. */
+    private void take(int top) {
+        int end = top + s.members;
+        for (int n = top; n < end; n++) {
+            double wanted = Lanes.positive(need[n]);
+            taken[n] = Math.min(wanted, within[n]);
+            decayed[n] *= 1 - 0.65 * (wanted - taken[n]) / (wanted + 1e-300);
+        }
+        for (int n = top; n < end; n++) {
+            within[n] = taken[n] / (within[n] + 1e-300);
         }
     }
 
-    /** Decay goes slower where less is to be had than it needs. */
-    private static void slow(double[] need, double[] taken, double[] decayed) {
-        for (int j = 0; j < decayed.length; j++) {
-            double unmet = Lanes.isPositive(need[j]) * (1 - taken[j] / Math.max(1e-300, Math.abs(need[j])));
-            decayed[j] *= 1 - .65 * unmet;
+    /** The same share is taken of everything within reach. */
+    private void keep(int c, boolean anyBuried) {
+        double[] share = site.residueReach;
+        double[] nitrate = s.nitrate;
+        double[] ammonium = s.ammonium;
+        double[] guarded = s.guarded;
+        int top = s.at(c, 0);
+        for (int n = top; n < top + s.members; n++) {
+            double keep = 1 - within[n] * share[n];
+            nitrate[n] *= keep;
+            ammonium[n] *= keep;
+            guarded[n] *= keep;
         }
-    }
-
-    private static void shares(double[] taken, double[] reach, double[] out) {
-        for (int j = 0; j < out.length; j++) {
-            out[j] = taken[j] / Math.max(1e-300, reach[j]);
+        if (anyBuried) {
+            int second = s.at(c, 1);
+            for (int m = 0; m < s.members; m++) {
+                double keep = 1 - within[top + m] * share[top + m] * s.buried[m];
+                nitrate[second + m] *= keep;
+                ammonium[second + m] *= keep;
+                guarded[second + m] *= keep;
+            }
         }
-    }
-
-    /**
-     * Takes the same share of everything within reach.
-     *
-     * @param share of what is within reach
-     * @param ofSoil of the mineral nitrogen of a layer within reach
-     */
-    private void takeAway(double[] share, double[] ofSoil, double[] buried) {
-        int second = share.length;
-        keep(s.nitrate, 0, ofSoil);
-        keep(s.ammonium, 0, ofSoil);
-        keep(s.guarded, 0, ofSoil);
-        Lane.times(ofSoil, buried, ofSoil);
-        keep(s.nitrate, second, ofSoil);
-        keep(s.ammonium, second, ofSoil);
-        keep(s.guarded, second, ofSoil);
         double surface = site.of(Parameter.RESIDUE_REACH_SURFACE);
-        for (int p = 0; p < s.pools.length; p++) {
-            SurfacePool pool = s.pools[p];
-            int at = p / SeasonState.POOLS * s.members;
+        for (int p = 0; p < SeasonState.POOLS; p++) {
+            SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
             for (int m = 0; pool.used && m < s.members; m++) {
-                double keep = 1 - share[at + m] * surface * pool.contact[m];
+                double keep = 1 - within[top + m] * surface * pool.contact[m];
                 pool.ammonium[m] *= keep;
                 pool.nitrate[m] *= keep;
                 pool.alkaline[m] *= keep;
@@ -160,44 +166,25 @@ final class Residue {
         }
     }
 
-    private static void keep(double[] pool, int at, double[] share) {
-        for (int j = 0; j < share.length; j++) {
-            pool[at + j] *= 1 - share[j];
+    /** Microbes keep what they need and give the rest as ammonium. */
+    private void settle(int top) {
+        double turnover = site.of(Parameter.MICROBE_TURNOVER);
+        double[] carbon = s.residueC;
+        double[] nitrogen = s.residueN;
+        double[] microbes = s.microbes;
+        double[] ammonium = s.ammonium;
+        int end = top + s.members;
+        for (int n = top; n < end; n++) {
+            double spare = Lanes.positive(-need[n]);
+            double held = microbes[n] + decayed[n] * ratio[n] + taken[n] - spare;
+            double released = held * turnover * pace[n];
+            microbes[n] = held - released;
+            given[n] = spare + released;
         }
-    }
-
-    /** What decays goes to microbes with what they took, less what they give back at once. */
-    private void settle(double[] decayed, double[] need, double[] taken) {
-        double[] nitrogen = t.residue[0];
-        double[] given = t.residue[1];
-        ofCarbon(decayed, s.residueN, s.residueC, nitrogen);
-        for (int j = 0; j < given.length; j++) {
-            given[j] = Math.max(0, -need[j]);
+        for (int n = top; n < end; n++) {
+            carbon[n] -= decayed[n];
+            nitrogen[n] -= decayed[n] * ratio[n];
+            ammonium[n] += given[n];
         }
-        Lane.subtract(s.residueC, decayed);
-        Lane.subtract(s.residueN, nitrogen);
-        Lane.add(s.microbes, nitrogen);
-        Lane.add(s.microbes, taken);
-        Lane.subtract(s.microbes, given);
-        Lane.add(s.ammonium, 0, given);
-        Lane.addColumns(s.ledger[Ledger.RESIDUE_TAKEN.ordinal()], taken, 0, site.share);
-        Lane.addColumns(s.ledger[Ledger.RESIDUE_RELEASED.ordinal()], given, 0, site.share);
-    }
-
-    private static void ofCarbon(double[] decayed, double[] nitrogen, double[] carbon, double[] out) {
-        for (int j = 0; j < out.length; j++) {
-            out[j] = decayed[j] * nitrogen[j] / Math.max(1e-300, carbon[j]);
-        }
-    }
-
-    private void release(double[] pace) {
-        double rate = site.of(Parameter.MICROBE_TURNOVER);
-        double[] released = t.residue[0];
-        for (int j = 0; j < released.length; j++) {
-            released[j] = s.microbes[j] * rate * pace[j];
-        }
-        Lane.subtract(s.microbes, released);
-        Lane.add(s.ammonium, 0, released);
-        Lane.addColumns(s.ledger[Ledger.RESIDUE_RELEASED.ordinal()], released, 0, site.share);
     }
 }

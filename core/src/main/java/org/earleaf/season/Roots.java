@@ -40,11 +40,9 @@ final class Roots {
     }
 
     static double depth_mm(double gdd, double collars, double most) {
-        if (gdd < 35) {
-            return 0;
-        }
-        double front = collars < 5 ? 50 + 34 * collars : 220 + 88 * (collars - 5);
-        return Math.min(front, most);
+        // The two lines cross at five collars.
+        double front = Math.max(50 + 34 * collars, 220 + 88 * (collars - 5));
+        return Lanes.isPositive(gdd - 35) * Math.min(front, most);
     }
 
     static double middleSpread(double collars) {
@@ -69,52 +67,54 @@ final class Roots {
         for (int i = 0; i < SeasonState.LAYERS; i++) {
             densities(i, length, below, spread, density);
         }
-        Lane.lost(density, t.roots);
+        double[] active = t.roots;
+        for (int n = 0; n < active.length; n++) {
+            active[n] = Lanes.lost(density[n]);
+        }
     }
 
     private void reach(double[] length, double[] below, double[] spread) {
         double[] most = site.lane(Parameter.ROOT_DEPTH_MAX);
         double table = site.setup.waterTable_mm();
+        double limit = Double.isNaN(table) ? Double.POSITIVE_INFINITY : table;
         double full = site.of(Parameter.ROOT_LENGTH);
-        for (int m = 0; m < s.members; m++) {
-            double limit = Double.isNaN(table) ? most[m] : Math.min(most[m], table);
-            double z = Math.max(s.rootDepth[m], depth_mm(s.gdd[m], s.collars[m], limit));
-            s.rootDepth[m] = z;
-            double v = Math.max(0, s.collars[m]) / site.tassel[m];
-            below[m] = Math.exp(LN_BETA * z / 10);
-            spread[m] = middleSpread(s.collars[m]);
-            double killed = s.killed[m] > 0 ? 0 : 1;
-            // Per unit of the share cut at the front; 0 before the first collar.
-            length[m] = killed * full * v * Math.sqrt(v) * (1 - 0.2 * s.rep[m]) / Math.max(1e-9, 1 - below[m]);
+        double[] depth = s.rootDepth;
+        double[] collars = s.collars;
+        double[] rep = s.rep;
+        double[] killed = s.killed;
+        double[] tassel = site.tassel;
+        for (int m = 0; m < depth.length; m++) {
+            depth[m] = Math.max(depth[m], depth_mm(s.gdd[m], collars[m], Math.min(most[m], limit)));
+        }
+        for (int m = 0; m < below.length; m++) {
+            below[m] = 1 - Lanes.lost(-LN_BETA / 10 * depth[m]);
+        }
+        for (int m = 0; m < spread.length; m++) {
+            spread[m] = middleSpread(collars[m]);
+        }
+        // Per unit of the share cut at the front; 0 before the first collar.
+        for (int m = 0; m < length.length; m++) {
+            double v = collars[m] / tassel[m];
+            double grown = full * v * Math.sqrt(v) * (1 - 0.2 * rep[m]) * (1 - killed[m]);
+            length[m] = grown / Math.max(1e-9, 1 - below[m]);
         }
     }
 
     /** Root length density of a layer's two cells, in units of the density of full activity. */
     private void densities(int i, double[] length, double[] below, double[] spread, double[] density) {
         double top = i == 0 ? 1 : left[i - 1];
-        double full = site.dz[i] / 10 * site.of(Parameter.ROOT_HALF);
+        double bottom = left[i];
+        double fR = site.share[0];
+        double fM = site.share[1];
+        double perFull = 10 / (site.dz[i] * site.of(Parameter.ROOT_HALF));
         double ratio = MIDDLE_TO_ROW[i];
-        double[] here = t.member[3];
-        lengthOfLayer(length, below, top, left[i], here);
-        // Per area of column the middle has rho times the row's density.
-        density(here, spread, ratio, site.share[0], site.share[1], full, t.column[0]);
-        System.arraycopy(t.column[0], 0, density, s.at(0, i), 2 * s.members);
-    }
-
-    private static void lengthOfLayer(double[] length, double[] below, double top, double bottom, double[] out) {
-        for (int m = 0; m < out.length; m++) {
-            out[m] = length[m] * Math.max(0, top - Math.max(bottom, below[m]));
-        }
-    }
-
-    private static void density(
-            double[] here, double[] spread, double ratio, double fR, double fM, double full, double[] out) {
-        int n = here.length;
-        for (int m = 0; m < n; m++) {
-            out[m] = here[m] / ((fR + fM * spread[m] * ratio) * full);
-        }
-        for (int m = 0; m < n; m++) {
-            out[n + m] = out[m] * (spread[m] * ratio);
+        int row = s.at(0, i);
+        int middle = s.at(1, i);
+        for (int m = 0; m < length.length; m++) {
+            double here = length[m] * (Math.max(top, below[m]) - Math.max(bottom, below[m]));
+            double inRow = here * perFull / (fR + fM * ratio * spread[m]);
+            density[row + m] = inRow;
+            density[middle + m] = inRow * ratio * spread[m];
         }
     }
 

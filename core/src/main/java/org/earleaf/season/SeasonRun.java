@@ -188,10 +188,10 @@ public final class SeasonRun {
         }
         double[] booked = s.ledger[Ledger.TABLE_WATER.ordinal()];
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            if (org.earleaf.soil.SoilProfile.top_mm(k / 2) >= table) {
+            if (org.earleaf.soil.SoilProfile.top_mm(k % SeasonState.LAYERS) >= table) {
                 int at = k * s.members;
                 for (int m = 0; m < s.members; m++) {
-                    booked[m] += site.share[k & 1] * (site.sat[at + m] - s.water[at + m]);
+                    booked[m] += site.share[k / SeasonState.LAYERS] * (site.sat[at + m] - s.water[at + m]);
                     s.water[at + m] = site.sat[at + m];
                 }
             }

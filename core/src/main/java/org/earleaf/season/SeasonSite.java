@@ -29,10 +29,6 @@ final class SeasonSite {
 
     final double[] perRange;
     final double[] perSat;
-    // by layer and member, the same for both columns
-    final double[] layerWp;
-    final double[] layerSat;
-    final double[] layerPerRange;
     final double[] drainShare;
     /** (R - 1) of ammonium times water [mm]. */
     final double[] sorbed;
@@ -44,6 +40,8 @@ final class SeasonSite {
     final double[] nitrifying;
     final double[] takingBack;
     final double[] denitrifying;
+    /** Share of the mineral nitrogen of top cells within reach of residue, by column. */
+    final double[] residueReach;
     // by member
     final double[] drainMax;
     final double[] silk;
@@ -81,6 +79,7 @@ final class SeasonSite {
         nitrifying = new double[2 * LAYERS * members];
         takingBack = new double[2 * LAYERS * members];
         denitrifying = new double[2 * LAYERS * members];
+        residueReach = new double[SeasonState.COLUMNS * members];
         drainMax = new double[members];
         silk = new double[members];
         black = new double[members];
@@ -88,12 +87,6 @@ final class SeasonSite {
         for (int m = 0; m < members; m++) {
             layOut(m, sets.get(m));
         }
-        layerWp = new double[LAYERS * members];
-        layerSat = new double[LAYERS * members];
-        layerPerRange = new double[LAYERS * members];
-        Columns.part(wp, 0, members, layerWp);
-        Columns.part(sat, 0, members, layerSat);
-        Columns.part(perRange, 0, members, layerPerRange);
     }
 
     /** A parameter without a spread is read once for all members; members that differ in it would be run wrongly. */
@@ -114,10 +107,12 @@ final class SeasonSite {
     private void layOut(int m, ParameterSet set) {
         for (int i = 0; i < LAYERS; i++) {
             for (int c = 0; c < 2; c++) {
-                water(i, (2 * i + c) * members + m, set);
-                nitrogen(i, (2 * i + c) * members + m, set);
+                water(i, (c * LAYERS + i) * members + m, set);
+                nitrogen(i, (c * LAYERS + i) * members + m, set);
             }
         }
+        residueReach[m] = set.of(Parameter.RESIDUE_REACH);
+        residueReach[LAYERS * members + m] = residueReach[m];
         drainMax[m] = setup.drainMax_mm() * set.of(Parameter.DRAIN_RATE);
         SeasonSetup.Calendar marks = setup.calendar(set);
         silk[m] = marks.silk() + set.of(Parameter.SILK_SHIFT);

@@ -7,14 +7,16 @@ import java.util.List;
 import org.earleaf.soil.SoilProfile;
 
 /**
- * Everything a season carries from day to day, for any number of members: one array per quantity (and cell), members
- * innermost. Cells stand in the order of depth, at each depth the row (column 0) before the middle (column 1), so that
- * one loop runs over all cells and members, and two neighbouring cells are one layer: see {@link #at}. Amounts are per
- * area of their own column.
+ * Everything a season carries from day to day, for any number of members: one array per quantity, members innermost.
+ * The six cells of the row (column 0) stand before those of the middle (column 1), each in the order of depth, so that
+ * one loop runs over all cells and members: see {@link #at}. What belongs to a whole column stands where its top cell
+ * stands. Amounts are per area of their own column.
  */
 final class SeasonState {
     static final int LAYERS = SoilProfile.LAYERS;
     static final int CELLS = 2 * LAYERS;
+    /** Room for what stands at the top cells of both columns. */
+    static final int COLUMNS = LAYERS + 1;
     /** Surface pools a column can hold at once. */
     static final int POOLS = 4;
 
@@ -39,7 +41,7 @@ final class SeasonState {
 
     final double[] takenBack;
     final double[] denitrified;
-    // columns
+    // columns, at their top cells
     final double[] residueC;
     final double[] residueN;
     final double[] microbes;
@@ -53,7 +55,6 @@ final class SeasonState {
     final double[] soilCover;
     final double[] buried;
     final double[] gdd;
-    final double[] planted;
     final double[] collars;
     final double[] rep;
     final double[] lai;
@@ -133,9 +134,9 @@ final class SeasonState {
         mineralised = lane(CELLS);
         takenBack = lane(CELLS);
         denitrified = lane(CELLS);
-        residueC = lane(2);
-        residueN = lane(2);
-        microbes = lane(2);
+        residueC = lane(COLUMNS);
+        residueN = lane(COLUMNS);
+        microbes = lane(COLUMNS);
         soilTemperature = lane(LAYERS);
         ledger = lanes(Ledger.values().length);
         for (int k = 0; k < pools.length; k++) {
@@ -144,7 +145,6 @@ final class SeasonState {
         soilCover = lane();
         buried = lane();
         gdd = lane();
-        planted = lane();
         collars = lane();
         rep = lane();
         lai = lane();
@@ -184,7 +184,7 @@ final class SeasonState {
 
     /** Where the lanes of a cell begin. */
     int at(int column, int layer) {
-        return (2 * layer + column) * members;
+        return (column * LAYERS + layer) * members;
     }
 
     private double[] lane() {

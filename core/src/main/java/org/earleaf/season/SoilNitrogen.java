@@ -56,8 +56,7 @@ final class SoilNitrogen {
 
     /** Response of microbial nitrogen to water; wilting point like the water, the limits as their reciprocals. */
     static double moisture(double water, double wp, double perWp, double perRange, double perSat) {
-        double r = (water - wp) * perRange;
-        double dry = .40 * Math.min(1, water * perWp) + .60 / .90 * Math.max(0, r);
+        double dry = .40 * Math.min(1, water * perWp) + .60 / .90 * Lanes.positive((water - wp) * perRange);
         double wet = Math.max(.3, 1 - 0.7 / .3 * (water * perSat - .7));
         return Math.min(Math.min(1, dry), wet);
     }
@@ -114,11 +113,12 @@ final class SoilNitrogen {
     private void deposit() {
         double nitrate = site.of(Parameter.DEPOSIT_NITRATE);
         double ammonium = site.of(Parameter.DEPOSIT_AMMONIUM);
-        for (int j = 0; j < 2 * s.members; j++) {
-            s.nitrate[j] += nitrate;
-        }
-        for (int j = 0; j < 2 * s.members; j++) {
-            s.ammonium[j] += ammonium;
+        for (int c = 0; c < 2; c++) {
+            int top = s.at(c, 0);
+            for (int n = top; n < top + s.members; n++) {
+                s.nitrate[n] += nitrate;
+                s.ammonium[n] += ammonium;
+            }
         }
         double[] booked = s.ledger[Ledger.DEPOSITED.ordinal()];
         for (int m = 0; m < s.members; m++) {
@@ -139,123 +139,146 @@ final class SoilNitrogen {
     }
 
     private void mineralise() {
+        double[] rate = site.mineralising;
+        double[] warm = t.warmth2;
+        double[] moist = t.moist;
         double[] given = t.cell[0];
-        freed(s.organic, site.mineralising, t.warmth2, t.moist, given);
-        move(given, s.organic);
+        double[] organic = s.organic;
+        for (int n = 0; n < given.length; n++) {
+            given[n] = organic[n] * (rate[n] * warm[n] * moist[n]);
+        }
+        move(given, organic, s.ammonium, s.mineralised);
         if (s.anyManure) {
-            freedQuickly(s.manure, site.mineralising, t.warmth2, t.moist, given);
-            move(given, s.manure);
+            double[] manure = s.manure;
+            for (int n = 0; n < given.length; n++) {
+                given[n] = manure[n] * Math.min(1, MANURE_PACE * (rate[n] * warm[n] * moist[n]));
+            }
+            move(given, manure, s.ammonium, s.mineralised);
         }
     }
 
-    private static void freed(double[] pool, double[] rate, double[] warm, double[] moist, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = pool[n] * (rate[n] * warm[n] * moist[n]);
+    /** Takes amounts out of one pool, puts them into another and books them. */
+    private static void move(double[] amounts, double[] from, double[] to, double[] booked) {
+        for (int n = 0; n < amounts.length; n++) {
+            double amount = amounts[n];
+            from[n] -= amount;
+            to[n] += amount;
+            booked[n] += amount;
         }
-    }
-
-    private static void freedQuickly(double[] pool, double[] rate, double[] warm, double[] moist, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = pool[n] * Math.min(1, MANURE_PACE * (rate[n] * warm[n] * moist[n]));
-        }
-    }
-
-    private void move(double[] given, double[] from) {
-        Lane.subtract(from, given);
-        Lane.add(s.ammonium, given);
-        Lane.add(s.mineralised, given);
     }
 
     private void hydrolyse() {
+        double rate = site.of(Parameter.UREA_SOIL);
+        double[] warm = t.warmth2;
+        double[] water = s.water;
+        double[] wp = site.wp;
+        double[] fc = site.fc;
+        double[] urea = s.urea;
+        double[] ammonium = s.ammonium;
         double[] gone = t.cell[0];
-        ureaRates(site.of(Parameter.UREA_SOIL), t.warmth2, s.water, site.wp, site.fc, gone);
-        Lane.lost(s.urea, gone, gone);
-        Lane.subtract(s.urea, gone);
-        Lane.add(s.ammonium, gone);
+        for (int n = 0; n < gone.length; n++) {
+            gone[n] = rate * warm[n] * ureaMoisture(water[n], wp[n], fc[n]);
+        }
+        for (int n = 0; n < gone.length; n++) {
+            gone[n] = urea[n] * Lanes.lostSlowly(gone[n]);
+        }
+        for (int n = 0; n < gone.length; n++) {
+            urea[n] -= gone[n];
+            ammonium[n] += gone[n];
+        }
         if (s.anyGuarded) {
             // Urea lasts days, so with an inhibitor about nearly all of it was given with the inhibitor.
+            double[] inhibited = t.cell[1];
+            double[] guarded = s.guarded;
+            Columns.spread(s.guardInhibitor, inhibited);
             for (int n = 0; n < gone.length; n++) {
-                s.guarded[n] += s.guardInhibitor[n % s.members] * gone[n];
+                guarded[n] += inhibited[n] * gone[n];
             }
         }
     }
 
-    private static void ureaRates(double rate, double[] warm, double[] water, double[] wp, double[] fc, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = rate * warm[n] * ureaMoisture(water[n], wp[n], fc[n]);
-        }
-    }
-
     private void nitrify(double[] guardRate) {
+        double[] warm2 = t.warmth2;
+        double[] warm22 = t.warmth22;
+        double[] moist = t.moist;
+        double[] nitrifying = site.nitrifying;
+        double[] taking = site.takingBack;
+        double[] ammonium = s.ammonium;
+        double[] floor = site.ammoniumFloor;
         double[] rate = t.cell[0];
-        double[] gone = t.cell[1];
-        double[] taken = t.cell[2];
-        nitrifyRates(site.nitrifying, t.warmth22, site.takingBack, t.warmth2, t.moist, rate);
+        double[] part = t.cell[1];
+        double[] gone = t.cell[2];
+        for (int n = 0; n < rate.length; n++) {
+            double ki = taking[n] * warm2[n];
+            double both = nitrifying[n] * warm22[n] + ki;
+            rate[n] = both * moist[n];
+            part[n] = ki / (both + 1e-300);
+        }
         if (s.anyGuarded) {
             nitrifyGuarded(guardRate, rate, gone);
         } else {
-            Lane.above(s.ammonium, site.ammoniumFloor, gone);
-            Lane.lost(gone, rate, gone);
+            for (int n = 0; n < gone.length; n++) {
+                gone[n] = Lanes.positive(ammonium[n] - floor[n]) * Lanes.lostSlowly(rate[n]);
+            }
         }
-        taken(gone, site.takingBack, t.warmth2, t.moist, rate, taken);
-        Lane.subtract(s.ammonium, gone);
-        Lane.subtract(gone, taken);
-        Lane.add(s.nitrate, gone);
-        Lane.add(s.organic, taken);
-        Lane.add(s.takenBack, taken);
-    }
-
-    private static void nitrifyRates(
-            double[] nitrifying, double[] warm22, double[] taking, double[] warm2, double[] moist, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = (nitrifying[n] * warm22[n] + taking[n] * warm2[n]) * moist[n];
-        }
-    }
-
-    private static void taken(
-            double[] gone, double[] taking, double[] warm2, double[] moist, double[] rate, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = gone[n] * (taking[n] * warm2[n] * moist[n] / Math.max(1e-300, rate[n]));
+        double[] nitrate = s.nitrate;
+        double[] organic = s.organic;
+        double[] takenBack = s.takenBack;
+        for (int n = 0; n < gone.length; n++) {
+            double taken = gone[n] * part[n];
+            ammonium[n] -= gone[n];
+            nitrate[n] += gone[n] - taken;
+            organic[n] += taken;
+            takenBack[n] += taken;
         }
     }
 
     /** Guarded ammonium goes at its own, slower pace. */
     private void nitrifyGuarded(double[] guardRate, double[] rate, double[] gone) {
+        double[] ammonium = s.ammonium;
+        double[] floor = site.ammoniumFloor;
+        double[] guarded = s.guarded;
+        double[] slowRate = t.cell[3];
+        Columns.spread(guardRate, slowRate);
         for (int n = 0; n < gone.length; n++) {
-            double free = Math.max(0, s.ammonium[n] - site.ammoniumFloor[n]);
-            double slow = Math.min(s.guarded[n], free);
-            double goneSlow = slow * Lanes.lost(rate[n] * guardRate[n % guardRate.length]);
-            gone[n] = (free - slow) * Lanes.lost(rate[n]) + goneSlow;
-            s.guarded[n] = slow - goneSlow;
+            slowRate[n] *= rate[n];
+        }
+        for (int n = 0; n < gone.length; n++) {
+            double free = Lanes.positive(ammonium[n] - floor[n]);
+            guarded[n] = Math.min(guarded[n], free);
+            gone[n] = (free - guarded[n]) * Lanes.lostSlowly(rate[n]);
+        }
+        for (int n = 0; n < gone.length; n++) {
+            double slow = guarded[n] * Lanes.lostSlowly(slowRate[n]);
+            guarded[n] -= slow;
+            gone[n] += slow;
         }
     }
 
     private void denitrify() {
+        double[] water = s.water;
+        double[] peak = t.peak;
+        double[] perSat = site.perSat;
+        double[] rate = site.denitrifying;
+        double[] warm = t.warmth2;
+        double[] airless = s.airless;
+        double[] nitrate = s.nitrate;
+        double[] denitrified = s.denitrified;
         double[] wet = t.cell[0];
-        double[] rate = t.cell[1];
-        wetness(t.peak, s.water, site.perSat, wet);
-        airless(wet, s.airless);
-        denitrifyRates(site.denitrifying, t.warmth2, wet, s.airless, rate);
-        Lane.lost(s.nitrate, rate, rate);
-        Lane.subtract(s.nitrate, rate);
-        Lane.add(s.denitrified, rate);
-    }
-
-    private static void wetness(double[] peak, double[] water, double[] perSat, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = 0.5 * (peak[n] + water[n]) * perSat[n];
+        double[] pace = t.cell[1];
+        for (int n = 0; n < wet.length; n++) {
+            wet[n] = 0.5 * (peak[n] + water[n]) * perSat[n];
         }
-    }
-
-    private static void airless(double[] wet, double[] days) {
-        for (int n = 0; n < days.length; n++) {
-            days[n] = (days[n] + 1) * Lanes.isPositive(wet[n] - .75);
+        for (int n = 0; n < wet.length; n++) {
+            airless[n] = (airless[n] + 1) * Lanes.isPositive(wet[n] - .75);
         }
-    }
-
-    private static void denitrifyRates(double[] rate, double[] warm, double[] wet, double[] days, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = warm[n] * denitrification(rate[n], wet[n], days[n]);
+        for (int n = 0; n < wet.length; n++) {
+            pace[n] = warm[n] * denitrification(rate[n], wet[n], airless[n]);
+        }
+        for (int n = 0; n < wet.length; n++) {
+            double lost = nitrate[n] * Lanes.lostSlowly(pace[n]);
+            nitrate[n] -= lost;
+            denitrified[n] += lost;
         }
     }
 }

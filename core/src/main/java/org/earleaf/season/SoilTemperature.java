@@ -28,7 +28,7 @@ final class SoilTemperature {
     }
 
     static double q10(double t_C, double lnQ, double reference_C) {
-        return Lanes.isPositive(t_C) * Lanes.exp((Math.max(-5, Math.min(t_C, 35)) - reference_C) / 10 * lnQ);
+        return Lanes.isPositive(t_C) * Lanes.exp((Lanes.clamp(t_C, 0, 35) - reference_C) * (lnQ / 10));
     }
 
     static final double LN_2 = Math.log(2);
@@ -45,19 +45,8 @@ final class SoilTemperature {
         for (int i = 0; i < SeasonState.LAYERS; i++) {
             follow(i, air);
         }
-        double[] two = t.cell[0];
-        double[] twoTwo = t.cell[1];
-        double[] layers = s.soilTemperature;
-        for (int n = 0; n < layers.length; n++) {
-            two[n] = q10(layers[n], LN_2, 25);
-        }
-        for (int n = 0; n < layers.length; n++) {
-            twoTwo[n] = q10(layers[n], LN_22, 25);
-        }
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            toColumns(i, two, t.warmth2);
-            toColumns(i, twoTwo, t.warmth22);
-        }
+        warm(LN_2, t.warmth2);
+        warm(LN_22, t.warmth22);
     }
 
     private void follow(int i, double[] air) {
@@ -70,9 +59,11 @@ final class SoilTemperature {
     }
 
     /** Both columns of a layer are as warm. */
-    private void toColumns(int i, double[] layers, double[] cells) {
-        int n = s.members;
-        System.arraycopy(layers, i * n, cells, 2 * i * n, n);
-        System.arraycopy(layers, i * n, cells, (2 * i + 1) * n, n);
+    private void warm(double lnQ, double[] cells) {
+        double[] layers = s.soilTemperature;
+        for (int n = 0; n < layers.length; n++) {
+            cells[n] = q10(layers[n], lnQ, 25);
+        }
+        System.arraycopy(cells, 0, cells, layers.length, layers.length);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import java.util.Arrays;
 import org.earleaf.season.SeasonState.Ledger;
 
 /**
@@ -42,225 +43,255 @@ final class SoilWaterFlow {
 
     /** Share of nitrate or urea leaving with the water. */
     static double moved(double flux_mm, double water_mm, double mixed) {
-        return mixed * flux_mm / Math.max(1e-300, water_mm + flux_mm);
+        return mixed * flux_mm / (water_mm + flux_mm);
     }
 
     /** What of the water reaching the ground goes in; the rest runs off. */
     void enter() {
         double[] entered = t.entered;
         if (!t.anyWater) {
-            java.util.Arrays.fill(entered, 0);
+            Arrays.fill(entered, 0);
             return;
         }
-        int n = s.members;
+        double[] space = t.cell[0];
         double[] room = t.column[0];
-        System.arraycopy(site.drainMax, 0, room, 0, n);
-        System.arraycopy(site.drainMax, 0, room, n, n);
-        for (int at = 0; at < s.water.length; at += 2 * n) {
-            for (int j = 0; j < room.length; j++) {
-                room[j] += site.sat[at + j] - s.water[at + j];
+        double[] spilled = t.column[1];
+        double[] reaching = t.reaching;
+        space(space);
+        room(0, space, room);
+        room(1, space, room);
+        for (int j = 0; j < entered.length; j++) {
+            entered[j] = Math.min(reaching[j], room[j]);
+        }
+        for (int j = 0; j < entered.length; j++) {
+            spilled[j] = reaching[j] - entered[j];
+        }
+        Columns.book(spilled, site.share, s.ledger[Ledger.RUNOFF.ordinal()]);
+    }
+
+    /** Pores that are free. */
+    private void space(double[] space) {
+        double[] sat = site.sat;
+        double[] water = s.water;
+        for (int n = 0; n < space.length; n++) {
+            space[n] = Lanes.positive(sat[n] - water[n]);
+        }
+    }
+
+    /** What a column can hold and drain today. */
+    private void room(int c, double[] space, double[] room) {
+        int top = s.at(c, 0);
+        System.arraycopy(site.drainMax, 0, room, top, s.members);
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            int at = s.at(c, i);
+            for (int m = 0; m < s.members; m++) {
+                room[top + m] += space[at + m];
             }
-        }
-        for (int j = 0; j < room.length; j++) {
-            entered[j] = Math.min(t.reaching[j], Math.max(0, room[j]));
-        }
-        double[] spilled = s.ledger[Ledger.RUNOFF.ordinal()];
-        for (int m = 0; m < n; m++) {
-            spilled[m] +=
-                    site.share[0] * (t.reaching[m] - entered[m]) + site.share[1] * (t.reaching[n + m] - entered[n + m]);
         }
     }
 
     void step() {
         if (t.anyWater) {
-            System.arraycopy(t.entered, 0, t.column[0], 0, t.entered.length);
-            for (int i = 0; i < SeasonState.LAYERS; i++) {
-                fill(s.at(0, i), t.column[0]);
-            }
+            fill();
         } else {
-            java.util.Arrays.fill(t.flux, 0);
+            Arrays.fill(t.flux, 0);
         }
         System.arraycopy(s.water, 0, t.peak, 0, s.water.length);
-        drain();
-        carry();
+        boolean moves = drain() | t.anyWater;
+        if (moves) {
+            carry();
+        }
         sideways();
     }
 
-    /** Both columns of a layer: filled to saturation, the rest goes on. */
-    private void fill(int at, double[] left) {
-        double[] put = t.column[1];
-        fitting(left, site.sat, s.water, at, put);
-        Lane.subtract(left, put);
-        Lane.add(s.water, at, put);
-        System.arraycopy(left, 0, t.flux, at, left.length);
-    }
-
-    private static void fitting(double[] left, double[] sat, double[] water, int at, double[] out) {
-        for (int j = 0; j < out.length; j++) {
-            out[j] = Math.min(left[j], Math.max(0, sat[at + j] - water[at + j]));
+    /** Each layer takes what it has room for, the rest goes on. */
+    private void fill() {
+        double[] space = t.cell[0];
+        double[] flux = t.flux;
+        for (int c = 0; c < 2; c++) {
+            passOn(t.entered, s.at(c, 0), space, flux, s.at(c, 0));
+            for (int i = 1; i < SeasonState.LAYERS; i++) {
+                passOn(flux, s.at(c, i - 1), space, flux, s.at(c, i));
+            }
+        }
+        double[] from = t.cell[1];
+        Columns.fromAbove(flux, t.entered, from);
+        double[] water = s.water;
+        for (int n = 0; n < flux.length; n++) {
+            water[n] += from[n] - flux[n];
         }
     }
 
-    private void drain() {
-        int n = s.members;
-        int last = s.at(0, SeasonState.LAYERS - 1);
-        double[] limit = t.column[0];
-        double[] out = t.column[1];
-        for (int m = 0; m < n; m++) {
-            limit[m] = site.drainMax[m] - t.flux[last + m];
-        }
-        for (int m = 0; m < n; m++) {
-            limit[n + m] = site.drainMax[m] - t.flux[last + n + m];
-        }
-        draining(s.water, site.fc, site.drainShare, last, limit, out);
-        release(last, out);
-        for (int at = last - 2 * n; at >= 0; at -= 2 * n) {
-            room(site.sat, s.water, at + 2 * n, limit);
-            draining(s.water, site.fc, site.drainShare, at, limit, out);
-            release(at, out);
-            Lane.add(s.water, at + 2 * n, out);
+    private void passOn(double[] from, int above, double[] space, double[] flux, int at) {
+        for (int m = 0; m < s.members; m++) {
+            flux[at + m] = Lanes.positive(from[above + m] - space[at + m]);
         }
     }
 
-    private static void room(double[] sat, double[] water, int at, double[] out) {
-        for (int j = 0; j < out.length; j++) {
-            out[j] = sat[at + j] - water[at + j];
+    /** Layers above field capacity drain, from the bottom up; false when none is. */
+    private boolean drain() {
+        double[] over = t.cell[0];
+        double[] space = t.cell[1];
+        double[] water = s.water;
+        double[] fc = site.fc;
+        double[] kd = site.drainShare;
+        for (int n = 0; n < over.length; n++) {
+            over[n] = Lanes.positive(water[n] - fc[n]) * kd[n];
+        }
+        if (!Columns.anyPositive(over)) {
+            return false;
+        }
+        space(space);
+        double[] out = t.cell[2];
+        for (int c = 0; c < 2; c++) {
+            int last = s.at(c, SeasonState.LAYERS - 1);
+            for (int m = 0; m < s.members; m++) {
+                out[last + m] = Math.min(over[last + m], Lanes.positive(site.drainMax[m] - t.flux[last + m]));
+            }
+            for (int i = SeasonState.LAYERS - 2; i >= 0; i--) {
+                release(over, space, out, s.at(c, i), s.at(c, i + 1));
+            }
+        }
+        settle(out);
+        return true;
+    }
+
+    /** Into the layer below goes what fits there after that one has drained. */
+    private void release(double[] over, double[] space, double[] out, int at, int below) {
+        for (int m = 0; m < s.members; m++) {
+            out[at + m] = Math.min(over[at + m], space[below + m] + out[below + m]);
         }
     }
 
-    private static void draining(double[] water, double[] fc, double[] kd, int at, double[] limit, double[] out) {
-        for (int j = 0; j < out.length; j++) {
-            double over = Math.max(0, water[at + j] - fc[at + j]) * kd[at + j];
-            out[j] = Math.min(over, Math.max(0, limit[j]));
+    private void settle(double[] out) {
+        double[] nothing = t.column[0];
+        Arrays.fill(nothing, 0);
+        double[] in = t.cell[0];
+        Columns.fromAbove(out, nothing, in);
+        double[] water = s.water;
+        double[] flux = t.flux;
+        for (int n = 0; n < out.length; n++) {
+            water[n] += in[n] - out[n];
         }
-    }
-
-    private void release(int at, double[] out) {
-        Lane.subtract(s.water, at, out);
-        Lane.add(t.flux, at, out);
+        for (int n = 0; n < out.length; n++) {
+            flux[n] += out[n];
+        }
     }
 
     /** Nitrogen goes down with the water, layer by layer, so that what crosses several layers is carried on. */
     private void carry() {
+        double mixed = site.of(Parameter.SOLUTE_MIXED);
+        double[] water = s.water;
+        double[] flux = t.flux;
         double[] free = t.cell[0];
         double[] slow = t.cell[1];
-        movedShares(t.flux, s.water, site.of(Parameter.SOLUTE_MIXED), free);
-        slowed(free, s.water, site.sorbed, slow);
+        double[] sorbed = site.sorbed;
+        for (int n = 0; n < free.length; n++) {
+            free[n] = moved(flux[n], water[n], mixed);
+        }
+        for (int n = 0; n < free.length; n++) {
+            slow[n] = free[n] * water[n] / (water[n] + sorbed[n]);
+        }
         double[] leaving = t.column[0];
-        double[] leached = s.ledger[Ledger.LEACHED.ordinal()];
         carry(s.nitrate, free, leaving);
-        Lane.addColumns(leached, leaving, 0, site.share);
+        carry(s.ammonium, slow, leaving);
         if (s.anyUrea) {
             carry(s.urea, free, leaving);
-            Lane.addColumns(leached, leaving, 0, site.share);
         }
-        carry(s.ammonium, slow, leaving);
-        Lane.addColumns(leached, leaving, 0, site.share);
-        int last = s.at(0, SeasonState.LAYERS - 1);
-        Lane.addColumns(s.ledger[Ledger.DRAINAGE.ordinal()], t.flux, last, site.share);
+        double[] drained = t.column[0];
+        for (int c = 0; c < 2; c++) {
+            System.arraycopy(flux, s.at(c, SeasonState.LAYERS - 1), drained, s.at(c, 0), s.members);
+        }
+        Columns.book(drained, site.share, s.ledger[Ledger.DRAINAGE.ordinal()]);
     }
 
-    private static void movedShares(double[] flux, double[] water, double mixed, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = moved(flux[n], water[n], mixed);
+    private void carry(double[] pool, double[] share, double[] leaving) {
+        Arrays.fill(leaving, 0);
+        for (int c = 0; c < 2; c++) {
+            for (int i = 0; i < SeasonState.LAYERS; i++) {
+                carry(pool, share, s.at(c, i), leaving, s.at(c, 0));
+            }
         }
+        Columns.book(leaving, site.share, s.ledger[Ledger.LEACHED.ordinal()]);
     }
 
-    /** Ammonium goes with the water R times slower. */
-    private static void slowed(double[] share, double[] water, double[] sorbed, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = share[n] * water[n] / (water[n] + sorbed[n]);
-        }
-    }
-
-    private static void carry(double[] pool, double[] share, double[] leaving) {
-        java.util.Arrays.fill(leaving, 0);
-        for (int at = 0; at < pool.length; at += leaving.length) {
-            pass(pool, share, at, leaving);
-        }
-    }
-
-    /** What came from above joins the layer; its share goes on. */
-    private static void pass(double[] pool, double[] share, int at, double[] leaving) {
-        for (int j = 0; j < leaving.length; j++) {
-            double held = pool[at + j] + leaving[j];
-            double out = held * share[at + j];
-            leaving[j] = out;
-            pool[at + j] = held - out;
+    private void carry(double[] pool, double[] share, int at, double[] leaving, int top) {
+        for (int m = 0; m < s.members; m++) {
+            double held = pool[at + m] + leaving[top + m];
+            double gone = held * share[at + m];
+            pool[at + m] = held - gone;
+            leaving[top + m] = gone;
         }
     }
 
-    /** Both columns side by side, all layers at once: rows in one array, middles in another. */
+    /** Water between the two cells of each layer, and the nitrogen in it. */
     private void sideways() {
         double fR = site.share[0];
         double fM = site.share[1];
+        double[] row = s.water;
+        double[] middle = t.layer[0];
+        int half = middle.length;
+        System.arraycopy(row, half, middle, 0, half);
+        double[] net = t.layer[1];
+        double[] out = t.layer[2];
+        double[] in = t.layer[3];
+        exchanged(row, middle, net);
         double mixed = site.of(Parameter.SOLUTE_MIXED);
-        double[] row = t.layer[0];
-        double[] middle = t.layer[1];
-        double[] v = t.layer[2];
-        double[] room = t.layer[3];
-        Columns.part(s.water, 0, s.members, row);
-        Columns.part(s.water, 1, s.members, middle);
-        double rate = site.of(Parameter.LATERAL) * fR * fM / (fR + fM);
-        exchanged(row, middle, site.layerWp, site.layerPerRange, rate, v);
-        limited(middle, site.layerSat, fM, v, room);
-        limited(row, site.layerSat, -fR, room, v);
-        swap(s.nitrate, row, middle, mixed, v);
+        for (int n = 0; n < half; n++) {
+            out[n] = mixed * Lanes.positive(net[n]) / row[n];
+        }
+        for (int n = 0; n < half; n++) {
+            in[n] = mixed * Lanes.positive(-net[n]) / middle[n];
+        }
+        for (int n = 0; n < half; n++) {
+            row[n] -= net[n] / fR;
+        }
+        for (int n = 0; n < half; n++) {
+            middle[n] += net[n] / fM;
+        }
+        System.arraycopy(middle, 0, s.water, half, half);
+        swap(s.nitrate, out, in);
         if (s.anyUrea) {
-            swap(s.urea, row, middle, mixed, v);
-        }
-        Lane.addScaled(row, -1 / fR, v);
-        Lane.addScaled(middle, 1 / fM, v);
-        Columns.join(row, 0, s.members, s.water);
-        Columns.join(middle, 1, s.members, s.water);
-    }
-
-    /** Water that would go from row to middle [mm of field]; the mean of the two columns sets the pace. */
-    private static void exchanged(
-            double[] row, double[] middle, double[] wp, double[] perRange, double rate, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            double mean = 0.5 * (row[n] + middle[n]);
-            double wet = Lanes.clamp((mean - wp[n]) * perRange[n], 0, 1);
-            out[n] = rate * wet * wet * wet * (row[n] - middle[n]);
+            swap(s.urea, out, in);
         }
     }
 
-    /** No more than the receiver has room for; the share is below 0 where water goes the other way. */
-    private static void limited(double[] water, double[] sat, double share, double[] v, double[] out) {
-        double sign = Math.signum(share);
-        double size = Math.abs(share);
-        for (int n = 0; n < out.length; n++) {
-            out[n] = sign * Math.min(sign * v[n], Math.max(0, sat[n] - water[n]) * size);
+    /** Water that goes from row to middle [mm of field], at most what there is room for on either side. */
+    private void exchanged(double[] row, double[] middle, double[] net) {
+        double fR = site.share[0];
+        double fM = site.share[1];
+        double rate = site.of(Parameter.LATERAL) * fR * fM / (fR + fM);
+        double[] wp = site.wp;
+        double[] sat = site.sat;
+        double[] perRange = site.perRange;
+        // The mean of the two columns sets the pace.
+        for (int n = 0; n < net.length; n++) {
+            double wet = Lanes.clamp((0.5 * (row[n] + middle[n]) - wp[n]) * perRange[n], 0, 1);
+            net[n] = rate * wet * wet * wet * (row[n] - middle[n]);
+        }
+        for (int n = 0; n < net.length; n++) {
+            double most = Math.min(net[n], (sat[n] - middle[n]) * fM);
+            net[n] = Math.max(most, (row[n] - sat[n]) * fR);
         }
     }
 
-    /** Solute goes along with the water. */
-    private void swap(double[] pool, double[] rowWater, double[] middleWater, double mixed, double[] v) {
-        double[] row = t.layer[4];
-        double[] middle = t.layer[5];
-        double[] net = t.layer[3];
-        Columns.part(pool, 0, s.members, row);
-        Columns.part(pool, 1, s.members, middle);
-        net(row, rowWater, middle, middleWater, mixed, v, net);
-        Lane.addScaled(row, -1 / site.share[0], net);
-        Lane.addScaled(middle, 1 / site.share[1], net);
-        Columns.join(row, 0, s.members, pool);
-        Columns.join(middle, 1, s.members, pool);
-    }
-
-    /** From row to middle, less what comes back [kg/ha of field]. */
-    private static void net(
-            double[] row,
-            double[] rowWater,
-            double[] middle,
-            double[] middleWater,
-            double mixed,
-            double[] v,
-            double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            double go = Math.max(0, v[n]) * row[n] / Math.max(1e-300, rowWater[n]);
-            double come = Math.min(0, v[n]) * middle[n] / Math.max(1e-300, middleWater[n]);
-            out[n] = mixed * (go + come);
+    /** Takes along what is dissolved, each way; amounts are per area of column, flows per area of field. */
+    private void swap(double[] row, double[] out, double[] in) {
+        double perRow = 1 / site.share[0];
+        double perMiddle = 1 / site.share[1];
+        double[] middle = t.layer[4];
+        double[] net = t.layer[5];
+        int half = middle.length;
+        System.arraycopy(row, half, middle, 0, half);
+        for (int n = 0; n < half; n++) {
+            net[n] = row[n] * out[n] - middle[n] * in[n];
         }
+        for (int n = 0; n < half; n++) {
+            row[n] -= net[n] * perRow;
+        }
+        for (int n = 0; n < half; n++) {
+            middle[n] += net[n] * perMiddle;
+        }
+        System.arraycopy(middle, 0, row, half, half);
     }
 }

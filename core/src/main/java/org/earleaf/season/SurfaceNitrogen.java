@@ -66,7 +66,7 @@ final class SurfaceNitrogen {
             for (int p = 0; p < SeasonState.POOLS; p++) {
                 SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
                 for (int m = 0; pool.used && m < s.members; m++) {
-                    double entered = t.entered[c * s.members + m];
+                    double entered = t.entered[s.at(c, 0) + m];
                     move(pool, s.at(c, 0) + m, m, entered > 0 ? washedIn(entered, scale) : 0);
                 }
             }
@@ -123,7 +123,7 @@ final class SurfaceNitrogen {
         int cell = s.at(c, 0) + m;
         double half = 0.5 * site.wp[cell];
         double moist = Lanes.clamp((s.water[cell] - half) / (site.fc[cell] - half), .1, 1);
-        moist = t.entered[c * s.members + m] > 0 ? Math.max(.8, moist) : moist;
+        moist = t.entered[s.at(c, 0) + m] > 0 ? Math.max(.8, moist) : moist;
         double cover = s.soilCover[m];
         double kh = hydrolysis(
                 site.of(Parameter.UREA_SURFACE),

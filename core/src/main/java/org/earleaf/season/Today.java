@@ -2,8 +2,8 @@
 package org.earleaf.season;
 
 /**
- * What one day hands from phase to phase; nothing here outlives the day. Lanes by member, by column and member, or by
- * cell and member in the order of SeasonState.
+ * What one day hands from phase to phase; nothing here outlives the day. Lanes by member, by column (at its top cell),
+ * by layer or by cell, as in SeasonState.
  */
 final class Today {
     final double[] tmax;
@@ -36,12 +36,11 @@ final class Today {
     final double[] drawn;
     final double[] fromNitrate;
     final double[] fromAmmonium;
-    // work space, of any phase, by member, by column, by layer, by cell
-    final double[][] member = new double[4][];
-    final double[][] column = new double[4][];
-    final double[][] residue = new double[4][];
+    // work space of any phase, by member, column, layer, cell
+    final double[][] member = new double[6][];
+    final double[][] column = new double[7][];
     final double[][] layer = new double[6][];
-    final double[][] cell = new double[3][];
+    final double[][] cell = new double[4][];
     boolean anyWater;
     /** Whether any member has come up. */
     boolean anyUp;
@@ -59,8 +58,9 @@ final class Today {
         nni = new double[members];
         transpirable = new double[members];
         growth = new double[members];
-        reaching = new double[2 * members];
-        entered = new double[2 * members];
+        int columns = SeasonState.COLUMNS * members;
+        reaching = new double[columns];
+        entered = new double[columns];
         int cells = SeasonState.CELLS * members;
         flux = new double[cells];
         peak = new double[cells];
@@ -71,16 +71,15 @@ final class Today {
         drawn = new double[cells];
         fromNitrate = new double[cells];
         fromAmmonium = new double[cells];
-        for (int k = 0; k < member.length; k++) {
-            member[k] = new double[members];
-            column[k] = new double[2 * members];
-            residue[k] = new double[2 * members];
-        }
-        for (int k = 0; k < layer.length; k++) {
-            layer[k] = new double[SeasonState.LAYERS * members];
-        }
-        for (int k = 0; k < cell.length; k++) {
-            cell[k] = new double[cells];
+        workSpace(member, members);
+        workSpace(column, columns);
+        workSpace(layer, SeasonState.LAYERS * members);
+        workSpace(cell, cells);
+    }
+
+    private static void workSpace(double[][] arrays, int length) {
+        for (int k = 0; k < arrays.length; k++) {
+            arrays[k] = new double[length];
         }
     }
 }

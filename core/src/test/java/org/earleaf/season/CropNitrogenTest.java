@@ -25,10 +25,10 @@ class CropNitrogenTest {
     void a_wet_cell_gives_by_diffusion_and_by_mass_flow() {
         double fw = CropNitrogen.moistureForUptake(90, 40, 1.0 / 70);
         assertThat(fw).isEqualTo(1);
-        double taken = CropNitrogen.nitrateSupply(40, 40 - .5 * 2, .12 * 1 * fw, 3, 90);
+        double taken = CropNitrogen.nitrateSupply(40, .5 * 2, .12 * fw, 3, 90);
         assertThat(taken).isCloseTo(6.01, within(.01));
         assertThat(.85 * taken).isCloseTo(5.11, within(.01));
-        assertThat(CropNitrogen.nitrateSupply(40, 39, 0, 0, 40)).isEqualTo(0);
+        assertThat(CropNitrogen.nitrateSupply(40, 1, 0, 0, 40)).isEqualTo(0);
     }
 
     /** Ziadi et al. 2008, Agron. J. 100:271: relative yield -0.11 + 1.17 NNI below 0.93, and our seasons lie near it. */
