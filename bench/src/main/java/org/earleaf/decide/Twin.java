@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Prices;
+import org.earleaf.farm.Rig;
+import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.Drainage;
+import org.earleaf.field.Inhibitor;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Placement;
+import org.earleaf.field.PreviousCrop;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Tillage;
+import org.earleaf.field.Zone;
+import org.earleaf.season.Event;
+import org.earleaf.season.Observing;
+import org.earleaf.season.ParameterDraws;
+import org.earleaf.season.ParameterSet;
+import org.earleaf.season.SeasonRun;
+import org.earleaf.season.ZoneSeason;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Units;
+import org.earleaf.weather.Draws;
+import org.earleaf.weather.Forcing;
+import org.earleaf.weather.Site;
+import org.earleaf.weather.WeatherSeries;
+
+/**
+ * A made truth beside its forecast: one field-season on real weather whose soil and crop are drawn from the same spreads
+ * as the members of an ensemble, but with another seed. The forecast knows the weather up to its day and the readings
+ * handed to it, nothing else.
+ */
+final class Twin {
+    static final double CORN_USD = 4.50;
+    static final double NITROGEN_USD_LB = .60;
+    static final double PASS_USD_AC = 9;
+
+    private final WeatherSeries record;
+    private final Site site;
+    private final Zone zone;
+    private final LocalDate on;
+    private final double starter_kgHa;
+    private final ZoneSeason truth;
+    private final Forcing weather;
+    private final SplittableRandom random;
+
+    Twin(WeatherSeries record, Site site, int year, SoilProfile soil, PreviousCrop before, long seed) {
+        this.record = record;
+        this.site = site;
+        random = new SplittableRandom(seed);
+        on = LocalDate.of(year, 6, 18).plusDays(random.nextInt(5));
+        starter_kgHa = Units.kgHa(40 + 10 * random.nextInt(8));
+        double unknown = Double.NaN;
+        zone = new Zone(
+                "Twin " + seed,
+                "",
+                30,
+                "corn",
+                LocalDate.of(year, 5, 1).plusDays(random.nextInt(12)),
+                108,
+                8,
+                .762,
+                before,
+                Drainage.TILED,
+                Tillage.REDUCED,
+                unknown,
+                unknown,
+                "",
+                unknown,
+                unknown,
+                unknown,
+                soil);
+        ZoneSeason usual = ZoneSeason.of(farm(List.of()), zone, record, on);
+        ParameterSet drawn =
+                ParameterDraws.members(usual.parameters(), 1, ~seed * 31).get(0);
+        truth = new ZoneSeason(usual.setup(), drawn, usual.events(), usual.flags());
+        weather = Forcing.of(record.between(usual.setup().first(), LocalDate.of(year, 10, 31)), site);
+    }
+
+    /** The farm as its grower knows it on the day, with these readings. */
+    Farm farm(List<Reading> readings) {
+        double perKg = NITROGEN_USD_LB / Units.KG_PER_LB;
+        Pass starter = new Pass(
+                "p",
+                zone.field(),
+                "",
+                zone.planted(),
+                "UAN 32",
+                starter_kgHa,
+                "kg N/ha",
+                starter_kgHa,
+                Placement.INCORPORATED,
+                Inhibitor.NONE,
+                Pass.State.MADE);
+        Rig highboy = new Rig(
+                "highboy",
+                "self-propelled",
+                1.83,
+                27,
+                4,
+                2,
+                5,
+                1e5,
+                4e5,
+                2,
+                Set.of(Placement.ROW_BASE),
+                PASS_USD_AC / Units.HA_PER_AC,
+                0,
+                0,
+                .65);
+        Rig coulter = new Rig(
+                "coulter bar",
+                "toolbar",
+                1.1,
+                12,
+                4,
+                2,
+                4,
+                1e5,
+                4e5,
+                1,
+                Set.of(Placement.MID_INJECT),
+                (PASS_USD_AC + 2) / Units.HA_PER_AC,
+                0,
+                0,
+                .65);
+        WeatherBook known = new WeatherBook(
+                record.between(record.first(), on), List.of(), List.of(), List.of(), List.of(), List.of());
+        return new Farm(
+                "Twin",
+                site,
+                ZoneId.of("America/Chicago"),
+                new Prices(CORN_USD, 0, perKg, Map.of("UAN 32", perKg)),
+                List.of(zone),
+                List.of(starter),
+                readings,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(highboy, coulter),
+                List.of(),
+                List.of(),
+                List.of(),
+                known,
+                List.of());
+    }
+
+    Zone zone() {
+        return zone;
+    }
+
+    LocalDate on() {
+        return on;
+    }
+
+    double starter_kgHa() {
+        return starter_kgHa;
+    }
+
+    PreviousCrop before() {
+        return zone.previousCrop();
+    }
+
+    /** What a grower would read in the truth, with the error of the reading. */
+    List<Reading> readings(boolean nitrate, boolean stage, boolean height) {
+        List<Reading> all = new ArrayList<>();
+        double[] z = {Draws.normal(random), Draws.normal(random), Draws.normal(random)};
+        if (nitrate) {
+            Reading r = reading(Reading.Kind.NITRATE, tested(), 0, 304.8);
+            all.add(with(r, Math.max(.2, seen(r) * Math.exp(.30 * z[0]))));
+        }
+        if (stage) {
+            Reading r = reading(Reading.Kind.STAGE, on.minusDays(5), Double.NaN, Double.NaN);
+            all.add(with(r, Math.max(0, seen(r) + .4 * z[1])));
+        }
+        if (height) {
+            Reading r = reading(Reading.Kind.HEIGHT, on.minusDays(2), Double.NaN, Double.NaN);
+            double h = seen(r);
+            all.add(with(r, Math.max(1, h + (4 + .04 * h) * z[2])));
+        }
+        return all;
+    }
+
+    private Reading reading(Reading.Kind kind, LocalDate date, double top, double bottom) {
+        return new Reading("r", zone.field(), "", date, kind, 0, "", top, bottom, Reading.Position.RANDOM, "");
+    }
+
+    private static Reading with(Reading r, double value) {
+        return new Reading(
+                r.id(),
+                r.field(),
+                r.zone(),
+                r.date(),
+                r.kind(),
+                value,
+                String.valueOf(value),
+                r.top_mm(),
+                r.bottom_mm(),
+                r.position(),
+                r.note());
+    }
+
+    private double seen(Reading r) {
+        SeasonRun run = truth.start(weather);
+        truth.advance(run, r.date().plusDays(1));
+        return Observing.of(run, 0, r);
+    }
+
+    /** Day of the soil test. */
+    LocalDate tested() {
+        return on.minusDays(8);
+    }
+
+    /** Nitrate of the top foot in truth on the morning after the test [mg/kg]. */
+    double nitrate_ppm() {
+        SeasonRun run = truth.start(weather);
+        truth.advance(run, tested().plusDays(1));
+        return Observing.of(run, 0, reading(Reading.Kind.NITRATE, on, 0, 304.8));
+    }
+
+    /** The truth to its end, with nothing more done or with one more pass. */
+    SeasonRun end(List<Event> more) {
+        ZoneSeason season = truth;
+        for (Event e : more) {
+            season = season.with(e);
+        }
+        SeasonRun run = season.start(weather);
+        season.finish(run, LocalDate.of(on.getYear(), 10, 31));
+        return run;
+    }
+}
