@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.protection;
+
+/** Whether aphids are there, and what an option changes about what they take. */
+final class AphidOutlook {
+    private final ProtectionCase c;
+    private final double chance;
+    private final AphidModel model;
+
+    AphidOutlook(ProtectionCase c) {
+        this.c = c;
+        boolean found = c.aphids().filter(a -> a.mean() > 0).isPresent();
+        chance = found
+                ? 1
+                : c.settings()
+                        .of(
+                                c.aphids().isPresent()
+                                        ? ProtectionAssumption.APHIDS_NONE
+                                        : ProtectionAssumption.APHIDS_UNSEEN);
+        double start = found ? c.aphids().orElseThrow().mean() : c.settings().of(ProtectionAssumption.APHIDS_START);
+        double enemies = c.aphids().map(AphidSighting::enemies).orElse(0.0);
+        model = new AphidModel(start, enemies, c.settings().of(ProtectionAssumption.HUMID_DAYS), c.settings());
+    }
+
+    /** Chance that there are aphids at all. */
+    double chance() {
+        return chance;
+    }
+
+    /** Dry grain [kg/ha] gained, or lost where the value is below 0, in one future if they are there. */
+    double gained_kgHa(CropAhead future, ProtectionOption o) {
+        double without = model.loss_kgHa(future, o.date(), false, false, false);
+        double with = model.loss_kgHa(
+                future, o.date(), o.fungicide().isPresent(), o.insecticide().isPresent(), o.killsEnemies());
+        return without - with;
+    }
+
+    /** Mean over the futures of what the fungicide alone would lose by letting aphids off their fungi; 0 or more. */
+    double flare_kgHa(ProtectionOption o) {
+        return chance
+                * c.futures().stream()
+                        .mapToDouble(f -> model.loss_kgHa(f, o.date(), true, false, false)
+                                - model.loss_kgHa(f, o.date(), false, false, false))
+                        .average()
+                        .orElse(0);
+    }
+}

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.protection;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** Which assumptions stand behind an option. */
+final class AssumptionsUsed {
+    private static final Set<ProtectionAssumption> GROWTH =
+            EnumSet.range(ProtectionAssumption.SCOUTED_PLANTS, ProtectionAssumption.DRY_DAY_NIGHT);
+    private static final Set<ProtectionAssumption> DISEASE_MODEL = EnumSet.of(
+            ProtectionAssumption.EFFICACY,
+            ProtectionAssumption.FULL_EFFECT,
+            ProtectionAssumption.NO_EFFECT,
+            ProtectionAssumption.BLEND,
+            ProtectionAssumption.SAVED_MOST,
+            ProtectionAssumption.LOSS_CAP);
+    private static final Set<ProtectionAssumption> UNSEEN =
+            EnumSet.range(ProtectionAssumption.SEVERE_LOW, ProtectionAssumption.SEVERE_HIGH);
+    private static final Set<ProtectionAssumption> APHIDS =
+            EnumSet.range(ProtectionAssumption.APHID_GROWTH, ProtectionAssumption.APHIDS_START);
+
+    private AssumptionsUsed() {}
+
+    static List<ProtectionAssumption> of(ProtectionOption o, boolean scouted) {
+        Set<ProtectionAssumption> used = EnumSet.noneOf(ProtectionAssumption.class);
+        if (o.fungicide().isPresent()) {
+            used.add(ProtectionAssumption.SEVERE);
+            used.add(ProtectionAssumption.BEFORE_TASSEL);
+            used.addAll(scouted ? GROWTH : UNSEEN);
+            used.addAll(scouted ? DISEASE_MODEL : Set.of());
+        }
+        used.addAll(APHIDS);
+        return new ArrayList<>(used);
+    }
+}

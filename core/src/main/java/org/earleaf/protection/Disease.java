@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.protection;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Diseases of corn leaves. */
+public enum Disease {
+    GRAY_LEAF_SPOT("gray leaf spot", "gr[ae]y leaf ?spot|\\bgls\\b"),
+    NORTHERN_LEAF_BLIGHT("northern leaf blight", "northern (corn )?leaf blight|\\bnc?lb\\b"),
+    SOUTHERN_RUST("southern rust", "southern (corn )?rust|\\bsr\\b"),
+    COMMON_RUST("common rust", "common (corn )?rust|\\bcr\\b"),
+    TAR_SPOT("tar spot", "tar ?spot|\\bts\\b");
+
+    private final String word;
+    private final Pattern pattern;
+
+    Disease(String word, String pattern) {
+        this.word = word;
+        this.pattern = Pattern.compile(pattern);
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** The disease that a note names, in words or by the usual letters. */
+    public static Optional<Disease> findIn(String note) {
+        String plain = note.toLowerCase(Locale.ROOT);
+        return Arrays.stream(values())
+                .filter(d -> d.pattern.matcher(plain).find())
+                .findFirst();
+    }
+
+    static Disease ofWord(String word) {
+        return Arrays.stream(values())
+                .filter(d -> d.word.equals(word))
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.protection;
+
+/**
+ * The insecticide of a pass.
+ *
+ * @param cost_usdHa product on a hectare
+ * @param ownReason another insect that the grower scouted and that calls for it, in his words; empty: none. Its worth is
+ *     not counted.
+ */
+public record Insecticide(String product, Reach reach, double cost_usdHa, String ownReason) {
+    /** What else it kills. */
+    public enum Reach {
+        /** Spares most natural enemies (IRAC 4A, 4C, 4D, 9D, 29 and the like, where the label says so). */
+        SELECTIVE,
+        /** Kills lady beetles, lacewings and parasitoids, too (IRAC 3A, 1B and the like). */
+        BROAD
+    }
+}

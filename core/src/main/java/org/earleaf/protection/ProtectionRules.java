@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.protection;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.earleaf.protection.Incidence.Verdict;
+
+/** Rules that forbid advising an option, each with its reason; none can be outbid by money. */
+final class ProtectionRules {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    private static final double MOST = .5;
+    private static final double RUST_AT_DOUGH = .01;
+
+    private ProtectionRules() {}
+
+    /** Too late for a pass to save anything. */
+    record TooLate(LocalDate date) implements ProtectionReason {
+        @Override
+        public String sentence() {
+            return "By " + date.format(DAY) + " the crop is likely past R4: a pass no longer pays.";
+        }
+    }
+
+    /** Before tassel, with a surfactant that may arrest ears. */
+    record ArrestedEars(LocalDate date, double chance) implements ProtectionReason {
+        @Override
+        public String sentence() {
+            return "On " + date.format(DAY) + " the crop may still stand between V8 and tassel ("
+                    + ProtectionReasons.tenths(chance) + " futures): a surfactant then can arrest ears.";
+        }
+    }
+
+    /** Before tassel, so that it has faded when the grain fills. */
+    record TooEarly(LocalDate date, double chance) implements ProtectionReason {
+        @Override
+        public String sentence() {
+            return "On " + date.format(DAY) + " the tassel is not out yet in " + ProtectionReasons.tenths(chance)
+                    + " futures: so early a pass has faded before the grain fills.";
+        }
+    }
+
+    /** One pass between tassel and R3 was made. */
+    record SecondPass(LocalDate made) implements ProtectionReason {
+        @Override
+        public String sentence() {
+            return "A fungicide went on at " + made.format(DAY)
+                    + ": one pass between tassel and R3 is enough as a rule.";
+        }
+    }
+
+    /** Scouted, and below the threshold. */
+    record BelowThreshold(List<ThresholdRule.Finding> findings) implements ProtectionReason {
+        @Override
+        public String sentence() {
+            return findings.get(0).sentence() + " No pass below the threshold; scout again in 5 to 7 days.";
+        }
+    }
+
+    /** An insecticide along with it, and nothing that asks for one. */
+    record InsecticideWithoutReason(Optional<AphidFinding> finding) implements ProtectionReason {
+        @Override
+        public String sentence() {
+            return "An insecticide needs a reason of its own: "
+                    + finding.map(AphidFinding::sentence).orElse("no aphids were counted.");
+        }
+    }
+
+    /** A broad insecticide would kill those that keep aphids down. */
+    record PreferSelective() implements ProtectionReason {
+        @Override
+        public String sentence() {
+            return "A broad insecticide kills lady beetles, lacewings and parasitoids, and aphids may flare:"
+                    + " take a selective one, or none.";
+        }
+    }
+
+    static List<ProtectionReason> refusals(ProtectionCase c, ProtectionOption o, List<ThresholdRule.Finding> findings) {
+        List<ProtectionReason> no = new ArrayList<>();
+        LocalDate date = o.date();
+        if (c.share(f -> !date.isBefore(f.r4())) > MOST && !(isRustAtDough(c, o))) {
+            no.add(new TooLate(date));
+        }
+        o.fungicide().ifPresent(fungicide -> {
+            double arrested = c.share(f -> !date.isBefore(f.v8()) && date.isBefore(f.vt()));
+            double early = c.share(f -> date.isBefore(f.vt()));
+            if (fungicide.surfactant() && arrested > 0) {
+                no.add(new ArrestedEars(date, arrested));
+            }
+            if (early > c.settings().of(ProtectionAssumption.BEFORE_TASSEL)) {
+                no.add(new TooEarly(date, early));
+            }
+            c.fungicidesMade().stream()
+                    .filter(made -> c.share(f -> !made.isBefore(f.vt())) > MOST)
+                    .findFirst()
+                    .ifPresent(made -> no.add(new SecondPass(made)));
+            boolean unnamed = c.lesions().size() > findings.size();
+            if (!findings.isEmpty() && !unnamed && findings.stream().allMatch(f -> f.verdict() == Verdict.BELOW)) {
+                no.add(new BelowThreshold(findings));
+            }
+        });
+        o.insecticide().ifPresent(insecticide -> insecticideRules(c, o, insecticide, no));
+        return no;
+    }
+
+    private static void insecticideRules(
+            ProtectionCase c, ProtectionOption o, Insecticide insecticide, List<ProtectionReason> no) {
+        Optional<AphidFinding> aphids =
+                AphidFinding.of(c, o.date(), o.fungicide().isPresent());
+        boolean called = aphids.filter(AphidFinding::callsForInsecticide).isPresent();
+        if (!called && insecticide.ownReason().isBlank()) {
+            no.add(new InsecticideWithoutReason(aphids));
+        }
+        boolean present =
+                c.aphids().filter(a -> a.mean() > 0 || a.enemies() > 0).isPresent();
+        if (insecticide.reach() == Insecticide.Reach.BROAD
+                && present
+                && insecticide.ownReason().isBlank()) {
+            no.add(new PreferSelective());
+        }
+    }
+
+    /** Southern rust at 1 % of the leaf on most plants may still be worth a pass at R4, not at R5. */
+    private static boolean isRustAtDough(ProtectionCase c, ProtectionOption o) {
+        boolean dough = c.share(f -> o.date().isBefore(f.r5())) > MOST;
+        return dough
+                && o.fungicide().isPresent()
+                && c.lesions().stream()
+                        .filter(s -> s.disease()
+                                .filter(d -> d == Disease.SOUTHERN_RUST)
+                                .isPresent())
+                        .anyMatch(s -> s.severity() >= RUST_AT_DOUGH);
+    }
+}

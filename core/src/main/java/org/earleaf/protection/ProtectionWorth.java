@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.protection;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.earleaf.units.Units;
+
+/**
+ * What a pass against disease or insects is worth in a zone.
+ *
+ * <pre>
+ * gain = D - (tracks + injury) Y + insects;   net = P gain - C
+ * D    = one slice of the trials' response, its mean moved to  (1 - b) timing m + b saved,
+ *        its variance raised by b^2 times the doubt about saved
+ * b    = 0.5 once a disease was scouted, else 0
+ *
+ * D      gain by the fungicide over all futures and slices        [kg/ha dry]
+ * Y      yield of the future                                      [kg/ha dry]
+ * m      mean response at the chance of much disease              [kg/ha dry]
+ * saved  loss without less loss with the pass, by the disease model [kg/ha dry]
+ * insects what aphids take without less with the pass, in the share of draws that have aphids
+ * Range  a pass between tassel and R4
+ * Source response and its spread: see FungicideResponse; b, timing and insects are assumptions
+ * Check  ProtectionWorthTest
+ * </pre>
+ */
+public final class ProtectionWorth {
+    private static final int INSECT_SLICES = 10;
+
+    private ProtectionWorth() {}
+
+    /** Worth, refusals and reasons of one option. */
+    public static ProtectionAdvice advise(ProtectionCase c, ProtectionOption o) {
+        SeverityOutlook severity = new SeverityOutlook(c);
+        AphidOutlook aphids = new AphidOutlook(c);
+        PassWorth worth = PassWorth.of(gained_kgHa(c, o, severity, aphids), o.cost_usdHa(), c.prices());
+        List<ThresholdRule.Finding> findings = findings(c);
+        return new ProtectionAdvice(
+                o,
+                worth,
+                ProtectionRules.refusals(c, o, findings),
+                ProtectionReasons.of(c, o, worth, severity, aphids, findings),
+                AssumptionsUsed.of(o, severity.isScouted()));
+    }
+
+    /** Dry grain gained in each equally likely draw, by future, then slice of the response, then slice of the insects. */
+    public static double[] gained_kgHa(ProtectionCase c, ProtectionOption o) {
+        return gained_kgHa(c, o, new SeverityOutlook(c), new AphidOutlook(c));
+    }
+
+    private static double[] gained_kgHa(
+            ProtectionCase c, ProtectionOption o, SeverityOutlook severity, AphidOutlook aphids) {
+        ResponseGrid grid = new ResponseGrid(o.fungicide().map(Fungicide::kind).orElse(FungicideKind.OTHER), c);
+        List<double[]> byFuture = new ArrayList<>();
+        for (CropAhead f : c.futures()) {
+            double lost = (o.trackShare() + o.injuryShare()) * f.yield_kgHa();
+            double[] response = o.fungicide().isPresent() ? response_kgHa(c, o, f, grid, severity) : new double[1];
+            double[] insects = insects_kgHa(aphids, f, o);
+            double[] gained = new double[response.length * insects.length];
+            for (int k = 0; k < gained.length; k++) {
+                gained[k] = response[k / insects.length] + insects[k % insects.length] - lost;
+            }
+            byFuture.add(gained);
+        }
+        return byFuture.stream().flatMapToDouble(java.util.Arrays::stream).toArray();
+    }
+
+    private static double[] response_kgHa(
+            ProtectionCase c, ProtectionOption o, CropAhead f, ResponseGrid grid, SeverityOutlook severity) {
+        double p = severity.chanceSevere(f);
+        double dry = Units.DRY_SHARE_OF_TRADE_CORN;
+        double mean = dry * grid.mean_kgHa(p);
+        double blend = severity.isScouted() ? c.settings().of(ProtectionAssumption.BLEND) : 0;
+        SeverityOutlook.Saved saved = severity.saved(f, o.date());
+        double wanted = (1 - blend) * f.timing(o.date()) * mean + blend * saved.mean_kgHa();
+        double[] grid_kgHa = grid.quantiles_kgHa(p);
+        double variance = dry * dry * variance(grid_kgHa);
+        double wider = Math.sqrt(1 + blend * blend * saved.variance_kg2Ha2() / variance);
+        return java.util.Arrays.stream(grid_kgHa)
+                .map(q -> (dry * q - mean) * wider + wanted)
+                .toArray();
+    }
+
+    private static double variance(double[] values) {
+        double mean = java.util.Arrays.stream(values).average().orElseThrow();
+        return java.util.Arrays.stream(values)
+                .map(v -> (v - mean) * (v - mean))
+                .average()
+                .orElseThrow();
+    }
+
+    /** Aphids are there in a share of the draws; the mean is exact however the share falls between slices. */
+    private static double[] insects_kgHa(AphidOutlook aphids, CropAhead f, ProtectionOption o) {
+        double gained = aphids.gained_kgHa(f, o);
+        double[] slices = new double[INSECT_SLICES];
+        int hit = (int) Math.ceil(aphids.chance() * INSECT_SLICES - 1e-9);
+        for (int j = 0; j < hit; j++) {
+            slices[j] = gained * aphids.chance() * INSECT_SLICES / hit;
+        }
+        return slices;
+    }
+
+    /** What the scouted diseases say by the table of thresholds. */
+    static List<ThresholdRule.Finding> findings(ProtectionCase c) {
+        return c.lesions().stream()
+                .filter(s -> s.disease().isPresent())
+                .map(s -> ThresholdRule.of(s.disease().get(), c.site().hybrid()).judge(s, c.site()))
+                .toList();
+    }
+}

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.protection;
+
+/**
+ * What scouting a zone before deciding would be worth: with the answer, the pass is made only where it nets something.
+ *
+ * <pre>
+ * V = p max(0, E[net | much]) + (1 - p) max(0, E[net | little]) - max(0, E[net])
+ *
+ * p      chance of a season that ends with much disease
+ * V      an upper bound: scouting tells the class, if at all, with error   [$/ha]
+ * Range  a zone that nobody has scouted
+ * Source expected value of perfect information (Raiffa & Schlaifer 1961, from memory)
+ * Check  ScoutingValueTest
+ * </pre>
+ */
+public final class ScoutingValue {
+    private ScoutingValue() {}
+
+    /** Dollars a hectare at most; 0 where a disease was scouted already or no fungicide is in question. */
+    public static double most_usdHa(ProtectionCase c, ProtectionOption o) {
+        SeverityOutlook now = new SeverityOutlook(c);
+        if (now.isScouted() || o.fungicide().isEmpty()) {
+            return 0;
+        }
+        double p = now.score().chanceSevere(c.settings());
+        double much = net_usdHa(c, o, 1);
+        double little = net_usdHa(c, o, 0);
+        double unknown = p * much + (1 - p) * little;
+        return p * Math.max(0, much) + (1 - p) * Math.max(0, little) - Math.max(0, unknown);
+    }
+
+    private static double net_usdHa(ProtectionCase c, ProtectionOption o, double chanceSevere) {
+        ProtectionSettings known = c.settings()
+                .with(ProtectionAssumption.SEVERE_LOW, chanceSevere)
+                .with(ProtectionAssumption.SEVERE_MODERATE, chanceSevere)
+                .with(ProtectionAssumption.SEVERE_HIGH, chanceSevere);
+        ProtectionCase told = new ProtectionCase(
+                c.zone(),
+                c.on(),
+                c.futures(),
+                c.site(),
+                c.relativeMaturity_d(),
+                c.lesions(),
+                c.aphids(),
+                c.fungicidesMade(),
+                c.prices(),
+                c.strips(),
+                known);
+        return PassWorth.of(ProtectionWorth.gained_kgHa(told, o), o.cost_usdHa(), c.prices())
+                .mean_usdHa();
+    }
+}

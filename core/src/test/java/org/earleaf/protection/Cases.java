@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.protection;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.earleaf.farm.Prices;
+import org.earleaf.field.Drainage;
+import org.earleaf.field.Placement;
+import org.earleaf.field.PreviousCrop;
+import org.earleaf.field.Tillage;
+import org.earleaf.field.Zone;
+import org.earleaf.soil.Horizon;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Units;
+
+/** Invented zones and passes: tassel about 12 July, 190 bu/ac, corn at $4.20. */
+final class Cases {
+    static final LocalDate VT = LocalDate.parse("2023-07-12");
+    static final double BU = Units.KGHA_PER_BUAC * Units.DRY_SHARE_OF_TRADE_CORN;
+
+    private ProtectionSettings settings = ProtectionSettings.USUAL;
+    private List<LesionSighting> lesions = List.of();
+    private Optional<AphidSighting> aphids = Optional.empty();
+    private List<LocalDate> made = List.of();
+    private Optional<StripEvidence> strips = Optional.empty();
+    private SiteFacts site = site(5, PreviousCrop.SOYBEAN, Optional.of(WeatherRisk.MODERATE));
+    private int spread_d = 2;
+    private double corn = 4.20;
+
+    static Cases zoneOnItsOwn() {
+        return new Cases();
+    }
+
+    Cases with(ProtectionAssumption a, double value) {
+        settings = settings.with(a, value);
+        return this;
+    }
+
+    Cases lesions(LesionSighting... seen) {
+        lesions = List.of(seen);
+        return this;
+    }
+
+    Cases aphids(double perPlant, int plants, double ladyBeetles) {
+        aphids = Optional.of(
+                new AphidSighting(VT, perPlant, Optional.of(new Incidence(plants, 100)), ladyBeetles, 0, 0));
+        return this;
+    }
+
+    Cases made(LocalDate... days) {
+        made = List.of(days);
+        return this;
+    }
+
+    Cases strips(StripEvidence own) {
+        strips = Optional.of(own);
+        return this;
+    }
+
+    Cases site(SiteFacts facts) {
+        site = facts;
+        return this;
+    }
+
+    Cases corn(double usdBu) {
+        corn = usdBu;
+        return this;
+    }
+
+    /** Futures whose stages lie this many days apart to either side. */
+    Cases spread(int days) {
+        spread_d = days;
+        return this;
+    }
+
+    ProtectionCase build() {
+        return new ProtectionCase(
+                "Home",
+                VT.minusDays(2),
+                futures(),
+                site,
+                108,
+                lesions,
+                aphids,
+                made,
+                new Prices(corn, 0, 1, Map.of()),
+                strips,
+                settings);
+    }
+
+    private List<CropAhead> futures() {
+        List<CropAhead> futures = new ArrayList<>();
+        for (int shift = -spread_d; shift <= spread_d; shift++) {
+            futures.add(ahead(VT.plusDays(shift), (190 + 5 * shift) * BU));
+        }
+        return futures;
+    }
+
+    static CropAhead ahead(LocalDate vt, double yield_kgHa) {
+        return new CropAhead(
+                yield_kgHa,
+                vt.minusDays(25),
+                vt,
+                vt.plusDays(2),
+                vt.plusDays(12),
+                vt.plusDays(20),
+                vt.plusDays(28),
+                vt.plusDays(42));
+    }
+
+    static SiteFacts site(double rating, PreviousCrop before, Optional<WeatherRisk> weather) {
+        return new SiteFacts(rating, before, 0.2, false, false, false, 190 * BU, weather, false);
+    }
+
+    static LesionSighting counted(Disease disease, int of100) {
+        return new LesionSighting(
+                VT.minusDays(2),
+                Optional.of(disease),
+                OptionalInt.of(-2),
+                Optional.of(new Incidence(of100, 100)),
+                Double.NaN,
+                "");
+    }
+
+    static LesionSighting severity(Disease disease, double share) {
+        return new LesionSighting(
+                VT.minusDays(2), Optional.of(disease), OptionalInt.of(0), Optional.empty(), share, "");
+    }
+
+    /** A premix without surfactant at tassel, all costs in $/ac. */
+    static ProtectionOption fungicide(double product_usdAc, double pass_usdAc) {
+        return fungicide(VT.plusDays(3), FungicideKind.DMI_QOI, false, product_usdAc, pass_usdAc);
+    }
+
+    static ProtectionOption fungicide(
+            LocalDate date, FungicideKind kind, boolean surfactant, double product_usdAc, double pass_usdAc) {
+        return new ProtectionOption(
+                date,
+                Placement.OVER_THE_TOP,
+                Optional.of(new Fungicide("Demo fungicide", kind, surfactant, product_usdAc / Units.HA_PER_AC)),
+                Optional.empty(),
+                pass_usdAc / Units.HA_PER_AC,
+                0,
+                0);
+    }
+
+    static ProtectionOption with(ProtectionOption o, Insecticide.Reach reach, String reason) {
+        return new ProtectionOption(
+                o.date(),
+                o.placement(),
+                o.fungicide(),
+                Optional.of(new Insecticide("Demo insecticide", reach, 6 / Units.HA_PER_AC, reason)),
+                o.passCost_usdHa(),
+                o.trackShare(),
+                o.injuryShare());
+    }
+
+    static Zone zone() {
+        return new Zone(
+                "Home",
+                "",
+                40,
+                "corn",
+                LocalDate.parse("2023-05-01"),
+                108,
+                8,
+                0.76,
+                PreviousCrop.SOYBEAN,
+                Drainage.TILED,
+                Tillage.NONE,
+                0.2,
+                Double.NaN,
+                "",
+                Double.NaN,
+                Double.NaN,
+                190 * BU,
+                soil());
+    }
+
+    private static SoilProfile soil() {
+        double nan = Double.NaN;
+        Horizon horizon = new Horizon(0, 1500, 30, 25, 3.5, 6.5, nan, nan, nan, nan);
+        return SoilProfile.of(List.of(horizon), "test", new ArrayList<>());
+    }
+}

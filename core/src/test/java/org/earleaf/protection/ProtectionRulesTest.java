@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.protection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.earleaf.field.PreviousCrop;
+import org.junit.jupiter.api.Test;
+
+/** Rules of extension services on when not to spray; the sentences are our own. */
+class ProtectionRulesTest {
+    private static final SiteFacts SUSCEPTIBLE = Cases.site(3, PreviousCrop.CORN, Optional.of(WeatherRisk.MODERATE));
+
+    @Test
+    void a_pass_at_tassel_above_the_threshold_may_be_advised() {
+        assertThat(refusals(scouted(80), on(3, false))).isEmpty();
+    }
+
+    @Test
+    void nothing_is_advised_from_r4_on() {
+        assertThat(refusals(scouted(80), on(27, false))).isEmpty();
+        assertThat(refusals(scouted(80), on(29, false)))
+                .hasOnlyElementsOfType(ProtectionRules.TooLate.class)
+                .hasSize(1);
+        assertThat(refusals(scouted(80), on(45, false))).hasOnlyElementsOfType(ProtectionRules.TooLate.class);
+    }
+
+    @Test
+    void southern_rust_on_the_ear_leaf_may_still_be_treated_at_r4_and_not_at_r5() {
+        Cases rust = Cases.zoneOnItsOwn().site(SUSCEPTIBLE).lesions(Cases.severity(Disease.SOUTHERN_RUST, 0.02));
+        assertThat(refusals(rust, on(32, false))).isEmpty();
+        assertThat(refusals(rust, on(45, false))).hasOnlyElementsOfType(ProtectionRules.TooLate.class);
+    }
+
+    @Test
+    void no_surfactant_between_eight_leaves_and_tassel_in_any_future() {
+        // Tassel falls between 10 and 14 July: on the 13th one future in five is not there yet.
+        assertThat(refusals(scouted(80), on(1, true))).hasAtLeastOneElementOfType(ProtectionRules.ArrestedEars.class);
+        assertThat(refusals(scouted(80), on(2, true))).isEmpty();
+        assertThat(refusals(scouted(80).with(ProtectionAssumption.BEFORE_TASSEL, 0.3), on(1, false)))
+                .isEmpty();
+        assertThat(refusals(scouted(80).with(ProtectionAssumption.BEFORE_TASSEL, 0.3), on(1, true)))
+                .hasOnlyElementsOfType(ProtectionRules.ArrestedEars.class);
+    }
+
+    @Test
+    void before_tassel_it_is_too_early() {
+        assertThat(refusals(scouted(80), on(-6, false))).hasOnlyElementsOfType(ProtectionRules.TooEarly.class);
+        assertThat(refusals(scouted(80), on(-40, true))).hasOnlyElementsOfType(ProtectionRules.TooEarly.class);
+    }
+
+    @Test
+    void one_pass_after_tassel_is_enough_and_an_early_one_does_not_count() {
+        assertThat(refusals(scouted(80).made(Cases.VT.plusDays(1)), on(12, false)))
+                .hasOnlyElementsOfType(ProtectionRules.SecondPass.class);
+        assertThat(refusals(scouted(80).made(Cases.VT.minusDays(30)), on(12, false)))
+                .isEmpty();
+    }
+
+    @Test
+    void below_the_threshold_nothing_is_sprayed_and_undecided_stays_open() {
+        assertThat(refusals(scouted(12), on(3, false)))
+                .hasOnlyElementsOfType(ProtectionRules.BelowThreshold.class)
+                .extracting(ProtectionReason::sentence)
+                .singleElement()
+                .asString()
+                .contains("12 of 100 plants is below the threshold")
+                .contains("scout again");
+        assertThat(refusals(scouted(55), on(3, false))).isEmpty();
+        assertThat(refusals(Cases.zoneOnItsOwn(), on(3, false))).isEmpty();
+    }
+
+    @Test
+    void an_insecticide_along_with_it_needs_a_reason_of_its_own() {
+        ProtectionOption both = Cases.with(on(3, false), Insecticide.Reach.SELECTIVE, "");
+        assertThat(refusals(scouted(80), both)).hasOnlyElementsOfType(ProtectionRules.InsecticideWithoutReason.class);
+        assertThat(refusals(scouted(80).aphids(60, 20, 0), both))
+                .hasOnlyElementsOfType(ProtectionRules.InsecticideWithoutReason.class);
+        assertThat(refusals(scouted(80).aphids(60, 40, 0), both)).isEmpty();
+        assertThat(refusals(
+                        scouted(80), Cases.with(on(3, false), Insecticide.Reach.BROAD, "egg masses on 8 % of plants")))
+                .isEmpty();
+    }
+
+    @Test
+    void with_aphids_or_their_enemies_present_a_broad_insecticide_is_refused() {
+        ProtectionOption broad = Cases.with(on(3, false), Insecticide.Reach.BROAD, "");
+        assertThat(refusals(scouted(80).aphids(60, 80, 0.4), broad))
+                .hasOnlyElementsOfType(ProtectionRules.PreferSelective.class);
+    }
+
+    private static java.util.List<ProtectionReason> refusals(Cases zone, ProtectionOption o) {
+        return ProtectionWorth.advise(zone.build(), o).refusals();
+    }
+
+    private static Cases scouted(int shows) {
+        return Cases.zoneOnItsOwn().site(SUSCEPTIBLE).lesions(Cases.counted(Disease.GRAY_LEAF_SPOT, shows));
+    }
+
+    private static ProtectionOption on(int daysAfterTassel, boolean surfactant) {
+        LocalDate date = Cases.VT.plusDays(daysAfterTassel);
+        return Cases.fungicide(date, FungicideKind.DMI_QOI, surfactant, 22, 10);
+    }
+}

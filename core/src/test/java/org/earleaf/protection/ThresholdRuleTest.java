@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.protection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.earleaf.field.PreviousCrop;
+import org.earleaf.protection.Incidence.Verdict;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Rules of extension services: Illinois 2015 for gray leaf spot and northern leaf blight (third leaf below the ear, half of
+ * the plants), Iowa for southern rust, the network of state services 2024 for tar spot.
+ */
+class ThresholdRuleTest {
+    private static final SiteFacts PLAIN = Cases.site(3, PreviousCrop.SOYBEAN, Optional.of(WeatherRisk.MODERATE));
+
+    @ParameterizedTest
+    @CsvSource({
+        "GRAY_LEAF_SPOT, 62, -3, ABOVE",
+        "GRAY_LEAF_SPOT, 58, -3, UNDECIDED",
+        "GRAY_LEAF_SPOT, 30, -3, BELOW",
+        "GRAY_LEAF_SPOT, 80, -4, BELOW",
+        "GRAY_LEAF_SPOT, 80, 0, ABOVE",
+        "NORTHERN_LEAF_BLIGHT, 62, -3, ABOVE",
+        "SOUTHERN_RUST, 20, -2, ABOVE",
+        "SOUTHERN_RUST, 20, -3, BELOW",
+        "COMMON_RUST, 90, 1, BELOW",
+        "TAR_SPOT, 1, -3, ABOVE"
+    })
+    void on_a_susceptible_hybrid_leaf_and_share_of_plants_decide(
+            Disease disease, int shows, int leaf, Verdict verdict) {
+        assertThat(judge(disease, shows, OptionalInt.of(leaf), PLAIN).verdict()).isEqualTo(verdict);
+    }
+
+    @Test
+    void an_intermediate_hybrid_asks_for_history_residue_and_weather_as_well() {
+        SiteFacts all = new SiteFacts(
+                5, PreviousCrop.CORN, 0.4, false, false, true, Double.NaN, Optional.of(WeatherRisk.MODERATE), false);
+        assertThat(judge(Disease.GRAY_LEAF_SPOT, 70, OptionalInt.of(-3), all).verdict())
+                .isEqualTo(Verdict.ABOVE);
+        ThresholdRule.Finding without = judge(
+                Disease.GRAY_LEAF_SPOT, 70, OptionalInt.of(-3), Cases.site(5, PreviousCrop.SOYBEAN, Optional.empty()));
+        assertThat(without.verdict()).isEqualTo(Verdict.BELOW);
+        assertThat(without.sentence())
+                .contains("known in the field")
+                .contains("corn after corn")
+                .contains("warm humid weather");
+    }
+
+    @Test
+    void a_resistant_hybrid_is_watched_only() {
+        SiteFacts resistant = Cases.site(8, PreviousCrop.CORN, Optional.of(WeatherRisk.HIGH));
+        assertThat(judge(Disease.GRAY_LEAF_SPOT, 90, OptionalInt.of(0), resistant)
+                        .verdict())
+                .isEqualTo(Verdict.BELOW);
+    }
+
+    @Test
+    void tar_spot_asks_for_weather_too() {
+        SiteFacts dry = Cases.site(3, PreviousCrop.CORN, Optional.of(WeatherRisk.LOW));
+        assertThat(judge(Disease.TAR_SPOT, 10, OptionalInt.of(0), dry).verdict())
+                .isEqualTo(Verdict.BELOW);
+        assertThat(judge(Disease.TAR_SPOT, 0, OptionalInt.empty(), PLAIN).verdict())
+                .isEqualTo(Verdict.BELOW);
+    }
+
+    @Test
+    void a_leaf_not_noted_leaves_it_open_and_says_so() {
+        ThresholdRule.Finding finding = judge(Disease.GRAY_LEAF_SPOT, 80, OptionalInt.empty(), PLAIN);
+        assertThat(finding.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(finding.sentence())
+                .startsWith("Gray leaf spot on 80 of 100 plants is not clear")
+                .contains("note the");
+    }
+
+    @Test
+    void every_disease_has_a_rule_for_every_hybrid() {
+        assertThat(ThresholdRule.listAll()).hasSize(Disease.values().length * HybridClass.values().length);
+        for (Disease d : Disease.values()) {
+            for (HybridClass h : HybridClass.values()) {
+                assertThat(ThresholdRule.of(d, h).rule()).isNotBlank();
+            }
+        }
+    }
+
+    private static ThresholdRule.Finding judge(Disease disease, int shows, OptionalInt leaf, SiteFacts site) {
+        LesionSighting seen = new LesionSighting(
+                LocalDate.parse("2023-07-10"),
+                Optional.of(disease),
+                leaf,
+                Optional.of(new Incidence(shows, 100)),
+                Double.NaN,
+                "");
+        return ThresholdRule.of(disease, site.hybrid()).judge(seen, site);
+    }
+}
