@@ -9,6 +9,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.NitrogenProduct;
@@ -52,12 +54,15 @@ public final class NitrogenOptions {
             IntStream.range(0, ZoneEnsemble.MEMBERS / 5).map(k -> 5 * k).toArray();
     /** So many rates of a day, product and placement are run on all members. */
     private static final int PROMISING = 2;
+
+    private static final int SCOUT_EVERY_D = 3;
     /** From milk on, nitrogen comes too late (common practice, no source). */
     private static final double TOO_LATE_REP = .33;
 
     private final ZoneEnsemble futures;
     private final Baseline base;
     private final List<Candidate> candidates;
+    private final Map<Candidate, Set<Double>> promising = new HashMap<>();
     private @Nullable LocalDate go;
     private @Nullable SoilTestWorth soilTest;
     private long simulated;
@@ -206,7 +211,7 @@ public final class NitrogenOptions {
                     ofCandidate.add(new Trial(c, Units.kgHa(lbAc), fitting));
                 }
             }
-            trials.addAll(everyRate ? ofCandidate : promising(trunk, ofCandidate));
+            trials.addAll(everyRate ? ofCandidate : promising(trunk, c, ofCandidate, day));
         }
         List<Option> options = new ArrayList<>();
         double[][] yields = yields(trunk, trials, ALL);
@@ -221,8 +226,19 @@ public final class NitrogenOptions {
         return options;
     }
 
-    /** The rates that look best on a few members; only they are run on all. */
-    private List<Trial> promising(SeasonRun trunk, List<Trial> trials) {
+    /** The rates that look best on a few members, looked through anew every third day; only they are run on all. */
+    private List<Trial> promising(SeasonRun trunk, Candidate candidate, List<Trial> trials, LocalDate day) {
+        Set<Double> rates = promising.get(candidate);
+        long ahead = day.toEpochDay() - futures.decisionDay().toEpochDay();
+        if (rates == null || ahead % SCOUT_EVERY_D == 1) {
+            rates = scout(trunk, trials).stream().map(Trial::rate_kgHa).collect(Collectors.toSet());
+            promising.put(candidate, rates);
+        }
+        Set<Double> chosen = rates;
+        return trials.stream().filter(t -> chosen.contains(t.rate_kgHa())).toList();
+    }
+
+    private List<Trial> scout(SeasonRun trunk, List<Trial> trials) {
         double[][] yields = yields(trunk, trials, SCOUTS);
         double[] without =
                 Arrays.stream(SCOUTS).mapToDouble(m -> base.yields_kgHa()[m]).toArray();
