@@ -57,7 +57,7 @@ final class Balance {
     double field(double[] cells, int m) {
         double sum = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            sum += site.share[k / SeasonState.LAYERS] * cells[k * s.members + m];
+            sum += site.share[k & 1] * cells[k * s.members + m];
         }
         return sum;
     }

@@ -56,39 +56,56 @@ final class CropNitrogen {
     }
 
     void step(int day) {
+        double[] active = t.cell[0];
         double[] offered = t.cell[1];
-        offer(t.cell[0], offered);
         double[] supply = t.member[0];
         double[] part = t.member[1];
+        active(s.water, site.wp, site.perRange, t.roots, active);
+        nitrate(
+                s.nitrate,
+                site.nitrateFloor,
+                site.of(Parameter.NITRATE_UPTAKE),
+                active,
+                t.drawn,
+                s.water,
+                t.fromNitrate);
+        ammonium(s.ammonium, site.ammoniumFloor, site.of(Parameter.AMMONIUM_UPTAKE), active, t.fromAmmonium);
+        both(t.fromNitrate, t.fromAmmonium, offered);
         Columns.sum(offered, site.share, supply);
         wanted(supply, part);
         take(part);
         settle(day, supply, part);
     }
 
-    private void offer(double[] active, double[] offered) {
-        double nitrateRate = site.of(Parameter.NITRATE_UPTAKE);
-        double ammoniumRate = site.of(Parameter.AMMONIUM_UPTAKE);
-        double[] water = s.water;
-        double[] wp = site.wp;
-        double[] perRange = site.perRange;
-        double[] roots = t.roots;
+    /** Activity of roots where the soil is moist. */
+    private static void active(double[] water, double[] wp, double[] perRange, double[] roots, double[] active) {
         for (int n = 0; n < active.length; n++) {
             active[n] = roots[n] * moistureForUptake(water[n], wp[n], perRange[n]);
         }
-        double[] nitrate = s.nitrate;
-        double[] nitrateFloor = site.nitrateFloor;
-        double[] drawn = t.drawn;
-        double[] fromNitrate = t.fromNitrate;
-        for (int n = 0; n < active.length; n++) {
-            fromNitrate[n] = nitrateSupply(nitrate[n], nitrateFloor[n], nitrateRate * active[n], drawn[n], water[n]);
+    }
+
+    private static void nitrate(
+            double[] nitrate,
+            double[] floor,
+            double rate,
+            double[] active,
+            double[] drawn,
+            double[] water,
+            double[] offered) {
+        for (int n = 0; n < offered.length; n++) {
+            offered[n] = nitrateSupply(nitrate[n], floor[n], rate * active[n], drawn[n], water[n]);
         }
-        double[] ammonium = s.ammonium;
-        double[] ammoniumFloor = site.ammoniumFloor;
-        double[] fromAmmonium = t.fromAmmonium;
-        for (int n = 0; n < active.length; n++) {
-            fromAmmonium[n] = ammoniumRate * active[n] * Lanes.positive(ammonium[n] - ammoniumFloor[n]);
-            offered[n] = fromNitrate[n] + fromAmmonium[n];
+    }
+
+    private static void ammonium(double[] ammonium, double[] floor, double rate, double[] active, double[] offered) {
+        for (int n = 0; n < offered.length; n++) {
+            offered[n] = rate * active[n] * Lanes.positive(ammonium[n] - floor[n]);
+        }
+    }
+
+    private static void both(double[] nitrate, double[] ammonium, double[] sum) {
+        for (int n = 0; n < sum.length; n++) {
+            sum[n] = nitrate[n] + ammonium[n];
         }
     }
 
@@ -109,20 +126,23 @@ final class CropNitrogen {
     private void take(double[] part) {
         double[] taken = t.cell[0];
         Columns.spread(part, taken);
-        double[] nitrate = s.nitrate;
-        double[] ammonium = s.ammonium;
-        double[] fromNitrate = t.fromNitrate;
-        double[] fromAmmonium = t.fromAmmonium;
         if (s.anyGuarded) {
-            // What is taken comes from guarded and free ammonium alike.
-            double[] guarded = s.guarded;
-            for (int n = 0; n < taken.length; n++) {
-                guarded[n] *= 1 - taken[n] * fromAmmonium[n] / (ammonium[n] + 1e-300);
-            }
+            unguard(taken, t.fromAmmonium, s.ammonium, s.guarded);
         }
+        subtract(taken, t.fromNitrate, s.nitrate);
+        subtract(taken, t.fromAmmonium, s.ammonium);
+    }
+
+    /** What is taken comes from guarded and free ammonium alike. */
+    private static void unguard(double[] taken, double[] offered, double[] ammonium, double[] guarded) {
         for (int n = 0; n < taken.length; n++) {
-            nitrate[n] -= taken[n] * fromNitrate[n];
-            ammonium[n] -= taken[n] * fromAmmonium[n];
+            guarded[n] *= 1 - taken[n] * offered[n] / (ammonium[n] + 1e-300);
+        }
+    }
+
+    private static void subtract(double[] taken, double[] offered, double[] pool) {
+        for (int n = 0; n < taken.length; n++) {
+            pool[n] -= taken[n] * offered[n];
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import java.util.Arrays;
 import org.earleaf.season.SeasonState.Ledger;
 
 /**
@@ -25,6 +26,8 @@ import org.earleaf.season.SeasonState.Ledger;
  */
 final class Evapotranspiration {
     private static final double KCB_BARE = 0.15;
+    /** Share shaded before there is a crop. */
+    private static final double BARE_COVER = 0.01;
     /** More leaf area than there ever is. */
     private static final double LAI_TOP = 20;
 
@@ -47,12 +50,12 @@ final class Evapotranspiration {
     /** Share of ground shaded. */
     static double cover(double kcb, double kcMax, double lai) {
         return kcb <= KCB_BARE
-                ? 0.01
+                ? BARE_COVER
                 : 1 - Lanes.lost(-Math.log(lit(kcb, kcMax)) * (1 + 0.5 * height_m(Math.log(lai / LAI_TOP))));
     }
 
     private static double lit(double kcb, double kcMax) {
-        return Lanes.clamp((kcb - KCB_BARE) / (kcMax - KCB_BARE), 0.01, 0.99);
+        return Lanes.clamp((kcb - KCB_BARE) / (kcMax - KCB_BARE), BARE_COVER, 0.99);
     }
 
     /** 2.7 (LAI/5)^0.7, from the logarithm of LAI against the largest there can be. */
@@ -72,86 +75,125 @@ final class Evapotranspiration {
     }
 
     void step() {
-        double[] energy = t.member[0];
-        double[] open = t.member[1];
-        demand(energy, open);
-        for (int c = 0; c < 2; c++) {
-            evaporate(c, energy, open);
-        }
+        demand();
+        evaporate();
         if (t.anyUp) {
             transpire();
         }
     }
 
-    /** Evaporation allowed by energy: ET0 times Kcmax - Kcb, and times the open share. */
-    private void demand(double[] energy, double[] open) {
+    /** Evaporation allowed by energy, ET0 times Kcmax - Kcb, and by the open share; and what leaves may transpire. */
+    private void demand() {
         double kcMax = site.of(Parameter.KC_MAX);
-        double full = site.of(Parameter.KCB_FULL);
-        double extinction = site.of(Parameter.KCB_EXTINCTION);
+        double[] kcb = t.member[0];
+        double[] open = t.member[1];
+        double[] bare = t.member[2];
+        double[] energy = t.member[3];
+        if (t.anyUp) {
+            basal(s.lai, site.of(Parameter.KCB_FULL), site.of(Parameter.KCB_EXTINCTION), kcb);
+            open(kcb, kcMax, s.lai, open);
+        } else {
+            Arrays.fill(kcb, 0);
+            Arrays.fill(open, 1 - BARE_COVER);
+        }
         double cut = site.of(Parameter.EVAPORATION_RESIDUE);
-        double[] kcb = t.member[2];
-        double[] lai = s.lai;
-        double[] rep = s.rep;
-        double[] et0 = t.et0;
+        for (int m = 0; m < bare.length; m++) {
+            bare[m] = t.et0[m] * (1 - cut * s.soilCover[m]);
+        }
+        allowed(bare, kcb, kcMax, energy, open);
+        Columns.spread(energy, t.column[0]);
+        Columns.spread(open, t.column[1]);
+        transpirable(kcb, t.et0, t.wetLeaves, s.rep, t.transpirable);
+    }
+
+    private static void basal(double[] lai, double full, double extinction, double[] kcb) {
         for (int m = 0; m < kcb.length; m++) {
             kcb[m] = Lanes.isPositive(lai[m]) * basal(lai[m], full, extinction);
         }
+    }
+
+    private static void open(double[] kcb, double kcMax, double[] lai, double[] open) {
         for (int m = 0; m < open.length; m++) {
             open[m] = 1 - cover(kcb[m], kcMax, lai[m]);
         }
-        for (int m = 0; m < kcb.length; m++) {
-            double bare = et0[m] * (1 - cut * s.soilCover[m]);
-            energy[m] = bare * (kcMax - kcb[m]);
-            open[m] = bare * open[m] * kcMax;
-            t.transpirable[m] = Lanes.positive(kcb[m] * et0[m] - t.wetLeaves[m]) * (1 - 0.5 * rep[m] * rep[m] * rep[m]);
+    }
+
+    private static void allowed(double[] bare, double[] kcb, double kcMax, double[] energy, double[] open) {
+        for (int m = 0; m < energy.length; m++) {
+            energy[m] = bare[m] * (kcMax - kcb[m]);
+            open[m] *= bare[m] * kcMax;
         }
     }
 
-    /** What leaves layers 1 and 2 of a column. */
-    private void evaporate(int c, double[] energy, double[] open) {
+    private static void transpirable(double[] kcb, double[] et0, double[] wetLeaves, double[] rep, double[] out) {
+        for (int m = 0; m < out.length; m++) {
+            out[m] = Lanes.positive(kcb[m] * et0[m] - wetLeaves[m]) * (1 - 0.5 * rep[m] * rep[m] * rep[m]);
+        }
+    }
+
+    /** Two thirds from layer 1, one from layer 2. */
+    private void evaporate() {
+        double[] e = t.column[2];
+        double[] second = t.cell[0];
         double perUnready = 1 / (1 - site.of(Parameter.EVAPORATION_READY));
-        double[] water = s.water;
-        double[] wp = site.wp;
-        double[] fc = site.fc;
-        double[] perRange = site.perRange;
+        dry(s.water, site.fc, site.perRange, perUnready, t.column[0], t.column[1], e);
+        int layer = e.length;
+        System.arraycopy(e, 0, second, layer, layer);
+        out(e, 2.0 / 3, s.water, site.wp, 1, 0, layer);
+        out(second, 1.0 / 3, s.water, site.wp, 0.8, layer, 2 * layer);
         double[] lost = s.ledger[Ledger.EVAPORATION.ordinal()];
-        double share = site.share[c];
-        int top = s.at(c, 0);
-        int two = s.at(c, 1);
-        for (int m = 0; m < energy.length; m++) {
-            double e = drier(water[top + m], fc[top + m], perRange[top + m], perUnready) * energy[m];
-            e = Math.min(e, open[m]);
-            double first = Math.max(0, Math.min(2 * e / 3, water[top + m] - wp[top + m]));
-            double second = Math.max(0, Math.min(e / 3, water[two + m] - 0.8 * wp[two + m]));
-            water[top + m] -= first;
-            water[two + m] -= second;
-            lost[m] += share * (first + second);
+        Columns.book(e, 0, site.share, lost);
+        Columns.book(second, layer, site.share, lost);
+    }
+
+    private static void dry(
+            double[] water,
+            double[] fc,
+            double[] perRange,
+            double perUnready,
+            double[] energy,
+            double[] open,
+            double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = Math.min(drier(water[n], fc[n], perRange[n], perUnready) * energy[n], open[n]);
+        }
+    }
+
+    /** A part of the evaporation, down to a share of the wilting point. */
+    private static void out(double[] e, double part, double[] water, double[] wp, double share, int at, int end) {
+        for (int n = at; n < end; n++) {
+            e[n] = Lanes.positive(Math.min(part * e[n], water[n] - share * wp[n]));
+            water[n] -= e[n];
         }
     }
 
     private void transpire() {
-        double rate = site.of(Parameter.WATER_UPTAKE);
-        double[] water = s.water;
-        double[] wp = site.wp;
-        double[] roots = t.roots;
-        double[] drawn = t.drawn;
-        for (int n = 0; n < drawn.length; n++) {
-            drawn[n] = rate * roots[n] * Lanes.positive(water[n] - wp[n]);
-        }
         double[] supply = t.member[0];
         double[] part = t.member[1];
-        Columns.sum(drawn, site.share, supply);
-        double[] given = s.ledger[Ledger.TRANSPIRATION.ordinal()];
-        double[] factor = s.waterFactor;
-        double[] pot = t.transpirable;
-        for (int m = 0; m < supply.length; m++) {
+        offer(s.water, site.wp, t.roots, site.of(Parameter.WATER_UPTAKE), t.drawn);
+        Columns.sum(t.drawn, site.share, supply);
+        use(t.transpirable, supply, s.ledger[Ledger.TRANSPIRATION.ordinal()], part, s.waterFactor);
+        double[] taken = t.cell[0];
+        Columns.spread(part, taken);
+        draw(taken, t.drawn, s.water);
+    }
+
+    private static void offer(double[] water, double[] wp, double[] roots, double rate, double[] offered) {
+        for (int n = 0; n < offered.length; n++) {
+            offered[n] = rate * roots[n] * Lanes.positive(water[n] - wp[n]);
+        }
+    }
+
+    private static void use(double[] pot, double[] supply, double[] given, double[] part, double[] factor) {
+        for (int m = 0; m < part.length; m++) {
             double use = Math.min(pot[m], supply[m]);
             given[m] += use;
             part[m] = use / (supply[m] + 1e-300);
             factor[m] = Math.min(1, (supply[m] + 1e-300) / (pot[m] + 1e-300));
         }
-        double[] taken = t.cell[0];
-        Columns.spread(part, taken);
+    }
+
+    private static void draw(double[] taken, double[] drawn, double[] water) {
         for (int n = 0; n < drawn.length; n++) {
             drawn[n] *= taken[n];
             water[n] -= drawn[n];

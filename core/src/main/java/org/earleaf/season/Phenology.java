@@ -95,11 +95,11 @@ final class Phenology {
         double[] leafMax = site.lane(Parameter.LAI_MAX);
         double[] heightScale = site.lane(Parameter.HEIGHT_SCALE);
         double crowd = Math.sqrt(site.setup.population_m2() / 8);
-        double early = site.earlyLeaf();
-        double late = site.lateLeaf();
+        double early = site.earlyLeaf;
+        double late = site.lateLeaf;
         boolean frosts = site.of(Parameter.FROST) > 0;
         t.anyUp = false;
-        boolean growing = !site.setup.first().plusDays(day).isBefore(site.setup.planted());
+        boolean growing = day >= site.plantedDay;
         for (int m = 0; m < s.members; m++) {
             t.nni[m] = s.shoot[m] < CropNitrogen.NO_INDEX_BELOW_KGHA ? 1 : s.shootN[m] / s.critical[m];
             if (!growing) {

@@ -56,108 +56,113 @@ final class Residue {
 
     void step() {
         boolean anyBuried = Columns.anyPositive(s.buried);
-        for (int c = 0; c < 2; c++) {
-            decay(s.at(c, 0));
-            reach(c, anyBuried);
-            take(s.at(c, 0));
-            keep(c, anyBuried);
-            settle(s.at(c, 0));
-        }
-        Columns.book(taken, site.share, s.ledger[Ledger.RESIDUE_TAKEN.ordinal()]);
-        Columns.book(given, site.share, s.ledger[Ledger.RESIDUE_RELEASED.ordinal()]);
-    }
-
-    /** What would decay with nitrogen enough, and what nitrogen that wants. */
-    private void decay(int top) {
         double surface = site.of(Parameter.RESIDUE_DECAY);
         double below = site.of(Parameter.RESIDUE_DECAY_BURIED);
-        double use = site.of(Parameter.CARBON_USE);
-        double cn = site.of(Parameter.MICROBE_CN);
-        double[] water = s.water;
-        double[] wp = site.wp;
-        double[] perRange = site.perRange;
-        double[] entered = t.entered;
-        double[] warm = t.warmth2;
-        double[] carbon = s.residueC;
-        double[] nitrogen = s.residueN;
-        double[] buried = within;
-        int end = top + s.members;
-        System.arraycopy(s.buried, 0, buried, top, s.members);
-        for (int n = top; n < end; n++) {
-            double moist = Lanes.clamp((water[n] - wp[n]) * perRange[n], .05, 1);
-            pace[n] = warm[n] * Math.max(moist, .6 * Lanes.isPositive(entered[n]));
-        }
-        for (int n = top; n < end; n++) {
-            double k = surface + (below - surface) * buried[n];
-            decayed[n] = carbon[n] * Math.min(1, k * pace[n]);
-            ratio[n] = nitrogen[n] / (carbon[n] + 1e-300);
-            need[n] = need(decayed[n], ratio[n], use, cn);
+        Columns.spread(s.buried, within);
+        pace(s.water, site.wp, site.perRange, t.entered, t.warmth2, pace);
+        decay(s.residueC, within, surface, below - surface, pace, decayed);
+        need();
+        reach(s.nitrate, s.ammonium, site.residueReach, within);
+        reachFurther(anyBuried);
+        take(need, within, taken, decayed);
+        share(taken, within);
+        keep(within, site.residueReach, s.nitrate, s.ammonium, s.guarded);
+        keepFurther(anyBuried);
+        give(site.of(Parameter.MICROBE_TURNOVER));
+        settle(decayed, ratio, given, s.residueC, s.residueN, s.ammonium);
+        Columns.book(taken, 0, site.share, s.ledger[Ledger.RESIDUE_TAKEN.ordinal()]);
+        Columns.book(given, 0, site.share, s.ledger[Ledger.RESIDUE_RELEASED.ordinal()]);
+    }
+
+    /** Warmth times moisture of the top layer. */
+    private static void pace(
+            double[] water, double[] wp, double[] perRange, double[] entered, double[] warm, double[] pace) {
+        for (int j = 0; j < pace.length; j++) {
+            double moist = Lanes.clamp((water[j] - wp[j]) * perRange[j], .05, 1);
+            pace[j] = warm[j] * Math.max(moist, .6 * Lanes.isPositive(entered[j]));
         }
     }
 
-    /** Mineral nitrogen within reach. */
-    private void reach(int c, boolean anyBuried) {
-        double[] share = site.residueReach;
-        double[] nitrate = s.nitrate;
-        double[] ammonium = s.ammonium;
-        int top = s.at(c, 0);
-        for (int n = top; n < top + s.members; n++) {
-            within[n] = share[n] * (nitrate[n] + ammonium[n]);
+    private static void decay(
+            double[] carbon, double[] buried, double k, double moreBuried, double[] pace, double[] decayed) {
+        for (int j = 0; j < decayed.length; j++) {
+            decayed[j] = carbon[j] * Math.min(1, (k + moreBuried * buried[j]) * pace[j]);
         }
-        if (anyBuried) {
-            int second = s.at(c, 1);
-            for (int m = 0; m < s.members; m++) {
-                within[top + m] += s.buried[m] * share[top + m] * (nitrate[second + m] + ammonium[second + m]);
-            }
+    }
+
+    private void need() {
+        double use = site.of(Parameter.CARBON_USE);
+        double cn = site.of(Parameter.MICROBE_CN);
+        double[] carbon = s.residueC;
+        double[] nitrogen = s.residueN;
+        for (int j = 0; j < need.length; j++) {
+            ratio[j] = nitrogen[j] / (carbon[j] + 1e-300);
+            need[j] = need(decayed[j], ratio[j], use, cn);
+        }
+    }
+
+    private static void reach(double[] nitrate, double[] ammonium, double[] share, double[] within) {
+        for (int j = 0; j < within.length; j++) {
+            within[j] = share[j] * (nitrate[j] + ammonium[j]);
+        }
+    }
+
+    /** Into the second layer where residue is buried, and into what lies on the surface. */
+    private void reachFurther(boolean anyBuried) {
+        int n = s.members;
+        for (int j = 0; anyBuried && j < within.length; j++) {
+            int second = within.length + j;
+            within[j] += s.buried[j % n] * site.residueReach[j] * (s.nitrate[second] + s.ammonium[second]);
         }
         double surface = site.of(Parameter.RESIDUE_REACH_SURFACE);
-        for (int p = 0; p < SeasonState.POOLS; p++) {
-            SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
-            for (int m = 0; pool.used && m < s.members; m++) {
+        for (int p = 0; p < s.pools.length; p++) {
+            SurfacePool pool = s.pools[p];
+            int top = s.at(p / SeasonState.POOLS, 0);
+            for (int m = 0; pool.used && m < n; m++) {
                 within[top + m] += surface * pool.contact[m] * (pool.ammonium[m] + pool.nitrate[m] + pool.alkaline[m]);
             }
         }
     }
 
     /** Where less is within reach than is wanted, decay slows. */
-    private void take(int top) {
-        int end = top + s.members;
-        for (int n = top; n < end; n++) {
-            double wanted = Lanes.positive(need[n]);
-            taken[n] = Math.min(wanted, within[n]);
-            decayed[n] *= 1 - 0.65 * (wanted - taken[n]) / (wanted + 1e-300);
-        }
-        for (int n = top; n < end; n++) {
-            within[n] = taken[n] / (within[n] + 1e-300);
+    private static void take(double[] need, double[] within, double[] taken, double[] decayed) {
+        for (int j = 0; j < taken.length; j++) {
+            double wanted = Lanes.positive(need[j]);
+            taken[j] = Math.min(wanted, within[j]);
+            decayed[j] *= 1 - 0.65 * (wanted - taken[j]) / (wanted + 1e-300);
         }
     }
 
     /** The same share is taken of everything within reach. */
-    private void keep(int c, boolean anyBuried) {
-        double[] share = site.residueReach;
-        double[] nitrate = s.nitrate;
-        double[] ammonium = s.ammonium;
-        double[] guarded = s.guarded;
-        int top = s.at(c, 0);
-        for (int n = top; n < top + s.members; n++) {
-            double keep = 1 - within[n] * share[n];
-            nitrate[n] *= keep;
-            ammonium[n] *= keep;
-            guarded[n] *= keep;
+    private static void share(double[] taken, double[] within) {
+        for (int j = 0; j < taken.length; j++) {
+            within[j] = taken[j] / (within[j] + 1e-300);
         }
-        if (anyBuried) {
-            int second = s.at(c, 1);
-            for (int m = 0; m < s.members; m++) {
-                double keep = 1 - within[top + m] * share[top + m] * s.buried[m];
-                nitrate[second + m] *= keep;
-                ammonium[second + m] *= keep;
-                guarded[second + m] *= keep;
-            }
+    }
+
+    private static void keep(double[] share, double[] reach, double[] nitrate, double[] ammonium, double[] guarded) {
+        for (int j = 0; j < share.length; j++) {
+            double keep = 1 - share[j] * reach[j];
+            nitrate[j] *= keep;
+            ammonium[j] *= keep;
+            guarded[j] *= keep;
+        }
+    }
+
+    private void keepFurther(boolean anyBuried) {
+        int n = s.members;
+        for (int j = 0; anyBuried && j < within.length; j++) {
+            double keep = 1 - within[j] * site.residueReach[j] * s.buried[j % n];
+            int second = within.length + j;
+            s.nitrate[second] *= keep;
+            s.ammonium[second] *= keep;
+            s.guarded[second] *= keep;
         }
         double surface = site.of(Parameter.RESIDUE_REACH_SURFACE);
-        for (int p = 0; p < SeasonState.POOLS; p++) {
-            SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
-            for (int m = 0; pool.used && m < s.members; m++) {
+        for (int p = 0; p < s.pools.length; p++) {
+            SurfacePool pool = s.pools[p];
+            int top = s.at(p / SeasonState.POOLS, 0);
+            for (int m = 0; pool.used && m < n; m++) {
                 double keep = 1 - within[top + m] * surface * pool.contact[m];
                 pool.ammonium[m] *= keep;
                 pool.nitrate[m] *= keep;
@@ -166,25 +171,24 @@ final class Residue {
         }
     }
 
-    /** Microbes keep what they need and give the rest as ammonium. */
-    private void settle(int top) {
-        double turnover = site.of(Parameter.MICROBE_TURNOVER);
-        double[] carbon = s.residueC;
-        double[] nitrogen = s.residueN;
+    /** Microbes keep what they need; the rest of it, and a little of what they held, becomes ammonium. */
+    private void give(double turnover) {
         double[] microbes = s.microbes;
-        double[] ammonium = s.ammonium;
-        int end = top + s.members;
-        for (int n = top; n < end; n++) {
-            double spare = Lanes.positive(-need[n]);
-            double held = microbes[n] + decayed[n] * ratio[n] + taken[n] - spare;
-            double released = held * turnover * pace[n];
-            microbes[n] = held - released;
-            given[n] = spare + released;
+        for (int j = 0; j < given.length; j++) {
+            double spare = Lanes.positive(-need[j]);
+            double held = microbes[j] + decayed[j] * ratio[j] + taken[j] - spare;
+            double released = held * turnover * pace[j];
+            microbes[j] = held - released;
+            given[j] = spare + released;
         }
-        for (int n = top; n < end; n++) {
-            carbon[n] -= decayed[n];
-            nitrogen[n] -= decayed[n] * ratio[n];
-            ammonium[n] += given[n];
+    }
+
+    private static void settle(
+            double[] decayed, double[] ratio, double[] given, double[] carbon, double[] nitrogen, double[] ammonium) {
+        for (int j = 0; j < given.length; j++) {
+            carbon[j] -= decayed[j];
+            nitrogen[j] -= decayed[j] * ratio[j];
+            ammonium[j] += given[j];
         }
     }
 }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
+import org.earleaf.soil.SoilProfile;
+
 /**
  * Depth, spread and activity of roots.
  *
@@ -27,16 +31,30 @@ final class Roots {
     private final SeasonSite site;
     private final SeasonState s;
     private final Today t;
-    /** 0.961^(bottom of the layer in cm). */
-    private final double[] left = new double[SeasonState.LAYERS];
+    // by layer and member
+    /** 0.961^depth in cm of top and bottom. */
+    private final double[] top;
+
+    private final double[] bottom;
+    private final double[] perFull;
+    private final double[] middleToRow;
 
     Roots(SeasonSite site, SeasonState state, Today today) {
         this.site = site;
         this.s = state;
         this.t = today;
-        for (int i = 0; i < left.length; i++) {
-            left[i] = Math.exp(LN_BETA * org.earleaf.soil.SoilProfile.bottom_mm(i) / 10);
+        top = byLayer(i -> Math.exp(LN_BETA * SoilProfile.top_mm(i) / 10));
+        bottom = byLayer(i -> Math.exp(LN_BETA * SoilProfile.bottom_mm(i) / 10));
+        perFull = byLayer(i -> 10 / (site.dz[i] * site.of(Parameter.ROOT_HALF)));
+        middleToRow = byLayer(i -> MIDDLE_TO_ROW[i]);
+    }
+
+    private double[] byLayer(IntToDoubleFunction value) {
+        double[] all = new double[SeasonState.LAYERS * s.members];
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            Arrays.fill(all, i * s.members, (i + 1) * s.members, value.applyAsDouble(i));
         }
+        return all;
     }
 
     static double depth_mm(double gdd, double collars, double most) {
@@ -62,37 +80,46 @@ final class Roots {
         double[] length = t.member[0];
         double[] below = t.member[1];
         double[] spread = t.member[2];
-        double[] density = t.cell[0];
-        reach(length, below, spread);
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            densities(i, length, below, spread, density);
-        }
-        double[] active = t.roots;
-        for (int n = 0; n < active.length; n++) {
-            active[n] = Lanes.lost(density[n]);
+        double table = site.setup.waterTable_mm();
+        double limit = Double.isNaN(table) ? Double.POSITIVE_INFINITY : table;
+        deepen(s.gdd, s.collars, site.lane(Parameter.ROOT_DEPTH_MAX), limit, s.rootDepth);
+        front(s.rootDepth, s.collars, below, spread);
+        lengths(s, site.tassel, site.of(Parameter.ROOT_LENGTH), below, length);
+        double[] row = t.layer[0];
+        double[] middle = t.layer[1];
+        double[] reach = t.layer[2];
+        double[] beside = t.layer[3];
+        Columns.spread(length, row);
+        Columns.spread(below, reach);
+        Columns.spread(spread, beside);
+        double[] within = t.layer[4];
+        withinLayer(reach, top, bottom, perFull, row, within);
+        densities(within, beside, middleToRow, site.share[0], site.share[1], row, middle);
+        activity(row);
+        activity(middle);
+        Columns.join(row, 0, t.roots);
+        Columns.join(middle, 1, t.roots);
+    }
+
+    private static void deepen(double[] gdd, double[] collars, double[] most, double limit, double[] depth) {
+        for (int m = 0; m < depth.length; m++) {
+            depth[m] = Math.max(depth[m], depth_mm(gdd[m], collars[m], Math.min(most[m], limit)));
         }
     }
 
-    private void reach(double[] length, double[] below, double[] spread) {
-        double[] most = site.lane(Parameter.ROOT_DEPTH_MAX);
-        double table = site.setup.waterTable_mm();
-        double limit = Double.isNaN(table) ? Double.POSITIVE_INFINITY : table;
-        double full = site.of(Parameter.ROOT_LENGTH);
-        double[] depth = s.rootDepth;
+    /** Share of all length that would lie below the front, and the spread into the middle. */
+    private static void front(double[] depth, double[] collars, double[] below, double[] spread) {
+        for (int m = 0; m < below.length; m++) {
+            below[m] = 1 - Lanes.lost(-LN_BETA / 10 * depth[m]);
+            spread[m] = middleSpread(collars[m]);
+        }
+    }
+
+    /** Per unit of the share cut at the front; 0 before the first collar. */
+    private static void lengths(SeasonState s, double[] tassel, double full, double[] below, double[] length) {
         double[] collars = s.collars;
         double[] rep = s.rep;
         double[] killed = s.killed;
-        double[] tassel = site.tassel;
-        for (int m = 0; m < depth.length; m++) {
-            depth[m] = Math.max(depth[m], depth_mm(s.gdd[m], collars[m], Math.min(most[m], limit)));
-        }
-        for (int m = 0; m < below.length; m++) {
-            below[m] = 1 - Lanes.lost(-LN_BETA / 10 * depth[m]);
-        }
-        for (int m = 0; m < spread.length; m++) {
-            spread[m] = middleSpread(collars[m]);
-        }
-        // Per unit of the share cut at the front; 0 before the first collar.
         for (int m = 0; m < length.length; m++) {
             double v = collars[m] / tassel[m];
             double grown = full * v * Math.sqrt(v) * (1 - 0.2 * rep[m]) * (1 - killed[m]);
@@ -100,21 +127,33 @@ final class Roots {
         }
     }
 
-    /** Root length density of a layer's two cells, in units of the density of full activity. */
-    private void densities(int i, double[] length, double[] below, double[] spread, double[] density) {
-        double top = i == 0 ? 1 : left[i - 1];
-        double bottom = left[i];
-        double fR = site.share[0];
-        double fM = site.share[1];
-        double perFull = 10 / (site.dz[i] * site.of(Parameter.ROOT_HALF));
-        double ratio = MIDDLE_TO_ROW[i];
-        int row = s.at(0, i);
-        int middle = s.at(1, i);
-        for (int m = 0; m < length.length; m++) {
-            double here = length[m] * (Math.max(top, below[m]) - Math.max(bottom, below[m]));
-            double inRow = here * perFull / (fR + fM * ratio * spread[m]);
-            density[row + m] = inRow;
-            density[middle + m] = inRow * ratio * spread[m];
+    /** Root length of a layer, in units of the density of full activity. */
+    private static void withinLayer(
+            double[] below, double[] top, double[] bottom, double[] perFull, double[] length, double[] within) {
+        for (int n = 0; n < within.length; n++) {
+            double share = Math.max(top[n], below[n]) - Math.max(bottom[n], below[n]);
+            within[n] = length[n] * share * perFull[n];
+        }
+    }
+
+    private static void densities(
+            double[] within,
+            double[] spread,
+            double[] middleToRow,
+            double fR,
+            double fM,
+            double[] row,
+            double[] middle) {
+        for (int n = 0; n < within.length; n++) {
+            double beside = spread[n] * middleToRow[n];
+            row[n] = within[n] / (fR + fM * beside);
+            middle[n] = row[n] * beside;
+        }
+    }
+
+    private static void activity(double[] density) {
+        for (int n = 0; n < density.length; n++) {
+            density[n] = Lanes.lost(density[n]);
         }
     }
 

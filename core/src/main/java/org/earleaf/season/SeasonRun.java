@@ -188,10 +188,10 @@ public final class SeasonRun {
         }
         double[] booked = s.ledger[Ledger.TABLE_WATER.ordinal()];
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            if (org.earleaf.soil.SoilProfile.top_mm(k % SeasonState.LAYERS) >= table) {
+            if (org.earleaf.soil.SoilProfile.top_mm(k / 2) >= table) {
                 int at = k * s.members;
                 for (int m = 0; m < s.members; m++) {
-                    booked[m] += site.share[k / SeasonState.LAYERS] * (site.sat[at + m] - s.water[at + m]);
+                    booked[m] += site.share[k & 1] * (site.sat[at + m] - s.water[at + m]);
                     s.water[at + m] = site.sat[at + m];
                 }
             }
@@ -206,16 +206,16 @@ public final class SeasonRun {
      * @param weatherOf index into it by member there
      */
     public SeasonRun branch(int[] from, List<Forcing> weather, int[] weatherOf) {
-        List<ParameterSet> sets = new java.util.ArrayList<>(from.length);
-        for (int f : from) {
-            sets.add(site.sets.get(f));
-        }
-        return branch(from, sets, weather, weatherOf);
+        return branch(new SeasonSite(site, from), from, weather, weatherOf);
     }
 
     /** The same, with other parameters by member there; what was stored stays as it was. */
     public SeasonRun branch(int[] from, List<ParameterSet> sets, List<Forcing> weather, int[] weatherOf) {
-        SeasonRun run = new SeasonRun(new SeasonSite(site.setup, sets), weather, weatherOf, day);
+        return branch(new SeasonSite(site.setup, sets), from, weather, weatherOf);
+    }
+
+    private SeasonRun branch(SeasonSite there, int[] from, List<Forcing> weather, int[] weatherOf) {
+        SeasonRun run = new SeasonRun(there, weather, weatherOf, day);
         run.s.copy(s, from);
         return run;
     }

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilWater;
 import org.earleaf.units.EarleafException;
+import org.jspecify.annotations.Nullable;
 
 /** Ground and parameters of a run, laid out for the day loop: scalars where members agree, lanes where they may not. */
 final class SeasonSite {
@@ -20,15 +24,25 @@ final class SeasonSite {
     final double[] share = new double[2];
     final double[] dz = new double[LAYERS];
     final double[] ppm = new double[LAYERS];
+    /** Day of the run on which the crop is planted. */
+    final int plantedDay;
+
+    final double earlyLeaf;
+    final double lateLeaf;
+    // by layer and member; water in mm
+    final double[] layerWp;
+    final double[] layerSat;
+    final double[] layerPerRange;
     // by cell and member, as in SeasonState; water in mm
     final double[] wp;
     final double[] fc;
     final double[] sat;
-    /** Reciprocals of the wilting point, of the available range and of saturation. */
+    /** Reciprocals of the wilting point, of the available range, of saturation, and of half the way below wilting. */
     final double[] perWp;
 
     final double[] perRange;
     final double[] perSat;
+    final double[] perUreaRange;
     final double[] drainShare;
     /** (R - 1) of ammonium times water [mm]. */
     final double[] sorbed;
@@ -48,45 +62,92 @@ final class SeasonSite {
     final double[] black;
     final double[] tassel;
     private final double[][] lanes = new double[Parameter.values().length][];
+    private final double[] agreed = new double[Parameter.values().length];
+    /** Everything above that is laid out by layer or member, in the order of the constructor. */
+    private final List<double[]> laid = new ArrayList<>();
+
+    // only while laying out: a site must not keep its trunk alive
+    private @Nullable SeasonSite trunk;
+    private int[] from;
 
     SeasonSite(SeasonSetup setup, List<ParameterSet> sets) {
+        this(setup, sets, null, new int[0]);
+        refuseDisagreement();
+    }
+
+    /** The site of members of another run: nothing is computed anew. */
+    SeasonSite(SeasonSite trunk, int[] from) {
+        this(trunk.setup, Arrays.stream(from).mapToObj(trunk.sets::get).toList(), trunk, from);
+    }
+
+    private SeasonSite(SeasonSetup setup, List<ParameterSet> sets, @Nullable SeasonSite trunk, int[] from) {
         this.setup = setup;
         this.sets = List.copyOf(sets);
-        refuseDisagreement();
         this.members = sets.size();
+        this.trunk = trunk;
+        this.from = from;
+        SoilProfile soil = setup.soil();
         share[0] = setup.rowShare();
         share[1] = 1 - share[0];
         for (int i = 0; i < LAYERS; i++) {
             dz[i] = SoilProfile.thickness_mm(i);
-            ppm[i] = setup.soil().bulkDensity_gcm3().get(i) * dz[i] / 100;
+            ppm[i] = soil.bulkDensity_gcm3().get(i) * dz[i] / 100;
         }
         for (Parameter p : Parameter.values()) {
+            agreed[p.ordinal()] = sets.get(0).of(p);
             if (p.isPerMember()) {
-                lanes[p.ordinal()] = sets.stream().mapToDouble(s -> s.of(p)).toArray();
+                lanes[p.ordinal()] = byMember(set -> set.of(p));
             }
         }
-        wp = new double[2 * LAYERS * members];
-        fc = new double[2 * LAYERS * members];
-        sat = new double[2 * LAYERS * members];
-        perWp = new double[2 * LAYERS * members];
-        perRange = new double[2 * LAYERS * members];
-        perSat = new double[2 * LAYERS * members];
-        drainShare = new double[2 * LAYERS * members];
-        sorbed = new double[2 * LAYERS * members];
-        ammoniumFloor = new double[2 * LAYERS * members];
-        nitrateFloor = new double[2 * LAYERS * members];
-        mineralising = new double[2 * LAYERS * members];
-        nitrifying = new double[2 * LAYERS * members];
-        takingBack = new double[2 * LAYERS * members];
-        denitrifying = new double[2 * LAYERS * members];
-        residueReach = new double[SeasonState.COLUMNS * members];
-        drainMax = new double[members];
-        silk = new double[members];
-        black = new double[members];
-        tassel = new double[members];
-        for (int m = 0; m < members; m++) {
-            layOut(m, sets.get(m));
-        }
+        plantedDay = (int) (setup.planted().toEpochDay() - setup.first().toEpochDay());
+        boolean north = setup.calendar().farNorth();
+        earlyLeaf = north ? Phenology.FAR_NORTH_LEAF : of(Parameter.LEAF_EARLY);
+        lateLeaf = north ? Phenology.FAR_NORTH_LEAF : of(Parameter.LEAF_LATE);
+
+        List<SoilWater> water = soil.water();
+        layerWp = byLayer((i, set) -> water.get(i).wp() * dz[i]);
+        layerSat = byLayer((i, set) -> water.get(i).sat() * dz[i]);
+        double[] layerFc = byLayer((i, set) -> fieldCapacity(water.get(i), set) * dz[i]);
+        layerPerRange = perDifference(layerFc, layerWp, 1);
+        wp = cells(layerWp);
+        sat = cells(layerSat);
+        fc = cells(layerFc);
+        perRange = cells(layerPerRange);
+        perWp = reciprocals(wp);
+        perSat = reciprocals(sat);
+        perUreaRange = cells(perDifference(layerFc, layerWp, .5));
+        drainShare = cells(byLayer(
+                (i, set) -> SoilWaterFlow.drainShare(water.get(i).ksat_mmh() * set.of(Parameter.CONDUCTIVITY))));
+        sorbed = cells(byLayer((i, set) -> dz[i]
+                * SoilWaterFlow.sorbed(
+                        soil.bulkDensity_gcm3().get(i), soil.cec_cmolKg().get(i))));
+        ammoniumFloor = cells(byLayer((i, set) -> set.of(Parameter.AMMONIUM_FLOOR) * ppm[i]));
+        nitrateFloor = cells(byLayer((i, set) -> set.of(Parameter.NITRATE_FLOOR) * ppm[i]));
+        List<Double> ph = soil.ph();
+        mineralising = cells(byLayer(
+                (i, set) -> set.of(Parameter.MINERALISATION) * DEPTH_RATE[i] * SoilNitrogen.acidity(ph.get(i))));
+        takingBack = cells(
+                byLayer((i, set) -> set.of(Parameter.TAKE_BACK) * DEPTH_RATE[i] * SoilNitrogen.acidity(ph.get(i))));
+        nitrifying =
+                cells(byLayer((i, set) -> set.of(Parameter.NITRIFICATION) * SoilNitrogen.nitrifierAcidity(ph.get(i))));
+        denitrifying = cells(byLayer((i, set) -> set.of(Parameter.DENITRIFICATION) * CARBON_RATE[i]));
+        residueReach = new double[2 * members];
+        Columns.spread(lane(Parameter.RESIDUE_REACH), residueReach);
+        drainMax = byMember(set -> setup.drainMax_mm() * set.of(Parameter.DRAIN_RATE));
+        silk = byMember(set -> setup.calendar(set).silk() + set.of(Parameter.SILK_SHIFT));
+        black = byMember(set -> setup.calendar(set).blackLayer() + set.of(Parameter.SILK_SHIFT));
+        tassel = byMember(set -> Phenology.collarsAt(
+                setup.calendar(set).silk() + set.of(Parameter.SILK_SHIFT),
+                set.of(Parameter.EMERGENCE),
+                earlyLeaf,
+                lateLeaf,
+                Double.POSITIVE_INFINITY));
+        this.trunk = null;
+        this.from = new int[0];
+    }
+
+    private static double fieldCapacity(SoilWater w, ParameterSet set) {
+        return Math.min(w.wp() + set.of(Parameter.AVAILABLE_WATER) * (w.fc() - w.wp()), w.sat() - 0.01);
     }
 
     /** A parameter without a spread is read once for all members; members that differ in it would be run wrongly. */
@@ -104,68 +165,65 @@ final class SeasonSite {
         }
     }
 
-    private void layOut(int m, ParameterSet set) {
+    private interface OfLayer {
+        double of(int layer, ParameterSet set);
+    }
+
+    private double[] byLayer(OfLayer value) {
+        if (trunk != null) {
+            return gathered(trunk, LAYERS);
+        }
+        double[] all = new double[LAYERS * members];
         for (int i = 0; i < LAYERS; i++) {
-            for (int c = 0; c < 2; c++) {
-                water(i, (c * LAYERS + i) * members + m, set);
-                nitrogen(i, (c * LAYERS + i) * members + m, set);
+            for (int m = 0; m < members; m++) {
+                all[i * members + m] = value.of(i, sets.get(m));
             }
         }
-        residueReach[m] = set.of(Parameter.RESIDUE_REACH);
-        residueReach[LAYERS * members + m] = residueReach[m];
-        drainMax[m] = setup.drainMax_mm() * set.of(Parameter.DRAIN_RATE);
-        SeasonSetup.Calendar marks = setup.calendar(set);
-        silk[m] = marks.silk() + set.of(Parameter.SILK_SHIFT);
-        black[m] = marks.blackLayer() + set.of(Parameter.SILK_SHIFT);
-        tassel[m] = Phenology.collarsAt(
-                silk[m], set.of(Parameter.EMERGENCE), earlyLeaf(set), lateLeaf(set), Double.POSITIVE_INFINITY);
+        laid.add(all);
+        return all;
     }
 
-    private void water(int i, int at, ParameterSet set) {
-        SoilWater w = setup.soil().water().get(i);
-        double available = set.of(Parameter.AVAILABLE_WATER) * (w.fc() - w.wp());
-        wp[at] = w.wp() * dz[i];
-        fc[at] = Math.min(w.wp() + available, w.sat() - 0.01) * dz[i];
-        sat[at] = w.sat() * dz[i];
-        perWp[at] = 1 / wp[at];
-        perRange[at] = 1 / (fc[at] - wp[at]);
-        perSat[at] = 1 / sat[at];
-        drainShare[at] = SoilWaterFlow.drainShare(w.ksat_mmh() * set.of(Parameter.CONDUCTIVITY));
+    private double[] byMember(ToDoubleFunction<ParameterSet> value) {
+        if (trunk != null) {
+            return gathered(trunk, 1);
+        }
+        double[] all = sets.stream().mapToDouble(value).toArray();
+        laid.add(all);
+        return all;
     }
 
-    private void nitrogen(int i, int at, ParameterSet set) {
-        SoilProfile soil = setup.soil();
-        double ph = soil.ph().get(i);
-        sorbed[at] = SoilWaterFlow.sorbed(
-                        soil.bulkDensity_gcm3().get(i), soil.cec_cmolKg().get(i))
-                * dz[i];
-        ammoniumFloor[at] = set.of(Parameter.AMMONIUM_FLOOR) * ppm[i];
-        nitrateFloor[at] = set.of(Parameter.NITRATE_FLOOR) * ppm[i];
-        mineralising[at] = set.of(Parameter.MINERALISATION) * DEPTH_RATE[i] * SoilNitrogen.acidity(ph);
-        takingBack[at] = set.of(Parameter.TAKE_BACK) * DEPTH_RATE[i] * SoilNitrogen.acidity(ph);
-        nitrifying[at] = set.of(Parameter.NITRIFICATION) * SoilNitrogen.nitrifierAcidity(ph);
-        denitrifying[at] = set.of(Parameter.DENITRIFICATION) * CARBON_RATE[i];
+    /** What the trunk laid out at this place, of the members that are taken over. */
+    private double[] gathered(SeasonSite trunk, int blocks) {
+        double[] there = trunk.laid.get(laid.size());
+        double[] here = new double[blocks * members];
+        for (int block = 0; block < blocks; block++) {
+            Columns.gather(there, block * trunk.members, from, here, block * members);
+        }
+        laid.add(here);
+        return here;
     }
 
-    private double earlyLeaf(ParameterSet set) {
-        return setup.calendar().farNorth() ? Phenology.FAR_NORTH_LEAF : set.of(Parameter.LEAF_EARLY);
+    /** Both columns of a layer stand in the same soil. */
+    private double[] cells(double[] layers) {
+        double[] cells = new double[2 * layers.length];
+        Columns.join(layers, 0, cells);
+        Columns.join(layers, 1, cells);
+        return cells;
     }
 
-    private double lateLeaf(ParameterSet set) {
-        return setup.calendar().farNorth() ? Phenology.FAR_NORTH_LEAF : set.of(Parameter.LEAF_LATE);
+    private static double[] perDifference(double[] high, double[] low, double factor) {
+        double[] per = new double[high.length];
+        Arrays.setAll(per, n -> 1 / (high[n] - factor * low[n]));
+        return per;
     }
 
-    double earlyLeaf() {
-        return earlyLeaf(sets.get(0));
-    }
-
-    double lateLeaf() {
-        return lateLeaf(sets.get(0));
+    private static double[] reciprocals(double[] values) {
+        return Arrays.stream(values).map(v -> 1 / v).toArray();
     }
 
     /** A parameter on which all members agree. */
     double of(Parameter p) {
-        return sets.get(0).of(p);
+        return agreed[p.ordinal()];
     }
 
     /** A parameter by member. */

@@ -8,15 +8,13 @@ import org.earleaf.soil.SoilProfile;
 
 /**
  * Everything a season carries from day to day, for any number of members: one array per quantity, members innermost.
- * The six cells of the row (column 0) stand before those of the middle (column 1), each in the order of depth, so that
- * one loop runs over all cells and members: see {@link #at}. What belongs to a whole column stands where its top cell
- * stands. Amounts are per area of their own column.
+ * Cells stand in the order of depth, at each depth the row (column 0) before the middle (column 1), so that one loop runs
+ * over all cells and members, and two neighbouring cells are one layer: see {@link #at}. What belongs to a whole column
+ * stands where its top cell stands. Amounts are per area of their own column.
  */
 final class SeasonState {
     static final int LAYERS = SoilProfile.LAYERS;
     static final int CELLS = 2 * LAYERS;
-    /** Room for what stands at the top cells of both columns. */
-    static final int COLUMNS = LAYERS + 1;
     /** Surface pools a column can hold at once. */
     static final int POOLS = 4;
 
@@ -134,9 +132,9 @@ final class SeasonState {
         mineralised = lane(CELLS);
         takenBack = lane(CELLS);
         denitrified = lane(CELLS);
-        residueC = lane(COLUMNS);
-        residueN = lane(COLUMNS);
-        microbes = lane(COLUMNS);
+        residueC = lane(2);
+        residueN = lane(2);
+        microbes = lane(2);
         soilTemperature = lane(LAYERS);
         ledger = lanes(Ledger.values().length);
         for (int k = 0; k < pools.length; k++) {
@@ -184,7 +182,7 @@ final class SeasonState {
 
     /** Where the lanes of a cell begin. */
     int at(int column, int layer) {
-        return (column * LAYERS + layer) * members;
+        return (2 * layer + column) * members;
     }
 
     private double[] lane() {
@@ -232,9 +230,7 @@ final class SeasonState {
             double[] here = carried.get(a);
             double[] there = other.carried.get(a);
             for (int block = 0; block * members < here.length; block++) {
-                for (int m = 0; m < members; m++) {
-                    here[block * members + m] = there[block * other.members + from[m]];
-                }
+                Columns.gather(there, block * other.members, from, here, block * members);
             }
         }
         for (int p = 0; p < pools.length; p++) {

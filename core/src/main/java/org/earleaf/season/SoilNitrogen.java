@@ -56,13 +56,21 @@ final class SoilNitrogen {
 
     /** Response of microbial nitrogen to water; wilting point like the water, the limits as their reciprocals. */
     static double moisture(double water, double wp, double perWp, double perRange, double perSat) {
-        double dry = .40 * Math.min(1, water * perWp) + .60 / .90 * Lanes.positive((water - wp) * perRange);
+        return whereWet(whereDry(water, wp, perWp, perRange), water, perSat);
+    }
+
+    private static double whereDry(double water, double wp, double perWp, double perRange) {
+        return .40 * Math.min(1, water * perWp) + .60 / .90 * Lanes.positive((water - wp) * perRange);
+    }
+
+    private static double whereWet(double dry, double water, double perSat) {
         double wet = Math.max(.3, 1 - 0.7 / .3 * (water * perSat - .7));
         return Math.min(Math.min(1, dry), wet);
     }
 
-    static double ureaMoisture(double water, double wp, double fc) {
-        return Lanes.clamp((water - .5 * wp) / (fc - .5 * wp), .1, 1);
+    /** With the reciprocal of the way from half of the wilting point to field capacity. */
+    static double ureaMoisture(double water, double wp, double perUreaRange) {
+        return Lanes.clamp((water - .5 * wp) * perUreaRange, .1, 1);
     }
 
     static double inhibition(double heatSince_Cd) {
@@ -113,117 +121,162 @@ final class SoilNitrogen {
     private void deposit() {
         double nitrate = site.of(Parameter.DEPOSIT_NITRATE);
         double ammonium = site.of(Parameter.DEPOSIT_AMMONIUM);
-        for (int c = 0; c < 2; c++) {
-            int top = s.at(c, 0);
-            for (int n = top; n < top + s.members; n++) {
-                s.nitrate[n] += nitrate;
-                s.ammonium[n] += ammonium;
-            }
-        }
-        double[] booked = s.ledger[Ledger.DEPOSITED.ordinal()];
-        for (int m = 0; m < s.members; m++) {
-            booked[m] += nitrate + ammonium;
+        add(nitrate, s.nitrate, 2 * s.members);
+        add(ammonium, s.ammonium, 2 * s.members);
+        add(nitrate + ammonium, s.ledger[Ledger.DEPOSITED.ordinal()], s.members);
+    }
+
+    private static void add(double amount, double[] to, int end) {
+        for (int n = 0; n < end; n++) {
+            to[n] += amount;
         }
     }
 
     private void moisten() {
-        double[] water = s.water;
-        double[] wp = site.wp;
-        double[] perWp = site.perWp;
-        double[] perRange = site.perRange;
-        double[] perSat = site.perSat;
-        double[] moist = t.moist;
+        dry(s.water, site.wp, site.perWp, site.perRange, t.moist);
+        wet(s.water, site.perSat, t.moist);
+    }
+
+    private static void dry(double[] water, double[] wp, double[] perWp, double[] perRange, double[] moist) {
         for (int n = 0; n < moist.length; n++) {
-            moist[n] = moisture(water[n], wp[n], perWp[n], perRange[n], perSat[n]);
+            moist[n] = whereDry(water[n], wp[n], perWp[n], perRange[n]);
+        }
+    }
+
+    private static void wet(double[] water, double[] perSat, double[] moist) {
+        for (int n = 0; n < moist.length; n++) {
+            moist[n] = whereWet(moist[n], water[n], perSat[n]);
         }
     }
 
     private void mineralise() {
-        double[] rate = site.mineralising;
-        double[] warm = t.warmth2;
-        double[] moist = t.moist;
-        double[] given = t.cell[0];
-        double[] organic = s.organic;
-        for (int n = 0; n < given.length; n++) {
-            given[n] = organic[n] * (rate[n] * warm[n] * moist[n]);
-        }
-        move(given, organic, s.ammonium, s.mineralised);
+        double[] pace = t.cell[0];
+        pace(site.mineralising, t.warmth2, t.moist, pace);
+        mineralise(pace, s.organic, s.ammonium, s.mineralised);
         if (s.anyManure) {
-            double[] manure = s.manure;
-            for (int n = 0; n < given.length; n++) {
-                given[n] = manure[n] * Math.min(1, MANURE_PACE * (rate[n] * warm[n] * moist[n]));
-            }
-            move(given, manure, s.ammonium, s.mineralised);
+            mineraliseManure(pace, s.manure, s.ammonium, s.mineralised);
         }
     }
 
-    /** Takes amounts out of one pool, puts them into another and books them. */
-    private static void move(double[] amounts, double[] from, double[] to, double[] booked) {
-        for (int n = 0; n < amounts.length; n++) {
-            double amount = amounts[n];
-            from[n] -= amount;
-            to[n] += amount;
-            booked[n] += amount;
+    private static void pace(double[] rate, double[] warm, double[] moist, double[] pace) {
+        for (int n = 0; n < pace.length; n++) {
+            pace[n] = rate[n] * warm[n] * moist[n];
+        }
+    }
+
+    private static void mineralise(double[] pace, double[] organic, double[] ammonium, double[] booked) {
+        for (int n = 0; n < pace.length; n++) {
+            double given = organic[n] * pace[n];
+            organic[n] -= given;
+            ammonium[n] += given;
+            booked[n] += given;
+        }
+    }
+
+    private static void mineraliseManure(double[] pace, double[] manure, double[] ammonium, double[] booked) {
+        for (int n = 0; n < pace.length; n++) {
+            double given = manure[n] * Math.min(1, MANURE_PACE * pace[n]);
+            manure[n] -= given;
+            ammonium[n] += given;
+            booked[n] += given;
         }
     }
 
     private void hydrolyse() {
-        double rate = site.of(Parameter.UREA_SOIL);
-        double[] warm = t.warmth2;
-        double[] water = s.water;
-        double[] wp = site.wp;
-        double[] fc = site.fc;
-        double[] urea = s.urea;
-        double[] ammonium = s.ammonium;
         double[] gone = t.cell[0];
-        for (int n = 0; n < gone.length; n++) {
-            gone[n] = rate * warm[n] * ureaMoisture(water[n], wp[n], fc[n]);
-        }
-        for (int n = 0; n < gone.length; n++) {
-            gone[n] = urea[n] * Lanes.lostSlowly(gone[n]);
-        }
-        for (int n = 0; n < gone.length; n++) {
-            urea[n] -= gone[n];
-            ammonium[n] += gone[n];
-        }
+        hydrolysis(s.water, site.wp, site.perUreaRange, t.warmth2, site.of(Parameter.UREA_SOIL), gone);
+        hydrolyse(gone, s.urea, s.ammonium);
         if (s.anyGuarded) {
             // Urea lasts days, so with an inhibitor about nearly all of it was given with the inhibitor.
             double[] inhibited = t.cell[1];
-            double[] guarded = s.guarded;
             Columns.spread(s.guardInhibitor, inhibited);
-            for (int n = 0; n < gone.length; n++) {
-                guarded[n] += inhibited[n] * gone[n];
-            }
+            guardMore(inhibited, gone, s.guarded);
+        }
+    }
+
+    private static void hydrolysis(
+            double[] water, double[] wp, double[] perUreaRange, double[] warm, double rate, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = rate * warm[n] * ureaMoisture(water[n], wp[n], perUreaRange[n]);
+        }
+    }
+
+    /** From the rates; what was hydrolysed takes their place. */
+    private static void hydrolyse(double[] rate, double[] urea, double[] ammonium) {
+        for (int n = 0; n < rate.length; n++) {
+            double gone = urea[n] * Lanes.lostSlowly(rate[n]);
+            urea[n] -= gone;
+            ammonium[n] += gone;
+            rate[n] = gone;
+        }
+    }
+
+    private static void guardMore(double[] inhibited, double[] gone, double[] guarded) {
+        for (int n = 0; n < gone.length; n++) {
+            guarded[n] += inhibited[n] * gone[n];
         }
     }
 
     private void nitrify(double[] guardRate) {
-        double[] warm2 = t.warmth2;
-        double[] warm22 = t.warmth22;
-        double[] moist = t.moist;
-        double[] nitrifying = site.nitrifying;
-        double[] taking = site.takingBack;
-        double[] ammonium = s.ammonium;
-        double[] floor = site.ammoniumFloor;
         double[] rate = t.cell[0];
         double[] part = t.cell[1];
         double[] gone = t.cell[2];
+        rates(site.nitrifying, t.warmth22, site.takingBack, t.warmth2, rate, part);
+        times(t.moist, rate);
+        if (s.anyGuarded) {
+            double[] slowRate = t.cell[3];
+            Columns.spread(guardRate, slowRate);
+            times(rate, slowRate);
+            free(s.ammonium, site.ammoniumFloor, rate, s.guarded, gone);
+            guarded(slowRate, s.guarded, gone);
+        } else {
+            free(s.ammonium, site.ammoniumFloor, rate, gone);
+        }
+        nitrify(gone, part, s.ammonium, s.nitrate, s.organic, s.takenBack);
+    }
+
+    /** Rates of both ways without the moisture, and the part of them that is taken back. */
+    private static void rates(
+            double[] nitrifying, double[] warm22, double[] taking, double[] warm2, double[] rate, double[] part) {
         for (int n = 0; n < rate.length; n++) {
             double ki = taking[n] * warm2[n];
-            double both = nitrifying[n] * warm22[n] + ki;
-            rate[n] = both * moist[n];
-            part[n] = ki / (both + 1e-300);
+            rate[n] = nitrifying[n] * warm22[n] + ki;
+            part[n] = ki / (rate[n] + 1e-300);
         }
-        if (s.anyGuarded) {
-            nitrifyGuarded(guardRate, rate, gone);
-        } else {
-            for (int n = 0; n < gone.length; n++) {
-                gone[n] = Lanes.positive(ammonium[n] - floor[n]) * Lanes.lostSlowly(rate[n]);
-            }
+    }
+
+    private static void times(double[] factor, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] *= factor[n];
         }
-        double[] nitrate = s.nitrate;
-        double[] organic = s.organic;
-        double[] takenBack = s.takenBack;
+    }
+
+    private static void free(double[] ammonium, double[] floor, double[] rate, double[] gone) {
+        for (int n = 0; n < gone.length; n++) {
+            gone[n] = Lanes.positive(ammonium[n] - floor[n]) * Lanes.lostSlowly(rate[n]);
+        }
+    }
+
+    /** What is not guarded; at most what lies above the floor can be. */
+    private static void free(double[] ammonium, double[] floor, double[] rate, double[] guarded, double[] gone) {
+        for (int n = 0; n < gone.length; n++) {
+            double above = Lanes.positive(ammonium[n] - floor[n]);
+            guarded[n] = Math.min(guarded[n], above);
+            gone[n] = (above - guarded[n]) * Lanes.lostSlowly(rate[n]);
+        }
+    }
+
+    /** Guarded ammonium goes at its own, slower pace. */
+    private static void guarded(double[] slowRate, double[] guarded, double[] gone) {
+        for (int n = 0; n < gone.length; n++) {
+            double slow = guarded[n] * Lanes.lostSlowly(slowRate[n]);
+            guarded[n] -= slow;
+            gone[n] += slow;
+        }
+    }
+
+    private static void nitrify(
+            double[] gone, double[] part, double[] ammonium, double[] nitrate, double[] organic, double[] takenBack) {
         for (int n = 0; n < gone.length; n++) {
             double taken = gone[n] * part[n];
             ammonium[n] -= gone[n];
@@ -233,52 +286,39 @@ final class SoilNitrogen {
         }
     }
 
-    /** Guarded ammonium goes at its own, slower pace. */
-    private void nitrifyGuarded(double[] guardRate, double[] rate, double[] gone) {
-        double[] ammonium = s.ammonium;
-        double[] floor = site.ammoniumFloor;
-        double[] guarded = s.guarded;
-        double[] slowRate = t.cell[3];
-        Columns.spread(guardRate, slowRate);
-        for (int n = 0; n < gone.length; n++) {
-            slowRate[n] *= rate[n];
-        }
-        for (int n = 0; n < gone.length; n++) {
-            double free = Lanes.positive(ammonium[n] - floor[n]);
-            guarded[n] = Math.min(guarded[n], free);
-            gone[n] = (free - guarded[n]) * Lanes.lostSlowly(rate[n]);
-        }
-        for (int n = 0; n < gone.length; n++) {
-            double slow = guarded[n] * Lanes.lostSlowly(slowRate[n]);
-            guarded[n] -= slow;
-            gone[n] += slow;
-        }
+    private void denitrify() {
+        double[] wet = t.cell[0];
+        double[] rate = t.cell[1];
+        wetness(t.peak, s.water, site.perSat, wet);
+        count(wet, s.airless);
+        rate(site.denitrifying, t.warmth2, wet, s.airless, rate);
+        lose(rate, s.nitrate, s.denitrified);
     }
 
-    private void denitrify() {
-        double[] water = s.water;
-        double[] peak = t.peak;
-        double[] perSat = site.perSat;
-        double[] rate = site.denitrifying;
-        double[] warm = t.warmth2;
-        double[] airless = s.airless;
-        double[] nitrate = s.nitrate;
-        double[] denitrified = s.denitrified;
-        double[] wet = t.cell[0];
-        double[] pace = t.cell[1];
+    /** Mean of the wettest state of the day and its end, as a share of saturation. */
+    private static void wetness(double[] peak, double[] water, double[] perSat, double[] wet) {
         for (int n = 0; n < wet.length; n++) {
             wet[n] = 0.5 * (peak[n] + water[n]) * perSat[n];
         }
+    }
+
+    private static void count(double[] wet, double[] airless) {
         for (int n = 0; n < wet.length; n++) {
             airless[n] = (airless[n] + 1) * Lanes.isPositive(wet[n] - .75);
         }
-        for (int n = 0; n < wet.length; n++) {
-            pace[n] = warm[n] * denitrification(rate[n], wet[n], airless[n]);
+    }
+
+    private static void rate(double[] most, double[] warm, double[] wet, double[] airless, double[] rate) {
+        for (int n = 0; n < rate.length; n++) {
+            rate[n] = warm[n] * denitrification(most[n], wet[n], airless[n]);
         }
-        for (int n = 0; n < wet.length; n++) {
-            double lost = nitrate[n] * Lanes.lostSlowly(pace[n]);
-            nitrate[n] -= lost;
-            denitrified[n] += lost;
+    }
+
+    private static void lose(double[] rate, double[] pool, double[] booked) {
+        for (int n = 0; n < rate.length; n++) {
+            double lost = pool[n] * Lanes.lostSlowly(rate[n]);
+            pool[n] -= lost;
+            booked[n] += lost;
         }
     }
 }

@@ -28,7 +28,11 @@ final class SoilTemperature {
     }
 
     static double q10(double t_C, double lnQ, double reference_C) {
-        return Lanes.isPositive(t_C) * Lanes.exp((Lanes.clamp(t_C, 0, 35) - reference_C) * (lnQ / 10));
+        return Lanes.isPositive(t_C) * power(Math.min(t_C, 35), lnQ, reference_C);
+    }
+
+    private static double power(double t_C, double lnQ, double reference_C) {
+        return Lanes.exp((t_C - reference_C) * (lnQ / 10));
     }
 
     static final double LN_2 = Math.log(2);
@@ -43,27 +47,41 @@ final class SoilTemperature {
             air[m] = t.tmean[m] + (s.lai[m] < 1 && s.soilCover[m] < bare ? warming : 0);
         }
         for (int i = 0; i < SeasonState.LAYERS; i++) {
-            follow(i, air);
+            follow(FOLLOW[i], air, i * s.members, s.soilTemperature);
         }
-        warm(LN_2, t.warmth2);
-        warm(LN_22, t.warmth22);
+        double[] atWork = t.layer[0];
+        double[] felt = t.layer[1];
+        double[] warmth = t.layer[2];
+        feel(s.soilTemperature, atWork, felt);
+        warmth(atWork, felt, LN_2, warmth);
+        toColumns(warmth, t.warmth2);
+        warmth(atWork, felt, LN_22, warmth);
+        toColumns(warmth, t.warmth22);
     }
 
-    private void follow(int i, double[] air) {
-        double share = FOLLOW[i];
-        int at = i * s.members;
-        double[] layers = s.soilTemperature;
+    private static void follow(double share, double[] air, int at, double[] layers) {
         for (int m = 0; m < air.length; m++) {
             layers[at + m] += share * (air[m] - layers[at + m]);
         }
     }
 
-    /** Both columns of a layer are as warm. */
-    private void warm(double lnQ, double[] cells) {
-        double[] layers = s.soilTemperature;
-        for (int n = 0; n < layers.length; n++) {
-            cells[n] = q10(layers[n], lnQ, 25);
+    /** Whether microbes work, and the temperature that they feel; the two sides of {@link #q10} for all layers. */
+    private static void feel(double[] t_C, double[] atWork, double[] felt_C) {
+        for (int n = 0; n < atWork.length; n++) {
+            atWork[n] = Lanes.isPositive(t_C[n]);
+            felt_C[n] = Math.min(t_C[n], 35);
         }
-        System.arraycopy(cells, 0, cells, layers.length, layers.length);
+    }
+
+    private static void warmth(double[] atWork, double[] felt_C, double lnQ, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = atWork[n] * power(felt_C[n], lnQ, 25);
+        }
+    }
+
+    /** Both columns of a layer are as warm. */
+    private static void toColumns(double[] layers, double[] cells) {
+        Columns.join(layers, 0, cells);
+        Columns.join(layers, 1, cells);
     }
 }

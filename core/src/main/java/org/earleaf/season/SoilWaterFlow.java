@@ -25,6 +25,8 @@ final class SoilWaterFlow {
     private final SeasonSite site;
     private final SeasonState s;
     private final Today t;
+    /** Whether today's water goes below the top layer of any column. */
+    private boolean deeper;
 
     SoilWaterFlow(SeasonSite site, SeasonState state, Today today) {
         this.site = site;
@@ -48,83 +50,94 @@ final class SoilWaterFlow {
 
     /** What of the water reaching the ground goes in; the rest runs off. */
     void enter() {
-        double[] entered = t.entered;
+        deeper = false;
         if (!t.anyWater) {
-            Arrays.fill(entered, 0);
+            Arrays.fill(t.entered, 0);
             return;
         }
         double[] space = t.cell[0];
+        space(site.sat, s.water, space);
+        deeper = exceeds(t.reaching, space);
+        if (!deeper) {
+            System.arraycopy(t.reaching, 0, t.entered, 0, t.entered.length);
+            return;
+        }
         double[] room = t.column[0];
         double[] spilled = t.column[1];
-        double[] reaching = t.reaching;
-        space(space);
-        room(0, space, room);
-        room(1, space, room);
-        for (int j = 0; j < entered.length; j++) {
-            entered[j] = Math.min(reaching[j], room[j]);
+        Columns.spread(site.drainMax, room);
+        for (int at = 0; at < space.length; at += room.length) {
+            addLayer(space, at, room);
         }
-        for (int j = 0; j < entered.length; j++) {
-            spilled[j] = reaching[j] - entered[j];
-        }
-        Columns.book(spilled, site.share, s.ledger[Ledger.RUNOFF.ordinal()]);
+        letIn(t.reaching, room, t.entered, spilled);
+        Columns.book(spilled, 0, site.share, s.ledger[Ledger.RUNOFF.ordinal()]);
     }
 
     /** Pores that are free. */
-    private void space(double[] space) {
-        double[] sat = site.sat;
-        double[] water = s.water;
-        for (int n = 0; n < space.length; n++) {
-            space[n] = Lanes.positive(sat[n] - water[n]);
+    private static void space(double[] sat, double[] water, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = Lanes.positive(sat[n] - water[n]);
         }
     }
 
-    /** What a column can hold and drain today. */
-    private void room(int c, double[] space, double[] room) {
-        int top = s.at(c, 0);
-        System.arraycopy(site.drainMax, 0, room, top, s.members);
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            int at = s.at(c, i);
-            for (int m = 0; m < s.members; m++) {
-                room[top + m] += space[at + m];
+    /** Whether more reaches any column than its top layer takes. */
+    private static boolean exceeds(double[] reaching, double[] space) {
+        for (int j = 0; j < reaching.length; j++) {
+            if (reaching[j] > space[j]) {
+                return true;
             }
+        }
+        return false;
+    }
+
+    private static void addLayer(double[] cells, int at, double[] sum) {
+        for (int j = 0; j < sum.length; j++) {
+            sum[j] += cells[at + j];
+        }
+    }
+
+    private static void letIn(double[] reaching, double[] room, double[] entered, double[] spilled) {
+        for (int j = 0; j < entered.length; j++) {
+            entered[j] = Math.min(reaching[j], room[j]);
+            spilled[j] = reaching[j] - entered[j];
         }
     }
 
     void step() {
-        if (t.anyWater) {
+        if (deeper) {
             fill();
         } else {
             Arrays.fill(t.flux, 0);
+            addTop(s.water, t.entered);
         }
         System.arraycopy(s.water, 0, t.peak, 0, s.water.length);
-        boolean moves = drain() | t.anyWater;
-        if (moves) {
+        if (drain() | deeper) {
             carry();
         }
         sideways();
     }
 
-    /** Each layer takes what it has room for, the rest goes on. */
-    private void fill() {
-        double[] space = t.cell[0];
-        double[] flux = t.flux;
-        for (int c = 0; c < 2; c++) {
-            passOn(t.entered, s.at(c, 0), space, flux, s.at(c, 0));
-            for (int i = 1; i < SeasonState.LAYERS; i++) {
-                passOn(flux, s.at(c, i - 1), space, flux, s.at(c, i));
-            }
-        }
-        double[] from = t.cell[1];
-        Columns.fromAbove(flux, t.entered, from);
-        double[] water = s.water;
-        for (int n = 0; n < flux.length; n++) {
-            water[n] += from[n] - flux[n];
+    private static void addTop(double[] water, double[] entered) {
+        for (int j = 0; j < entered.length; j++) {
+            water[j] += entered[j];
         }
     }
 
-    private void passOn(double[] from, int above, double[] space, double[] flux, int at) {
-        for (int m = 0; m < s.members; m++) {
-            flux[at + m] = Lanes.positive(from[above + m] - space[at + m]);
+    /** Each layer takes what it has room for, the rest goes on. */
+    private void fill() {
+        double[] space = t.cell[0];
+        double[] left = t.column[0];
+        System.arraycopy(t.entered, 0, left, 0, left.length);
+        for (int at = 0; at < space.length; at += left.length) {
+            fill(left, space, at, s.water, t.flux);
+        }
+    }
+
+    private static void fill(double[] left, double[] space, int at, double[] water, double[] flux) {
+        for (int j = 0; j < left.length; j++) {
+            double on = Lanes.positive(left[j] - space[at + j]);
+            water[at + j] += left[j] - on;
+            flux[at + j] = on;
+            left[j] = on;
         }
     }
 
@@ -132,166 +145,162 @@ final class SoilWaterFlow {
     private boolean drain() {
         double[] over = t.cell[0];
         double[] space = t.cell[1];
-        double[] water = s.water;
-        double[] fc = site.fc;
-        double[] kd = site.drainShare;
-        for (int n = 0; n < over.length; n++) {
-            over[n] = Lanes.positive(water[n] - fc[n]) * kd[n];
-        }
+        double[] out = t.column[0];
+        over(s.water, site.fc, site.drainShare, over);
         if (!Columns.anyPositive(over)) {
             return false;
         }
-        space(space);
-        double[] out = t.cell[2];
-        for (int c = 0; c < 2; c++) {
-            int last = s.at(c, SeasonState.LAYERS - 1);
-            for (int m = 0; m < s.members; m++) {
-                out[last + m] = Math.min(over[last + m], Lanes.positive(site.drainMax[m] - t.flux[last + m]));
-            }
-            for (int i = SeasonState.LAYERS - 2; i >= 0; i--) {
-                release(over, space, out, s.at(c, i), s.at(c, i + 1));
-            }
+        space(site.sat, s.water, space);
+        int last = over.length - out.length;
+        Columns.spread(site.drainMax, out);
+        release(over, last, out, t.flux, s.water);
+        for (int at = last - out.length; at >= 0; at -= out.length) {
+            release(over, space, at, out, t.flux, s.water);
         }
-        settle(out);
         return true;
     }
 
-    /** Into the layer below goes what fits there after that one has drained. */
-    private void release(double[] over, double[] space, double[] out, int at, int below) {
-        for (int m = 0; m < s.members; m++) {
-            out[at + m] = Math.min(over[at + m], space[below + m] + out[below + m]);
+    /** What drains in a day if nothing is in its way. */
+    private static void over(double[] water, double[] fc, double[] kd, double[] out) {
+        for (int n = 0; n < out.length; n++) {
+            out[n] = Lanes.positive(water[n] - fc[n]) * kd[n];
         }
     }
 
-    private void settle(double[] out) {
-        double[] nothing = t.column[0];
-        Arrays.fill(nothing, 0);
-        double[] in = t.cell[0];
-        Columns.fromAbove(out, nothing, in);
-        double[] water = s.water;
-        double[] flux = t.flux;
-        for (int n = 0; n < out.length; n++) {
-            water[n] += in[n] - out[n];
+    /** Out of the lowest layer goes at most what {@code out} holds less what went today. */
+    private static void release(double[] over, int at, double[] out, double[] flux, double[] water) {
+        for (int j = 0; j < out.length; j++) {
+            out[j] = Math.min(over[at + j], Lanes.positive(out[j] - flux[at + j]));
+            water[at + j] -= out[j];
+            flux[at + j] += out[j];
         }
-        for (int n = 0; n < out.length; n++) {
-            flux[n] += out[n];
+    }
+
+    /** Into the layer below goes what fits there after that one has drained. */
+    private static void release(double[] over, double[] space, int at, double[] out, double[] flux, double[] water) {
+        int below = at + out.length;
+        for (int j = 0; j < out.length; j++) {
+            double down = Math.min(over[at + j], space[below + j] + out[j]);
+            water[at + j] -= down;
+            water[below + j] += down;
+            flux[at + j] += down;
+            out[j] = down;
         }
     }
 
     /** Nitrogen goes down with the water, layer by layer, so that what crosses several layers is carried on. */
     private void carry() {
-        double mixed = site.of(Parameter.SOLUTE_MIXED);
-        double[] water = s.water;
-        double[] flux = t.flux;
         double[] free = t.cell[0];
         double[] slow = t.cell[1];
-        double[] sorbed = site.sorbed;
+        movedShares(t.flux, s.water, site.sorbed, site.of(Parameter.SOLUTE_MIXED), free, slow);
+        carry(s.nitrate, free);
+        carry(s.ammonium, slow);
+        if (s.anyUrea) {
+            carry(s.urea, free);
+        }
+        int last = s.at(0, SeasonState.LAYERS - 1);
+        Columns.book(t.flux, last, site.share, s.ledger[Ledger.DRAINAGE.ordinal()]);
+    }
+
+    private static void movedShares(
+            double[] flux, double[] water, double[] sorbed, double mixed, double[] free, double[] slow) {
         for (int n = 0; n < free.length; n++) {
             free[n] = moved(flux[n], water[n], mixed);
-        }
-        for (int n = 0; n < free.length; n++) {
             slow[n] = free[n] * water[n] / (water[n] + sorbed[n]);
         }
+    }
+
+    private void carry(double[] pool, double[] share) {
         double[] leaving = t.column[0];
-        carry(s.nitrate, free, leaving);
-        carry(s.ammonium, slow, leaving);
-        if (s.anyUrea) {
-            carry(s.urea, free, leaving);
-        }
-        double[] drained = t.column[0];
-        for (int c = 0; c < 2; c++) {
-            System.arraycopy(flux, s.at(c, SeasonState.LAYERS - 1), drained, s.at(c, 0), s.members);
-        }
-        Columns.book(drained, site.share, s.ledger[Ledger.DRAINAGE.ordinal()]);
-    }
-
-    private void carry(double[] pool, double[] share, double[] leaving) {
         Arrays.fill(leaving, 0);
-        for (int c = 0; c < 2; c++) {
-            for (int i = 0; i < SeasonState.LAYERS; i++) {
-                carry(pool, share, s.at(c, i), leaving, s.at(c, 0));
-            }
+        for (int at = 0; at < pool.length; at += leaving.length) {
+            carry(pool, share, at, leaving);
         }
-        Columns.book(leaving, site.share, s.ledger[Ledger.LEACHED.ordinal()]);
+        Columns.book(leaving, 0, site.share, s.ledger[Ledger.LEACHED.ordinal()]);
     }
 
-    private void carry(double[] pool, double[] share, int at, double[] leaving, int top) {
-        for (int m = 0; m < s.members; m++) {
-            double held = pool[at + m] + leaving[top + m];
-            double gone = held * share[at + m];
-            pool[at + m] = held - gone;
-            leaving[top + m] = gone;
+    private static void carry(double[] pool, double[] share, int at, double[] leaving) {
+        for (int j = 0; j < leaving.length; j++) {
+            double held = pool[at + j] + leaving[j];
+            double gone = held * share[at + j];
+            pool[at + j] = held - gone;
+            leaving[j] = gone;
         }
     }
 
     /** Water between the two cells of each layer, and the nitrogen in it. */
     private void sideways() {
+        double[] row = t.layer[0];
+        double[] middle = t.layer[1];
+        double[] net = t.layer[2];
+        double[] out = t.layer[3];
+        double[] in = t.layer[4];
+        Columns.part(s.water, 0, row);
+        Columns.part(s.water, 1, middle);
         double fR = site.share[0];
         double fM = site.share[1];
-        double[] row = s.water;
-        double[] middle = t.layer[0];
-        int half = middle.length;
-        System.arraycopy(row, half, middle, 0, half);
-        double[] net = t.layer[1];
-        double[] out = t.layer[2];
-        double[] in = t.layer[3];
-        exchanged(row, middle, net);
-        double mixed = site.of(Parameter.SOLUTE_MIXED);
-        for (int n = 0; n < half; n++) {
-            out[n] = mixed * Lanes.positive(net[n]) / row[n];
-        }
-        for (int n = 0; n < half; n++) {
-            in[n] = mixed * Lanes.positive(-net[n]) / middle[n];
-        }
-        for (int n = 0; n < half; n++) {
-            row[n] -= net[n] / fR;
-        }
-        for (int n = 0; n < half; n++) {
-            middle[n] += net[n] / fM;
-        }
-        System.arraycopy(middle, 0, s.water, half, half);
+        wouldGo(row, middle, site.layerWp, site.layerPerRange, site.of(Parameter.LATERAL) * fR * fM / (fR + fM), net);
+        canGo(row, middle, site.layerSat, fR, fM, net);
+        takenAlong(row, middle, net, site.of(Parameter.SOLUTE_MIXED), out, in);
+        exchange(row, middle, net, 1 / fR, 1 / fM);
+        Columns.join(row, 0, s.water);
+        Columns.join(middle, 1, s.water);
         swap(s.nitrate, out, in);
         if (s.anyUrea) {
             swap(s.urea, out, in);
         }
     }
 
-    /** Water that goes from row to middle [mm of field], at most what there is room for on either side. */
-    private void exchanged(double[] row, double[] middle, double[] net) {
-        double fR = site.share[0];
-        double fM = site.share[1];
-        double rate = site.of(Parameter.LATERAL) * fR * fM / (fR + fM);
-        double[] wp = site.wp;
-        double[] sat = site.sat;
-        double[] perRange = site.perRange;
-        // The mean of the two columns sets the pace.
+    /** Water from row to middle [mm of field]; the mean of the two columns sets the pace. */
+    private static void wouldGo(
+            double[] row, double[] middle, double[] wp, double[] perRange, double rate, double[] net) {
         for (int n = 0; n < net.length; n++) {
             double wet = Lanes.clamp((0.5 * (row[n] + middle[n]) - wp[n]) * perRange[n], 0, 1);
             net[n] = rate * wet * wet * wet * (row[n] - middle[n]);
         }
+    }
+
+    /** At most what there is room for on either side. */
+    private static void canGo(double[] row, double[] middle, double[] sat, double fR, double fM, double[] net) {
         for (int n = 0; n < net.length; n++) {
             double most = Math.min(net[n], (sat[n] - middle[n]) * fM);
             net[n] = Math.max(most, (row[n] - sat[n]) * fR);
         }
     }
 
-    /** Takes along what is dissolved, each way; amounts are per area of column, flows per area of field. */
-    private void swap(double[] row, double[] out, double[] in) {
-        double perRow = 1 / site.share[0];
-        double perMiddle = 1 / site.share[1];
-        double[] middle = t.layer[4];
-        double[] net = t.layer[5];
-        int half = middle.length;
-        System.arraycopy(row, half, middle, 0, half);
-        for (int n = 0; n < half; n++) {
-            net[n] = row[n] * out[n] - middle[n] * in[n];
+    /** Shares of what is dissolved in a row cell and in a middle cell that go along. */
+    private static void takenAlong(
+            double[] row, double[] middle, double[] net, double mixed, double[] out, double[] in) {
+        for (int n = 0; n < net.length; n++) {
+            double toMiddle = Lanes.positive(net[n]);
+            out[n] = mixed * toMiddle / row[n];
+            in[n] = mixed * (toMiddle - net[n]) / middle[n];
         }
-        for (int n = 0; n < half; n++) {
+    }
+
+    /** A flow on the area of the field, out of amounts on the areas of the columns. */
+    private static void exchange(double[] row, double[] middle, double[] net, double perRow, double perMiddle) {
+        for (int n = 0; n < net.length; n++) {
             row[n] -= net[n] * perRow;
-        }
-        for (int n = 0; n < half; n++) {
             middle[n] += net[n] * perMiddle;
         }
-        System.arraycopy(middle, 0, row, half, half);
+    }
+
+    private void swap(double[] pool, double[] out, double[] in) {
+        double[] row = t.layer[0];
+        double[] middle = t.layer[1];
+        double[] net = t.layer[2];
+        Columns.part(pool, 0, row);
+        Columns.part(pool, 1, middle);
+        net(row, middle, out, in, net);
+        exchange(row, middle, net, 1 / site.share[0], 1 / site.share[1]);
+        Columns.join(row, 0, pool);
+        Columns.join(middle, 1, pool);
+    }
+
+    private static void net(double[] row, double[] middle, double[] out, double[] in, double[] net) {
+        for (int n = 0; n < net.length; n++) {
+            net[n] = row[n] * out[n] - middle[n] * in[n];
+        }
     }
 }

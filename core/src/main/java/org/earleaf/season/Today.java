@@ -58,7 +58,7 @@ final class Today {
         nni = new double[members];
         transpirable = new double[members];
         growth = new double[members];
-        int columns = SeasonState.COLUMNS * members;
+        int columns = 2 * members;
         reaching = new double[columns];
         entered = new double[columns];
         int cells = SeasonState.CELLS * members;

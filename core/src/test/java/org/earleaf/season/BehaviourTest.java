@@ -69,7 +69,7 @@ class BehaviourTest {
     private static double nitrate(SeasonRun run) {
         double sum = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            sum += run.site().share[k / SeasonState.LAYERS] * run.state().nitrate[k];
+            sum += run.site().share[k & 1] * run.state().nitrate[k];
         }
         return sum;
     }

@@ -38,7 +38,7 @@ class GoldenSeasonTest {
     private static double nitrate(SeasonRun run) {
         double sum = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            sum += run.site().share[k / SeasonState.LAYERS] * run.state().nitrate[k];
+            sum += run.site().share[k & 1] * run.state().nitrate[k];
         }
         return sum;
     }
@@ -93,8 +93,8 @@ class GoldenSeasonTest {
         double ammonium = 0;
         double organic = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            ammonium += run.site().share[k / SeasonState.LAYERS] * run.state().ammonium[k];
-            organic += run.site().share[k / SeasonState.LAYERS] * run.state().organic[k];
+            ammonium += run.site().share[k & 1] * run.state().ammonium[k];
+            organic += run.site().share[k & 1] * run.state().organic[k];
         }
         near(run.water_mm(0), 492.6, .1, "water to 5 ft");
         near(nitrate(run), 54.8, .1, "nitrate");
@@ -246,7 +246,7 @@ class GoldenSeasonTest {
                 .isCloseTo(0, within(1e-9));
         near(Rainfall.stemShare(14, s.lai[0]), .4735, 2, "share down the stems");
         near(t.reaching[0], 25.64, 2, "into the row");
-        near(t.reaching[SeasonState.LAYERS], 6.93, 2, "into the middle");
+        near(t.reaching[1], 6.93, 2, "into the middle");
         double kcb = Evapotranspiration.basal(s.lai[0], 1.15, .7);
         near(t.et0[0], 3.893, 2, "reference");
         near(kcb, 1.095, 2, "basal coefficient");
@@ -261,9 +261,9 @@ class GoldenSeasonTest {
         double held = 0;
         double room = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            int i = k % SeasonState.LAYERS;
+            int i = k / 2;
             if (i < 3) {
-                double share = run.site().share[k / SeasonState.LAYERS];
+                double share = run.site().share[k & 1];
                 held += share * (run.state().water[k] - run.site().wp[k]);
                 room += share * (run.site().fc[k] - run.site().wp[k]);
             }
@@ -276,7 +276,7 @@ class GoldenSeasonTest {
         double sum = 0;
         for (int k = 0; k < SeasonState.CELLS; k++) {
             double above = run.state().water[k] + run.today().drawn[k] - run.site().wp[k];
-            sum += run.site().share[k / SeasonState.LAYERS] * .10 * run.today().roots[k] * Math.max(0, above);
+            sum += run.site().share[k & 1] * .10 * run.today().roots[k] * Math.max(0, above);
         }
         return sum;
     }
@@ -295,7 +295,7 @@ class GoldenSeasonTest {
 
     private static void cells(double[] lanes, int column, double[] expected, double halfDigit, String what) {
         for (int i = 0; i < SeasonState.LAYERS; i++) {
-            assertThat(lanes[column * SeasonState.LAYERS + i])
+            assertThat(lanes[2 * i + column])
                     .as("%s, layer %d", what, i + 1)
                     .isCloseTo(expected[i], within(Math.max(.02 * expected[i], halfDigit)));
         }

@@ -111,7 +111,7 @@ class InvariantsTest {
             nothingBackwards();
             nothingTakenThatIsNotThere();
             // Asked of the day's flux itself: a trickle can vanish in the rounding of the sum.
-            if (run.today().flux[s.at(0, BOTTOM)] == 0 && run.today().flux[s.at(1, BOTTOM)] == 0) {
+            if (run.today().flux[2 * BOTTOM] == 0 && run.today().flux[2 * BOTTOM + 1] == 0) {
                 holds(today(Ledger.LEACHED) == 0, "no leaching without drainage");
             }
         }
@@ -151,7 +151,7 @@ class InvariantsTest {
             for (int k = 0; k < SeasonState.CELLS; k++) {
                 double before = s.water[k] + run.today().drawn[k];
                 double above = Math.max(0, before - run.site().wp[k]);
-                double share = run.site().share[k / SeasonState.LAYERS];
+                double share = run.site().share[k & 1];
                 drawn += share * run.today().drawn[k];
                 supply += share * run.site().of(Parameter.WATER_UPTAKE) * run.today().roots[k] * above;
             }
@@ -182,7 +182,7 @@ class InvariantsTest {
         private double field(double[] cells) {
             double sum = 0;
             for (int k = 0; k < cells.length; k++) {
-                sum += run.site().share[k / SeasonState.LAYERS] * cells[k];
+                sum += run.site().share[k & 1] * cells[k];
             }
             return sum;
         }

@@ -63,8 +63,7 @@ class RainfallTest {
                 day.today.rain[0] = rain;
                 new Rainfall(day.site, day.state, day.today).step();
                 double in = rain - day.ledger(SeasonState.Ledger.INTERCEPTION) - day.ledger(SeasonState.Ledger.RUNOFF);
-                double columns = day.site.share[0] * day.today.reaching[0]
-                        + day.site.share[1] * day.today.reaching[SeasonState.LAYERS];
+                double columns = day.site.share[0] * day.today.reaching[0] + day.site.share[1] * day.today.reaching[1];
                 assertThat(columns).as("rain %s, leaf area %s", rain, lai).isCloseTo(in, within(1e-12 * rain));
             }
         }
@@ -79,7 +78,7 @@ class RainfallTest {
         new Rainfall(day.site, day.state, day.today).step();
         double toRow = .5 * .15 * (1 - Math.exp(-3));
         assertThat(day.today.reaching[0] * day.site.share[0]).isCloseTo(toRow, within(1e-12));
-        assertThat(day.today.reaching[SeasonState.LAYERS]).isEqualTo(0);
+        assertThat(day.today.reaching[1]).isEqualTo(0);
         assertThat(day.ledger(SeasonState.Ledger.DEW)).isEqualTo(.15);
         assertThat(day.ledger(SeasonState.Ledger.INTERCEPTION)).isCloseTo(.15 - toRow, within(1e-12));
     }

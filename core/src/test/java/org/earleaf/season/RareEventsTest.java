@@ -204,7 +204,7 @@ class RareEventsTest {
             watered.step();
             thirsty.step();
             if (j == 180) {
-                assertThat(watered.today().reaching[0]).isGreaterThan(watered.today().reaching[SeasonState.LAYERS]);
+                assertThat(watered.today().reaching[0]).isGreaterThan(watered.today().reaching[1]);
             }
         }
         assertThat(watered.ledger(Ledger.IRRIGATION, 0)).isEqualTo(300);

@@ -21,9 +21,9 @@ class RootsTest {
     private static double[] lengthByLayer(SeasonRun run) {
         double[] length = new double[SeasonState.LAYERS];
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            int i = k % SeasonState.LAYERS;
+            int i = k / 2;
             double density = -Math.log(1 - run.today().roots[k]) * .25;
-            length[i] += run.site().share[k / SeasonState.LAYERS] * density * run.site().dz[i] / 10;
+            length[i] += run.site().share[k & 1] * density * run.site().dz[i] / 10;
         }
         return length;
     }

@@ -74,11 +74,11 @@ class SameThingTwiceTest {
             for (int k = 0; k < SeasonState.LAYERS; k++) {
                 for (EqualColumns field : List.of(narrow, wide)) {
                     for (double[] cells : field.cells()) {
-                        same(cells[k], cells[SeasonState.LAYERS + k], "day " + d + ", layer " + k);
+                        same(cells[2 * k], cells[2 * k + 1], "day " + d + ", layer " + k);
                     }
                 }
                 for (int c = 0; c < narrow.cells().size(); c++) {
-                    same(narrow.cells().get(c)[k], wide.cells().get(c)[k], "day " + d + ", layer " + k);
+                    same(narrow.cells().get(c)[2 * k], wide.cells().get(c)[2 * k], "day " + d + ", layer " + k);
                 }
             }
             same(narrow.state.shoot[0], wide.state.shoot[0], "shoot");
@@ -150,13 +150,13 @@ class SameThingTwiceTest {
             roots.step();
             for (int i = 0; i < SeasonState.LAYERS; i++) {
                 double reach = (state.rootDepth[0] - org.earleaf.soil.SoilProfile.top_mm(i)) / site.dz[i];
-                today.roots[i] = Lanes.clamp(reach, 0, 1);
-                today.roots[SeasonState.LAYERS + i] = today.roots[i];
+                today.roots[2 * i] = Lanes.clamp(reach, 0, 1);
+                today.roots[2 * i + 1] = today.roots[2 * i];
             }
             rainfall.step();
-            double mean = site.share[0] * today.reaching[0] + site.share[1] * today.reaching[SeasonState.LAYERS];
+            double mean = site.share[0] * today.reaching[0] + site.share[1] * today.reaching[1];
             today.reaching[0] = mean;
-            today.reaching[SeasonState.LAYERS] = mean;
+            today.reaching[1] = mean;
             flow.enter();
             surface.wash();
             flow.step();
@@ -208,15 +208,15 @@ class SameThingTwiceTest {
         SeasonState s = run.state();
         double[] sum = new double[7];
         for (int k = 0; k < SeasonState.CELLS; k++) {
-            double share = run.site().share[k / SeasonState.LAYERS];
+            double share = run.site().share[k & 1];
             sum[0] += share * s.urea[k];
             sum[2] += share * s.ammonium[k];
             sum[3] += share * s.nitrate[k];
             sum[4] += share * s.organic[k];
         }
         for (int c = 0; c < 2; c++) {
-            sum[5] += run.site().share[c] * s.residueN[s.at(c, 0)];
-            sum[6] += run.site().share[c] * s.microbes[s.at(c, 0)];
+            sum[5] += run.site().share[c] * s.residueN[c];
+            sum[6] += run.site().share[c] * s.microbes[c];
         }
         for (int p = 0; p < s.pools.length; p++) {
             double share = run.site().share[p / SeasonState.POOLS];

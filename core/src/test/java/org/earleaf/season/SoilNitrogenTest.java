@@ -37,7 +37,7 @@ class SoilNitrogenTest {
     private static double mineralised(double ph, double t_C) {
         OneDay day = ground(ph, SyntheticSeason.PROTOTYPE).warm(t_C);
         day.state.organic[0] = 5000;
-        day.state.organic[day.state.at(1, 0)] = 5000;
+        day.state.organic[1] = 5000;
         day.soilNitrogen().step();
         return day.ledger(Ledger.MINERALISED);
     }
@@ -138,7 +138,7 @@ class SoilNitrogenTest {
             soil.step();
             double percent = 0;
             for (int k = 0; k < SeasonState.CELLS; k++) {
-                percent += day.site.share[k / SeasonState.LAYERS] * day.state.nitrate[k];
+                percent += day.site.share[k & 1] * day.state.nitrate[k];
             }
             if (d == 21) {
                 assertThat(percent).as("%s, 3 weeks", pass).isCloseTo(threeWeeks, within(points));

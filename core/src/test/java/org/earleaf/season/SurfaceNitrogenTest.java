@@ -30,7 +30,7 @@ class SurfaceNitrogenTest {
         for (int d = 1; d <= 21; d++) {
             day.today.anyWater = d == wetDay;
             for (int c = 0; c < 2; c++) {
-                day.today.entered[day.state.at(c, 0)] = d == wetDay ? 12 : 0;
+                day.today.entered[c] = d == wetDay ? 12 : 0;
             }
             surface.wash();
             surface.transform();
