@@ -38,6 +38,24 @@ class AphidModelTest {
                 .isCloseTo(100 * days / 10_000 * 5, within(1e-9));
     }
 
+    /** By hand: fungi kill 5 % a day from the fifteenth day after a fungicide on, and every day without one. */
+    @Test
+    void a_fungicide_stops_the_fungi_that_kill_aphids_for_two_weeks() {
+        ProtectionSettings still = USUAL.with(ProtectionAssumption.APHID_GROWTH, 0.1);
+        AphidModel steady = new AphidModel(100, 0.1 / 0.15, 1, still);
+        double after = 0;
+        double without = 0;
+        for (int d = 0; d < 21; d++) {
+            double weight = d < 9 ? 1 : d < 17 ? 0.5 : 0.25;
+            after += weight * Math.exp(-0.05 * Math.max(0, d - 14));
+            without += weight * Math.exp(-0.05 * d);
+        }
+        assertThat(steady.loss_kgHa(CROP, DAY, true, false, false) / Cases.BU)
+                .isCloseTo(100 * after / 10_000 * 5, within(1e-9));
+        assertThat(steady.loss_kgHa(CROP, DAY, false, false, false) / Cases.BU)
+                .isCloseTo(100 * without / 10_000 * 5, within(1e-9));
+    }
+
     @Test
     void a_fungicide_costs_and_an_aphicide_saves_and_killing_enemies_costs() {
         AphidModel m = new AphidModel(30, 0.5, 0.5, USUAL);

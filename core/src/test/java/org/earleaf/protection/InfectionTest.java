@@ -98,6 +98,20 @@ class InfectionTest {
     }
 
     @Test
+    void after_a_dry_break_neither_hours_nor_warmth_of_before_count() {
+        List<WeatherHour> hours = new ArrayList<>();
+        for (int h = 0; h < 20; h++) {
+            boolean cold = h < 4;
+            hours.add(hour(h, cold ? 12 : 20, cold || h >= 10 && h < 15 ? 95 : 65));
+        }
+        assertThat(infections(BLIGHT, hours)).singleElement().satisfies(i -> {
+            assertThat(i.begin().getHour()).isEqualTo(10);
+            assertThat(i.wet_h()).isEqualTo(5);
+            assertThat(i.needed_h()).isEqualTo(5);
+        });
+    }
+
+    @Test
     void gray_leaf_spot_adds_up_humid_nights_over_days_and_dry_days_hold_it_back() {
         // Twelve hours a night at 26 °C: four nights when the days stay damp, twelve when they fall to 50 %.
         assertThat(infections(GRAY, nights(5, 70))).hasSize(1);

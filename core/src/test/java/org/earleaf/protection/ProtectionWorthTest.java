@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
+import org.earleaf.farm.Prices;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.units.EarleafException;
@@ -120,20 +122,77 @@ class ProtectionWorthTest {
                 .mean_kgHa());
     }
 
-    /** Doubt about the disease model widens the draws: never fewer doubts than the trials' own spread. */
+    /** Variances of independent doubts add: the trials' own spread, and the weight of the disease model squared times its. */
     @Test
     void doubt_about_the_disease_model_widens_the_draws() {
-        double narrow = spread(ProtectionWorth.gained_kgHa(plain(1).build(), Cases.fungicide(22, 10)));
-        assertThat(spread(ProtectionWorth.gained_kgHa(scouted(60).spread(0).build(), Cases.fungicide(22, 10))))
-                .isGreaterThan(narrow);
+        Cases zone = scouted(60).spread(0);
+        ProtectionOption o = Cases.fungicide(22, 10);
+        double trials = variance(ProtectionWorth.gained_kgHa(
+                scouted(60).spread(0).with(ProtectionAssumption.BLEND, 0).build(), o));
+        double both = variance(ProtectionWorth.gained_kgHa(zone.build(), o));
+        ProtectionCase c = zone.build();
+        double model =
+                new SeverityOutlook(c).saved(c.futures().get(0), o.date()).variance_kg2Ha2();
+        assertThat(model).isGreaterThan(0);
+        assertThat(both).isCloseTo(trials + 0.25 * model, within(1e-6 * both));
     }
 
-    private static double spread(double[] values) {
+    private static double variance(double[] values) {
         double mean = mean(values);
-        return Math.sqrt(Arrays.stream(values)
-                .map(v -> (v - mean) * (v - mean))
-                .average()
-                .orElseThrow());
+        return Arrays.stream(values).map(v -> (v - mean) * (v - mean)).average().orElseThrow();
+    }
+
+    /** The growth of the class SeverityGrowth, done here for one severity, one rate and three efficacies. */
+    @Test
+    void the_disease_model_holds_growth_up_from_the_pass_to_r5() {
+        ProtectionCase c = plain().spread(0)
+                .site(Cases.site(5, PreviousCrop.CORN, Optional.of(WeatherRisk.MODERATE)))
+                .with(ProtectionAssumption.GROWTH_DOUBT, 0)
+                .lesions(Cases.severity(Disease.NORTHERN_LEAF_BLIGHT, 0.001))
+                .build();
+        CropAhead crop = c.futures().get(0);
+        // Scouted 2 days before tassel, R5 42 days after it; a pass on day 20 works 14 d in full and 8 d fading to 3/7.
+        double days = 44;
+        double effect = 14 + 8 * (1 + 6.0 / 14) / 2;
+        double expected = 0;
+        for (double efficacy : new double[] {0.4, 0.6, 0.8}) {
+            double without = SeverityGrowth.after(0.001, 0.12, days);
+            double with = SeverityGrowth.after(0.001, 0.12, days - efficacy * effect);
+            expected += 0.6 * (Math.max(0, without - 0.08) - Math.max(0, with - 0.08)) * crop.yield_kgHa() / 3;
+        }
+        assertThat(new SeverityOutlook(c).saved(crop, Cases.VT.plusDays(20)).mean_kgHa())
+                .isCloseTo(expected, within(1e-6));
+    }
+
+    @Test
+    void the_mean_of_the_grid_is_that_of_the_mixture() {
+        double little = FungicideResponse.prior(FungicideKind.QOI, false).mean_kgHa();
+        double much = FungicideResponse.prior(FungicideKind.QOI, true).mean_kgHa();
+        ProtectionOption o = Cases.fungicide(Cases.VT.plusDays(3), FungicideKind.QOI, false, 22, 10);
+        assertThat(mean(ProtectionWorth.gained_kgHa(plain(0.3).build(), o)))
+                .isCloseTo(0.845 * (0.7 * little + 0.3 * much), within(1e-9));
+    }
+
+    @Test
+    void half_way_from_r3_to_r4_half_of_the_gain_is_left() {
+        ProtectionCase c = plain(0.3).spread(0).build();
+        ProtectionOption early = Cases.fungicide(Cases.VT.plusDays(3), FungicideKind.DMI_QOI, false, 22, 10);
+        ProtectionOption late = Cases.fungicide(Cases.VT.plusDays(24), FungicideKind.DMI_QOI, false, 22, 10);
+        assertThat(mean(ProtectionWorth.gained_kgHa(c, late)))
+                .isCloseTo(0.5 * mean(ProtectionWorth.gained_kgHa(c, early)), within(1e-9));
+    }
+
+    @Test
+    void costs_that_grow_with_each_bushel_raise_the_break_even_price() {
+        double gained_kgHa = 100 * Cases.BU;
+        Prices plain = new Prices(4.20, 0, 1, Map.of());
+        Prices hauled = new Prices(4.20, 0.30, 1, Map.of());
+        double free = PassWorth.of(new double[] {gained_kgHa}, 200 / AC, plain).breakEvenCorn_usdBu();
+        assertThat(free).isCloseTo(2, within(1e-9));
+        assertThat(PassWorth.of(new double[] {gained_kgHa}, 200 / AC, hauled).breakEvenCorn_usdBu())
+                .isCloseTo(2.30, within(1e-9));
+        assertThat(PassWorth.of(new double[] {-1}, 200, plain).breakEvenCorn_usdBu())
+                .isInfinite();
     }
 
     @Test

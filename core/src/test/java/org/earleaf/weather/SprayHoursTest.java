@@ -111,6 +111,25 @@ class SprayHoursTest {
     }
 
     @Test
+    void rain_of_the_day_before_says_nothing_about_the_last_six_hours() {
+        Ground damp = new Ground(Ground.Kind.MEDIUM, Double.NaN, false, 5, 0);
+        assertThat(judge(day(h -> Hours.at(h).build()), SprayLabel.NONE, damp)
+                        .get(3)
+                        .against())
+                .extracting(HourReason::factor)
+                .doesNotContain(Factor.GROUND);
+    }
+
+    @Test
+    void dew_makes_a_probable_inversion_a_present_one() {
+        // 20:00 is within two hours of sunset, the sky is clear, 1.9 m/s are 3.5 mph at the boom.
+        List<WeatherHour> dry = day(h -> Hours.at(h).wind(1.9).cloud(0).build());
+        List<WeatherHour> dewy = day(h -> Hours.at(h).wind(1.9).cloud(0).rh(91).build());
+        assertThat(judge(dry, SprayLabel.NONE, FIRM).get(20).inversion()).isEqualTo(Inversion.PROBABLE);
+        assertThat(judge(dewy, SprayLabel.NONE, FIRM).get(20).inversion()).isEqualTo(Inversion.PRESENT);
+    }
+
+    @Test
     void a_stream_on_the_ground_minds_neither_wind_nor_dry_air_but_a_storm() {
         List<WeatherHour> day = day(
                 h -> Hours.at(h).wind(8).air(34).rh(25).rain(h == 20 ? 30 : 0).build());
