@@ -9,6 +9,7 @@ import org.earleaf.units.EarleafException;
 /**
  * A pass that could be made against disease, insects or both.
  *
+ * @param surfactant whether a surfactant or oil goes with it
  * @param passCost_usdHa cost of the trip without product
  * @param trackShare share of the yield lost in wheel tracks and headlands
  * @param injuryShare share lost with plants bent or broken under the rig
@@ -18,6 +19,7 @@ public record ProtectionOption(
         Placement placement,
         Optional<Fungicide> fungicide,
         Optional<Insecticide> insecticide,
+        boolean surfactant,
         double passCost_usdHa,
         double trackShare,
         double injuryShare) {

@@ -84,12 +84,12 @@ final class ProtectionRules {
         if (c.share(f -> !date.isBefore(f.r4())) > MOST && !(isRustAtDough(c, o))) {
             no.add(new TooLate(date));
         }
+        double arrested = c.share(f -> !date.isBefore(f.v8()) && date.isBefore(f.vt()));
+        if (o.surfactant() && arrested > 0) {
+            no.add(new ArrestedEars(date, arrested));
+        }
         o.fungicide().ifPresent(fungicide -> {
-            double arrested = c.share(f -> !date.isBefore(f.v8()) && date.isBefore(f.vt()));
             double early = c.share(f -> date.isBefore(f.vt()));
-            if (fungicide.surfactant() && arrested > 0) {
-                no.add(new ArrestedEars(date, arrested));
-            }
             if (early > c.settings().of(ProtectionAssumption.BEFORE_TASSEL)) {
                 no.add(new TooEarly(date, early));
             }

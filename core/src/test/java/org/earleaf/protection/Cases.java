@@ -141,8 +141,9 @@ final class Cases {
         return new ProtectionOption(
                 date,
                 Placement.OVER_THE_TOP,
-                Optional.of(new Fungicide("Demo fungicide", kind, surfactant, product_usdAc / Units.HA_PER_AC)),
+                Optional.of(new Fungicide("Demo fungicide", kind, product_usdAc / Units.HA_PER_AC)),
                 Optional.empty(),
+                surfactant,
                 pass_usdAc / Units.HA_PER_AC,
                 0,
                 0);
@@ -154,6 +155,7 @@ final class Cases {
                 o.placement(),
                 o.fungicide(),
                 Optional.of(new Insecticide("Demo insecticide", reach, 6 / Units.HA_PER_AC, reason)),
+                o.surfactant(),
                 o.passCost_usdHa(),
                 o.trackShare(),
                 o.injuryShare());

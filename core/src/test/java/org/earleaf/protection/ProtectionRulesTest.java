@@ -45,6 +45,15 @@ class ProtectionRulesTest {
     }
 
     @Test
+    void a_surfactant_with_an_insecticide_alone_arrests_ears_as_well() {
+        ProtectionOption both =
+                Cases.with(on(-6, true), Insecticide.Reach.SELECTIVE, "aphids by the neighbour's count");
+        ProtectionOption alone = new ProtectionOption(
+                both.date(), both.placement(), Optional.empty(), both.insecticide(), true, 20, 0, 0);
+        assertThat(refusals(Cases.zoneOnItsOwn(), alone)).hasOnlyElementsOfType(ProtectionRules.ArrestedEars.class);
+    }
+
+    @Test
     void before_tassel_it_is_too_early() {
         assertThat(refusals(scouted(80), on(-6, false))).hasOnlyElementsOfType(ProtectionRules.TooEarly.class);
         assertThat(refusals(scouted(80), on(-40, true))).hasOnlyElementsOfType(ProtectionRules.TooEarly.class);

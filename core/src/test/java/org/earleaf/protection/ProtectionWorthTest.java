@@ -75,7 +75,7 @@ class ProtectionWorthTest {
         ProtectionCase c = plain(0.5).build();
         ProtectionOption o = Cases.fungicide(22, 10);
         ProtectionOption rig = new ProtectionOption(
-                o.date(), o.placement(), o.fungicide(), o.insecticide(), o.passCost_usdHa(), 0.012, 0.008);
+                o.date(), o.placement(), o.fungicide(), o.insecticide(), false, o.passCost_usdHa(), 0.012, 0.008);
         double less = mean(ProtectionWorth.gained_kgHa(c, o)) - mean(ProtectionWorth.gained_kgHa(c, rig));
         assertThat(less).isCloseTo(0.02 * 190 * Cases.BU, within(1e-6));
         assertThat(ProtectionWorth.advise(c, rig).why())
@@ -248,7 +248,7 @@ class ProtectionWorthTest {
     void advice_tells_money_chance_and_evidence_side_by_side() {
         ProtectionOption o = Cases.fungicide(22, 10);
         ProtectionOption both = new ProtectionOption(
-                o.date(), Placement.BOTH, o.fungicide(), o.insecticide(), o.passCost_usdHa(), 0, 0);
+                o.date(), Placement.BOTH, o.fungicide(), o.insecticide(), false, o.passCost_usdHa(), 0, 0);
         ProtectionAdvice advice = ProtectionWorth.advise(scouted(70).build(), both);
         assertThat(advice.mayBeAdvised()).isTrue();
         assertThat(advice.why().get(0).sentence())
@@ -287,12 +287,12 @@ class ProtectionWorthTest {
     @Test
     void a_pass_without_a_product_or_with_impossible_losses_is_refused() {
         ProtectionOption o = Cases.fungicide(22, 10);
-        assertThatThrownBy(() ->
-                        new ProtectionOption(o.date(), o.placement(), Optional.empty(), Optional.empty(), 20, 0, 0))
+        assertThatThrownBy(() -> new ProtectionOption(
+                        o.date(), o.placement(), Optional.empty(), Optional.empty(), false, 20, 0, 0))
                 .isInstanceOf(EarleafException.class)
                 .hasMessageContaining("no product");
-        assertThatThrownBy(() ->
-                        new ProtectionOption(o.date(), o.placement(), o.fungicide(), Optional.empty(), 20, 0.7, 0.4))
+        assertThatThrownBy(() -> new ProtectionOption(
+                        o.date(), o.placement(), o.fungicide(), Optional.empty(), false, 20, 0.7, 0.4))
                 .isInstanceOf(EarleafException.class)
                 .hasMessageContaining("shares from 0 to 1");
     }
