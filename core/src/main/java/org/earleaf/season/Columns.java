@@ -2,6 +2,7 @@
 package org.earleaf.season;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * Moves between members, layers and cells that several phases share. The compiler makes vector code only of loops in
@@ -23,31 +24,44 @@ final class Columns {
         }
     }
 
-    /** The cells of one column, layer after layer. */
-    static void part(double[] cells, int column, double[] out) {
-        int n = out.length / SeasonState.LAYERS;
+    /** A value by layer, the same for all members. */
+    static double[] byLayer(int members, IntToDoubleFunction value) {
+        double[] all = new double[SeasonState.LAYERS * members];
+        for (int i = 0; i < SeasonState.LAYERS; i++) {
+            Arrays.fill(all, i * members, (i + 1) * members, value.applyAsDouble(i));
+        }
+        return all;
+    }
+
+    /** Takes the cells of the two columns apart, layer after layer. */
+    static void part(double[] cells, double[] row, double[] middle) {
+        int n = row.length / SeasonState.LAYERS;
         if (n == 1) {
-            for (int i = 0; i < out.length; i++) {
-                out[i] = cells[2 * i + column];
+            for (int i = 0; i < row.length; i++) {
+                row[i] = cells[2 * i];
+                middle[i] = cells[2 * i + 1];
             }
             return;
         }
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            System.arraycopy(cells, (2 * i + column) * n, out, i * n, n);
+        for (int at = 0; at < row.length; at += n) {
+            System.arraycopy(cells, 2 * at, row, at, n);
+            System.arraycopy(cells, 2 * at + n, middle, at, n);
         }
     }
 
-    /** Puts the cells of one column back. */
-    static void join(double[] part, int column, double[] cells) {
-        int n = part.length / SeasonState.LAYERS;
+    /** Puts the cells of the two columns together again. */
+    static void join(double[] row, double[] middle, double[] cells) {
+        int n = row.length / SeasonState.LAYERS;
         if (n == 1) {
-            for (int i = 0; i < part.length; i++) {
-                cells[2 * i + column] = part[i];
+            for (int i = 0; i < row.length; i++) {
+                cells[2 * i] = row[i];
+                cells[2 * i + 1] = middle[i];
             }
             return;
         }
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            System.arraycopy(part, i * n, cells, (2 * i + column) * n, n);
+        for (int at = 0; at < row.length; at += n) {
+            System.arraycopy(row, at, cells, 2 * at, n);
+            System.arraycopy(middle, at, cells, 2 * at + n, n);
         }
     }
 
@@ -76,9 +90,13 @@ final class Columns {
 
     /** Books amounts of the two columns beginning at {@code at} on the area of the field. */
     static void book(double[] columns, int at, double[] share, double[] line) {
+        int n = line.length;
+        if (n == 1) {
+            line[0] += share[0] * columns[at] + share[1] * columns[at + 1];
+            return;
+        }
         double row = share[0];
         double middle = share[1];
-        int n = line.length;
         for (int m = 0; m < n; m++) {
             line[m] += row * columns[at + m] + middle * columns[at + n + m];
         }

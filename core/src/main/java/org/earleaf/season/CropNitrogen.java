@@ -38,7 +38,12 @@ final class CropNitrogen {
     /** Critical nitrogen [kg/ha] of a shoot [kg/ha]. */
     static double critical_kgHa(double shoot_kgHa) {
         double w = shoot_kgHa / 1000;
-        return 34 * Math.min(w, Lanes.exp(0.63 * Math.log(Math.max(1, w))));
+        return critical(w, Lanes.ln(Math.max(1, w)));
+    }
+
+    /** From the weight [t/ha] and its logarithm from 1 t/ha on. */
+    private static double critical(double w, double lnW) {
+        return 34 * Math.min(w, Lanes.exp(0.63 * lnW));
     }
 
     static double nni(double shoot_kgHa, double nitrogen_kgHa) {
@@ -69,12 +74,13 @@ final class CropNitrogen {
                 t.drawn,
                 s.water,
                 t.fromNitrate);
-        ammonium(s.ammonium, site.ammoniumFloor, site.of(Parameter.AMMONIUM_UPTAKE), active, t.fromAmmonium);
-        both(t.fromNitrate, t.fromAmmonium, offered);
+        double ammoniumRate = site.of(Parameter.AMMONIUM_UPTAKE);
+        ammonium(s.ammonium, site.ammoniumFloor, ammoniumRate, active, t.fromNitrate, t.fromAmmonium, offered);
         Columns.sum(offered, site.share, supply);
         wanted(supply, part);
         take(part);
-        settle(day, supply, part);
+        System.arraycopy(supply, 0, s.ledger[SeasonState.Ledger.SUPPLY_TODAY.ordinal()], 0, supply.length);
+        markShort(day);
     }
 
     /** Activity of roots where the soil is moist. */
@@ -97,29 +103,74 @@ final class CropNitrogen {
         }
     }
 
-    private static void ammonium(double[] ammonium, double[] floor, double rate, double[] active, double[] offered) {
+    private static void ammonium(
+            double[] ammonium,
+            double[] floor,
+            double rate,
+            double[] active,
+            double[] fromNitrate,
+            double[] fromAmmonium,
+            double[] offered) {
         for (int n = 0; n < offered.length; n++) {
-            offered[n] = rate * active[n] * Lanes.positive(ammonium[n] - floor[n]);
-        }
-    }
-
-    private static void both(double[] nitrate, double[] ammonium, double[] sum) {
-        for (int n = 0; n < sum.length; n++) {
-            sum[n] = nitrate[n] + ammonium[n];
+            fromAmmonium[n] = rate * active[n] * Lanes.positive(ammonium[n] - floor[n]);
+            offered[n] = fromNitrate[n] + fromAmmonium[n];
         }
     }
 
     private void wanted(double[] supply, double[] part) {
-        double[] rootShare = site.lane(Parameter.ROOT_NITROGEN);
+        double[] lnShoot = t.member[2];
+        double[] demand = s.ledger[SeasonState.Ledger.DEMAND_TODAY.ordinal()];
+        logarithms(s.shoot, lnShoot);
+        critical(s.shoot, lnShoot, s.critical);
         double luxury = site.of(Parameter.LUXURY);
         double most = site.of(Parameter.UPTAKE_MAX);
-        double[] demand = s.ledger[SeasonState.Ledger.DEMAND_TODAY.ordinal()];
+        double[] rootShare = site.lane(Parameter.ROOT_NITROGEN);
+        demand(s.critical, s.shootN, s.rep, s.killed, rootShare, luxury, most, demand);
+        double[] uptake = s.ledger[SeasonState.Ledger.UPTAKE_TODAY.ordinal()];
+        uptake(demand, supply, part, uptake);
+        gain(uptake, rootShare, s.shootN, s.rootN);
+    }
+
+    private static void logarithms(double[] shoot, double[] lnShoot) {
+        for (int m = 0; m < lnShoot.length; m++) {
+            lnShoot[m] = Lanes.ln(Math.max(1, shoot[m] / 1000));
+        }
+    }
+
+    private static void critical(double[] shoot, double[] lnShoot, double[] critical) {
+        for (int m = 0; m < critical.length; m++) {
+            critical[m] = critical(shoot[m] / 1000, lnShoot[m]);
+        }
+    }
+
+    /** Until shortly before black layer. */
+    private static void demand(
+            double[] critical,
+            double[] held,
+            double[] rep,
+            double[] killed,
+            double[] rootShare,
+            double luxury,
+            double most,
+            double[] demand) {
+        for (int m = 0; m < demand.length; m++) {
+            double gap = Lanes.clamp(luxury * critical[m] - held[m], 0, most);
+            double takes = (1 - killed[m]) * Lanes.isPositive(0.97 - rep[m]);
+            demand[m] = takes * gap / (1 - rootShare[m]);
+        }
+    }
+
+    private static void uptake(double[] demand, double[] supply, double[] part, double[] uptake) {
         for (int m = 0; m < part.length; m++) {
-            s.critical[m] = critical_kgHa(s.shoot[m]);
-            double gap = luxury * s.critical[m] - s.shootN[m];
-            double d = s.rep[m] >= 0.97 || s.killed[m] > 0 ? 0 : Math.max(0, Math.min(most, gap)) / (1 - rootShare[m]);
-            demand[m] = d;
-            part[m] = supply[m] > 0 ? Math.min(1, d / supply[m]) : 0;
+            part[m] = Math.min(1, demand[m] / (supply[m] + 1e-300));
+            uptake[m] = part[m] * supply[m];
+        }
+    }
+
+    private static void gain(double[] uptake, double[] rootShare, double[] shootN, double[] rootN) {
+        for (int m = 0; m < uptake.length; m++) {
+            shootN[m] += (1 - rootShare[m]) * uptake[m];
+            rootN[m] += rootShare[m] * uptake[m];
         }
     }
 
@@ -129,8 +180,7 @@ final class CropNitrogen {
         if (s.anyGuarded) {
             unguard(taken, t.fromAmmonium, s.ammonium, s.guarded);
         }
-        subtract(taken, t.fromNitrate, s.nitrate);
-        subtract(taken, t.fromAmmonium, s.ammonium);
+        take(taken, t.fromNitrate, t.fromAmmonium, s.nitrate, s.ammonium);
     }
 
     /** What is taken comes from guarded and free ammonium alike. */
@@ -140,23 +190,17 @@ final class CropNitrogen {
         }
     }
 
-    private static void subtract(double[] taken, double[] offered, double[] pool) {
+    private static void take(
+            double[] taken, double[] fromNitrate, double[] fromAmmonium, double[] nitrate, double[] ammonium) {
         for (int n = 0; n < taken.length; n++) {
-            pool[n] -= taken[n] * offered[n];
+            nitrate[n] -= taken[n] * fromNitrate[n];
+            ammonium[n] -= taken[n] * fromAmmonium[n];
         }
     }
 
-    private void settle(int day, double[] supply, double[] part) {
-        double[] rootShare = site.lane(Parameter.ROOT_NITROGEN);
-        double[] uptake = s.ledger[SeasonState.Ledger.UPTAKE_TODAY.ordinal()];
-        double[] offered = s.ledger[SeasonState.Ledger.SUPPLY_TODAY.ordinal()];
-        for (int m = 0; m < part.length; m++) {
-            double u = part[m] * supply[m];
-            uptake[m] = u;
-            offered[m] = supply[m];
-            s.shootN[m] += (1 - rootShare[m]) * u;
-            s.rootN[m] += rootShare[m] * u;
-            if (s.shortDay[m] < 0 && s.collars[m] > 4 && s.rep[m] < 0.9 && t.nni[m] < SHORT_NNI) {
+    private void markShort(int day) {
+        for (int m = 0; m < s.members; m++) {
+            if (t.nni[m] < SHORT_NNI && s.shortDay[m] < 0 && s.collars[m] > 4 && s.rep[m] < 0.9) {
                 s.shortDay[m] = day;
             }
         }

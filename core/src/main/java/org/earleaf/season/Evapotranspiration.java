@@ -31,7 +31,7 @@ final class Evapotranspiration {
     /** More leaf area than there ever is. */
     private static final double LAI_TOP = 20;
 
-    private static final double HEIGHT_AT_TOP = Math.pow(LAI_TOP / 5, 0.7);
+    private static final double HEIGHT_AT_TOP_M = 2.7 * Math.pow(LAI_TOP / 5, 0.7);
 
     private final SeasonSite site;
     private final SeasonState s;
@@ -49,18 +49,25 @@ final class Evapotranspiration {
 
     /** Share of ground shaded. */
     static double cover(double kcb, double kcMax, double lai) {
-        return kcb <= KCB_BARE
-                ? BARE_COVER
-                : 1 - Lanes.lost(-Math.log(lit(kcb, kcMax)) * (1 + 0.5 * height_m(Math.log(lai / LAI_TOP))));
+        return kcb <= KCB_BARE ? BARE_COVER : 1 - open(Lanes.ln(lit(kcb, kcMax)), height_m(lnLai(lai)));
     }
 
     private static double lit(double kcb, double kcMax) {
-        return Lanes.clamp((kcb - KCB_BARE) / (kcMax - KCB_BARE), BARE_COVER, 0.99);
+        return Lanes.clamp((kcb - KCB_BARE) * (1 / (kcMax - KCB_BARE)), BARE_COVER, 0.99);
     }
 
-    /** 2.7 (LAI/5)^0.7, from the logarithm of LAI against the largest there can be. */
+    /** Logarithm of the share that LAI is of the largest there can be. */
+    private static double lnLai(double lai) {
+        return Lanes.ln(Math.max(1e-9, lai * (1 / LAI_TOP)));
+    }
+
     private static double height_m(double lnLai) {
-        return 2.7 * HEIGHT_AT_TOP * (1 - Lanes.lost(-0.7 * lnLai));
+        return HEIGHT_AT_TOP_M * (1 - Lanes.lost(-0.7 * lnLai));
+    }
+
+    /** Share of ground not shaded, from the logarithm of what is lit by the leaf area alone. */
+    private static double open(double lnLit, double height_m) {
+        return Lanes.lost(-lnLit * (1 + 0.5 * height_m));
     }
 
     /** Evaporation reduction of a drying surface; water of layer 1 in mm. */
@@ -87,20 +94,20 @@ final class Evapotranspiration {
         double kcMax = site.of(Parameter.KC_MAX);
         double[] kcb = t.member[0];
         double[] open = t.member[1];
-        double[] bare = t.member[2];
-        double[] energy = t.member[3];
+        double[] energy = t.member[2];
         if (t.anyUp) {
+            double[] lnLit = t.member[4];
+            double[] lnLai = t.member[5];
             basal(s.lai, site.of(Parameter.KCB_FULL), site.of(Parameter.KCB_EXTINCTION), kcb);
-            open(kcb, kcMax, s.lai, open);
+            logarithms(kcb, kcMax, s.lai, lnLit, lnLai);
+            heights(lnLai, open);
+            open(lnLit, s.lai, open);
         } else {
             Arrays.fill(kcb, 0);
             Arrays.fill(open, 1 - BARE_COVER);
         }
         double cut = site.of(Parameter.EVAPORATION_RESIDUE);
-        for (int m = 0; m < bare.length; m++) {
-            bare[m] = t.et0[m] * (1 - cut * s.soilCover[m]);
-        }
-        allowed(bare, kcb, kcMax, energy, open);
+        allowed(t.et0, s.soilCover, cut, kcb, kcMax, energy, open);
         Columns.spread(energy, t.column[0]);
         Columns.spread(open, t.column[1]);
         transpirable(kcb, t.et0, t.wetLeaves, s.rep, t.transpirable);
@@ -112,16 +119,33 @@ final class Evapotranspiration {
         }
     }
 
-    private static void open(double[] kcb, double kcMax, double[] lai, double[] open) {
-        for (int m = 0; m < open.length; m++) {
-            open[m] = 1 - cover(kcb[m], kcMax, lai[m]);
+    private static void logarithms(double[] kcb, double kcMax, double[] lai, double[] lnLit, double[] lnLai) {
+        for (int m = 0; m < lnLit.length; m++) {
+            lnLit[m] = Lanes.ln(lit(kcb[m], kcMax));
+            lnLai[m] = lnLai(lai[m]);
         }
     }
 
-    private static void allowed(double[] bare, double[] kcb, double kcMax, double[] energy, double[] open) {
+    private static void heights(double[] lnLai, double[] height_m) {
+        for (int m = 0; m < height_m.length; m++) {
+            height_m[m] = height_m(lnLai[m]);
+        }
+    }
+
+    /** From the heights; the open shares take their place. */
+    private static void open(double[] lnLit, double[] lai, double[] open) {
+        for (int m = 0; m < open.length; m++) {
+            double bare = 1 - BARE_COVER;
+            open[m] = bare + Lanes.isPositive(lai[m]) * (open(lnLit[m], open[m]) - bare);
+        }
+    }
+
+    private static void allowed(
+            double[] et0, double[] residue, double cut, double[] kcb, double kcMax, double[] energy, double[] open) {
         for (int m = 0; m < energy.length; m++) {
-            energy[m] = bare[m] * (kcMax - kcb[m]);
-            open[m] *= bare[m] * kcMax;
+            double bare = et0[m] * (1 - cut * residue[m]);
+            energy[m] = bare * (kcMax - kcb[m]);
+            open[m] *= bare * kcMax;
         }
     }
 

@@ -39,7 +39,7 @@ final class Growth {
     }
 
     static double coolness(double tmean_C) {
-        return tmean_C > 16 ? 1 : Lanes.clamp((tmean_C - 8) / 8, 0, 1);
+        return Lanes.share((tmean_C - 8) * (1.0 / 8));
     }
 
     static double nitrogenFactor(double nni) {
@@ -58,34 +58,65 @@ final class Growth {
     }
 
     void step(int day) {
-        double[] rue = site.lane(Parameter.RUE);
-        double extinction = site.of(Parameter.LIGHT_EXTINCTION);
-        double perPlant = 0.1 / site.setup.population_m2();
+        double[] light = t.member[0];
+        absorbed(t.solar, s.lai, site.of(Parameter.LIGHT_EXTINCTION), light);
+        potential(light, s.rep, site.lane(Parameter.RUE), t.tmean, t.growth);
+        alive(s.rep, s.killed, t.growth);
+        grow(t.nni, s.waterFactor, s.nitrogenFactor, t.growth, s.shoot);
+        double[] within = t.member[1];
+        aroundSilk(s.gdd, site.silk, within);
+        aroundSilk(within, t.growth, 0.1 / site.setup.population_m2(), s.growthSum, s.growthDays);
         boolean heat = site.of(Parameter.HEAT) > 0;
         for (int m = 0; m < s.members; m++) {
-            if (s.emergenceDay[m] < 0) {
-                t.growth[m] = 0;
-                continue;
-            }
-            double fN = nitrogenFactor(t.nni[m]);
-            double apar = absorbed_MJm2(t.solar[m], s.lai[m], extinction);
-            double most = potential_kgHa(apar, s.rep[m], rue[m], t.tmean[m]);
-            boolean done = s.rep[m] >= 1 || s.killed[m] > 0;
-            double dW = done ? 0 : most * Math.min(s.waterFactor[m], fN);
-            s.nitrogenFactor[m] = fN;
-            s.shoot[m] += dW;
-            t.growth[m] = dW;
             if (s.silkDay[m] == day) {
                 s.shootAtSilk[m] = s.shoot[m];
             }
-            double g = s.gdd[m];
-            if (g >= site.silk[m] - BEFORE_SILK && g <= site.silk[m] + AFTER_SILK) {
-                s.growthSum[m] += dW * perPlant;
-                s.growthDays[m] += 1;
-            }
-            if (heat) {
+            if (heat && s.emergenceDay[m] >= 0) {
                 heat(m, day);
             }
+        }
+    }
+
+    private static void absorbed(double[] solar, double[] lai, double extinction, double[] light) {
+        for (int m = 0; m < light.length; m++) {
+            light[m] = absorbed_MJm2(solar[m], lai[m], extinction);
+        }
+    }
+
+    private static void potential(double[] light, double[] rep, double[] rue, double[] tmean, double[] growth) {
+        for (int m = 0; m < growth.length; m++) {
+            growth[m] = potential_kgHa(light[m], rep[m], rue[m], tmean[m]);
+        }
+    }
+
+    /** None once ripe or killed. */
+    private static void alive(double[] rep, double[] killed, double[] growth) {
+        for (int m = 0; m < growth.length; m++) {
+            growth[m] *= (1 - killed[m]) * Lanes.isPositive(1 - rep[m]);
+        }
+    }
+
+    /** From growth without stress. */
+    private static void grow(double[] nni, double[] water, double[] nitrogen, double[] growth, double[] shoot) {
+        for (int m = 0; m < growth.length; m++) {
+            nitrogen[m] = nitrogenFactor(nni[m]);
+            growth[m] *= Math.min(water[m], nitrogen[m]);
+            shoot[m] += growth[m];
+        }
+    }
+
+    /** Whether kernels are being set. */
+    private static void aroundSilk(double[] g, double[] silk, double[] within) {
+        for (int m = 0; m < within.length; m++) {
+            double fromMiddle = Math.abs(g[m] - silk[m] + (BEFORE_SILK - AFTER_SILK) / 2);
+            within[m] = Lanes.isAtLeast((BEFORE_SILK + AFTER_SILK) / 2, fromMiddle);
+        }
+    }
+
+    private static void aroundSilk(double[] within, double[] growth, double perPlant, double[] sum, double[] days) {
+        for (int m = 0; m < growth.length; m++) {
+            sum[m] += within[m] * growth[m] * perPlant;
+            days[m] += within[m];
         }
     }
 

@@ -27,6 +27,9 @@ final class Phenology {
     /** One leaf rate of very early hybrids [°F d a collar]. */
     static final double FAR_NORTH_LEAF = 59;
 
+    /** Of the logistic curve of leaf area. */
+    private static final double AT_SILK = Math.exp(-3.8);
+
     private static final double KILLING_FROST_C = -2.2;
     /** Height of the arch of the uppermost leaves by collar [cm]: extension tables to V6, above common practice. */
     private static final double[] COLLARS = {0, 2, 3, 4, 5, 6, 8, 10, 12, 14, 16};
@@ -45,28 +48,36 @@ final class Phenology {
     }
 
     static double gdd(double tmax_C, double tmin_C) {
-        double high = Math.max(50, Math.min(86, Units.fahrenheit(tmax_C)));
-        double low = Math.max(50, Math.min(86, Units.fahrenheit(tmin_C)));
-        return (high + low) / 2 - 50;
+        double high = Lanes.clamp(Units.fahrenheit(tmax_C), 50, 86);
+        double low = Lanes.clamp(Units.fahrenheit(tmin_C), 50, 86);
+        return 0.5 * (high + low) - 50;
     }
 
     /** Leaf collars at thermal time g; below 0 before emergence. */
     static double collarsAt(double g, double emergence, double early, double late, double tassel) {
         double v = (g - emergence) / early;
-        double after = 10 + (g - emergence - 10 * early) / late;
-        return Math.min(v > 10 ? after : v, tassel);
+        return Math.min(v + Lanes.positive(v - 10) * (early / late - 1), tassel);
     }
 
     static double leafArea(double g, double rep, double emergence, double silk, double largest) {
-        if (g < emergence) {
-            return 0;
-        }
-        if (rep > 0 || g >= silk) {
-            double late = Math.max(0, (rep - 0.3) / 0.7);
-            return largest * (1 - 0.75 * late * late);
-        }
-        double x = (g - emergence) / (silk - emergence);
-        return largest * (1 + Math.exp(-3.8)) / (1 + Math.exp(-10 * (x - 0.62)));
+        double share = leafShare(progress(g, emergence, silk));
+        return Lanes.isAtLeast(g, emergence) * largest * leafShare(share, rep, Lanes.isAtLeast(g, silk));
+    }
+
+    private static double progress(double g, double emergence, double silk) {
+        return 10 * ((g - emergence) / (silk - emergence) - 0.62);
+    }
+
+    /** Before silk. */
+    private static double leafShare(double z) {
+        double e = 1 - Lanes.lost(Math.abs(z));
+        double logistic = (e + Lanes.isPositive(z) * (1 - e)) / (1 + e);
+        return (1 + AT_SILK) * logistic;
+    }
+
+    private static double leafShare(double beforeSilk, double rep, double silked) {
+        double late = Lanes.positive((rep - 0.3) * (1 / 0.7));
+        return beforeSilk + silked * (1 - 0.75 * late * late - beforeSilk);
     }
 
     /** Canopy height [cm] of an unstressed crop of a hybrid with this many collars at tassel. */
@@ -91,36 +102,101 @@ final class Phenology {
     }
 
     void step(int day) {
-        double[] emergence = site.lane(Parameter.EMERGENCE);
-        double[] leafMax = site.lane(Parameter.LAI_MAX);
-        double[] heightScale = site.lane(Parameter.HEIGHT_SCALE);
-        double crowd = Math.sqrt(site.setup.population_m2() / 8);
-        double early = site.earlyLeaf;
-        double late = site.lateLeaf;
-        boolean frosts = site.of(Parameter.FROST) > 0;
+        nutrition(s.shoot, s.shootN, s.critical, t.nni);
         t.anyUp = false;
-        boolean growing = day >= site.plantedDay;
+        if (day < site.plantedDay) {
+            return;
+        }
+        double[] emergence = site.lane(Parameter.EMERGENCE);
+        warm(t.tmax, t.tmin, s.gdd);
+        boolean anyBeforeSilk = false;
         for (int m = 0; m < s.members; m++) {
-            t.nni[m] = s.shoot[m] < CropNitrogen.NO_INDEX_BELOW_KGHA ? 1 : s.shootN[m] / s.critical[m];
-            if (!growing) {
-                continue;
-            }
-            double g = s.gdd[m] + gdd(t.tmax[m], t.tmin[m]);
-            s.gdd[m] = g;
-            boolean up = g >= emergence[m];
-            t.anyUp |= up;
-            if (frosts && up) {
-                frost(m);
-            }
-            double v = Math.max(0, collarsAt(g, emergence[m], early, late, site.tassel[m]));
-            grow(m, v, heightScale[m]);
-            s.rep[m] = Math.max(0, Math.min(1, (g - site.silk[m]) / (site.black[m] - site.silk[m])));
-            double leaf = leafArea(g, s.rep[m], emergence[m], site.silk[m], leafMax[m] * crowd);
-            double fed = Math.max(0.5, Math.min(1, 0.5 + 0.5 * Math.min(1, t.nni[m] / 0.9)));
-            s.lai[m] = leaf * fed * s.frost[m];
-            mark(s.emergenceDay, m, up, day);
-            mark(s.silkDay, m, g >= site.silk[m], day);
-            mark(s.blackLayerDay, m, g >= site.black[m], day);
+            t.anyUp |= s.gdd[m] >= emergence[m];
+            anyBeforeSilk |= s.gdd[m] < site.silk[m];
+        }
+        if (!t.anyUp) {
+            return;
+        }
+        if (site.of(Parameter.FROST) > 0) {
+            frost(emergence);
+        }
+        double[] collars = t.member[0];
+        collars(s.gdd, emergence, site.earlyLeaf, site.lateLeaf, site.tassel, collars);
+        grow(collars, site.lane(Parameter.HEIGHT_SCALE));
+        reproductive(s.gdd, site.silk, site.black, s.rep);
+        double[] share = t.member[1];
+        if (anyBeforeSilk) {
+            progress(s.gdd, emergence, site.silk, share);
+            leafShares(share);
+        }
+        leafShares(s.gdd, site.silk, s.rep, share);
+        double crowd = Math.sqrt(site.setup.population_m2() / 8);
+        double[] largest = t.member[2];
+        largest(site.lane(Parameter.LAI_MAX), crowd, t.nni, s.frost, largest);
+        leaf(share, s.gdd, emergence, largest, s.lai);
+        for (int m = 0; m < s.members; m++) {
+            mark(s.emergenceDay, m, s.gdd[m] >= emergence[m], day);
+            mark(s.silkDay, m, s.gdd[m] >= site.silk[m], day);
+            mark(s.blackLayerDay, m, s.gdd[m] >= site.black[m], day);
+        }
+    }
+
+    private static void nutrition(double[] shoot, double[] shootN, double[] critical, double[] nni) {
+        for (int m = 0; m < nni.length; m++) {
+            double index = shootN[m] / (critical[m] + 1e-300);
+            nni[m] = 1 + Lanes.isAtLeast(shoot[m], CropNitrogen.NO_INDEX_BELOW_KGHA) * (index - 1);
+        }
+    }
+
+    private static void warm(double[] tmax, double[] tmin, double[] gdd) {
+        for (int m = 0; m < gdd.length; m++) {
+            gdd[m] += gdd(tmax[m], tmin[m]);
+        }
+    }
+
+    private static void collars(
+            double[] g, double[] emergence, double early, double late, double[] tassel, double[] collars) {
+        for (int m = 0; m < collars.length; m++) {
+            collars[m] = Math.max(0, collarsAt(g[m], emergence[m], early, late, tassel[m]));
+        }
+    }
+
+    private static void reproductive(double[] g, double[] silk, double[] black, double[] rep) {
+        for (int m = 0; m < rep.length; m++) {
+            rep[m] = Lanes.clamp((g[m] - silk[m]) / (black[m] - silk[m]), 0, 1);
+        }
+    }
+
+    private static void progress(double[] g, double[] emergence, double[] silk, double[] progress) {
+        for (int m = 0; m < progress.length; m++) {
+            progress[m] = progress(g[m], emergence[m], silk[m]);
+        }
+    }
+
+    /** From the progress; the shares of leaf area take its place. */
+    private static void leafShares(double[] share) {
+        for (int m = 0; m < share.length; m++) {
+            share[m] = leafShare(share[m]);
+        }
+    }
+
+    private static void leafShares(double[] g, double[] silk, double[] rep, double[] share) {
+        for (int m = 0; m < share.length; m++) {
+            share[m] = leafShare(share[m], rep[m], Lanes.isAtLeast(g[m], silk[m]));
+        }
+    }
+
+    /** The largest leaf area at this stand and nutrition and after frost. */
+    private static void largest(double[] most, double crowd, double[] nni, double[] frost, double[] largest) {
+        for (int m = 0; m < largest.length; m++) {
+            double fed = Lanes.clamp(0.5 + 0.5 * (1 / 0.9) * nni[m], 0.5, 1);
+            largest[m] = most[m] * crowd * fed * frost[m];
+        }
+    }
+
+    private static void leaf(double[] share, double[] g, double[] emergence, double[] largest, double[] lai) {
+        for (int m = 0; m < lai.length; m++) {
+            lai[m] = Lanes.isAtLeast(g[m], emergence[m]) * largest[m] * share[m];
         }
     }
 
@@ -131,14 +207,28 @@ final class Phenology {
     }
 
     /** Height only grows: increments of the table, after V6 scaled by hybrid and by yesterday's stress. */
-    private void grow(int m, double v, double scale) {
-        double tassel = site.tassel[m];
-        double increment = height_cm(v, tassel) - height_cm(s.collars[m], tassel);
-        if (v > 6) {
-            increment *= scale * Math.sqrt(Math.min(s.waterFactor[m], s.nitrogenFactor[m]));
+    private void grow(double[] collars, double[] scale) {
+        for (int m = 0; m < collars.length; m++) {
+            double v = collars[m];
+            if (v > s.collars[m]) {
+                double tassel = site.tassel[m];
+                double increment = height_cm(v, tassel) - height_cm(s.collars[m], tassel);
+                if (v > 6) {
+                    increment *= scale[m] * Math.sqrt(Math.min(s.waterFactor[m], s.nitrogenFactor[m]));
+                }
+                s.height[m] += s.killed[m] > 0 ? 0 : increment;
+                s.collars[m] = v;
+            }
         }
-        s.height[m] += s.killed[m] > 0 ? 0 : increment;
-        s.collars[m] = v;
+    }
+
+    private void frost(double[] emergence) {
+        for (int m = 0; m < s.members; m++) {
+            boolean touched = t.tmin[m] <= 0 || s.frost[m] < 1;
+            if (touched && s.gdd[m] >= emergence[m]) {
+                frost(m);
+            }
+        }
     }
 
     /**

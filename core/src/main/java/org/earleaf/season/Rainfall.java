@@ -30,19 +30,32 @@ final class Rainfall {
     private final SeasonSite site;
     private final SeasonState s;
     private final Today t;
+    // curve numbers
+    private final double dry;
+    private final double middle;
+    private final double wet;
+    /** How much of a small rain the canopy leads to the stems, of the day. */
+    private final double[] stems;
 
     Rainfall(SeasonSite site, SeasonState state, Today today) {
         this.site = site;
         this.s = state;
         this.t = today;
+        middle = site.setup.curveNumber();
+        dry = dryCurve(middle);
+        wet = wetCurve(middle);
+        stems = t.member[0];
     }
 
     static double stemShare(double given_mm, double lai) {
         if (given_mm <= 0) {
             return 0;
         }
-        double storm = 0.75 - 0.12 * Math.log(Math.max(given_mm, 0.1) / 2);
-        return Math.max(0.40, Math.min(0.75, storm)) * stems(lai);
+        return storm(given_mm) * stems(lai);
+    }
+
+    private static double storm(double given_mm) {
+        return Lanes.clamp(0.75 - 0.12 * Lanes.ln(Math.max(given_mm, 0.1) / 2), 0.40, 0.75);
     }
 
     private static double stems(double lai) {
@@ -59,11 +72,13 @@ final class Rainfall {
 
     /** Curve number at a relative wetness of the top foot. */
     static double curve(double cn2, double wetness) {
-        if (wetness < 0.7) {
-            double dry = dryCurve(cn2);
-            return dry + (cn2 - dry) * Math.max(0, Math.min(1, wetness / 0.7));
-        }
-        return cn2 + (wetCurve(cn2) - cn2) * Math.max(0, Math.min(1, (wetness - 0.7) / 0.5));
+        return curve(dryCurve(cn2), cn2, wetCurve(cn2), wetness);
+    }
+
+    private static double curve(double dry, double cn2, double wet, double wetness) {
+        double toMiddle = Lanes.clamp(wetness * (1 / 0.7), 0, 1);
+        double toWet = Lanes.clamp((wetness - 0.7) * (1 / 0.5), 0, 1);
+        return dry + (cn2 - dry) * toMiddle + (wet - cn2) * toWet;
     }
 
     static double runoff_mm(double net_mm, double curve) {
@@ -75,6 +90,7 @@ final class Rainfall {
     void step() {
         double[] catchShare = site.lane(Parameter.RAIN_CATCH);
         t.anyWater = false;
+        stems(s.lai, stems);
         for (int m = 0; m < s.members; m++) {
             double rain = t.rain[m] * catchShare[m];
             double p = rain + s.irrigation[m];
@@ -96,12 +112,18 @@ final class Rainfall {
         }
     }
 
+    private static void stems(double[] lai, double[] stems) {
+        for (int m = 0; m < stems.length; m++) {
+            stems[m] = stems(lai[m]);
+        }
+    }
+
     private void wet(int m, double p) {
         double lai = s.lai[m];
         double held = Math.min(p, site.of(Parameter.INTERCEPTION) * lai);
-        double runoff = runoff_mm(p - held, curve(site.setup.curveNumber(), topFootWetness(m)));
+        double runoff = runoff_mm(p - held, curve(dry, middle, wet, topFootWetness(m)));
         double in = p - held - runoff;
-        double stem = Math.min(0.95, stemShare(p, lai) * site.lane(Parameter.STEMFLOW)[m]);
+        double stem = Math.min(0.95, storm(p) * stems[m] * site.lane(Parameter.STEMFLOW)[m]);
         double row = site.share[0];
         t.wetLeaves[m] = held;
         t.reaching[m] = in * (stem + row * (1 - stem)) / row;
@@ -111,7 +133,7 @@ final class Rainfall {
 
     /** Half of the dew under a closed canopy reaches the row base, the rest dries off. */
     private void dew(int m) {
-        double toRow = 0.5 * t.dew[m] * stems(s.lai[m]);
+        double toRow = 0.5 * t.dew[m] * stems[m];
         t.reaching[m] = toRow / site.share[0];
         t.reaching[s.at(1, 0) + m] = 0;
         // Dew dries off before the day's demand begins, so it does not spare transpiration.

@@ -60,12 +60,10 @@ final class Residue {
         double below = site.of(Parameter.RESIDUE_DECAY_BURIED);
         Columns.spread(s.buried, within);
         pace(s.water, site.wp, site.perRange, t.entered, t.warmth2, pace);
-        decay(s.residueC, within, surface, below - surface, pace, decayed);
-        need();
+        decay(s.residueC, s.residueN, within, surface, below - surface, pace, decayed, ratio);
         reach(s.nitrate, s.ammonium, site.residueReach, within);
         reachFurther(anyBuried);
-        take(need, within, taken, decayed);
-        share(taken, within);
+        take(ratio, site.of(Parameter.CARBON_USE), site.of(Parameter.MICROBE_CN), need, within, taken, decayed);
         keep(within, site.residueReach, s.nitrate, s.ammonium, s.guarded);
         keepFurther(anyBuried);
         give(site.of(Parameter.MICROBE_TURNOVER));
@@ -84,20 +82,17 @@ final class Residue {
     }
 
     private static void decay(
-            double[] carbon, double[] buried, double k, double moreBuried, double[] pace, double[] decayed) {
+            double[] carbon,
+            double[] nitrogen,
+            double[] buried,
+            double k,
+            double moreBuried,
+            double[] pace,
+            double[] decayed,
+            double[] ratio) {
         for (int j = 0; j < decayed.length; j++) {
             decayed[j] = carbon[j] * Math.min(1, (k + moreBuried * buried[j]) * pace[j]);
-        }
-    }
-
-    private void need() {
-        double use = site.of(Parameter.CARBON_USE);
-        double cn = site.of(Parameter.MICROBE_CN);
-        double[] carbon = s.residueC;
-        double[] nitrogen = s.residueN;
-        for (int j = 0; j < need.length; j++) {
             ratio[j] = nitrogen[j] / (carbon[j] + 1e-300);
-            need[j] = need(decayed[j], ratio[j], use, cn);
         }
     }
 
@@ -124,18 +119,20 @@ final class Residue {
         }
     }
 
-    /** Where less is within reach than is wanted, decay slows. */
-    private static void take(double[] need, double[] within, double[] taken, double[] decayed) {
+    /** Where less is within reach than is wanted, decay slows; the same share is taken of all within reach. */
+    private static void take(
+            double[] ratio,
+            double use,
+            double microbeCn,
+            double[] need,
+            double[] within,
+            double[] taken,
+            double[] decayed) {
         for (int j = 0; j < taken.length; j++) {
+            need[j] = need(decayed[j], ratio[j], use, microbeCn);
             double wanted = Lanes.positive(need[j]);
             taken[j] = Math.min(wanted, within[j]);
             decayed[j] *= 1 - 0.65 * (wanted - taken[j]) / (wanted + 1e-300);
-        }
-    }
-
-    /** The same share is taken of everything within reach. */
-    private static void share(double[] taken, double[] within) {
-        for (int j = 0; j < taken.length; j++) {
             within[j] = taken[j] / (within[j] + 1e-300);
         }
     }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
-import java.util.Arrays;
-import java.util.function.IntToDoubleFunction;
 import org.earleaf.soil.SoilProfile;
 
 /**
@@ -43,28 +41,20 @@ final class Roots {
         this.site = site;
         this.s = state;
         this.t = today;
-        top = byLayer(i -> Math.exp(LN_BETA * SoilProfile.top_mm(i) / 10));
-        bottom = byLayer(i -> Math.exp(LN_BETA * SoilProfile.bottom_mm(i) / 10));
-        perFull = byLayer(i -> 10 / (site.dz[i] * site.of(Parameter.ROOT_HALF)));
-        middleToRow = byLayer(i -> MIDDLE_TO_ROW[i]);
-    }
-
-    private double[] byLayer(IntToDoubleFunction value) {
-        double[] all = new double[SeasonState.LAYERS * s.members];
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            Arrays.fill(all, i * s.members, (i + 1) * s.members, value.applyAsDouble(i));
-        }
-        return all;
+        top = Columns.byLayer(s.members, i -> Math.exp(LN_BETA * SoilProfile.top_mm(i) / 10));
+        bottom = Columns.byLayer(s.members, i -> Math.exp(LN_BETA * SoilProfile.bottom_mm(i) / 10));
+        perFull = Columns.byLayer(s.members, i -> 10 / (site.dz[i] * site.of(Parameter.ROOT_HALF)));
+        middleToRow = Columns.byLayer(s.members, i -> MIDDLE_TO_ROW[i]);
     }
 
     static double depth_mm(double gdd, double collars, double most) {
         // The two lines cross at five collars.
         double front = Math.max(50 + 34 * collars, 220 + 88 * (collars - 5));
-        return Lanes.isPositive(gdd - 35) * Math.min(front, most);
+        return Lanes.isAtLeast(gdd, 35) * Math.min(front, most);
     }
 
     static double middleSpread(double collars) {
-        return Lanes.clamp((collars - 3) / 5, 0, 1);
+        return Lanes.share((collars - 3) * (1.0 / 5));
     }
 
     void step() {
@@ -83,7 +73,8 @@ final class Roots {
         double table = site.setup.waterTable_mm();
         double limit = Double.isNaN(table) ? Double.POSITIVE_INFINITY : table;
         deepen(s.gdd, s.collars, site.lane(Parameter.ROOT_DEPTH_MAX), limit, s.rootDepth);
-        front(s.rootDepth, s.collars, below, spread);
+        below(s.rootDepth, below);
+        spread(s.collars, spread);
         lengths(s, site.tassel, site.of(Parameter.ROOT_LENGTH), below, length);
         double[] row = t.layer[0];
         double[] middle = t.layer[1];
@@ -95,10 +86,8 @@ final class Roots {
         double[] within = t.layer[4];
         withinLayer(reach, top, bottom, perFull, row, within);
         densities(within, beside, middleToRow, site.share[0], site.share[1], row, middle);
-        activity(row);
-        activity(middle);
-        Columns.join(row, 0, t.roots);
-        Columns.join(middle, 1, t.roots);
+        Columns.join(row, middle, t.roots);
+        activity(t.roots);
     }
 
     private static void deepen(double[] gdd, double[] collars, double[] most, double limit, double[] depth) {
@@ -107,10 +96,15 @@ final class Roots {
         }
     }
 
-    /** Share of all length that would lie below the front, and the spread into the middle. */
-    private static void front(double[] depth, double[] collars, double[] below, double[] spread) {
+    /** Share of all length that would lie below the front. */
+    private static void below(double[] depth, double[] below) {
         for (int m = 0; m < below.length; m++) {
             below[m] = 1 - Lanes.lost(-LN_BETA / 10 * depth[m]);
+        }
+    }
+
+    private static void spread(double[] collars, double[] spread) {
+        for (int m = 0; m < spread.length; m++) {
             spread[m] = middleSpread(collars[m]);
         }
     }

@@ -3,6 +3,7 @@ package org.earleaf.season;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.earleaf.season.SeasonState.Ledger;
@@ -22,7 +23,7 @@ public final class SeasonRun {
     private final SeasonSite site;
     private final SeasonState s;
     private final List<Forcing> weather;
-    private final int[] weatherOf;
+    private final Forcing[] weatherByMember;
     private final Today today;
     private final Phenology phenology;
     private final SoilTemperature temperature;
@@ -43,7 +44,7 @@ public final class SeasonRun {
         this.site = site;
         this.s = new SeasonState(site.members);
         this.weather = List.copyOf(weather);
-        this.weatherOf = weatherOf.clone();
+        this.weatherByMember = Arrays.stream(weatherOf).mapToObj(weather::get).toArray(Forcing[]::new);
         this.day = day;
         today = new Today(site.members);
         phenology = new Phenology(site, s, today);
@@ -163,16 +164,16 @@ public final class SeasonRun {
             growth.step(day);
             crop.step(day);
         }
-        java.util.Arrays.fill(s.irrigation, 0);
+        Arrays.fill(s.irrigation, 0);
         day++;
     }
 
     private void readWeather() {
-        for (int m = 0; m < s.members; m++) {
-            Forcing f = weather.get(weatherOf[m]);
+        for (int m = 0; m < weatherByMember.length; m++) {
+            Forcing f = weatherByMember[m];
             today.tmax[m] = f.tmax_C()[day];
             today.tmin[m] = f.tmin_C()[day];
-            today.tmean[m] = (f.tmax_C()[day] + f.tmin_C()[day]) / 2;
+            today.tmean[m] = 0.5 * (today.tmax[m] + today.tmin[m]);
             today.rain[m] = f.rain_mm()[day];
             today.solar[m] = f.solar_MJm2()[day];
             today.et0[m] = f.et0_mm()[day];

@@ -206,8 +206,7 @@ final class SeasonSite {
     /** Both columns of a layer stand in the same soil. */
     private double[] cells(double[] layers) {
         double[] cells = new double[2 * layers.length];
-        Columns.join(layers, 0, cells);
-        Columns.join(layers, 1, cells);
+        Columns.join(layers, layers, cells);
         return cells;
     }
 

@@ -56,16 +56,16 @@ final class SoilNitrogen {
 
     /** Response of microbial nitrogen to water; wilting point like the water, the limits as their reciprocals. */
     static double moisture(double water, double wp, double perWp, double perRange, double perSat) {
-        return whereWet(whereDry(water, wp, perWp, perRange), water, perSat);
+        return Math.min(whereDry(water, wp, perWp, perRange), whereWet(water, perSat));
     }
 
     private static double whereDry(double water, double wp, double perWp, double perRange) {
         return .40 * Math.min(1, water * perWp) + .60 / .90 * Lanes.positive((water - wp) * perRange);
     }
 
-    private static double whereWet(double dry, double water, double perSat) {
-        double wet = Math.max(.3, 1 - 0.7 / .3 * (water * perSat - .7));
-        return Math.min(Math.min(1, dry), wet);
+    /** Between 1 and, at saturation, .3. */
+    private static double whereWet(double water, double perSat) {
+        return 1 - 0.7 / .3 * Lanes.positive(water * perSat - .7);
     }
 
     /** With the reciprocal of the way from half of the wilting point to field capacity. */
@@ -83,8 +83,8 @@ final class SoilNitrogen {
 
     /** First-order rate of denitrification without the warmth [1/d]. */
     static double denitrification(double rate, double wetness, double airlessDays) {
-        double wet = Lanes.clamp((wetness - .60) / .30, 0, 1);
-        return rate * wet * wet * Lanes.clamp(airlessDays / 3, .25, 1);
+        double wet = Lanes.share((wetness - .60) * (1 / .30));
+        return rate * wet * wet * Lanes.clamp(airlessDays * (1.0 / 3), .25, 1);
     }
 
     void step() {
@@ -121,14 +121,17 @@ final class SoilNitrogen {
     private void deposit() {
         double nitrate = site.of(Parameter.DEPOSIT_NITRATE);
         double ammonium = site.of(Parameter.DEPOSIT_AMMONIUM);
-        add(nitrate, s.nitrate, 2 * s.members);
-        add(ammonium, s.ammonium, 2 * s.members);
-        add(nitrate + ammonium, s.ledger[Ledger.DEPOSITED.ordinal()], s.members);
+        deposit(nitrate, ammonium, s.nitrate, s.ammonium, 2 * s.members);
+        double[] booked = s.ledger[Ledger.DEPOSITED.ordinal()];
+        for (int m = 0; m < booked.length; m++) {
+            booked[m] += nitrate + ammonium;
+        }
     }
 
-    private static void add(double amount, double[] to, int end) {
+    private static void deposit(double no3, double nh4, double[] nitrate, double[] ammonium, int end) {
         for (int n = 0; n < end; n++) {
-            to[n] += amount;
+            nitrate[n] += no3;
+            ammonium[n] += nh4;
         }
     }
 
@@ -145,37 +148,31 @@ final class SoilNitrogen {
 
     private static void wet(double[] water, double[] perSat, double[] moist) {
         for (int n = 0; n < moist.length; n++) {
-            moist[n] = whereWet(moist[n], water[n], perSat[n]);
+            moist[n] = Math.min(moist[n], whereWet(water[n], perSat[n]));
         }
     }
 
     private void mineralise() {
-        double[] pace = t.cell[0];
-        pace(site.mineralising, t.warmth2, t.moist, pace);
-        mineralise(pace, s.organic, s.ammonium, s.mineralised);
+        mineralise(site.mineralising, t.warmth2, t.moist, s.organic, s.ammonium, s.mineralised);
         if (s.anyManure) {
-            mineraliseManure(pace, s.manure, s.ammonium, s.mineralised);
+            mineraliseManure(site.mineralising, t.warmth2, t.moist, s.manure, s.ammonium, s.mineralised);
         }
     }
 
-    private static void pace(double[] rate, double[] warm, double[] moist, double[] pace) {
-        for (int n = 0; n < pace.length; n++) {
-            pace[n] = rate[n] * warm[n] * moist[n];
-        }
-    }
-
-    private static void mineralise(double[] pace, double[] organic, double[] ammonium, double[] booked) {
-        for (int n = 0; n < pace.length; n++) {
-            double given = organic[n] * pace[n];
+    private static void mineralise(
+            double[] rate, double[] warm, double[] moist, double[] organic, double[] ammonium, double[] booked) {
+        for (int n = 0; n < rate.length; n++) {
+            double given = organic[n] * (rate[n] * warm[n] * moist[n]);
             organic[n] -= given;
             ammonium[n] += given;
             booked[n] += given;
         }
     }
 
-    private static void mineraliseManure(double[] pace, double[] manure, double[] ammonium, double[] booked) {
-        for (int n = 0; n < pace.length; n++) {
-            double given = manure[n] * Math.min(1, MANURE_PACE * pace[n]);
+    private static void mineraliseManure(
+            double[] rate, double[] warm, double[] moist, double[] manure, double[] ammonium, double[] booked) {
+        for (int n = 0; n < rate.length; n++) {
+            double given = manure[n] * Math.min(1, MANURE_PACE * (rate[n] * warm[n] * moist[n]));
             manure[n] -= given;
             ammonium[n] += given;
             booked[n] += given;
@@ -184,7 +181,8 @@ final class SoilNitrogen {
 
     private void hydrolyse() {
         double[] gone = t.cell[0];
-        hydrolysis(s.water, site.wp, site.perUreaRange, t.warmth2, site.of(Parameter.UREA_SOIL), gone);
+        double rate = site.of(Parameter.UREA_SOIL);
+        hydrolysis(s.water, site.wp, site.perUreaRange, t.warmth2, rate, gone);
         hydrolyse(gone, s.urea, s.ammonium);
         if (s.anyGuarded) {
             // Urea lasts days, so with an inhibitor about nearly all of it was given with the inhibitor.
@@ -195,19 +193,19 @@ final class SoilNitrogen {
     }
 
     private static void hydrolysis(
-            double[] water, double[] wp, double[] perUreaRange, double[] warm, double rate, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = rate * warm[n] * ureaMoisture(water[n], wp[n], perUreaRange[n]);
+            double[] water, double[] wp, double[] perUreaRange, double[] warm, double rate, double[] k) {
+        for (int n = 0; n < k.length; n++) {
+            k[n] = rate * warm[n] * ureaMoisture(water[n], wp[n], perUreaRange[n]);
         }
     }
 
     /** From the rates; what was hydrolysed takes their place. */
-    private static void hydrolyse(double[] rate, double[] urea, double[] ammonium) {
-        for (int n = 0; n < rate.length; n++) {
-            double gone = urea[n] * Lanes.lostSlowly(rate[n]);
+    private static void hydrolyse(double[] k, double[] urea, double[] ammonium) {
+        for (int n = 0; n < k.length; n++) {
+            double gone = urea[n] * Lanes.lostSlowly(k[n]);
             urea[n] -= gone;
             ammonium[n] += gone;
-            rate[n] = gone;
+            k[n] = gone;
         }
     }
 
@@ -221,13 +219,13 @@ final class SoilNitrogen {
         double[] rate = t.cell[0];
         double[] part = t.cell[1];
         double[] gone = t.cell[2];
-        rates(site.nitrifying, t.warmth22, site.takingBack, t.warmth2, rate, part);
-        times(t.moist, rate);
+        rates(site.nitrifying, t.warmth22, site.takingBack, t.warmth2, t.moist, rate, part);
         if (s.anyGuarded) {
             double[] slowRate = t.cell[3];
             Columns.spread(guardRate, slowRate);
             times(rate, slowRate);
-            free(s.ammonium, site.ammoniumFloor, rate, s.guarded, gone);
+            above(s.ammonium, site.ammoniumFloor, s.guarded, gone);
+            free(rate, gone);
             guarded(slowRate, s.guarded, gone);
         } else {
             free(s.ammonium, site.ammoniumFloor, rate, gone);
@@ -235,13 +233,20 @@ final class SoilNitrogen {
         nitrify(gone, part, s.ammonium, s.nitrate, s.organic, s.takenBack);
     }
 
-    /** Rates of both ways without the moisture, and the part of them that is taken back. */
+    /** Rate of both ways together, and the part of it that is taken back. */
     private static void rates(
-            double[] nitrifying, double[] warm22, double[] taking, double[] warm2, double[] rate, double[] part) {
+            double[] nitrifying,
+            double[] warm22,
+            double[] taking,
+            double[] warm2,
+            double[] moist,
+            double[] rate,
+            double[] part) {
         for (int n = 0; n < rate.length; n++) {
             double ki = taking[n] * warm2[n];
-            rate[n] = nitrifying[n] * warm22[n] + ki;
-            part[n] = ki / (rate[n] + 1e-300);
+            double both = nitrifying[n] * warm22[n] + ki;
+            rate[n] = both * moist[n];
+            part[n] = ki / (both + 1e-300);
         }
     }
 
@@ -257,12 +262,18 @@ final class SoilNitrogen {
         }
     }
 
-    /** What is not guarded; at most what lies above the floor can be. */
-    private static void free(double[] ammonium, double[] floor, double[] rate, double[] guarded, double[] gone) {
-        for (int n = 0; n < gone.length; n++) {
+    /** What is not guarded of that above the floor; no more than that can be guarded. */
+    private static void above(double[] ammonium, double[] floor, double[] guarded, double[] free) {
+        for (int n = 0; n < free.length; n++) {
             double above = Lanes.positive(ammonium[n] - floor[n]);
             guarded[n] = Math.min(guarded[n], above);
-            gone[n] = (above - guarded[n]) * Lanes.lostSlowly(rate[n]);
+            free[n] = above - guarded[n];
+        }
+    }
+
+    private static void free(double[] rate, double[] gone) {
+        for (int n = 0; n < gone.length; n++) {
+            gone[n] *= Lanes.lostSlowly(rate[n]);
         }
     }
 
@@ -289,22 +300,17 @@ final class SoilNitrogen {
     private void denitrify() {
         double[] wet = t.cell[0];
         double[] rate = t.cell[1];
-        wetness(t.peak, s.water, site.perSat, wet);
-        count(wet, s.airless);
+        wetness(t.peak, s.water, site.perSat, wet, s.airless);
         rate(site.denitrifying, t.warmth2, wet, s.airless, rate);
         lose(rate, s.nitrate, s.denitrified);
     }
 
-    /** Mean of the wettest state of the day and its end, as a share of saturation. */
-    private static void wetness(double[] peak, double[] water, double[] perSat, double[] wet) {
+    /** Mean of the wettest state of the day and its end, as a share of saturation; and the days in a row above 3/4. */
+    private static void wetness(double[] peak, double[] water, double[] perSat, double[] wet, double[] airless) {
         for (int n = 0; n < wet.length; n++) {
             wet[n] = 0.5 * (peak[n] + water[n]) * perSat[n];
-        }
-    }
-
-    private static void count(double[] wet, double[] airless) {
-        for (int n = 0; n < wet.length; n++) {
-            airless[n] = (airless[n] + 1) * Lanes.isPositive(wet[n] - .75);
+            // A share lies between 0 and 1, so this rounds to 1 above 3/4 and to 0 below.
+            airless[n] = (airless[n] + 1) * Math.ceil(wet[n] - .75);
         }
     }
 

@@ -20,11 +20,14 @@ final class SoilTemperature {
     private final SeasonSite site;
     private final SeasonState s;
     private final Today t;
+    /** Share of the difference by which each layer follows, by layer and member. */
+    private final double[] following;
 
     SoilTemperature(SeasonSite site, SeasonState state, Today today) {
         this.site = site;
         this.s = state;
         this.t = today;
+        following = Columns.byLayer(s.members, i -> FOLLOW[i]);
     }
 
     static double q10(double t_C, double lnQ, double reference_C) {
@@ -46,28 +49,23 @@ final class SoilTemperature {
         for (int m = 0; m < s.members; m++) {
             air[m] = t.tmean[m] + (s.lai[m] < 1 && s.soilCover[m] < bare ? warming : 0);
         }
-        for (int i = 0; i < SeasonState.LAYERS; i++) {
-            follow(FOLLOW[i], air, i * s.members, s.soilTemperature);
-        }
-        double[] atWork = t.layer[0];
-        double[] felt = t.layer[1];
-        double[] warmth = t.layer[2];
-        feel(s.soilTemperature, atWork, felt);
+        double[] above = t.layer[0];
+        double[] atWork = t.layer[1];
+        double[] felt = t.layer[2];
+        double[] warmth = t.layer[3];
+        Columns.spread(air, above);
+        follow(above, following, s.soilTemperature, atWork, felt);
         warmth(atWork, felt, LN_2, warmth);
-        toColumns(warmth, t.warmth2);
+        // Both columns of a layer are as warm.
+        Columns.join(warmth, warmth, t.warmth2);
         warmth(atWork, felt, LN_22, warmth);
-        toColumns(warmth, t.warmth22);
+        Columns.join(warmth, warmth, t.warmth22);
     }
 
-    private static void follow(double share, double[] air, int at, double[] layers) {
-        for (int m = 0; m < air.length; m++) {
-            layers[at + m] += share * (air[m] - layers[at + m]);
-        }
-    }
-
-    /** Whether microbes work, and the temperature that they feel; the two sides of {@link #q10} for all layers. */
-    private static void feel(double[] t_C, double[] atWork, double[] felt_C) {
-        for (int n = 0; n < atWork.length; n++) {
+    /** And then whether microbes work, and the temperature that they feel: the two sides of {@link #q10} by layer. */
+    private static void follow(double[] air, double[] share, double[] t_C, double[] atWork, double[] felt_C) {
+        for (int n = 0; n < t_C.length; n++) {
+            t_C[n] += share[n] * (air[n] - t_C[n]);
             atWork[n] = Lanes.isPositive(t_C[n]);
             felt_C[n] = Math.min(t_C[n], 35);
         }
@@ -77,11 +75,5 @@ final class SoilTemperature {
         for (int n = 0; n < out.length; n++) {
             out[n] = atWork[n] * power(felt_C[n], lnQ, 25);
         }
-    }
-
-    /** Both columns of a layer are as warm. */
-    private static void toColumns(double[] layers, double[] cells) {
-        Columns.join(layers, 0, cells);
-        Columns.join(layers, 1, cells);
     }
 }

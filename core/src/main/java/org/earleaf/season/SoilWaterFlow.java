@@ -25,8 +25,8 @@ final class SoilWaterFlow {
     private final SeasonSite site;
     private final SeasonState s;
     private final Today t;
-    /** Whether today's water goes below the top layer of any column. */
-    private boolean deeper;
+    /** Where the layers begin that today's water did not fill. */
+    private int filled;
 
     SoilWaterFlow(SeasonSite site, SeasonState state, Today today) {
         this.site = site;
@@ -48,143 +48,136 @@ final class SoilWaterFlow {
         return mixed * flux_mm / (water_mm + flux_mm);
     }
 
-    /** What of the water reaching the ground goes in; the rest runs off. */
+    /** 1/R of ammonium, R - 1 given as an amount of water. */
+    static double retained(double water_mm, double sorbed_mm) {
+        return water_mm / (water_mm + sorbed_mm);
+    }
+
+    /** What of the water reaching the ground goes in and how deep it fills the layers; the rest runs off. */
     void enter() {
-        deeper = false;
+        int layer = t.entered.length;
+        Arrays.fill(t.flux, 0);
+        System.arraycopy(t.reaching, 0, t.entered, 0, layer);
+        filled = 0;
         if (!t.anyWater) {
-            Arrays.fill(t.entered, 0);
             return;
         }
-        double[] space = t.cell[0];
-        space(site.sat, s.water, space);
-        deeper = exceeds(t.reaching, space);
-        if (!deeper) {
-            System.arraycopy(t.reaching, 0, t.entered, 0, t.entered.length);
-            return;
-        }
-        double[] room = t.column[0];
-        double[] spilled = t.column[1];
-        Columns.spread(site.drainMax, room);
-        for (int at = 0; at < space.length; at += room.length) {
-            addLayer(space, at, room);
-        }
-        letIn(t.reaching, room, t.entered, spilled);
-        Columns.book(spilled, 0, site.share, s.ledger[Ledger.RUNOFF.ordinal()]);
-    }
-
-    /** Pores that are free. */
-    private static void space(double[] sat, double[] water, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = Lanes.positive(sat[n] - water[n]);
+        passOn(t.entered, 0, site.sat, s.water, 0, t.flux);
+        while (anyPositive(t.flux, filled, layer)) {
+            filled += layer;
+            if (filled == t.flux.length) {
+                spill(filled - layer);
+                return;
+            }
+            passOn(t.flux, filled - layer, site.sat, s.water, filled, t.flux);
         }
     }
 
-    /** Whether more reaches any column than its top layer takes. */
-    private static boolean exceeds(double[] reaching, double[] space) {
-        for (int j = 0; j < reaching.length; j++) {
-            if (reaching[j] > space[j]) {
+    /** A layer takes what it has room for, the rest goes on. */
+    private void passOn(double[] from, int above, double[] sat, double[] water, int at, double[] flux) {
+        for (int j = 0; j < t.entered.length; j++) {
+            double room = Lanes.positive(sat[at + j] - water[at + j]);
+            flux[at + j] = Lanes.positive(from[above + j] - room);
+        }
+    }
+
+    private static boolean anyPositive(double[] flux, int at, int layer) {
+        for (int n = at; n < at + layer; n++) {
+            if (flux[n] > 0) {
                 return true;
             }
         }
         return false;
     }
 
-    private static void addLayer(double[] cells, int at, double[] sum) {
-        for (int j = 0; j < sum.length; j++) {
-            sum[j] += cells[at + j];
+    /** What the ground below cannot drain in a day never enters. */
+    private void spill(int last) {
+        double[] spilled = t.column[0];
+        double[] flux = t.flux;
+        Columns.spread(site.drainMax, spilled);
+        for (int j = 0; j < spilled.length; j++) {
+            spilled[j] = Lanes.positive(flux[last + j] - spilled[j]);
+            t.entered[j] -= spilled[j];
         }
-    }
-
-    private static void letIn(double[] reaching, double[] room, double[] entered, double[] spilled) {
-        for (int j = 0; j < entered.length; j++) {
-            entered[j] = Math.min(reaching[j], room[j]);
-            spilled[j] = reaching[j] - entered[j];
+        for (int at = 0; at < flux.length; at += spilled.length) {
+            for (int j = 0; j < spilled.length; j++) {
+                flux[at + j] -= spilled[j];
+            }
         }
+        Columns.book(spilled, 0, site.share, s.ledger[Ledger.RUNOFF.ordinal()]);
     }
 
     void step() {
-        if (deeper) {
-            fill();
-        } else {
-            Arrays.fill(t.flux, 0);
-            addTop(s.water, t.entered);
+        int layer = t.entered.length;
+        if (t.anyWater) {
+            take(t.entered, 0, t.flux, 0, s.water);
+            for (int at = layer; at <= filled && at < t.flux.length; at += layer) {
+                take(t.flux, at - layer, t.flux, at, s.water);
+            }
         }
         System.arraycopy(s.water, 0, t.peak, 0, s.water.length);
-        if (drain() | deeper) {
+        if (drain() | filled > 0) {
             carry();
         }
         sideways();
     }
 
-    private static void addTop(double[] water, double[] entered) {
-        for (int j = 0; j < entered.length; j++) {
-            water[j] += entered[j];
-        }
-    }
-
-    /** Each layer takes what it has room for, the rest goes on. */
-    private void fill() {
-        double[] space = t.cell[0];
-        double[] left = t.column[0];
-        System.arraycopy(t.entered, 0, left, 0, left.length);
-        for (int at = 0; at < space.length; at += left.length) {
-            fill(left, space, at, s.water, t.flux);
-        }
-    }
-
-    private static void fill(double[] left, double[] space, int at, double[] water, double[] flux) {
-        for (int j = 0; j < left.length; j++) {
-            double on = Lanes.positive(left[j] - space[at + j]);
-            water[at + j] += left[j] - on;
-            flux[at + j] = on;
-            left[j] = on;
+    private void take(double[] in, int above, double[] flux, int at, double[] water) {
+        for (int j = 0; j < t.entered.length; j++) {
+            water[at + j] += in[above + j] - flux[at + j];
         }
     }
 
     /** Layers above field capacity drain, from the bottom up; false when none is. */
     private boolean drain() {
         double[] over = t.cell[0];
-        double[] space = t.cell[1];
-        double[] out = t.column[0];
-        over(s.water, site.fc, site.drainShare, over);
+        double[] space = t.space;
+        over(s.water, site.fc, site.drainShare, site.sat, over, space);
         if (!Columns.anyPositive(over)) {
             return false;
         }
-        space(site.sat, s.water, space);
-        int last = over.length - out.length;
-        Columns.spread(site.drainMax, out);
-        release(over, last, out, t.flux, s.water);
-        for (int at = last - out.length; at >= 0; at -= out.length) {
-            release(over, space, at, out, t.flux, s.water);
-        }
+        double[] in = t.through;
+        int layer = t.entered.length;
+        int below = over.length;
+        Columns.spread(site.drainMax, t.column[0]);
+        stillDrains(t.column[0], t.flux, below - layer, space);
+        release(over, space, in);
+        double[] out = t.cell[1];
+        System.arraycopy(in, layer, out, 0, below);
+        settle(in, out, s.water, t.flux);
         return true;
     }
 
-    /** What drains in a day if nothing is in its way. */
-    private static void over(double[] water, double[] fc, double[] kd, double[] out) {
-        for (int n = 0; n < out.length; n++) {
-            out[n] = Lanes.positive(water[n] - fc[n]) * kd[n];
+    /** What drains in a day if nothing is in its way, and the pores that are free. */
+    private static void over(double[] water, double[] fc, double[] kd, double[] sat, double[] over, double[] space) {
+        for (int n = 0; n < over.length; n++) {
+            over[n] = Lanes.positive(water[n] - fc[n]) * kd[n];
+            space[n] = Lanes.positive(sat[n] - water[n]);
         }
     }
 
-    /** Out of the lowest layer goes at most what {@code out} holds less what went today. */
-    private static void release(double[] over, int at, double[] out, double[] flux, double[] water) {
-        for (int j = 0; j < out.length; j++) {
-            out[j] = Math.min(over[at + j], Lanes.positive(out[j] - flux[at + j]));
-            water[at + j] -= out[j];
-            flux[at + j] += out[j];
+    /** The ground below takes what it can drain in a day less what it got from the rain. */
+    private static void stillDrains(double[] most, double[] flux, int last, double[] space) {
+        for (int j = 0; j < most.length; j++) {
+            space[last + most.length + j] = Lanes.positive(most[j] - flux[last + j]);
         }
     }
 
     /** Into the layer below goes what fits there after that one has drained. */
-    private static void release(double[] over, double[] space, int at, double[] out, double[] flux, double[] water) {
-        int below = at + out.length;
-        for (int j = 0; j < out.length; j++) {
-            double down = Math.min(over[at + j], space[below + j] + out[j]);
-            water[at + j] -= down;
-            water[below + j] += down;
-            flux[at + j] += down;
-            out[j] = down;
+    private static void release(double[] over, double[] space, double[] in) {
+        int layer = in.length - over.length;
+        double[] free = space;
+        for (int n = over.length - 1; n >= 0; n--) {
+            in[n + layer] = Math.min(over[n], free[n + layer]);
+            // The pores above open by what goes down.
+            free[n] += in[n + layer];
+        }
+    }
+
+    private static void settle(double[] in, double[] out, double[] water, double[] flux) {
+        for (int n = 0; n < water.length; n++) {
+            water[n] += in[n] - out[n];
+            flux[n] += out[n];
         }
     }
 
@@ -206,25 +199,22 @@ final class SoilWaterFlow {
             double[] flux, double[] water, double[] sorbed, double mixed, double[] free, double[] slow) {
         for (int n = 0; n < free.length; n++) {
             free[n] = moved(flux[n], water[n], mixed);
-            slow[n] = free[n] * water[n] / (water[n] + sorbed[n]);
+            slow[n] = free[n] * retained(water[n], sorbed[n]);
         }
     }
 
     private void carry(double[] pool, double[] share) {
-        double[] leaving = t.column[0];
-        Arrays.fill(leaving, 0);
-        for (int at = 0; at < pool.length; at += leaving.length) {
-            carry(pool, share, at, leaving);
-        }
-        Columns.book(leaving, 0, site.share, s.ledger[Ledger.LEACHED.ordinal()]);
+        carry(pool, share, t.through);
+        Columns.book(t.through, pool.length, site.share, s.ledger[Ledger.LEACHED.ordinal()]);
     }
 
-    private static void carry(double[] pool, double[] share, int at, double[] leaving) {
-        for (int j = 0; j < leaving.length; j++) {
-            double held = pool[at + j] + leaving[j];
-            double gone = held * share[at + j];
-            pool[at + j] = held - gone;
-            leaving[j] = gone;
+    private static void carry(double[] pool, double[] share, double[] in) {
+        int layer = in.length - pool.length;
+        for (int n = 0; n < pool.length; n++) {
+            double held = pool[n] + in[n];
+            double gone = held * share[n];
+            pool[n] = held - gone;
+            in[n + layer] = gone;
         }
     }
 
@@ -235,16 +225,13 @@ final class SoilWaterFlow {
         double[] net = t.layer[2];
         double[] out = t.layer[3];
         double[] in = t.layer[4];
-        Columns.part(s.water, 0, row);
-        Columns.part(s.water, 1, middle);
+        Columns.part(s.water, row, middle);
         double fR = site.share[0];
         double fM = site.share[1];
         wouldGo(row, middle, site.layerWp, site.layerPerRange, site.of(Parameter.LATERAL) * fR * fM / (fR + fM), net);
         canGo(row, middle, site.layerSat, fR, fM, net);
-        takenAlong(row, middle, net, site.of(Parameter.SOLUTE_MIXED), out, in);
-        exchange(row, middle, net, 1 / fR, 1 / fM);
-        Columns.join(row, 0, s.water);
-        Columns.join(middle, 1, s.water);
+        takenAlong(row, middle, net, site.of(Parameter.SOLUTE_MIXED), 1 / fR, 1 / fM, out, in);
+        Columns.join(row, middle, s.water);
         swap(s.nitrate, out, in);
         if (s.anyUrea) {
             swap(s.urea, out, in);
@@ -255,7 +242,7 @@ final class SoilWaterFlow {
     private static void wouldGo(
             double[] row, double[] middle, double[] wp, double[] perRange, double rate, double[] net) {
         for (int n = 0; n < net.length; n++) {
-            double wet = Lanes.clamp((0.5 * (row[n] + middle[n]) - wp[n]) * perRange[n], 0, 1);
+            double wet = Lanes.share((0.5 * (row[n] + middle[n]) - wp[n]) * perRange[n]);
             net[n] = rate * wet * wet * wet * (row[n] - middle[n]);
         }
     }
@@ -268,19 +255,21 @@ final class SoilWaterFlow {
         }
     }
 
-    /** Shares of what is dissolved in a row cell and in a middle cell that go along. */
+    /** Moves the water; shares of what is dissolved in a row cell and in a middle cell that go along. */
     private static void takenAlong(
-            double[] row, double[] middle, double[] net, double mixed, double[] out, double[] in) {
+            double[] row,
+            double[] middle,
+            double[] net,
+            double mixed,
+            double perRow,
+            double perMiddle,
+            double[] out,
+            double[] in) {
         for (int n = 0; n < net.length; n++) {
             double toMiddle = Lanes.positive(net[n]);
-            out[n] = mixed * toMiddle / row[n];
-            in[n] = mixed * (toMiddle - net[n]) / middle[n];
-        }
-    }
-
-    /** A flow on the area of the field, out of amounts on the areas of the columns. */
-    private static void exchange(double[] row, double[] middle, double[] net, double perRow, double perMiddle) {
-        for (int n = 0; n < net.length; n++) {
+            double perBoth = mixed / (row[n] * middle[n]);
+            out[n] = toMiddle * middle[n] * perBoth;
+            in[n] = (toMiddle - net[n]) * row[n] * perBoth;
             row[n] -= net[n] * perRow;
             middle[n] += net[n] * perMiddle;
         }
@@ -289,18 +278,17 @@ final class SoilWaterFlow {
     private void swap(double[] pool, double[] out, double[] in) {
         double[] row = t.layer[0];
         double[] middle = t.layer[1];
-        double[] net = t.layer[2];
-        Columns.part(pool, 0, row);
-        Columns.part(pool, 1, middle);
-        net(row, middle, out, in, net);
-        exchange(row, middle, net, 1 / site.share[0], 1 / site.share[1]);
-        Columns.join(row, 0, pool);
-        Columns.join(middle, 1, pool);
+        Columns.part(pool, row, middle);
+        swap(row, middle, out, in, 1 / site.share[0], 1 / site.share[1]);
+        Columns.join(row, middle, pool);
     }
 
-    private static void net(double[] row, double[] middle, double[] out, double[] in, double[] net) {
-        for (int n = 0; n < net.length; n++) {
-            net[n] = row[n] * out[n] - middle[n] * in[n];
+    private static void swap(
+            double[] row, double[] middle, double[] out, double[] in, double perRow, double perMiddle) {
+        for (int n = 0; n < row.length; n++) {
+            double net = row[n] * out[n] - middle[n] * in[n];
+            row[n] -= net * perRow;
+            middle[n] += net * perMiddle;
         }
     }
 }

@@ -36,6 +36,12 @@ final class Today {
     final double[] drawn;
     final double[] fromNitrate;
     final double[] fromAmmonium;
+    // by cell, and below the last ones for the ground
+    /** What goes down into each cell of what drains, or of what it carries; nothing of this into the top. */
+    final double[] through;
+
+    /** Free pores. */
+    final double[] space;
     // work space of any phase, by member, column, layer, cell
     final double[][] member = new double[6][];
     final double[][] column = new double[7][];
@@ -71,6 +77,8 @@ final class Today {
         drawn = new double[cells];
         fromNitrate = new double[cells];
         fromAmmonium = new double[cells];
+        through = new double[cells + columns];
+        space = new double[cells + columns];
         workSpace(member, members);
         workSpace(column, columns);
         workSpace(layer, SeasonState.LAYERS * members);

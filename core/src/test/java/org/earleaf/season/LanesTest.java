@@ -35,6 +35,23 @@ class LanesTest {
     }
 
     @Test
+    void logarithm_agrees_with_the_reference_logarithm() {
+        for (double x = 1e-9; x <= 1e5; x *= 1.00137) {
+            assertThat(Lanes.ln(x)).as("at %s", x).isCloseTo(StrictMath.log(x), within(1e-14));
+        }
+        for (double x = .9; x <= 1.1; x += .000137) {
+            assertThat(Lanes.ln(x)).as("at %s", x).isCloseTo(StrictMath.log(x), within(2e-15));
+        }
+    }
+
+    @Test
+    void a_limit_is_reached_at_the_limit() {
+        assertThat(Lanes.isAtLeast(115, 115)).isEqualTo(1);
+        assertThat(Lanes.isAtLeast(Math.nextDown(115.0), 115)).isEqualTo(0);
+        assertThat(Lanes.isAtLeast(Math.nextUp(115.0), 115)).isEqualTo(1);
+    }
+
+    @Test
     void limits_are_exact_where_they_bind() {
         for (double x = -3; x <= 3; x += 0.0137) {
             assertThat(Lanes.positive(x)).isEqualTo(Math.max(0, x));
