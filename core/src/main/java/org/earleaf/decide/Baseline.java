@@ -24,7 +24,7 @@ final class Baseline {
 
     private final List<double[]> nni = new ArrayList<>();
     private final double[] yields;
-    private final double[] shortDays;
+    private final DateSpread nShort;
 
     Baseline(ZoneEnsemble ensemble, ZoneSeason season) {
         this.ensemble = ensemble;
@@ -39,7 +39,7 @@ final class Baseline {
             nni.add(each(run::nni));
         }
         yields = each(m -> run.yield(m).grain_kgHa());
-        shortDays = each(m -> run.shortDay(m) < 0 ? Double.POSITIVE_INFINITY : run.shortDay(m));
+        nShort = spread(run::shortDay);
     }
 
     private double[] each(IntToDoubleFunction value) {
@@ -81,9 +81,21 @@ final class Baseline {
     }
 
     DateSpread nShort() {
-        Spread s = Spread.of(shortDays);
-        long short1 = Arrays.stream(shortDays).filter(Double::isFinite).count();
-        return new DateSpread(date(s.p10()), date(s.p50()), date(s.p90()), (double) short1 / shortDays.length);
+        return nShort;
+    }
+
+    /** When members reach something, as days of the run; below nought for a member that never does. */
+    DateSpread spread(IntToDoubleFunction dayOfMember) {
+        return spread(each(m -> {
+            double day = dayOfMember.applyAsDouble(m);
+            return day < 0 ? Double.POSITIVE_INFINITY : day;
+        }));
+    }
+
+    private DateSpread spread(double[] days) {
+        Spread s = Spread.of(days);
+        long reached = Arrays.stream(days).filter(Double::isFinite).count();
+        return new DateSpread(date(s.p10()), date(s.p50()), date(s.p90()), (double) reached / days.length);
     }
 
     /** Day of a percentile; one that lies between a day and never is never. */
@@ -91,13 +103,6 @@ final class Baseline {
         return Double.isFinite(day) && day >= 0
                 ? Optional.of(trace.first().plusDays(Math.round(day)))
                 : Optional.empty();
-    }
-
-    /** The middle day of something that every member reaches; empty when half of them never do. */
-    Optional<LocalDate> middle(IntToDoubleFunction dayOfMember) {
-        double[] days =
-                each(m -> dayOfMember.applyAsDouble(m) < 0 ? Double.POSITIVE_INFINITY : dayOfMember.applyAsDouble(m));
-        return date(Spread.of(days).p50());
     }
 
     /** The run at its end. */

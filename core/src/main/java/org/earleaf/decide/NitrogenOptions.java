@@ -20,7 +20,6 @@ import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
 import org.earleaf.season.NitrogenPass;
 import org.earleaf.season.SeasonRun;
-import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.season.ZoneSeason;
 import org.earleaf.units.Units;
 import org.jspecify.annotations.Nullable;
@@ -56,8 +55,6 @@ public final class NitrogenOptions {
     private static final int PROMISING = 2;
 
     private static final int SCOUT_EVERY_D = 3;
-    /** From milk on, nitrogen comes too late (common practice, no source). */
-    private static final double TOO_LATE_REP = .33;
 
     private final ZoneEnsemble futures;
     private final Baseline base;
@@ -154,7 +151,8 @@ public final class NitrogenOptions {
         SeasonRun trunk = futures.members();
         LocalDate day = futures.decisionDay();
         for (int ahead = 0; ahead < DAYS_AHEAD && !day.isAfter(futures.last()); ahead++) {
-            List<Option> ofDay = isTime(day) ? ofDay(trunk, day, ahead == 0) : List.of();
+            boolean isTime = FieldCalendar.usesNitrogen(futures.zone(), base.trace(), day);
+            List<Option> ofDay = isTime ? ofDay(trunk, day, ahead == 0) : List.of();
             bestOfDay[ahead] = ofDay.stream()
                     .mapToDouble(o -> o.worth().mean_usdHa())
                     .max()
@@ -164,7 +162,7 @@ public final class NitrogenOptions {
             day = day.plusDays(1);
         }
         LocalDate first = futures.decisionDay();
-        Waiting waiting = new Waiting(bestOfDay, Waiting.workable(futures, first, DAYS_AHEAD));
+        Waiting waiting = new Waiting(bestOfDay, futures.workable().from(first, DAYS_AHEAD));
         go = waiting.day() < 0 ? null : first.plusDays(waiting.day());
         List<OutOfReach> reach = Reach.ofRigs(futures, base);
         all.replaceAll(o -> withWait(o, waiting.cost((int) (o.date().toEpochDay() - first.toEpochDay())), reach));
@@ -172,11 +170,6 @@ public final class NitrogenOptions {
                 .thenComparing(Option::date)
                 .thenComparing(Option::rig));
         return all;
-    }
-
-    private boolean isTime(LocalDate day) {
-        int k = base.trace().day(day);
-        return !day.isBefore(futures.zone().planted()) && base.trace().at(k, Daily.REP) < TOO_LATE_REP;
     }
 
     private Option withWait(Option o, double wait, List<OutOfReach> reach) {

@@ -19,7 +19,7 @@ import org.earleaf.units.Flag;
  * @param nShort first day growth is held back by nitrogen
  * @param yield_kgHa dry grain
  * @param limitedBy sink, source, harvest index or nitrogen
- * @param emergence silk maturity dates of the likeliest run; empty when not reached
+ * @param calendar the dates that work is planned by
  * @param nniByDay spread of the nitrogen nutrition index, one per day of the trace
  * @param reach one per rig
  * @param waterBalance_mm unexplained remainder of the run, sum of absolute values
@@ -35,9 +35,7 @@ public record Outlook(
         DateSpread nShort,
         Spread yield_kgHa,
         String limitedBy,
-        Optional<LocalDate> emergence,
-        Optional<LocalDate> silk,
-        Optional<LocalDate> maturity,
+        FieldCalendar calendar,
         List<Spread> nniByDay,
         List<OutOfReach> reach,
         double waterBalance_mm,
@@ -47,6 +45,21 @@ public record Outlook(
         nniByDay = List.copyOf(nniByDay);
         reach = List.copyOf(reach);
         flags = List.copyOf(flags);
+    }
+
+    /** The middle date over the futures; empty when half of them never reach it. */
+    public Optional<LocalDate> emergence() {
+        return calendar.emergence().p50();
+    }
+
+    /** The middle date over the futures; empty when half of them never reach it. */
+    public Optional<LocalDate> silk() {
+        return calendar.silk().p50();
+    }
+
+    /** The middle date over the futures; empty when half of them never reach it. */
+    public Optional<LocalDate> maturity() {
+        return calendar.maturity().p50();
     }
 
     /** Index of {@code on} in the trace. */

@@ -7,7 +7,6 @@ import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Zone;
 import org.earleaf.season.Event;
-import org.earleaf.season.SeasonRun;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.season.ZoneSeason;
@@ -33,7 +32,6 @@ public final class Outlooks {
 
     static Outlook of(ZoneEnsemble futures, Baseline base) {
         SeasonTrace trace = base.trace();
-        SeasonRun run = base.end();
         int today = trace.day(futures.on());
         double silk = futures.season().setup().calendar().silk();
         return new Outlook(
@@ -46,9 +44,7 @@ public final class Outlooks {
                 base.nShort(),
                 Spread.of(base.yields_kgHa()),
                 base.limitedBy(),
-                base.middle(run::emergenceDay),
-                base.middle(run::silkDay),
-                base.middle(run::blackLayerDay),
+                FieldCalendar.of(futures, base),
                 base.nniByDay(),
                 Reach.ofRigs(futures, base),
                 base.waterRemainder_mm(),

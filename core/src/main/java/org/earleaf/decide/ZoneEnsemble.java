@@ -151,6 +151,11 @@ final class ZoneEnsemble {
         return weather;
     }
 
+    /** Chance by day that the zone can be worked, over the whole run. */
+    WorkableDays workable() {
+        return WorkableDays.of(weather, decisionDay(), season.setup().first(), last);
+    }
+
     List<Flag> flags() {
         return flags;
     }

@@ -12,10 +12,12 @@ import org.earleaf.Brief;
 import org.earleaf.Cautions;
 import org.earleaf.app.FarmDay;
 import org.earleaf.decide.DateSpread;
+import org.earleaf.decide.FieldCalendar;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.OutOfReach;
 import org.earleaf.decide.Outlook;
 import org.earleaf.decide.Spread;
+import org.earleaf.decide.WorkableDays;
 import org.earleaf.decide.Worth;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
@@ -191,9 +193,13 @@ public final class Fixture implements FarmDay {
                 spread,
                 new Spread(8600, 10400, 11900),
                 "nitrogen",
-                day(trace, Daily.COLLARS, .1),
-                day(trace, Daily.REP, .01),
-                day(trace, Daily.REP, .999),
+                new FieldCalendar(
+                        zone.planted(),
+                        day(trace, Daily.REP, .33).map(d -> d.minusDays(1)),
+                        about(day(trace, Daily.COLLARS, .1), 0),
+                        about(day(trace, Daily.REP, .01), 2),
+                        about(day(trace, Daily.REP, .999), 6),
+                        workable(trace)),
                 nni,
                 List.of(
                         new OutOfReach("highboy", last, last.map(d -> d.plusDays(1))),
@@ -201,6 +207,20 @@ public final class Fixture implements FarmDay {
                 1e-9,
                 2e-9,
                 List.of(new Flag(zone.field(), "soil pH below 12 in was taken as above it")));
+    }
+
+    private static DateSpread about(Optional<LocalDate> date, int days) {
+        return new DateSpread(date.map(d -> d.minusDays(days)), date, date.map(d -> d.plusDays(days)), 1);
+    }
+
+    /** Dry but for the forecast's rain two days ahead; six days in ten from then on. */
+    private static WorkableDays workable(SeasonTrace trace) {
+        List<Double> chance = new ArrayList<>();
+        for (int day = 0; day < trace.days(); day++) {
+            int ahead = day - trace.day(TODAY);
+            chance.add(ahead < 0 ? 1 : ahead < 2 ? .9 : ahead < 4 ? .2 : .6);
+        }
+        return new WorkableDays(trace.first(), chance);
     }
 
     private static Optional<LocalDate> day(SeasonTrace trace, Daily what, double level) {
