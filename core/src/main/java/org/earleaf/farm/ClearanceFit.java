@@ -27,7 +27,7 @@ public final class ClearanceFit {
 
     /** Whether the crop, with the margin on it, passes under the machine. A hired aircraft has no clearance to keep. */
     public static boolean clears(Rig rig, Placement placement, double height_m) {
-        return placement == Placement.BY_AIR || height_m + MARGIN_M <= rig.clearance_m() + EPS;
+        return placement == Placement.BY_AIR || height_m + MARGIN_M <= rig.clearance_m(placement) + EPS;
     }
 
     /** Why the machine may not enter, in a sentence; empty when it clears the crop. */
@@ -35,9 +35,10 @@ public final class ClearanceFit {
         if (clears(rig, placement, height_m)) {
             return Optional.empty();
         }
-        double over_m = height_m + MARGIN_M - rig.clearance_m();
+        double clearance_m = rig.clearance_m(placement);
+        double over_m = height_m + MARGIN_M - clearance_m;
         return Optional.of(rig.name() + ": crop " + inches(height_m) + " with a margin of " + inches(MARGIN_M) + " is "
-                + inches(over_m) + " more than the clearance of " + inches(rig.clearance_m()) + ".");
+                + inches(over_m) + " more than the clearance of " + inches(clearance_m) + ".");
     }
 
     /**

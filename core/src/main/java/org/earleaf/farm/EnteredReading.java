@@ -10,8 +10,11 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.earleaf.field.Incidence;
 import org.earleaf.field.Observed;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
+import org.earleaf.field.ScoutingCount;
 import org.earleaf.field.Zone;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
@@ -41,6 +44,7 @@ public final class EnteredReading {
      * @param top with its unit, "0 in"
      * @param bottom likewise
      * @param position random, row or middle
+     * @param count of plants, for lesions and insects
      */
     public record Entry(
             String field,
@@ -51,7 +55,22 @@ public final class EnteredReading {
             String top,
             String bottom,
             String position,
-            String note) {}
+            String note,
+            ScoutingCount count) {
+        /** Without a count of plants. */
+        public Entry(
+                String field,
+                String zone,
+                LocalDate date,
+                String kind,
+                String value,
+                String top,
+                String bottom,
+                String position,
+                String note) {
+            this(field, zone, date, kind, value, top, bottom, position, note, ScoutingCount.NONE);
+        }
+    }
 
     /** The reading, without an id; refused with every problem found. */
     public static Reading of(Farm farm, Entry entry) {
@@ -73,7 +92,13 @@ public final class EnteredReading {
                 && kind.filter(EnteredReading::isOfSoil).isPresent();
         double from = usual ? 0 : top;
         double to = usual ? USUAL_TEST_MM : bottom;
-        double inside = kind.isPresent() ? inside(kind.get(), e.value(), zone, from, to) : Double.NaN;
+        String note = kind.map(k -> note(k, e)).orElse("");
+        Optional<Incidence> counted = kind.filter(
+                        k -> k == Reading.Kind.LESIONS && e.value().isBlank())
+                .flatMap(k -> counted(e.count()));
+        double inside = counted.isPresent()
+                ? counted.get().share()
+                : kind.isPresent() ? inside(kind.get(), e.value(), zone, from, to) : Double.NaN;
         if (!problems.isEmpty() || kind.isEmpty() || zone.isEmpty()) {
             throw new EarleafException(problems);
         }
@@ -84,11 +109,34 @@ public final class EnteredReading {
                 e.date(),
                 kind.get(),
                 inside,
-                e.value().strip(),
+                counted.map(Incidence::toString).orElse(e.value().strip()),
                 from,
                 to,
                 position,
-                e.note().strip());
+                note);
+    }
+
+    /** What was written, with the count of plants in words before it. */
+    private String note(Reading.Kind kind, Entry e) {
+        try {
+            String note = e.count().note(kind, e.note());
+            if (kind == Reading.Kind.LESIONS || kind == Reading.Kind.INSECTS) {
+                Scouted.of(note);
+            }
+            return note;
+        } catch (EarleafException wrong) {
+            problems.addAll(wrong.problems());
+            return "";
+        }
+    }
+
+    /** Plants that show it; a wrong count was told with the note. */
+    private static Optional<Incidence> counted(ScoutingCount count) {
+        try {
+            return count.incidence();
+        } catch (EarleafException toldAlready) {
+            return Optional.of(new Incidence(0, 1));
+        }
     }
 
     /** The zone meant, or the first of the field. */

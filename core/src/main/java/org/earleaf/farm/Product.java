@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.farm;
 
+import java.util.Locale;
+import java.util.Optional;
+import org.earleaf.units.Dimension;
+
 /**
  * A product on the shelf that is not a nitrogen fertiliser, or a fertiliser of the farm's own.
  *
@@ -10,6 +14,7 @@ package org.earleaf.farm;
  * @param nitrogen nitrogen facts; null when it carries none
  * @param registration registration number on its label, empty when none
  * @param caution short text for sheets
+ * @param label what it is for and the limits on its label, as far as entered
  */
 public record Product(
         String name,
@@ -19,4 +24,39 @@ public record Product(
         String priceUnit,
         @org.jspecify.annotations.Nullable NitrogenProduct nitrogen,
         String registration,
-        String caution) {}
+        String caution,
+        ProductLabel label) {
+    /** One of whose label nothing was entered. */
+    public Product(
+            String name,
+            String form,
+            double density_kgL,
+            double price,
+            String priceUnit,
+            @org.jspecify.annotations.Nullable NitrogenProduct nitrogen,
+            String registration,
+            String caution) {
+        this(name, form, density_kgL, price, priceUnit, nitrogen, registration, caution, ProductLabel.NOT_ENTERED);
+    }
+
+    /**
+     * What a rate of it costs [$/ha]; NaN where price, density or carrier is not known.
+     *
+     * @param carrier_LHa finished spray, for a rate in % v/v
+     */
+    public double cost_usdHa(double rate, RateUnit unit, double carrier_LHa) {
+        if (unit.isOfNitrogen()) {
+            return Double.NaN;
+        }
+        double amount = unit == RateUnit.PERCENT_VV ? unit.inside(rate) * carrier_LHa : unit.inside(rate);
+        boolean byVolume = !unit.isMass();
+        String per = priceUnit.toLowerCase(Locale.ROOT).replace("usd/", "").trim();
+        Optional<Double> m3 = Dimension.VOLUME.findInside(1, per);
+        Optional<Double> kg = Dimension.MASS.findInside(1, per);
+        if (m3.isPresent()) {
+            double perLitre = price / (1000 * m3.get());
+            return perLitre * (byVolume ? amount : amount / density_kgL);
+        }
+        return kg.isPresent() ? price / kg.get() * (byVolume ? amount * density_kgL : amount) : Double.NaN;
+    }
+}

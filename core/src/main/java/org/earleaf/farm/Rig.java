@@ -21,6 +21,8 @@ import org.earleaf.field.Placement;
  * @param heel_m3 volume that stays in the tank
  * @param prime_m3 volume that fills the lines
  * @param fieldEfficiency share of field time at full width
+ * @param sprayClearance_m crop height up to which it is driven for spraying although the lowest member brushes the crop:
+ *     the owner's choice, the plants that it bends are counted; NaN: as its clearance
  */
 public record Rig(
         String name,
@@ -37,9 +39,52 @@ public record Rig(
         double cost_usdHa,
         double heel_m3,
         double prime_m3,
-        double fieldEfficiency) {
+        double fieldEfficiency,
+        double sprayClearance_m) {
     public Rig {
         placements = Set.copyOf(placements);
+    }
+
+    /** A rig that is driven in no crop taller than it clears. */
+    public Rig(
+            String name,
+            String kind,
+            double clearance_m,
+            double width_m,
+            double tank_m3,
+            double speedMin_ms,
+            double speedMax_ms,
+            double pressureMin_Pa,
+            double pressureMax_Pa,
+            int outletsPerRow,
+            Set<Placement> placements,
+            double cost_usdHa,
+            double heel_m3,
+            double prime_m3,
+            double fieldEfficiency) {
+        this(
+                name,
+                kind,
+                clearance_m,
+                width_m,
+                tank_m3,
+                speedMin_ms,
+                speedMax_ms,
+                pressureMin_Pa,
+                pressureMax_Pa,
+                outletsPerRow,
+                placements,
+                cost_usdHa,
+                heel_m3,
+                prime_m3,
+                fieldEfficiency,
+                Double.NaN);
+    }
+
+    /** The crop height it may enter with a placement. */
+    public double clearance_m(Placement placement) {
+        boolean more = placement.isSpray() && sprayClearance_m > clearance_m;
+        return more ? sprayClearance_m : clearance_m;
     }
 
     public boolean isTender() {

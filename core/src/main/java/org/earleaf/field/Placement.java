@@ -28,6 +28,11 @@ public enum Placement {
         return word;
     }
 
+    /** Whether it wets leaves with a product against weeds, disease or insects. */
+    public boolean isSpray() {
+        return this == OVER_THE_TOP || this == UNDER_CANOPY || this == BOTH;
+    }
+
     public static Optional<Placement> findByWord(String word) {
         return Arrays.stream(values())
                 .filter(p -> p.word.equalsIgnoreCase(word.trim()))

@@ -20,6 +20,7 @@ import org.earleaf.soil.SoilProfile;
  * @param gddSilk hybrid's own rating from planting [°F d], NaN: by maturity
  * @param gddBlackLayer hybrid's own rating from planting [°F d], NaN: by maturity
  * @param yieldGoal_kgHa dry grain [kg/ha], NaN: none
+ * @param disease what makes leaf disease likelier in it
  */
 public record Zone(
         String field,
@@ -39,7 +40,50 @@ public record Zone(
         double gddSilk,
         double gddBlackLayer,
         double yieldGoal_kgHa,
-        SoilProfile soil) {
+        SoilProfile soil,
+        DiseaseFacts disease) {
+    /** A zone of which nothing is told about disease. */
+    public Zone(
+            String field,
+            String zone,
+            double area_ha,
+            String crop,
+            LocalDate planted,
+            double relativeMaturity_d,
+            double population_m2,
+            double rowSpacing_m,
+            PreviousCrop previousCrop,
+            Drainage drainage,
+            Tillage tillage,
+            double residueCover,
+            double curveNumber,
+            String hybrid,
+            double gddSilk,
+            double gddBlackLayer,
+            double yieldGoal_kgHa,
+            SoilProfile soil) {
+        this(
+                field,
+                zone,
+                area_ha,
+                crop,
+                planted,
+                relativeMaturity_d,
+                population_m2,
+                rowSpacing_m,
+                previousCrop,
+                drainage,
+                tillage,
+                residueCover,
+                curveNumber,
+                hybrid,
+                gddSilk,
+                gddBlackLayer,
+                yieldGoal_kgHa,
+                soil,
+                DiseaseFacts.NOT_GIVEN);
+    }
+
     public boolean isCorn() {
         return "corn".equals(crop);
     }

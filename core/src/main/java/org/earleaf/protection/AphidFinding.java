@@ -3,7 +3,7 @@ package org.earleaf.protection;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.earleaf.protection.Incidence.Verdict;
+import org.earleaf.field.Incidence.Verdict;
 import org.earleaf.units.Figure;
 
 /**

@@ -3,6 +3,7 @@ package org.earleaf.protection;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.earleaf.field.Incidence;
 
 /**
  * Corn leaf aphids as scouted on a day.

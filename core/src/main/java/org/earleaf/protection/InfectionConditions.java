@@ -4,6 +4,7 @@ package org.earleaf.protection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.earleaf.field.Disease;
 import org.earleaf.units.BundledTable;
 
 /**
@@ -37,7 +38,7 @@ public record InfectionConditions(
         boolean saturatedAir) {
     private static final List<InfectionConditions> TABLE = BundledTable.rows("infection-conditions.csv").stream()
             .map(row -> new InfectionConditions(
-                    Disease.ofWord(row.text("disease")),
+                    Disease.findByWord(row.text("disease")).orElseThrow(),
                     row.number("tmin_c"),
                     row.number("topt_c"),
                     row.number("tmax_c"),

@@ -4,6 +4,8 @@ package org.earleaf.protection;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.earleaf.field.Disease;
+import org.earleaf.field.Incidence;
 
 /**
  * One disease as scouted on a day.

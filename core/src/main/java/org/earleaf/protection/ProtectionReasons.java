@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.field.Disease;
 import org.earleaf.field.Placement;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Units;

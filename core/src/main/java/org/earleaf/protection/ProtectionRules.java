@@ -7,7 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.earleaf.protection.Incidence.Verdict;
+import org.earleaf.field.Disease;
+import org.earleaf.field.Incidence.Verdict;
 
 /** Rules that forbid advising an option, each with its reason; none can be outbid by money. */
 final class ProtectionRules {

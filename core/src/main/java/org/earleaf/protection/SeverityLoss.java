@@ -2,6 +2,7 @@
 package org.earleaf.protection;
 
 import java.util.List;
+import org.earleaf.field.Disease;
 import org.earleaf.units.BundledTable;
 import org.earleaf.units.Units;
 
@@ -26,7 +27,7 @@ public record SeverityLoss(
         Disease disease, double relativeMaturity_d, boolean amount, double slope, double free_pct, Support support) {
     private static final List<SeverityLoss> TABLE = BundledTable.rows("severity-loss.csv").stream()
             .map(row -> new SeverityLoss(
-                    Disease.ofWord(row.text("disease")),
+                    Disease.findByWord(row.text("disease")).orElseThrow(),
                     row.number("relative_maturity"),
                     row.text("form").equals("amount"),
                     row.number("slope"),

@@ -6,10 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.earleaf.field.Incidence;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.field.Zone;
 
 /**
@@ -20,15 +19,6 @@ import org.earleaf.field.Zone;
  * value is aphids on a plant that has them: "aphids, 40 of 100 plants, lady beetles 0.3, lacewings 0.1, mummies 2".
  */
 public final class Sightings {
-    private static final Pattern OF = Pattern.compile("(\\d{1,5}) (?:of|out of) (\\d{1,5})");
-    private static final Pattern PERCENT = Pattern.compile("(\\d+(?:\\.\\d+)?) ?(?:%|percent|pct)");
-    private static final Pattern OF_PLANTS = Pattern.compile("(?:%|percent|pct) (?:of )?(?:the )?plants");
-    private static final Pattern ON_LEAF = Pattern.compile("(?:%|percent|pct) (?:of )?(?:the )?\\w*? ?leaf|severity");
-    private static final Pattern LEAF = Pattern.compile("(?:\\bel\\b|ear ?leaf) ?([-+] ?\\d)?");
-    private static final Pattern BELOW =
-            Pattern.compile("(\\d|first|second|third|fourth)(?:th|rd|nd|st)? (?:leaf |leaves )?below");
-    private static final List<String> ORDINALS = List.of("", "first", "second", "third", "fourth");
-
     private Sightings() {}
 
     /** The latest sighting of each disease on a zone, made up to a day and not too long before it. */
@@ -66,68 +56,28 @@ public final class Sightings {
     }
 
     static LesionSighting lesions(Reading r, ProtectionSettings settings) {
-        String note = plain(r.note());
-        Optional<Incidence> counted = counted(note);
+        Scouted seen = Scouted.of(r.note());
         int usual = (int) settings.of(ProtectionAssumption.SCOUTED_PLANTS);
+        Optional<Incidence> counted = seen.counted();
         double severity = Double.NaN;
-        if (ON_LEAF.matcher(note).find()) {
-            severity = Math.min(1, percent(note).orElse(r.value()) / 100);
-        } else if (counted.isEmpty() && OF_PLANTS.matcher(note).find()) {
-            counted = Optional.of(share(percent(note).orElse(r.value()) / 100, usual));
+        if (seen.ofLeaf()) {
+            severity = Math.min(1, seen.percent().orElse(r.value()) / 100);
+        } else if (counted.isEmpty() && seen.ofPlants()) {
+            counted = Optional.of(share(seen.percent().orElse(r.value()) / 100, usual));
         } else if (counted.isEmpty()) {
             // A mean count says how many plants are free of lesions, were they to fall by chance.
             counted = Optional.of(share(1 - Math.exp(-r.value()), usual));
         }
-        return new LesionSighting(r.date(), Disease.findIn(note), leaf(note), counted, severity, r.note());
+        return new LesionSighting(r.date(), seen.disease(), seen.leaf(), counted, severity, r.note());
     }
 
     static AphidSighting aphids(Reading r) {
-        String note = plain(r.note());
+        Scouted seen = Scouted.of(r.note());
         return new AphidSighting(
-                r.date(),
-                r.value(),
-                counted(note),
-                enemies(note, "lady ?(?:beetles?|bugs?)"),
-                enemies(note, "lacewings?(?: larvae)?"),
-                enemies(note, "mumm(?:y|ies)"));
-    }
-
-    private static String plain(String note) {
-        return note.toLowerCase(Locale.ROOT).replace('−', '-').replaceAll("\\s+", " ");
-    }
-
-    private static Optional<Incidence> counted(String note) {
-        Matcher m = OF.matcher(note);
-        return m.find()
-                ? Optional.of(new Incidence(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2))))
-                : Optional.empty();
-    }
-
-    private static Optional<Double> percent(String note) {
-        Matcher m = PERCENT.matcher(note);
-        return m.find() ? Optional.of(Double.parseDouble(m.group(1))) : Optional.empty();
+                r.date(), r.value(), seen.counted(), seen.ladyBeetles(), seen.lacewings(), seen.mummies());
     }
 
     private static Incidence share(double share, int plants) {
         return new Incidence((int) Math.round(Math.max(0, Math.min(1, share)) * plants), plants);
-    }
-
-    private static OptionalInt leaf(String note) {
-        Matcher below = BELOW.matcher(note);
-        if (below.find()) {
-            String word = below.group(1);
-            return OptionalInt.of(-(ORDINALS.contains(word) ? ORDINALS.indexOf(word) : Integer.parseInt(word)));
-        }
-        Matcher m = LEAF.matcher(note);
-        if (!m.find()) {
-            return OptionalInt.empty();
-        }
-        return OptionalInt.of(
-                m.group(1) == null ? 0 : Integer.parseInt(m.group(1).replace(" ", "")));
-    }
-
-    private static double enemies(String note, String word) {
-        Matcher m = Pattern.compile(word + ":? ?(\\d+(?:\\.\\d+)?)").matcher(note);
-        return m.find() ? Double.parseDouble(m.group(1)) : 0;
     }
 }

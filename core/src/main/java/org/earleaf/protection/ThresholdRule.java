@@ -4,7 +4,9 @@ package org.earleaf.protection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.earleaf.protection.Incidence.Verdict;
+import org.earleaf.field.Disease;
+import org.earleaf.field.Incidence;
+import org.earleaf.field.Incidence.Verdict;
 import org.earleaf.units.BundledTable;
 
 /**
@@ -48,7 +50,7 @@ public record ThresholdRule(
         String leaf = row.text("leaf");
         String needs = row.text("needs");
         return new ThresholdRule(
-                Disease.ofWord(row.text("disease")),
+                Disease.findByWord(row.text("disease")).orElseThrow(),
                 HybridClass.valueOf(row.text("hybrid").toUpperCase(java.util.Locale.ROOT)),
                 incidence.isEmpty() ? Double.NaN : Double.parseDouble(incidence),
                 leaf.isEmpty() ? ANY_LEAF : Integer.parseInt(leaf),

@@ -14,6 +14,8 @@ import org.earleaf.farm.EnteredReading.Entry;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
+import org.earleaf.field.ScoutingCount;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
 import org.earleaf.soil.Horizon;
@@ -101,6 +103,42 @@ class EnteredReadingTest {
         assertThat(read("Hill", "", "stage", "vt", "", "", "").value()).isEqualTo(30);
         assertThat(read("Hill", "", "height", "40 in", "", "", "").value()).isCloseTo(101.6, within(1e-9));
         assertThat(read("Hill", "", "rain", ".5 in", "", "", "").value()).isCloseTo(12.7, within(1e-9));
+    }
+
+    private static Reading counted(String kind, String value, ScoutingCount count) {
+        return EnteredReading.of(FARM, new Entry("Hill", "", DAY, kind, value, "", "", "", "low corner", count));
+    }
+
+    @Test
+    void plants_with_lesions_are_a_reading_of_their_own_and_are_kept_in_words() {
+        Reading r = counted("lesions", "", new ScoutingCount("NLB", "58", "100", "+1"));
+        assertThat(r.value()).isEqualTo(.58);
+        assertThat(r.entered()).isEqualTo("58 of 100 plants");
+        assertThat(r.note()).isEqualTo("northern leaf blight, 58 of 100 plants, ear leaf +1, low corner");
+        assertThat(Scouted.of(r.note()).leaf()).hasValue(1);
+        assertThat(counted("insects", "60", new ScoutingCount("aphids", "40", "100", ""))
+                        .note())
+                .isEqualTo("aphids, 40 of 100 plants, low corner");
+    }
+
+    @Test
+    void a_count_that_cannot_be_is_refused_with_what_to_do() {
+        assertThatThrownBy(() -> counted("lesions", "", new ScoutingCount("", "120", "100", "")))
+                .hasMessageContaining("positive")
+                .hasMessageContaining("120 of 100");
+        assertThatThrownBy(() -> counted("lesions", "", new ScoutingCount("", "12", "", "")))
+                .hasMessageContaining("plants looked at");
+        assertThatThrownBy(() -> counted("lesions", "", new ScoutingCount("mildew", "12", "50", "")))
+                .hasMessageContaining("gray leaf spot");
+        assertThatThrownBy(() -> counted("lesions", "", new ScoutingCount("tar spot", "12", "50", "V8")))
+                .hasMessageContaining("ear leaf");
+        assertThatThrownBy(() -> counted("insects", "", new ScoutingCount("aphids", "40", "100", "")))
+                .hasMessageContaining("value");
+        assertThatThrownBy(() -> counted("height", "40 in", new ScoutingCount("", "40", "100", "")))
+                .hasMessageContaining("lesions or insects");
+        assertThatThrownBy(() -> EnteredReading.of(
+                        FARM, new Entry("Hill", "", DAY, "lesions", "2", "", "", "", "tar spot on 60 of 50 plants")))
+                .hasMessageContaining("60 of 50");
     }
 
     @Test

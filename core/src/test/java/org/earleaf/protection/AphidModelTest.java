@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.earleaf.field.Incidence.Verdict;
 import org.earleaf.field.PreviousCrop;
-import org.earleaf.protection.Incidence.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.earleaf.field.Disease;
 import org.earleaf.weather.WeatherHour;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.earleaf.field.Disease;
 import org.earleaf.field.PreviousCrop;
 import org.junit.jupiter.api.Test;
 

@@ -4,6 +4,7 @@ package org.earleaf.protection;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.earleaf.field.Disease;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 

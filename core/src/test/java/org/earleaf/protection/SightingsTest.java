@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalInt;
+import org.earleaf.field.Disease;
+import org.earleaf.field.Incidence;
 import org.earleaf.field.Reading;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -14,6 +14,7 @@ import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
@@ -55,6 +56,7 @@ final class FieldsCsv {
     private final Column silk;
     private final Column blackLayer;
     private final Column goal;
+    private final DiseaseColumns disease;
 
     private FieldsCsv(Sheet sheet) {
         field = sheet.text("field");
@@ -74,6 +76,7 @@ final class FieldsCsv {
         silk = sheet.optionalNumber("gdd_silk", Measures.GDD_F, Limits.refuse(800, 2200));
         blackLayer = sheet.optionalNumber("gdd_black_layer", Measures.GDD_F, Limits.refuse(1500, 4000));
         goal = sheet.optionalNumber("yield_goal", Measures.DRY_GRAIN_KGHA, Limits.refuse(0, 30_000));
+        disease = new DiseaseColumns(sheet);
     }
 
     static List<FieldRow> read(Sheet sheet, Names names) {
@@ -146,13 +149,14 @@ final class FieldsCsv {
         double gddSilk = row.number(silk);
         double gddBlack = row.number(blackLayer);
         double grain = row.number(goal);
+        DiseaseFacts known = disease.read(row);
         if (!row.isGood() || day.isEmpty()) {
             return Optional.empty();
         }
         LocalDate on = day.get();
         Function<SoilProfile, Zone> with = soil -> new Zone(
                 f, z, ha, c, on, days, plants, rows_m, before, drain, till, cover, cn, seed, gddSilk, gddBlack, grain,
-                soil);
+                soil, known);
         return Optional.of(new FieldRow(row.line(), f, z, ha, with));
     }
 

@@ -11,6 +11,7 @@ import org.earleaf.exchange.table.Sheet;
 import org.earleaf.exchange.table.Texts;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
+import org.earleaf.farm.ProductLabel;
 import org.earleaf.units.Dimension;
 
 /** products.csv: what is bought. */
@@ -34,6 +35,7 @@ final class ProductsCsv {
     private final Column nitrate;
     private final Column registration;
     private final Column caution;
+    private final LabelColumns label;
 
     private ProductsCsv(Sheet sheet, Shelf shelf) {
         this.shelf = shelf;
@@ -48,6 +50,7 @@ final class ProductsCsv {
         nitrate = sheet.optionalNumber("nitrate_share", Measure.PLAIN, Measures.SHARE_LIMITS);
         registration = sheet.optionalText("registration");
         caution = sheet.optionalText("caution");
+        label = new LabelColumns(sheet);
     }
 
     static void read(Sheet sheet, Shelf shelf) {
@@ -67,13 +70,14 @@ final class ProductsCsv {
         String unit = row.text(priceUnit);
         Optional<NitrogenProduct> n = nitrogen(row, name, kgL);
         double usdKg = nitrogenPrice(row, money, unit, n);
+        ProductLabel entered = label.read(row);
         if (!row.isGood()) {
             shelf.setTorn();
             return;
         }
         double density = Double.isNaN(kgL) && n.isPresent() ? n.get().density_kgL() : kgL;
         Product made = new Product(
-                name, code, density, money, unit, n.orElse(null), row.text(registration), row.text(caution));
+                name, code, density, money, unit, n.orElse(null), row.text(registration), row.text(caution), entered);
         if (!shelf.add(made)) {
             row.refuse(product, name + " a second time", "every product once", "Keep the row that is right.");
         } else if (!Double.isNaN(usdKg)) {

@@ -13,8 +13,11 @@ import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.exchange.table.Texts;
+import org.earleaf.field.Incidence;
 import org.earleaf.field.Observed;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
+import org.earleaf.field.ScoutingCount;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
@@ -40,6 +43,10 @@ final class ReadingsCsv {
     private final Column bottom;
     private final Column position;
     private final Column note;
+    private final Column found;
+    private final Column positive;
+    private final Column plants;
+    private final Column leaf;
 
     private ReadingsCsv(Sheet sheet, Names names, BiFunction<String, String, Optional<SoilProfile>> soils) {
         this.sheet = sheet;
@@ -49,13 +56,17 @@ final class ReadingsCsv {
         field = sheet.text("field");
         date = sheet.text("date");
         kind = sheet.text("kind");
-        value = sheet.text("value");
+        value = sheet.text("value").emptyAllowed();
         unit = sheet.text("unit").emptyAllowed();
         zone = sheet.optionalText("zone");
         top = sheet.optionalNumber("top", Measures.SOIL_DEPTH_MM, depth);
         bottom = sheet.optionalNumber("bottom", Measures.SOIL_DEPTH_MM, depth);
         position = sheet.optionalText("position");
         note = sheet.optionalText("note");
+        found = sheet.optionalText(ScoutingCount.FOUND);
+        positive = sheet.optionalText(ScoutingCount.POSITIVE);
+        plants = sheet.optionalText(ScoutingCount.PLANTS);
+        leaf = sheet.optionalText(ScoutingCount.LEAF);
     }
 
     /** @param soils soil of a field and zone, for soil tests given by area */
@@ -73,7 +84,8 @@ final class ReadingsCsv {
         String z = names.zone(row, zone, f);
         Optional<LocalDate> day = row.date(date);
         Optional<Reading.Kind> what = row.word(kind, Reading.Kind::findByWord, Reading.Kind.words());
-        String text = row.text(value);
+        ScoutingCount count = new ScoutingCount(row.cell(found), row.cell(positive), row.cell(plants), row.cell(leaf));
+        String written = what.map(k -> note(row, k, count)).orElse("");
         double from = row.number(top);
         double to = row.number(bottom);
         Reading.Position where = row.word(position, ReadingsCsv::findPosition, "random, row, middle")
@@ -90,7 +102,11 @@ final class ReadingsCsv {
             row.refuse(
                     empty, "one depth of two", "both depths, or none", "Give from where to where the soil was taken.");
         }
-        double inside = what.isPresent() && row.isGood() ? inside(row, what.get(), text, f, z, from, to) : Double.NaN;
+        Optional<Incidence> counted =
+                what.isPresent() && row.isGood() ? counted(row, what.get(), count) : Optional.empty();
+        double inside = counted.isPresent()
+                ? counted.get().share()
+                : what.isPresent() && row.isGood() ? inside(row, what.get(), f, z, from, to) : Double.NaN;
         if (!row.isGood() || day.isEmpty() || what.isEmpty()) {
             return Optional.empty();
         }
@@ -105,11 +121,41 @@ final class ReadingsCsv {
                 day.get(),
                 what.get(),
                 inside,
-                entered(row),
+                counted.map(Incidence::toString).orElse(entered(row)),
                 assume ? 0 : from,
                 assume ? USUAL_TEST_MM : to,
                 where,
-                row.text(note)));
+                written));
+    }
+
+    /** The note, with the count of plants in words before it; refuses what cannot be. */
+    private String note(Row row, Reading.Kind what, ScoutingCount count) {
+        try {
+            String written = count.note(what, row.text(note));
+            if (what == Reading.Kind.LESIONS || what == Reading.Kind.INSECTS) {
+                Scouted.of(written);
+            }
+            return written;
+        } catch (EarleafException e) {
+            Problem p = e.problems().get(0);
+            row.refuse(column(p.where()), p.found(), p.expected(), p.todo());
+            return "";
+        }
+    }
+
+    private Column column(String part) {
+        return switch (part) {
+            case ScoutingCount.FOUND -> found;
+            case ScoutingCount.POSITIVE -> positive;
+            case ScoutingCount.PLANTS -> plants;
+            case ScoutingCount.LEAF -> leaf.isThere() ? leaf : note;
+            default -> note;
+        };
+    }
+
+    /** Lesions may be given by the plants that show them alone. */
+    private Optional<Incidence> counted(Row row, Reading.Kind what, ScoutingCount count) {
+        return what == Reading.Kind.LESIONS && row.isEmpty(value) ? count.incidence() : Optional.empty();
     }
 
     private String entered(Row row) {
@@ -120,7 +166,12 @@ final class ReadingsCsv {
         return kind == Reading.Kind.NITRATE || kind == Reading.Kind.AMMONIUM || kind == Reading.Kind.MOISTURE;
     }
 
-    private double inside(Row row, Reading.Kind what, String text, String f, String z, double from, double to) {
+    private double inside(Row row, Reading.Kind what, String f, String z, double from, double to) {
+        if (row.isEmpty(value)) {
+            row.refuse(value, "an empty cell", "a value", "Fill the cell.");
+            return Double.NaN;
+        }
+        String text = row.cell(value);
         double density =
                 soils.apply(f, z).map(soil -> density(soil, from, to)).orElse(Observed.USUAL_BULK_DENSITY_GCM3);
         try {

@@ -49,6 +49,7 @@ final class RigsCsv {
     private final Column heel;
     private final Column prime;
     private final Column efficiency;
+    private final Column sprayClearance;
 
     private RigsCsv(Sheet sheet) {
         Limits speed = Limits.refuse(0.2, 30 * Units.MS_PER_MPH);
@@ -68,6 +69,7 @@ final class RigsCsv {
         heel = sheet.optionalNumber("heel", Measures.VOLUME_M3, Limits.refuse(0, 2));
         prime = sheet.optionalNumber("prime", Measures.VOLUME_M3, Limits.refuse(0, 2));
         efficiency = sheet.optionalNumber("field_efficiency", Measures.PLAIN_SHARE, Limits.refuse(0.05, 1));
+        sprayClearance = sheet.optionalNumber("spray_clearance", Measures.LENGTH_M, Limits.refuse(0.2, 4));
     }
 
     static List<Rig> read(Sheet sheet) {
@@ -105,9 +107,17 @@ final class RigsCsv {
                 given(row, cost, COST_USDHA, tender),
                 given(row, heel, HEEL_M3, tender),
                 given(row, prime, PRIME_M3, tender),
-                given(row, efficiency, FIELD_EFFICIENCY, tender));
+                given(row, efficiency, FIELD_EFFICIENCY, tender),
+                row.number(sprayClearance));
         refuseTurned(row, made.speedMin_ms(), made.speedMax_ms(), speedMax);
         refuseTurned(row, made.pressureMin_Pa(), made.pressureMax_Pa(), pressureMax);
+        if (made.sprayClearance_m() < made.clearance_m()) {
+            row.refuse(
+                    sprayClearance,
+                    row.cell(sprayClearance) + ", below the clearance",
+                    "empty, or at least the clearance",
+                    "Give the tallest crop that you would drive through to spray.");
+        }
         return row.isGood() ? Optional.of(made) : Optional.empty();
     }
 

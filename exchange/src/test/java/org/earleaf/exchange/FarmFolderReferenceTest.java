@@ -42,7 +42,7 @@ class FarmFolderReferenceTest {
         Farm farm = FarmFolder.read(folder.write(dir));
         assertThat(farm.zones()).hasSize(3);
         assertThat(farm.passes()).hasSize(3);
-        assertThat(farm.readings()).hasSize(5);
+        assertThat(farm.readings()).hasSize(6);
         assertThat(farm.rigs()).hasSize(2);
         assertThat(farm.boundaries()).hasSize(1);
         assertThat(farm.weather().observed().days()).hasSize(6);
@@ -64,7 +64,9 @@ class FarmFolderReferenceTest {
                 PreviousCrop.words(),
                 Drainage.words(),
                 Tillage.words(),
-                Inhibitor.words());
+                Inhibitor.words(),
+                org.earleaf.farm.ProductKind.words(),
+                org.earleaf.field.Disease.words());
         assertThat(text).contains(words.split(", "));
         assertThat(text.toUpperCase(java.util.Locale.ROOT))
                 .contains(Formulation.words().split(" "));

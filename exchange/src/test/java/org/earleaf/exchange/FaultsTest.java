@@ -29,7 +29,11 @@ class FaultsTest {
         PACKAGE + "WorkFaults#readings",
         PACKAGE + "WorkFaults#given",
         PACKAGE + "ShedFaults#boundaries",
-        PACKAGE + "ShedFaults#shed"
+        PACKAGE + "ShedFaults#shed",
+        PACKAGE + "ProtectionFaults#disease",
+        PACKAGE + "ProtectionFaults#labels",
+        PACKAGE + "ProtectionFaults#counts",
+        PACKAGE + "ProtectionFaults#rigs"
     })
     void every_fault_is_refused_and_told_with_its_place(Fault fault) {
         Path folder = fault.breaking().apply(TinyFolder.us()).write(dir);

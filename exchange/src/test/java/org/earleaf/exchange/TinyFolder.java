@@ -230,6 +230,16 @@ final class TinyFolder {
         return with(file, text.replace(from, to));
     }
 
+    /** More columns behind those of a file; the cells of one row (2 is the first below the header), the others empty. */
+    TinyFolder wider(String file, String columns, int row, String cells) {
+        String[] lines = text(file).split("\n");
+        String empty = columns.replaceAll("[^,]+", "");
+        for (int k = 0; k < lines.length; k++) {
+            lines[k] += "," + (k == 0 ? columns : k == row - 1 ? cells : empty);
+        }
+        return with(file, String.join("\n", lines) + "\n");
+    }
+
     private TinyFolder convert(String file, Map<String, String> edits) {
         edits.forEach((from, to) -> edit(file, from, to));
         return this;

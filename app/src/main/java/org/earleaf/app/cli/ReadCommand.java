@@ -7,6 +7,7 @@ import org.earleaf.app.store.FarmStore;
 import org.earleaf.farm.EnteredReading;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Reading;
+import org.earleaf.field.ScoutingCount;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,7 +20,9 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Enters a reading: a soil test, stage, height, stand, rain in your own gauge ...",
-            "Example: earleaf read --field 'Home Eighty' --kind nitrate --value '12 ppm' --top '0 in' --bottom '12 in'"
+            "Example: earleaf read --field 'Home Eighty' --kind nitrate --value '12 ppm' --top '0 in' --bottom '12 in'",
+            "Example: earleaf read --field 'Home Eighty' --kind lesions --found 'gray leaf spot' --positive 58 --plants 100"
+                    + " --leaf=-3"
         })
 public final class ReadCommand implements Callable<Integer> {
     private final Wiring wiring;
@@ -42,9 +45,8 @@ public final class ReadCommand implements Callable<Integer> {
 
     @Option(
             names = "--value",
-            required = true,
             paramLabel = "VALUE",
-            description = "With its unit: '12 ppm', '40 in', V9, '0.6 in' ...")
+            description = "With its unit: '12 ppm', '40 in', V9, '0.6 in' ... Not needed where plants are counted.")
     private String value = "";
 
     @Option(names = "--top", paramLabel = "DEPTH", description = "Upper depth of a soil test (default: 0 in).")
@@ -58,6 +60,24 @@ public final class ReadCommand implements Callable<Integer> {
             paramLabel = "WHERE",
             description = "Where cores were taken: random, row or middle (default: random).")
     private String position = "";
+
+    @Option(
+            names = "--found",
+            paramLabel = "NAME",
+            description = "Of lesions the disease, of insects which: 'gray leaf spot', aphids.")
+    private String found = "";
+
+    @Option(names = "--positive", paramLabel = "COUNT", description = "Plants that show it.")
+    private String positive = "";
+
+    @Option(names = "--plants", paramLabel = "COUNT", description = "Plants looked at.")
+    private String plants = "";
+
+    @Option(
+            names = "--leaf",
+            paramLabel = "LEAF",
+            description = "Highest leaf with lesions, from the ear leaf (0): --leaf=-3 is the third below it.")
+    private String leaf = "";
 
     @Option(names = "--note", paramLabel = "TEXT", description = "Anything to add.")
     private String note = "";
@@ -85,7 +105,8 @@ public final class ReadCommand implements Callable<Integer> {
                             top,
                             bottom,
                             position,
-                            note)));
+                            note,
+                            new ScoutingCount(found, positive, plants, leaf))));
             Printed.print(spec, common.isJson() ? json(kept) : text(kept));
         }
         return Faults.DONE;

@@ -100,25 +100,26 @@ final class GroundTables {
     static Table<Zone> zones(List<Layer> soil) {
         Map<Place, Map<Integer, Layer>> byPlace = new java.util.HashMap<>();
         soil.forEach(l -> byPlace.computeIfAbsent(l.at(), p -> new TreeMap<>()).put(l.layer(), l));
-        return Table.named("zone", (Zone z) -> "field " + z.label(), z -> new Place(z.field(), z.zone()))
-                .key("field", Zone::field)
-                .key("zone", Zone::zone)
-                .number("area_ha", "area", Zone::area_ha, Shown.AREA)
-                .text("crop", "crop", Zone::crop)
-                .text("planted", "planted", Zone::planted)
-                .number("relative_maturity_d", "relative maturity [d]", Zone::relativeMaturity_d, Shown.PLAIN)
-                .number("population_m2", "population", Zone::population_m2, Shown.PLANTS)
-                .number("row_spacing_m", "row spacing", Zone::rowSpacing_m, Shown.SPACING)
-                .text("previous_crop", "previous crop", Zone::previousCrop)
-                .text("drainage", "drainage", Zone::drainage)
-                .text("tillage", "tillage", Zone::tillage)
-                .number("residue_cover", "residue cover", Zone::residueCover, Shown.SHARE)
-                .number("curve_number", "curve number", Zone::curveNumber, Shown.PLAIN)
-                .text("hybrid", "hybrid", Zone::hybrid)
-                .number("gdd_silk", "heat to silk [F d]", Zone::gddSilk, Shown.PLAIN)
-                .number("gdd_black_layer", "heat to black layer [F d]", Zone::gddBlackLayer, Shown.PLAIN)
-                .number("yield_goal_kg_ha", "yield goal, dry grain", Zone::yieldGoal_kgHa, Shown.RATE)
-                .text("texture", "texture", z -> z.soil().texture())
+        return DiseaseColumns.add(Table.named(
+                                "zone", (Zone z) -> "field " + z.label(), z -> new Place(z.field(), z.zone()))
+                        .key("field", Zone::field)
+                        .key("zone", Zone::zone)
+                        .number("area_ha", "area", Zone::area_ha, Shown.AREA)
+                        .text("crop", "crop", Zone::crop)
+                        .text("planted", "planted", Zone::planted)
+                        .number("relative_maturity_d", "relative maturity [d]", Zone::relativeMaturity_d, Shown.PLAIN)
+                        .number("population_m2", "population", Zone::population_m2, Shown.PLANTS)
+                        .number("row_spacing_m", "row spacing", Zone::rowSpacing_m, Shown.SPACING)
+                        .text("previous_crop", "previous crop", Zone::previousCrop)
+                        .text("drainage", "drainage", Zone::drainage)
+                        .text("tillage", "tillage", Zone::tillage)
+                        .number("residue_cover", "residue cover", Zone::residueCover, Shown.SHARE)
+                        .number("curve_number", "curve number", Zone::curveNumber, Shown.PLAIN)
+                        .text("hybrid", "hybrid", Zone::hybrid)
+                        .number("gdd_silk", "heat to silk [F d]", Zone::gddSilk, Shown.PLAIN)
+                        .number("gdd_black_layer", "heat to black layer [F d]", Zone::gddBlackLayer, Shown.PLAIN)
+                        .number("yield_goal_kg_ha", "yield goal, dry grain", Zone::yieldGoal_kgHa, Shown.RATE)
+                        .text("texture", "texture", z -> z.soil().texture()))
                 .read(r -> zone(r, byPlace));
     }
 
@@ -145,7 +146,8 @@ final class GroundTables {
                 profile(
                         Objects.requireNonNullElse(soil.get(place), Map.<Integer, Layer>of()).values().stream()
                                 .toList(),
-                        r.text("texture")));
+                        r.text("texture")),
+                DiseaseColumns.read(r));
     }
 
     private static SoilProfile profile(List<Layer> layers, String texture) {

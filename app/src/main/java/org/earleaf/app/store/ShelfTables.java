@@ -36,21 +36,26 @@ final class ShelfTables {
             .text("source", "source", NitrogenProduct::source)
             .read(r -> nitrogen(r, ""));
 
-    static final Table<Product> PRODUCTS = Table.named("product", (Product p) -> "product " + p.name(), Product::name)
-            .key("name", Product::name)
-            .text("form", "form", Product::form)
-            .number("density_kg_l", "density", Product::density_kgL, Shown.DENSITY)
-            .number("price", "price", Product::price, Shown.PLAIN)
-            .text("price_unit", "unit of the price", Product::priceUnit)
-            .text("registration", "registration", Product::registration)
-            .text("caution", "caution", Product::caution)
-            .key("n_name", p -> p.nitrogen() == null ? null : p.nitrogen().name())
-            .number("n_nitrogen", "nitrogen", of(NitrogenProduct::nitrogen_share), Shown.SHARE)
-            .number("n_density_kg_l", "", of(NitrogenProduct::density_kgL), Shown.DENSITY)
-            .number("n_urea_share", "urea", of(NitrogenProduct::ureaShare), Shown.SHARE)
-            .number("n_ammonium_share", "ammonium", of(NitrogenProduct::ammoniumShare), Shown.SHARE)
-            .number("n_nitrate_share", "nitrate", of(NitrogenProduct::nitrateShare), Shown.SHARE)
-            .key("n_source", p -> p.nitrogen() == null ? null : p.nitrogen().source())
+    static final Table<Product> PRODUCTS = LabelColumns.add(Table.named(
+                            "product", (Product p) -> "product " + p.name(), Product::name)
+                    .key("name", Product::name)
+                    .text("form", "form", Product::form)
+                    .number("density_kg_l", "density", Product::density_kgL, Shown.DENSITY)
+                    .number("price", "price", Product::price, Shown.PLAIN)
+                    .text("price_unit", "unit of the price", Product::priceUnit)
+                    .text("registration", "registration", Product::registration)
+                    .text("caution", "caution", Product::caution)
+                    .key(
+                            "n_name",
+                            p -> p.nitrogen() == null ? null : p.nitrogen().name())
+                    .number("n_nitrogen", "nitrogen", of(NitrogenProduct::nitrogen_share), Shown.SHARE)
+                    .number("n_density_kg_l", "", of(NitrogenProduct::density_kgL), Shown.DENSITY)
+                    .number("n_urea_share", "urea", of(NitrogenProduct::ureaShare), Shown.SHARE)
+                    .number("n_ammonium_share", "ammonium", of(NitrogenProduct::ammoniumShare), Shown.SHARE)
+                    .number("n_nitrate_share", "nitrate", of(NitrogenProduct::nitrateShare), Shown.SHARE)
+                    .key(
+                            "n_source",
+                            p -> p.nitrogen() == null ? null : p.nitrogen().source()))
             .read(ShelfTables::product);
 
     static final Table<Rig> RIGS = Table.named("rig", (Rig r) -> "rig " + r.name(), Rig::name)
@@ -69,6 +74,7 @@ final class ShelfTables {
             .number("heel_m3", "heel", Rig::heel_m3, Shown.TANK)
             .number("prime_m3", "prime", Rig::prime_m3, Shown.TANK)
             .number("field_efficiency", "field efficiency", Rig::fieldEfficiency, Shown.SHARE)
+            .number("spray_clearance_m", "clearance for spraying", Rig::sprayClearance_m, Shown.SPACING)
             .read(ShelfTables::rig);
 
     static final Table<RecipeHead> RECIPES = Table.named(
@@ -173,7 +179,8 @@ final class ShelfTables {
                 r.text("price_unit"),
                 n,
                 r.text("registration"),
-                r.text("caution"));
+                r.text("caution"),
+                LabelColumns.read(r));
     }
 
     private static String words(Set<Placement> placements) {
@@ -203,6 +210,7 @@ final class ShelfTables {
                 r.number("cost_usd_ha"),
                 r.number("heel_m3"),
                 r.number("prime_m3"),
-                r.number("field_efficiency"));
+                r.number("field_efficiency"),
+                r.number("spray_clearance_m"));
     }
 }

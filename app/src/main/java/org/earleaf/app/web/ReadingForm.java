@@ -5,11 +5,15 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.app.web.view.ReadingKinds;
+import org.earleaf.field.Incidence;
 import org.earleaf.field.Observed;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
+import org.earleaf.field.ScoutingCount;
 import org.earleaf.field.Zone;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.EarleafException;
@@ -20,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param value number, or a stage; a unit written behind the number goes before {@code unit}
  * @param depth "0-305", upper and lower depth in mm, for soil
+ * @param found disease or insect; this and the next three for a count of plants
+ * @param leaf highest leaf with lesions, from the ear leaf
  */
 public record ReadingForm(
         @Nullable String place,
@@ -29,9 +35,15 @@ public record ReadingForm(
         @Nullable String date,
         @Nullable String depth,
         @Nullable String position,
-        @Nullable String note) {
+        @Nullable String note,
+        @Nullable String found,
+        @Nullable String positive,
+        @Nullable String plants,
+        @Nullable String leaf) {
     private static final Pattern NUMBER_UNIT = Pattern.compile("\\s*([-+]?[\\d.,]+)\\s*([^\\d\\s].*?)?\\s*");
     private static final Pattern STAGE = Pattern.compile("(?i)\\s*V?(\\d{1,2})\\s*");
+
+    private static final double[] NO_DEPTH = {Double.NaN, Double.NaN};
 
     /** Text of a field, empty when it was not sent. */
     static String text(@Nullable String sent) {
@@ -40,7 +52,8 @@ public record ReadingForm(
 
     /** The same form for another field and kind. */
     ReadingForm of(String elsewhere, String other) {
-        return new ReadingForm(elsewhere, other, value, unit, date, depth, position, note);
+        return new ReadingForm(
+                elsewhere, other, value, unit, date, depth, position, note, found, positive, plants, leaf);
     }
 
     Reading.Kind kindRead() {
@@ -51,7 +64,7 @@ public record ReadingForm(
     ReadingForm stepped(int steps, String start) {
         String from = text(value).isEmpty() ? start : text(value);
         String next = kindRead() == Reading.Kind.STAGE ? steppedStage(from, steps) : steppedNumber(from, steps);
-        return new ReadingForm(place, kind, next, unit, date, depth, position, note);
+        return new ReadingForm(place, kind, next, unit, date, depth, position, note, found, positive, plants, leaf);
     }
 
     private static String steppedStage(String from, int steps) {
@@ -80,16 +93,41 @@ public record ReadingForm(
         boolean hasUnit = m.matches() && m.group(2) != null;
         String number = m.matches() ? m.group(1).replace(",", "") : text(value);
         String written = hasUnit ? m.group(2) : text(unit);
+        String noted = count(what).note(what, text(note));
+        if (counts(what)) {
+            Scouted.of(noted);
+        }
+        Optional<Incidence> counted =
+                what == Reading.Kind.LESIONS && text(value).isEmpty()
+                        ? count(what).incidence()
+                        : Optional.empty();
+        if (counted.isPresent()) {
+            Incidence seen = counted.get();
+            return reading(zone, what, today, seen.share(), seen.toString(), NO_DEPTH, noted);
+        }
         if (text(value).isEmpty()) {
             throw EarleafException.of(what.word(), "nothing", ReadingKinds.example(what), "Write what you found.");
         }
-        double[] depth_mm = ReadingKinds.isOfSoil(what) ? depths() : new double[] {Double.NaN, Double.NaN};
+        double[] depth_mm = ReadingKinds.isOfSoil(what) ? depths() : NO_DEPTH;
         double inside = Observed.inside(
                 what,
                 what == Reading.Kind.STAGE ? text(value) : number,
                 what == Reading.Kind.STAGE ? "" : written,
                 depth_mm[1] - depth_mm[0],
                 density(zone.soil(), depth_mm));
+        String entered =
+                what == Reading.Kind.STAGE ? text(value).toUpperCase(Locale.ROOT) : (number + " " + written).strip();
+        return reading(zone, what, today, inside, entered, depth_mm, noted);
+    }
+
+    private Reading reading(
+            Zone zone,
+            Reading.Kind what,
+            LocalDate today,
+            double inside,
+            String entered,
+            double[] depth_mm,
+            String written) {
         return new Reading(
                 "",
                 zone.field(),
@@ -97,11 +135,22 @@ public record ReadingForm(
                 day(today),
                 what,
                 inside,
-                what == Reading.Kind.STAGE ? text(value).toUpperCase(Locale.ROOT) : (number + " " + written).strip(),
+                entered,
                 depth_mm[0],
                 depth_mm[1],
                 where(what),
-                text(note));
+                written);
+    }
+
+    static boolean counts(Reading.Kind what) {
+        return what == Reading.Kind.LESIONS || what == Reading.Kind.INSECTS;
+    }
+
+    /** What was counted; boxes of another kind are not looked at. */
+    private ScoutingCount count(Reading.Kind what) {
+        return counts(what)
+                ? new ScoutingCount(text(found), text(positive), text(plants), text(leaf))
+                : ScoutingCount.NONE;
     }
 
     private LocalDate day(LocalDate today) {

@@ -243,7 +243,8 @@ public final class Farms {
                 maybe(),
                 maybe(),
                 maybe(),
-                soil);
+                soil,
+                RandomLabels.disease(random));
     }
 
     private Pass pass(int k) {
@@ -296,7 +297,8 @@ public final class Farms {
                 "$/gal",
                 random.nextBoolean() ? nitrogen("n" + k) : null,
                 word(),
-                word());
+                word(),
+                RandomLabels.label(random));
     }
 
     private Rig rig(int k) {
@@ -313,6 +315,7 @@ public final class Farms {
                 maybe(),
                 random.nextInt(3),
                 placements,
+                maybe(),
                 maybe(),
                 maybe(),
                 maybe(),

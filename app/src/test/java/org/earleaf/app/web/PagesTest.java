@@ -123,6 +123,21 @@ class PagesTest {
     }
 
     @Test
+    void plants_with_lesions_are_counted_on_the_walk_page() throws Exception {
+        String own = "http://127.0.0.1:" + server.port();
+        assertThat(get("/walk?place=creek-bottom&kind=lesions").body())
+                .contains("Plants that show it", "third below", "gray leaf spot");
+        String sent = "place=creek-bottom&kind=lesions&unit=per+plant&value=&found=gray+leaf+spot&leaf=-3&positive=";
+        HttpResponse<String> kept = post("/walk", sent + "58&plants=100", "Origin", own);
+        assertThat(kept.statusCode()).isEqualTo(302);
+        String location = kept.headers().firstValue("Location").orElseThrow();
+        assertThat(get(location.substring(location.indexOf("/walk"))).body()).contains("58 of 100 plants");
+        HttpResponse<String> refused = post("/walk", sent + "158&plants=100", "Origin", own);
+        assertThat(refused.statusCode()).isEqualTo(400);
+        assertThat(refused.body()).contains("158 of 100").contains("value=\"158\"");
+    }
+
+    @Test
     void an_impossible_reading_is_refused_with_its_limit_and_stays_in_the_box() throws Exception {
         String own = "http://127.0.0.1:" + server.port();
         HttpResponse<String> page = post("/walk", "place=creek-bottom&kind=height&unit=in&value=900", "Origin", own);

@@ -91,7 +91,8 @@ public final class ReadingKinds {
             case STAGE -> "a stage such as V9, VT or R1";
             case HEIGHT -> "a height such as 54 in";
             case STAND -> "a count such as 32000 plants/ac";
-            case LESIONS, INSECTS -> "a count per plant";
+            case LESIONS -> "plants that show it of plants looked at, or a count per plant";
+            case INSECTS -> "a count on a plant that has them, such as 60";
             case RAIN -> "a depth such as 0.6 in; 0 for none";
             case MOISTURE, COVER -> "a share such as 24 %";
         };
@@ -107,8 +108,12 @@ public final class ReadingKinds {
                         + " the silks and kernels.";
             case HEIGHT -> "Ten plants. From the ground to where the top leaf bends over.";
             case STAND -> "A thousandth of an acre of row (17 ft 5 in at 30 in rows), five places, mean times 1,000.";
-            case LESIONS -> "Five stops, ten plants each, the ear leaf and the two leaves below and above.";
-            case INSECTS -> "Five stops, ten plants each, in the whorl or at the ear.";
+            case LESIONS ->
+                "Walk a W: five stops, twenty plants each. On each plant find the highest leaf with lesions, counted from"
+                        + " the ear leaf; name the disease. Skip the headlands.";
+            case INSECTS ->
+                "Walk a W: five stops, twenty plants each. Count on tassel, upper leaves and ear; note lady beetles,"
+                        + " lacewings and mummies a plant, too.";
             case RAIN -> "Read at the same hour each morning, and write it under the day that has passed.";
             case MOISTURE -> "Water by volume. At the depth given, away from tracks.";
             case COVER -> "Share of the ground covered by residue, seen from above, five places.";

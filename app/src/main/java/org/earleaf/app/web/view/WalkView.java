@@ -3,6 +3,7 @@ package org.earleaf.app.web.view;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Outlook;
+import org.earleaf.field.Disease;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Reading.Kind;
 import org.earleaf.field.Zone;
@@ -28,6 +30,8 @@ import org.earleaf.soil.SoilTest;
  * The page on which a reading is entered.
  *
  * @param expected what the model expects to be found, in the unit of the box; empty where it expects nothing
+ * @param found names to choose among where plants are counted; empty where they are not
+ * @param leaves to choose among where lesions are counted
  * @param places every field by its place
  * @param because why the morning page asks for this reading; empty when it does not
  * @param kept readings of the last week, newest first
@@ -43,6 +47,8 @@ public record WalkView(
         String expected,
         boolean ofSoil,
         boolean stage,
+        List<String> found,
+        List<Leaf> leaves,
         List<Depth> depths,
         Map<String, String> places,
         List<Other> others,
@@ -51,6 +57,17 @@ public record WalkView(
         List<Kept> kept) {
     private static final int KEPT_D = 7;
     private static final int TESTED_LAYERS = 3;
+    private static final List<Leaf> LEAVES = List.of(
+            new Leaf("2", "second above the ear leaf, or higher"),
+            new Leaf("1", "first above"),
+            new Leaf("0", "ear leaf"),
+            new Leaf("-1", "first below"),
+            new Leaf("-2", "second below"),
+            new Leaf("-3", "third below"),
+            new Leaf("-4", "fourth below, or lower"));
+
+    /** A leaf counted from the ear leaf. */
+    public record Leaf(String value, String label) {}
 
     /** A depth that soil is taken from. */
     public record Depth(String value, String label) {}
@@ -82,6 +99,8 @@ public record WalkView(
                 expected(day, zone, kind, format),
                 ReadingKinds.isOfSoil(kind),
                 kind == Kind.STAGE,
+                found(kind),
+                kind == Kind.LESIONS ? LEAVES : List.of(),
                 depths(format),
                 names,
                 ReadingKinds.OFFERED.stream()
@@ -91,6 +110,14 @@ public record WalkView(
                 answered ? "" : because(day.brief(), zone, kind),
                 ReadingKinds.howTo(kind),
                 kept(day));
+    }
+
+    private static List<String> found(Kind kind) {
+        return switch (kind) {
+            case LESIONS -> Arrays.stream(Disease.values()).map(Disease::word).toList();
+            case INSECTS -> List.of("aphids", "another insect");
+            default -> List.of();
+        };
     }
 
     private static List<Depth> depths(Format format) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.protection;
+package org.earleaf.field;
 
 import org.earleaf.units.EarleafException;
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.protection;
+package org.earleaf.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import org.earleaf.protection.Incidence.Verdict;
+import org.earleaf.field.Incidence.Verdict;
 import org.earleaf.units.EarleafException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.protection;
+package org.earleaf.field;
 
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Diseases of corn leaves. */
 public enum Disease {
@@ -34,10 +35,13 @@ public enum Disease {
                 .findFirst();
     }
 
-    static Disease ofWord(String word) {
+    public static Optional<Disease> findByWord(String word) {
         return Arrays.stream(values())
-                .filter(d -> d.word.equals(word))
-                .findFirst()
-                .orElseThrow();
+                .filter(d -> d.word.equalsIgnoreCase(word.trim()))
+                .findFirst();
+    }
+
+    public static String words() {
+        return Arrays.stream(values()).map(Disease::word).collect(Collectors.joining(", "));
     }
 }

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.farm;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What a product is for. */
+public enum ProductKind {
+    FUNGICIDE,
+    INSECTICIDE,
+    HERBICIDE,
+    FERTILIZER,
+    HELPER,
+    /** Not told. */
+    OTHER;
+
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static Optional<ProductKind> findByWord(String word) {
+        return Arrays.stream(values())
+                .filter(k -> k.word().equalsIgnoreCase(word.trim()))
+                .findFirst();
+    }
+
+    public static String words() {
+        return Arrays.stream(values()).map(ProductKind::word).collect(Collectors.joining(", "));
+    }
+}

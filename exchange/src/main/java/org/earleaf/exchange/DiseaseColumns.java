@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.earleaf.exchange.table.Column;
+import org.earleaf.exchange.table.Limits;
+import org.earleaf.exchange.table.Measure;
+import org.earleaf.exchange.table.Row;
+import org.earleaf.exchange.table.Sheet;
+import org.earleaf.field.Disease;
+import org.earleaf.field.DiseaseFacts;
+
+/** The columns of fields.csv that say what makes leaf disease likelier. */
+final class DiseaseColumns {
+    private static final String NONE = "none";
+
+    private final Column rating;
+    private final Map<Disease, Column> ratings = new EnumMap<>(Disease.class);
+    private final Column history;
+    private final Column wetPlace;
+
+    DiseaseColumns(Sheet sheet) {
+        Limits scale = Limits.refuse(DiseaseFacts.MOST_SUSCEPTIBLE, DiseaseFacts.MOST_RESISTANT);
+        rating = sheet.optionalNumber("disease_rating", Measure.PLAIN, scale);
+        for (Disease d : Disease.values()) {
+            ratings.put(d, sheet.optionalNumber(d.word().replace(' ', '_') + "_rating", Measure.PLAIN, scale));
+        }
+        history = sheet.optionalText("disease_history");
+        wetPlace = sheet.optionalText("wet_place");
+    }
+
+    DiseaseFacts read(Row row) {
+        Map<Disease, Double> byDisease = new EnumMap<>(Disease.class);
+        ratings.forEach((disease, column) -> {
+            double value = row.number(column);
+            if (!Double.isNaN(value)) {
+                byDisease.put(disease, value);
+            }
+        });
+        boolean wet = row.word(wetPlace, YesNo::find, YesNo.WORDS).orElse(false);
+        return new DiseaseFacts(row.number(rating), byDisease, known(row), wet);
+    }
+
+    private Set<Disease> known(Row row) {
+        Set<Disease> all = EnumSet.noneOf(Disease.class);
+        String cell = row.text(history);
+        for (String word : cell.equalsIgnoreCase(NONE) ? new String[0] : cell.split(";")) {
+            if (word.isBlank()) {
+                continue;
+            }
+            Optional<Disease> disease = Disease.findIn(word);
+            if (disease.isEmpty()) {
+                row.refuse(
+                        history,
+                        "\"" + word.strip() + "\"",
+                        "words of " + Disease.words() + ", parted by ;, or " + NONE,
+                        "Name the diseases seen here in earlier years.");
+            }
+            disease.ifPresent(all::add);
+        }
+        return all;
+    }
+}

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import org.earleaf.farm.DropletClass;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Product;
+import org.earleaf.farm.ProductKind;
+import org.earleaf.farm.ProductLabel;
+import org.earleaf.field.Disease;
+import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.Incidence;
+import org.earleaf.field.Placement;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
+import org.earleaf.weather.LabelLimit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a folder tells of disease, labels and scouting is read as written, and nothing is added to it. */
+class ProtectionFactsTest {
+    @TempDir
+    private Path dir;
+
+    private Farm read(TinyFolder folder) {
+        return FarmFolder.read(folder.write(dir));
+    }
+
+    @Test
+    void a_field_tells_rating_history_and_wet_place() {
+        Farm farm = read(ProtectionFaults.disease(TinyFolder.us(), "6,4,gray leaf spot; tar spot,yes"));
+        DiseaseFacts home = farm.zones().get(0).disease();
+        assertThat(home)
+                .isEqualTo(new DiseaseFacts(
+                        6,
+                        Map.of(Disease.GRAY_LEAF_SPOT, 4.0),
+                        Set.of(Disease.GRAY_LEAF_SPOT, Disease.TAR_SPOT),
+                        true));
+        assertThat(home.rating(Disease.GRAY_LEAF_SPOT)).isEqualTo(4);
+        assertThat(home.rating(Disease.SOUTHERN_RUST)).isEqualTo(6);
+        assertThat(farm.zones().get(1).disease()).isEqualTo(DiseaseFacts.NOT_GIVEN);
+    }
+
+    @Test
+    void a_label_is_read_in_any_unit_and_none_is_not_the_same_as_empty() {
+        Farm farm = read(ProtectionFaults.label(TinyFolder.us(), "fungicide,11+3,none,10,,2,yes,medium,30,VT,R4"));
+        ProductLabel label = farm.products().get(1).label();
+        assertThat(label.kind()).isEqualTo(ProductKind.FUNGICIDE);
+        assertThat(label.groups()).containsExactly("11", "3");
+        assertThat(label.weather().windMin_ms()).isEqualTo(LabelLimit.noneStated());
+        assertThat(label.weather().windMax_ms().value()).isCloseTo(4.4704, within(1e-9));
+        assertThat(label.weather().airMax_C()).isEqualTo(LabelLimit.notEntered());
+        assertThat(label.weather().inversionBan()).contains(true);
+        assertThat(label.droplet_class()).isEqualTo(LabelLimit.of(DropletClass.M.ordinal()));
+        assertThat(label.preHarvest_d()).isEqualTo(LabelLimit.of(30));
+        assertThat(label.firstStage()).isEqualTo(LabelLimit.of(30));
+        assertThat(label.lastStage()).isEqualTo(LabelLimit.of(34));
+        assertThat(label.missing()).containsExactly("greatest temperature");
+    }
+
+    @Test
+    void nothing_of_a_label_is_filled_in() {
+        for (Product p : read(TinyFolder.us()).products()) {
+            assertThat(p.label()).isEqualTo(ProductLabel.NOT_ENTERED);
+            assertThat(p.label().missing()).hasSize(9);
+        }
+    }
+
+    @Test
+    void plants_with_lesions_need_no_other_value_and_are_kept_in_words() {
+        Farm farm = read(ProtectionFaults.count(TinyFolder.us(), "lesions", "", "low spots first", "GLS,58,100,-3"));
+        Reading r = farm.readings().get(5);
+        assertThat(r.value()).isEqualTo(0.58);
+        assertThat(r.entered()).isEqualTo("58 of 100 plants");
+        assertThat(r.note()).isEqualTo("gray leaf spot, 58 of 100 plants, ear leaf -3, low spots first");
+        Scouted seen = Scouted.of(r.note());
+        assertThat(seen.disease()).contains(Disease.GRAY_LEAF_SPOT);
+        assertThat(seen.counted()).contains(new Incidence(58, 100));
+        assertThat(seen.leaf()).hasValue(-3);
+    }
+
+    @Test
+    void a_count_of_aphids_keeps_its_plants() {
+        Farm farm = read(ProtectionFaults.count(
+                TinyFolder.us(), "insects", "60", "\"lady beetles 0.3, mummies 2\"", "aphids,40,100,"));
+        Reading r = farm.readings().get(5);
+        assertThat(r.value()).isEqualTo(60);
+        Scouted seen = Scouted.of(r.note());
+        assertThat(seen.counted()).contains(new Incidence(40, 100));
+        assertThat(seen.ladyBeetles()).isEqualTo(0.3);
+        assertThat(seen.mummies()).isEqualTo(2);
+    }
+
+    @Test
+    void a_rig_may_be_driven_for_spraying_in_taller_corn() {
+        Farm farm = read(TinyFolder.us().wider("rigs.csv", "spray_clearance_in", 2, "110"));
+        assertThat(farm.rigs().get(0).clearance_m(Placement.OVER_THE_TOP)).isCloseTo(110 * .0254, within(1e-9));
+        assertThat(farm.rigs().get(0).clearance_m(Placement.ROW_BASE)).isCloseTo(72 * .0254, within(1e-9));
+    }
+}
