@@ -1,255 +1,242 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.bench.season;
 
-import com.sun.management.ThreadMXBean;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.lang.management.ManagementFactory;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
-import java.util.SplittableRandom;
-import java.util.stream.IntStream;
+import java.util.Map;
+import java.util.function.DoubleSupplier;
 import org.earleaf.season.SeasonRun;
 
 /**
- * The season kernel beside the same equations written in C, one member at a time and in lanes, in turns and by
- * processor time; first all three must agree on every result of every member.
+ * The season kernel beside the same equations in C, one member at a time and in lanes, and in NumPy: first all must agree
+ * on every result of every member, then they work in turns on one core and are compared by processor time.
  */
 public final class Season {
-    private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     private static final int LANES = 128;
     private static final int ROUNDS = 11;
+    private static final int WARM_TURNS = 12;
     private static final double TURN_S = 0.4;
     private static final double AGREE = 1e-9;
     /** Below this a result is compared as a difference: relative error of next to nothing says nothing. */
     private static final double SMALL = 1e-3;
+    /** How many of each of the 128 members stand side by side in NumPy, whose calls cost less a member then. */
+    private static final List<Integer> NUMPY_COPIES = List.of(1, 4, 8, 16);
 
-    private final Path program;
+    private final String c;
+    private final List<String> numpy;
     private final Path folder;
 
-    private Season(Path program, Path folder) {
-        this.program = program;
+    private Season(String c, List<String> numpy, Path folder) {
+        this.c = c;
+        this.numpy = numpy;
         this.folder = folder;
     }
 
-    /** @param args the C program, a folder to write in */
-    public static void main(String[] args) throws IOException {
-        Season bench = new Season(Path.of(args[0]), Path.of(args[1]));
-        SeasonCase golden = Cases.golden();
+    /** @param args a folder to write in, the C program, and the command that starts the NumPy program */
+    public static void main(String[] args) {
         SeasonCase timed = Cases.timed(LANES);
-        int differing = bench.differing(golden, "golden") + bench.differing(timed, "timed");
-        String times = bench.times(timed);
-        System.out.printf("{\"bench\":\"season\",\"differing\":%d,%s}%n", differing, times);
+        String cold = cold(timed);
+        List<String> numpy = List.of(args).subList(2, args.length);
+        Season bench = new Season(args[1], numpy, Path.of(args[0]));
+        Advance advance = new Advance(timed);
+        int differing =
+                bench.differing(Cases.golden(), "golden") + bench.differing(timed, "timed") + advance.differing();
+        System.out.println(cold);
+        Map<String, String> json = new LinkedHashMap<>();
+        json.put("bench", "\"season\"");
+        json.put("differing", Integer.toString(differing));
+        bench.times(timed, advance, json);
+        json.put("bytes_per_day_step", String.format(Locale.ROOT, "%.3f", bytesPerStep(timed)));
+        StringBuilder line = new StringBuilder();
+        json.forEach(
+                (key, value) -> line.append(",\"").append(key).append("\":").append(value));
+        System.out.println("{" + line.substring(1) + "}");
         System.exit(differing == 0 ? 0 : 1);
     }
 
-    /** The C program on a case, asked line by line. */
-    private final class Peer implements AutoCloseable {
-        private final Process process;
-        private final BufferedReader answers;
-
-        Peer(String how, SeasonCase c, String name) throws IOException {
-            Path file = folder.resolve(name + ".case");
-            if (!Files.exists(file)) {
-                CaseFile.write(c, file);
-            }
-            process = new ProcessBuilder(program.toString(), how, file.toString()).start();
-            answers = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.US_ASCII));
-        }
-
-        void ask(String question) throws IOException {
-            process.getOutputStream().write((question + "\n").getBytes(StandardCharsets.US_ASCII));
-            process.getOutputStream().flush();
-        }
-
-        String answer() throws IOException {
-            String line = answers.readLine();
-            if (line == null) {
-                throw new IOException("the C program stopped without an answer");
-            }
-            return line;
-        }
-
-        double speed() {
-            try {
-                ask("turn " + TURN_S);
-                return Double.parseDouble(answer());
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-
-        @Override
-        public void close() {
-            process.destroy();
-        }
+    /** The first block of a Java just started, before its compiler has done anything. */
+    private static String cold(SeasonCase timed) {
+        long wall = System.nanoTime();
+        long cpu = Speed.cpu_ns();
+        timed.together();
+        return String.format(
+                Locale.ROOT,
+                "cold: the first %d seasons in a new Java took %.0f ms, %.0f ms of its thread, %.0f seasons a second",
+                LANES,
+                (System.nanoTime() - wall) / 1e6,
+                (Speed.cpu_ns() - cpu) / 1e6,
+                LANES / ((Speed.cpu_ns() - cpu) / 1e9));
     }
 
-    private int differing(SeasonCase c, String name) throws IOException {
-        SeasonRun run = c.together();
+    private Peer c(String how, String name) {
+        return new Peer(List.of(c, how, file(name)));
+    }
+
+    private Peer numpy(int copies, String name) {
+        List<String> command = new ArrayList<>(numpy);
+        command.addAll(List.of(file(name), Integer.toString(copies)));
+        return new Peer(command);
+    }
+
+    private String file(String name) {
+        return folder.resolve(name + ".case").toString();
+    }
+
+    private int differing(SeasonCase season, String name) {
+        if (!Files.exists(Path.of(file(name)))) {
+            CaseFile.write(season, Path.of(file(name)));
+        }
+        SeasonRun run = season.together();
         int differing = 0;
-        for (String how : new String[] {"scalar", "lanes"}) {
+        for (String who : List.of("C scalar", "C lanes", "NumPy")) {
+            double[][] theirs;
+            try (Peer peer = who.equals("NumPy") ? numpy(1, name) : c(who.substring(2), name)) {
+                theirs = peer.results(season.members());
+            }
             double worst = 0;
-            try (Peer peer = new Peer(how, c, name)) {
-                peer.ask("check");
-                for (int m = 0; m < c.members(); m++) {
-                    String[] theirs = peer.answer().trim().split(" ");
-                    double[] ours = SeasonCase.results(run, m);
-                    for (int k = 0; k < ours.length; k++) {
-                        double miss =
-                                Math.abs(Double.parseDouble(theirs[k]) - ours[k]) / Math.max(SMALL, Math.abs(ours[k]));
-                        worst = Math.max(worst, miss);
-                        differing += miss <= AGREE ? 0 : 1;
-                    }
+            for (int m = 0; m < season.members(); m++) {
+                double[] ours = SeasonCase.results(run, m);
+                for (int k = 0; k < ours.length; k++) {
+                    double miss = Math.abs(theirs[m][k] - ours[k]) / Math.max(SMALL, Math.abs(ours[k]));
+                    worst = Math.max(worst, miss);
+                    differing += miss <= AGREE ? 0 : 1;
                 }
             }
             System.out.printf(
                     Locale.ROOT,
-                    "%s season, %d members, against C %s: largest relative difference %.1e%n",
+                    "%s season, %d members, against %s: largest relative difference %.1e%n",
                     name,
-                    c.members(),
-                    how,
+                    season.members(),
+                    who,
                     worst);
         }
         return differing;
     }
 
-    private static double speed(Runnable work, int seasons) {
-        long start = THREADS.getCurrentThreadCpuTime();
-        long done = 0;
-        double spent;
-        do {
-            work.run();
-            done += seasons;
-            spent = (THREADS.getCurrentThreadCpuTime() - start) / 1e9;
-        } while (spent < TURN_S);
-        return done / spent;
-    }
-
-    private String times(SeasonCase timed) throws IOException {
+    private void times(SeasonCase timed, Advance advance, Map<String, String> json) {
         int[] next = {0};
-        Runnable one = () -> timed.alone(next[0]++ % LANES);
-        for (int k = 0; k < 12; k++) {
-            timed.together();
-            IntStream.range(0, 30).forEach(m -> one.run());
+        Runnable alone = () -> timed.alone(next[0]++ % LANES);
+        for (int k = 0; k < WARM_TURNS; k++) {
+            Speed.of(alone, TURN_S);
+            Speed.of(timed::together, TURN_S);
+            Speed.of(advance::once, TURN_S / 4);
         }
-        double[][] speeds = new double[5][ROUNDS];
-        try (Peer scalar = new Peer("scalar", timed, "timed");
-                Peer lanes = new Peer("lanes", timed, "timed")) {
+        String core = Integer.toString(Machine.CORES - 1);
+        boolean pinned = Machine.pin(core);
+        Machine.Meter meter = new Machine.Meter();
+        int copies = bestCopies();
+        List<Contender> all;
+        try (Peer scalar = c("scalar", "timed");
+                Peer lanes = c("lanes", "timed");
+                Peer many = numpy(copies, "timed")) {
+            all = List.of(
+                    new Contender("C, one member at a time", () -> scalar.speed(TURN_S)),
+                    new Contender("ours, one member at a time", () -> Speed.of(alone, TURN_S)),
+                    new Contender("C, 128 lanes", () -> lanes.speed(TURN_S)),
+                    new Contender("ours, 128 lanes", () -> LANES * Speed.of(timed::together, TURN_S)),
+                    new Contender("NumPy, " + copies * LANES + " members", () -> many.speed(TURN_S)),
+                    new Contender("ours, 128 lanes on by one day", () -> LANES * Speed.of(advance::once, TURN_S)));
             for (int r = 0; r < ROUNDS; r++) {
-                speeds[0][r] = scalar.speed();
-                speeds[1][r] = speed(one, 1);
-                speeds[2][r] = lanes.speed();
-                speeds[3][r] = speed(timed::together, LANES);
-                speeds[4][r] = twoThreads(timed);
+                for (Contender contender : all) {
+                    contender.turns[r] = contender.speed.getAsDouble();
+                }
             }
         }
-        String[] names = {"C, one member at a time", "ours, one member", "C, 128 lanes", "ours, 128 lanes"};
-        for (int k = 0; k < names.length; k++) {
+        System.out.printf(
+                "%d rounds in turns, %s; %s%n",
+                ROUNDS, pinned ? "all on core " + core : "not pinned (no taskset)", meter.words());
+        for (Contender contender : all) {
             System.out.printf(
                     Locale.ROOT,
-                    "%-26s %9.0f seasons of 214 days a second of processor time%n",
-                    names[k],
-                    median(speeds[k]));
+                    "%-30s %9.0f a second of processor time%n",
+                    contender.name,
+                    Ratio.median(contender.turns));
         }
-        return ratio("single_vs_c", speeds[1], speeds[0]) + "," + ratio("lanes_vs_c", speeds[3], speeds[0]) + ","
-                + ratio("lanes_vs_c_lanes", speeds[3], speeds[2]) + ",\"lanes_vs_numpy\":null,"
-                + ratio("two_threads_vs_one", speeds[4], ones(ROUNDS)) + ","
-                + String.format(
-                        Locale.ROOT,
-                        "\"bytes_per_day_step\":%.3f,\"advance_day_share\":%.5f",
-                        bytesPerStep(timed),
-                        advanceShare(timed));
+        double[] ours = all.get(3).turns;
+        ratio("single_vs_c", Ratio.of(all.get(1).turns, all.get(0).turns), json);
+        ratio("lanes_vs_c", Ratio.of(ours, all.get(0).turns), json);
+        ratio("lanes_vs_c_lanes", Ratio.of(ours, all.get(2).turns), json);
+        ratio("lanes_vs_numpy", Ratio.of(ours, all.get(4).turns), json);
+        twoThreads(timed, pinned, json);
+        Ratio day = Ratio.of(ours, all.get(5).turns);
+        System.out.printf("%-30s %s%n", "advance_day_share", day);
+        json.put("advance_day_share", String.format(Locale.ROOT, "%.5f", day.median()));
     }
 
-    /** Wall time of two blocks one after the other over that of both at once. */
-    private static double twoThreads(SeasonCase timed) {
-        long start = System.nanoTime();
-        for (int k = 0; k < 8; k++) {
-            timed.together();
+    /** Member-seasons (or member-days) a second of processor time, by round. */
+    private static final class Contender {
+        private final String name;
+        private final DoubleSupplier speed;
+        private final double[] turns = new double[ROUNDS];
+
+        Contender(String name, DoubleSupplier speed) {
+            this.name = name;
+            this.speed = speed;
         }
-        long alone = System.nanoTime() - start;
-        start = System.nanoTime();
-        IntStream.range(0, 2).parallel().forEach(thread -> {
-            for (int k = 0; k < 4; k++) {
-                timed.together();
-            }
-        });
-        return (double) alone / (System.nanoTime() - start);
+    }
+
+    private static void ratio(String name, Ratio ratio, Map<String, String> json) {
+        System.out.printf("%-30s %s%n", name, ratio);
+        json.put(name, ratio.json());
+    }
+
+    /** What suits NumPy best here. */
+    private int bestCopies() {
+        double[] speeds = NUMPY_COPIES.stream()
+                .mapToDouble(copies -> {
+                    try (Peer peer = numpy(copies, "timed")) {
+                        peer.speed(TURN_S);
+                        return peer.speed(2 * TURN_S);
+                    }
+                })
+                .toArray();
+        int best = 0;
+        for (int k = 0; k < speeds.length; k++) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "NumPy with %5d members: %6.0f seasons a second of processor time%n",
+                    NUMPY_COPIES.get(k) * LANES,
+                    speeds[k]);
+            best = speeds[k] > speeds[best] ? k : best;
+        }
+        return NUMPY_COPIES.get(best);
+    }
+
+    private static void twoThreads(SeasonCase timed, boolean pinned, Map<String, String> json) {
+        if (pinned) {
+            Machine.pin("0-" + (Machine.CORES - 1));
+        }
+        Machine.Meter meter = new Machine.Meter();
+        TwoThreads two = TwoThreads.measure(timed, ROUNDS);
+        ratio("two_threads_vs_one", two.speedUp(), json);
+        System.out.printf(
+                Locale.ROOT,
+                "    by wall time, so it counts only where the second core is free: the two threads had %.2f processors;%n"
+                        + "    for the same work they took %s of the processor time of one, so two free cores%n"
+                        + "    would make it %.2f at most%n    %s%n",
+                two.given(),
+                two.work().toString().trim(),
+                2 / two.work().median(),
+                meter.words());
     }
 
     private static double bytesPerStep(SeasonCase timed) {
         SeasonRun run = timed.start();
         int warm = 30;
         for (int day = 0; day < warm; day++) {
-            run.step();
-        }
-        long thread = Thread.currentThread().getId();
-        long before = THREADS.getThreadAllocatedBytes(thread);
-        for (int day = warm; day < timed.days(); day++) {
-            run.step();
-        }
-        long after = THREADS.getThreadAllocatedBytes(thread);
-        return (double) (after - before) / (timed.days() - warm);
-    }
-
-    /** Restoring a snapshot and stepping one day, over a whole season. */
-    private static double advanceShare(SeasonCase timed) {
-        SeasonRun run = timed.start();
-        for (int day = 0; day < 120; day++) {
             timed.step(run, day);
         }
-        double[] snapshot = run.snapshot();
-        double day = speed(
-                () -> {
-                    run.restore(snapshot);
-                    run.step();
-                },
-                1);
-        double season = speed(timed::together, 1);
-        return season / day;
-    }
-
-    private static double[] ones(int n) {
-        double[] all = new double[n];
-        Arrays.fill(all, 1);
-        return all;
-    }
-
-    private static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        return sorted[sorted.length / 2];
-    }
-
-    /** Ratio of medians with its 95 % bootstrap interval over rounds. */
-    private static String ratio(String name, double[] ours, double[] theirs) {
-        SplittableRandom random = new SplittableRandom(1);
-        double[] draws = new double[2000];
-        for (int d = 0; d < draws.length; d++) {
-            double[] a = new double[ours.length];
-            double[] b = new double[ours.length];
-            for (int r = 0; r < a.length; r++) {
-                int pick = random.nextInt(a.length);
-                a[r] = ours[pick];
-                b[r] = theirs[pick];
-            }
-            draws[d] = median(a) / median(b);
+        long allocated = 0;
+        for (int day = warm; day < timed.days(); day++) {
+            timed.applyPasses(run, day);
+            long before = Speed.allocatedBytes();
+            run.step();
+            allocated += Speed.allocatedBytes() - before;
         }
-        Arrays.sort(draws);
-        double middle = median(ours) / median(theirs);
-        System.out.printf(Locale.ROOT, "%-26s %6.2f (%.2f to %.2f)%n", name, middle, draws[49], draws[1949]);
-        return String.format(
-                Locale.ROOT,
-                "\"%s\":{\"median\":%.4f,\"low\":%.4f,\"high\":%.4f}",
-                name,
-                middle,
-                draws[49],
-                draws[1949]);
+        return (double) allocated / (timed.days() - warm);
     }
 }

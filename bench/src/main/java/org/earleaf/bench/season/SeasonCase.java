@@ -72,6 +72,11 @@ record SeasonCase(
 
     /** One day of all members: passes, then weather. */
     void step(SeasonRun run, int day) {
+        applyPasses(run, day);
+        run.step();
+    }
+
+    void applyPasses(SeasonRun run, int day) {
         for (PassOfDay p : passes) {
             if (p.day() == day && p.member() < 0) {
                 run.applyAll(p.pass());
@@ -79,7 +84,6 @@ record SeasonCase(
                 run.apply(p.member(), p.pass());
             }
         }
-        run.step();
     }
 
     SeasonRun startAlone(int m) {
