@@ -2,24 +2,17 @@
 package org.earleaf.decide;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.earleaf.exchange.StationFile;
-import org.earleaf.farm.NitrogenProduct;
-import org.earleaf.field.Inhibitor;
-import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
-import org.earleaf.season.Event;
 import org.earleaf.season.Observing;
 import org.earleaf.season.SeasonRun;
-import org.earleaf.season.ZoneSeason;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Units;
@@ -39,7 +32,6 @@ public final class Forecast {
     private static final String[] FILES = {"USC00118740.txt", "USC00131635.txt", "USC00332791.txt"};
     private static final double[][] SOILS = {{20, 24, 3.5, 18}, {10, 35, 5, 26}, {40, 20, 2.5, 14}, {65, 10, 1.2, 8}};
     private static final String[] STEPS = {"no reading", "nitrate", "nitrate, stage", "nitrate, stage, height"};
-    private static final double CRITICAL_PPM = 25;
 
     private Forecast() {}
 
@@ -94,7 +86,7 @@ public final class Forecast {
         return rows;
     }
 
-    private static Twin twin(List<WeatherSeries> records, int k) {
+    static Twin twin(List<WeatherSeries> records, int k) {
         int place = k % 3;
         double[] s = SOILS[k / 3 % 4];
         double unknown = Double.NaN;
@@ -111,7 +103,7 @@ public final class Forecast {
     }
 
     private static Score score(Twin twin) {
-        SeasonRun truth = twin.end(List.of());
+        SeasonRun truth = twin.end();
         double yield = truth.yield(0).grain_kgHa();
         double uptake = truth.shootN_kgHa(0);
         double shortDay = truth.shortDay(0) < 0 ? Double.POSITIVE_INFINITY : truth.shortDay(0);
@@ -206,76 +198,5 @@ public final class Forecast {
 
     private static double share(List<Score> scores, ToDoubleFunction<Score> value) {
         return scores.stream().mapToDouble(value).average().orElse(Double.NaN);
-    }
-
-    /** Dollars an acre that each way of choosing leaves on the table. */
-    private static final class Regret {
-        private static final String[] RULES = {"advice", "fixed", "soil_test", "published"};
-
-        /** Gains of the oracle and of each rule [$/ac]. */
-        static double[] of(Twin twin) {
-            List<Reading> readings = twin.readings(true, true, true);
-            NitrogenOptions.Answer answer = NitrogenOptions.of(twin.farm(readings), twin.zone(), twin.on(), false);
-            double without = twin.end(List.of()).yield(0).grain_kgHa();
-            double best = 0;
-            for (Option o : answer.options()) {
-                best = Math.max(best, gain(twin, without, o.date(), o.placement(), o.nitrogen_kgHa()));
-            }
-            Optional<Option> go = answer.proposed();
-            double advice = go.map(o -> gain(twin, without, o.date(), o.placement(), o.nitrogen_kgHa()))
-                    .orElse(0.0);
-            double starter = Units.lbAc(twin.starter_kgHa());
-            boolean corn = twin.before() == PreviousCrop.CORN;
-            double fixed = Math.max(0, (corn ? 180 : 150) - starter);
-            double published = Math.max(0, (corn ? 187 : 145) - starter);
-            double test = Units.lbAc(SoilTestRule.rate_kgHa(readings.get(0).value(), CRITICAL_PPM));
-            return new double[] {
-                Math.max(best, 0),
-                advice,
-                byRule(twin, without, fixed),
-                byRule(twin, without, test),
-                byRule(twin, without, published)
-            };
-        }
-
-        /** At the row base on the day itself. */
-        private static double byRule(Twin twin, double without, double lbAc) {
-            return lbAc < 10 ? 0 : gain(twin, without, twin.on(), Placement.ROW_BASE, Units.kgHa(Math.min(lbAc, 250)));
-        }
-
-        private static double gain(Twin twin, double without, LocalDate date, Placement placement, double kgHa) {
-            NitrogenProduct uan = NitrogenProduct.findBuiltIn("UAN 32").orElseThrow();
-            Event pass = new Event.Nitrogen(date, ZoneSeason.pass(uan, kgHa, placement, Inhibitor.NONE));
-            double with = twin.end(List.of(pass)).yield(0).grain_kgHa();
-            double cost = Units.lbAc(kgHa) * Twin.NITROGEN_USD_LB
-                    + Twin.PASS_USD_AC
-                    + (placement == Placement.MID_INJECT ? 2 : 0);
-            return Units.buAc(with - without) * Twin.CORN_USD - cost;
-        }
-
-        static String report(List<double[]> gains) {
-            System.out.printf("%nMean gain and regret against knowing the season, %d twins, $/ac%n", gains.size());
-            double oracle = gains.stream().mapToDouble(g -> g[0]).average().orElse(Double.NaN);
-            System.out.printf(Locale.ROOT, "%-12s %8.2f%n", "oracle", oracle);
-            StringBuilder json = new StringBuilder("\"regret_usd_ac\":{");
-            for (int r = 0; r < RULES.length; r++) {
-                int k = r + 1;
-                double mean = gains.stream().mapToDouble(g -> g[k]).average().orElse(Double.NaN);
-                double se = Math.sqrt(gains.stream()
-                                .mapToDouble(g -> Math.pow(g[0] - g[k] - (oracle - mean), 2))
-                                .average()
-                                .orElse(0)
-                        / gains.size());
-                System.out.printf(
-                        Locale.ROOT,
-                        "%-12s %8.2f   regret %6.2f (standard error %.2f)%n",
-                        RULES[r],
-                        mean,
-                        oracle - mean,
-                        se);
-                json.append(String.format(Locale.ROOT, "%s\"%s\":%.3f", r > 0 ? "," : "", RULES[r], oracle - mean));
-            }
-            return json.append("},\"advised\":").append(gains.size()).toString();
-        }
     }
 }

@@ -4,10 +4,12 @@ package org.earleaf.decide;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.earleaf.farm.ClearanceFit;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
@@ -20,7 +22,6 @@ import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
-import org.earleaf.season.Event;
 import org.earleaf.season.Observing;
 import org.earleaf.season.ParameterDraws;
 import org.earleaf.season.ParameterSet;
@@ -42,6 +43,7 @@ final class Twin {
     static final double CORN_USD = 4.50;
     static final double NITROGEN_USD_LB = .60;
     static final double PASS_USD_AC = 9;
+    private static final int LANES = 128;
 
     private final WeatherSeries record;
     private final Site site;
@@ -51,6 +53,7 @@ final class Twin {
     private final ZoneSeason truth;
     private final Forcing weather;
     private final SplittableRandom random;
+    private final List<Double> heights_cm = new ArrayList<>();
 
     Twin(WeatherSeries record, Site site, int year, SoilProfile soil, PreviousCrop before, long seed) {
         this.record = record;
@@ -87,19 +90,13 @@ final class Twin {
 
     /** The farm as its grower knows it on the day, with these readings. */
     Farm farm(List<Reading> readings) {
+        return farm(readings, List.of(), on);
+    }
+
+    /** The same on a later day, with the passes made since. */
+    Farm farm(List<Reading> readings, List<Regret.Made> made, LocalDate date) {
         double perKg = NITROGEN_USD_LB / Units.KG_PER_LB;
-        Pass starter = new Pass(
-                "p",
-                zone.field(),
-                "",
-                zone.planted(),
-                "UAN 32",
-                starter_kgHa,
-                "kg N/ha",
-                starter_kgHa,
-                Placement.INCORPORATED,
-                Inhibitor.NONE,
-                Pass.State.MADE);
+        Pass starter = pass(zone.planted(), starter_kgHa, Placement.INCORPORATED);
         Rig highboy = new Rig(
                 "highboy",
                 "self-propelled",
@@ -132,15 +129,19 @@ final class Twin {
                 0,
                 0,
                 .65);
+        List<Pass> passes = new ArrayList<>(List.of(starter));
+        for (Regret.Made m : made) {
+            passes.add(pass(m.date(), m.nitrogen_kgHa(), m.placement()));
+        }
         WeatherBook known = new WeatherBook(
-                record.between(record.first(), on), List.of(), List.of(), List.of(), List.of(), List.of());
+                record.between(record.first(), date), List.of(), List.of(), List.of(), List.of(), List.of());
         return new Farm(
                 "Twin",
                 site,
                 ZoneId.of("America/Chicago"),
                 new Prices(CORN_USD, 0, perKg, Map.of("UAN 32", perKg)),
                 List.of(zone),
-                List.of(starter),
+                passes,
                 readings,
                 List.of(),
                 List.of(),
@@ -152,6 +153,21 @@ final class Twin {
                 List.of(),
                 known,
                 List.of());
+    }
+
+    private Pass pass(LocalDate date, double kgHa, Placement placement) {
+        return new Pass(
+                "p" + date,
+                zone.field(),
+                "",
+                date,
+                "UAN 32",
+                kgHa,
+                "kg N/ha",
+                kgHa,
+                placement,
+                Inhibitor.NONE,
+                Pass.State.MADE);
     }
 
     Zone zone() {
@@ -227,14 +243,59 @@ final class Twin {
         return Observing.of(run, 0, reading(Reading.Kind.NITRATE, on, 0, 304.8));
     }
 
-    /** The truth to its end, with nothing more done or with one more pass. */
-    SeasonRun end(List<Event> more) {
-        ZoneSeason season = truth;
-        for (Event e : more) {
-            season = season.with(e);
-        }
-        SeasonRun run = season.start(weather);
-        season.finish(run, LocalDate.of(on.getYear(), 10, 31));
+    /** The truth to its end, with nothing more done. */
+    SeasonRun end() {
+        SeasonRun run = truth.start(weather);
+        truth.finish(run, LocalDate.of(on.getYear(), 10, 31));
         return run;
+    }
+
+    /** Grain of the truth under each course of passes. */
+    double[] yields_kgHa(List<List<Regret.Made>> courses) {
+        double[] yields = new double[courses.size()];
+        for (int k = 0; k < yields.length; k += LANES) {
+            List<List<Regret.Made>> some = courses.subList(k, Math.min(yields.length, k + LANES));
+            SeasonRun run = SeasonRun.start(
+                    truth.setup(),
+                    Collections.nCopies(some.size(), truth.parameters()),
+                    List.of(weather),
+                    new int[some.size()]);
+            truth.advance(run, on);
+            LocalDate last = LocalDate.of(on.getYear(), 10, 31);
+            while (!run.date().isAfter(last) && !run.allOver()) {
+                for (int lane = 0; lane < some.size(); lane++) {
+                    apply(run, lane, some.get(lane));
+                }
+                truth.advance(run, run.date().plusDays(1));
+            }
+            int at = k;
+            for (int lane = 0; lane < some.size(); lane++) {
+                yields[at + lane] = run.yield(lane).grain_kgHa();
+            }
+        }
+        return yields;
+    }
+
+    private static void apply(SeasonRun run, int lane, List<Regret.Made> course) {
+        for (Regret.Made m : course) {
+            if (m.date().equals(run.date())) {
+                run.apply(lane, m.event().pass());
+            }
+        }
+    }
+
+    /** Whether the crop of the truth, if nothing more is done, still passes under the rig of that placement. */
+    boolean mayEnter(LocalDate date, Placement placement) {
+        if (heights_cm.isEmpty()) {
+            SeasonRun run = truth.start(weather);
+            truth.advance(run, on);
+            while (!run.date().isAfter(on.plusDays(40))) {
+                heights_cm.add(run.height_cm(0));
+                truth.advance(run, run.date().plusDays(1));
+            }
+        }
+        double height_m = heights_cm.get((int) (date.toEpochDay() - on.toEpochDay())) / 100;
+        return farm(List.of()).rigs().stream()
+                .anyMatch(r -> r.placements().contains(placement) && ClearanceFit.clears(r, placement, height_m));
     }
 }
