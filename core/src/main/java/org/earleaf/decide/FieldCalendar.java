@@ -20,7 +20,7 @@ public record FieldCalendar(
         DateSpread maturity,
         WorkableDays workable) {
     /** From milk on, nitrogen comes too late (common practice, no source). */
-    private static final double TOO_LATE_REP = .33;
+    static final double TOO_LATE_REP = .33;
 
     static FieldCalendar of(ZoneEnsemble futures, Baseline base) {
         Zone zone = futures.zone();

@@ -5,29 +5,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.NitrogenProduct;
-import org.earleaf.farm.Rig;
-import org.earleaf.field.Inhibitor;
-import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
-import org.earleaf.season.NitrogenPass;
 import org.earleaf.season.SeasonRun;
-import org.earleaf.season.ZoneSeason;
-import org.earleaf.units.Units;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Nitrogen options of a zone over the next three weeks, date x product x placement x rate x rig that still fits, each run
  * through the same members as doing nothing. On the first day every rate is run on all members; on later days the rates
- * are looked through on a fifth of them, and the best two go on.
+ * are looked through on a fifth of them, and the best two go on. The most promising are valued with the best pass that
+ * may follow them ({@link Recourse}).
  *
  * <pre>
  * gain = P (Y with - Y without) - N price - pass cost        in each future
@@ -43,31 +32,23 @@ public final class NitrogenOptions {
     /** Days ahead that are looked at, today included. */
     public static final int DAYS_AHEAD = 21;
 
-    private static final double[] RATES_LBAC = {20, 30, 40, 50, 60, 80, 100, 120, 150, 180};
-    /** Lanes of one run: enough to fill the vector units, few enough to stay in the cache. */
-    private static final int LANES = 200;
-    /** All members, and the few on which rates are looked through first. */
-    private static final int[] ALL = IntStream.range(0, ZoneEnsemble.MEMBERS).toArray();
+    /** Every day of the forecast's week is looked at, then every third. */
+    private static final int EVERY_DAY_D = 8;
 
-    private static final int[] SCOUTS =
-            IntStream.range(0, ZoneEnsemble.MEMBERS / 5).map(k -> 5 * k).toArray();
-    /** So many rates of a day, product and placement are run on all members. */
-    private static final int PROMISING = 2;
-
-    private static final int SCOUT_EVERY_D = 3;
+    private static final int THEN_EVERY_D = 3;
 
     private final ZoneEnsemble futures;
     private final Baseline base;
-    private final List<Candidate> candidates;
-    private final Map<Candidate, Set<Double>> promising = new HashMap<>();
+    private final Trials trials;
+    private final DayOptions days;
     private @Nullable LocalDate go;
     private @Nullable SoilTestWorth soilTest;
-    private long simulated;
 
     private NitrogenOptions(ZoneEnsemble futures, Baseline base) {
         this.futures = futures;
         this.base = base;
-        this.candidates = candidates(futures.farm());
+        trials = new Trials(futures);
+        days = new DayOptions(futures, base, trials);
     }
 
     /**
@@ -102,231 +83,96 @@ public final class NitrogenOptions {
                 options,
                 proposed,
                 Optional.ofNullable(all.soilTest),
-                all.simulated + ZoneEnsemble.MEMBERS);
-    }
-
-    static boolean carriesNitrogen(Placement p) {
-        return switch (p) {
-            case BROADCAST, ROW_BASE, MID_DRIBBLE, MID_INJECT, ROW_INJECT, BY_AIR -> true;
-            default -> false;
-        };
-    }
-
-    /** What may be laid where; rigs that do the same share the runs. */
-    private record Candidate(NitrogenProduct product, Placement placement, List<Rig> rigs) {}
-
-    private static List<Candidate> candidates(Farm farm) {
-        List<Candidate> all = new ArrayList<>();
-        for (Placement p : Placement.values()) {
-            List<Rig> rigs = farm.rigs().stream()
-                    .filter(r -> !r.isTender() && r.placements().contains(p))
-                    .toList();
-            if (!carriesNitrogen(p) || rigs.isEmpty()) {
-                continue;
-            }
-            // Dry urea is spread by a hired aircraft only; own rigs carry liquids.
-            List<NitrogenProduct> products =
-                    p == Placement.BY_AIR ? farm.findNitrogen("urea").stream().toList() : liquids(farm);
-            for (NitrogenProduct product : products) {
-                all.add(new Candidate(product, p, rigs));
-            }
-        }
-        return all;
-    }
-
-    /** Liquids with a price of their own; UAN 32 when none has one. Never ammonia. */
-    private static List<NitrogenProduct> liquids(Farm farm) {
-        List<NitrogenProduct> priced = farm.prices().nitrogenOf_usdKg().keySet().stream()
-                .sorted()
-                .flatMap(name -> farm.findNitrogen(name).stream())
-                .filter(NitrogenProduct::isLiquid)
-                .filter(n -> n.nitrogen_share() >= .2 && n.nitrogen_share() < .5)
-                .toList();
-        return priced.isEmpty() ? farm.findNitrogen("UAN 32").stream().toList() : priced;
+                all.trials.simulated() + ZoneEnsemble.MEMBERS);
     }
 
     private List<Option> list() {
         List<Option> all = new ArrayList<>();
-        double[] bestOfDay = new double[DAYS_AHEAD];
+        double[] best = new double[DAYS_AHEAD];
+        double[] waiting = new double[DAYS_AHEAD];
+        boolean[] looked = new boolean[DAYS_AHEAD];
+        Arrays.fill(looked, true);
         SeasonRun trunk = futures.members();
         LocalDate day = futures.decisionDay();
         for (int ahead = 0; ahead < DAYS_AHEAD && !day.isAfter(futures.last()); ahead++) {
-            boolean isTime = FieldCalendar.usesNitrogen(futures.zone(), base.trace(), day);
-            List<Option> ofDay = isTime ? ofDay(trunk, day, ahead == 0) : List.of();
-            bestOfDay[ahead] = ofDay.stream()
-                    .mapToDouble(o -> o.worth().mean_usdHa())
-                    .max()
-                    .orElse(0);
-            all.addAll(ofDay);
+            looked[ahead] = isLookedAt(day, ahead);
+            if (looked[ahead] && FieldCalendar.usesNitrogen(futures.zone(), base.trace(), day)) {
+                DayOptions.Day found = days.of(trunk, ahead);
+                best[ahead] = found.best_usdHa();
+                waiting[ahead] = found.waiting_usdHa();
+                all.addAll(found.options());
+                if (ahead == 0 && found.gains().length > 0) {
+                    soilTest = SoilTestWorth.of(trunk, found.gains());
+                }
+            }
             futures.season().advance(trunk, day.plusDays(1));
             day = day.plusDays(1);
         }
+        fillBetween(best, looked);
+        fillBetween(waiting, looked);
+        return withWaiting(all, best, waiting, looked);
+    }
+
+    /** Days of the first week, every third day after, and those on which a rig goes for the last time or the first. */
+    private boolean isLookedAt(LocalDate day, int ahead) {
+        return ahead < EVERY_DAY_D
+                || (ahead - EVERY_DAY_D) % THEN_EVERY_D == THEN_EVERY_D - 1
+                || !days.fitting(day).equals(days.fitting(day.plusDays(1)))
+                || !days.fitting(day).equals(days.fitting(day.minusDays(1)));
+    }
+
+    /** Straight lines over the days that were not looked at. */
+    static void fillBetween(double[] value, boolean[] known) {
+        int before = 0;
+        for (int d = 1; d < value.length; d++) {
+            if (!known[d]) {
+                continue;
+            }
+            for (int k = before + 1; k < d; k++) {
+                value[k] = value[before] + (value[d] - value[before]) * (k - before) / (d - before);
+            }
+            before = d;
+        }
+        for (int k = before + 1; k < value.length; k++) {
+            value[k] = value[before];
+        }
+    }
+
+    /** What a hundred members say of what a day will know strays from day to day: the mean of three is taken. */
+    static double[] smoothed(double[] value) {
+        double[] mean = new double[value.length];
+        for (int d = 0; d < value.length; d++) {
+            int from = Math.max(0, d - 1);
+            int to = Math.min(value.length - 1, d + 1);
+            for (int k = from; k <= to; k++) {
+                mean[d] += value[k] / (to - from + 1);
+            }
+        }
+        return mean;
+    }
+
+    private List<Option> withWaiting(List<Option> all, double[] best, double[] knowsMore, boolean[] looked) {
         LocalDate first = futures.decisionDay();
-        Waiting waiting = new Waiting(bestOfDay, futures.workable().from(first, DAYS_AHEAD));
-        go = waiting.day() < 0 ? null : first.plusDays(waiting.day());
+        double[] more = smoothed(knowsMore);
+        double[] value = new double[DAYS_AHEAD];
+        boolean[] among = new boolean[DAYS_AHEAD];
+        for (int d = 0; d < DAYS_AHEAD; d++) {
+            // Today there is nothing to wait for any more, and what no option brings is not to be had.
+            value[d] = best[d] + (d > 0 ? more[d] : 0);
+            among[d] = looked[d] && best[d] > 0;
+        }
+        Waiting waiting = new Waiting(value, futures.workable().from(first, DAYS_AHEAD));
+        int day = waiting.day(among);
+        go = day < 0 ? null : first.plusDays(day);
         List<OutOfReach> reach = Reach.ofRigs(futures, base);
-        all.replaceAll(o -> withWait(o, waiting.cost((int) (o.date().toEpochDay() - first.toEpochDay())), reach));
-        all.sort(Comparator.comparingDouble((Option o) -> -o.worth().mean_usdHa())
+        List<Option> sorted = new ArrayList<>();
+        for (Option o : all) {
+            double wait = waiting.cost((int) (o.date().toEpochDay() - first.toEpochDay()));
+            sorted.add(o.with(wait, Reasons.of(futures, base, o, reach)));
+        }
+        sorted.sort(Comparator.comparingDouble((Option o) -> -o.worth().mean_usdHa())
                 .thenComparing(Option::date)
                 .thenComparing(Option::rig));
-        return all;
-    }
-
-    private Option withWait(Option o, double wait, List<OutOfReach> reach) {
-        return new Option(
-                o.field(),
-                o.zone(),
-                o.kind(),
-                o.date(),
-                o.product(),
-                o.placement(),
-                o.nitrogen_kgHa(),
-                o.productRate(),
-                o.liquid(),
-                o.rig(),
-                o.worth(),
-                wait,
-                Reasons.of(futures, base, o, reach));
-    }
-
-    private record Trial(Candidate candidate, double rate_kgHa, List<Rig> rigs) {}
-
-    private List<Option> ofDay(SeasonRun trunk, LocalDate day, boolean everyRate) {
-        List<Trial> trials = new ArrayList<>();
-        for (Candidate c : candidates) {
-            List<Rig> fitting = c.rigs().stream()
-                    .filter(r -> Reach.mayEnter(base, r, c.placement(), day))
-                    .toList();
-            double most = Reach.most_kgHa(base, c.placement(), day, c.product().isLiquid());
-            List<Trial> ofCandidate = new ArrayList<>();
-            for (double lbAc : fitting.isEmpty() ? new double[0] : RATES_LBAC) {
-                if (Units.kgHa(lbAc) <= most + 1e-9) {
-                    ofCandidate.add(new Trial(c, Units.kgHa(lbAc), fitting));
-                }
-            }
-            trials.addAll(everyRate ? ofCandidate : promising(trunk, c, ofCandidate, day));
-        }
-        List<Option> options = new ArrayList<>();
-        double[][] yields = yields(trunk, trials, ALL);
-        if (everyRate && !trials.isEmpty()) {
-            soilTest = SoilTestWorth.of(trunk, gains(trials, yields));
-        }
-        for (int t = 0; t < trials.size(); t++) {
-            for (Rig rig : trials.get(t).rigs()) {
-                options.add(option(trials.get(t), rig, day, yields[t]));
-            }
-        }
-        return options;
-    }
-
-    /** The rates that look best on a few members, looked through anew every third day; only they are run on all. */
-    private List<Trial> promising(SeasonRun trunk, Candidate candidate, List<Trial> trials, LocalDate day) {
-        Set<Double> rates = promising.get(candidate);
-        long ahead = day.toEpochDay() - futures.decisionDay().toEpochDay();
-        if (rates == null || ahead % SCOUT_EVERY_D == 1) {
-            rates = scout(trunk, trials).stream().map(Trial::rate_kgHa).collect(Collectors.toSet());
-            promising.put(candidate, rates);
-        }
-        Set<Double> chosen = rates;
-        return trials.stream().filter(t -> chosen.contains(t.rate_kgHa())).toList();
-    }
-
-    private List<Trial> scout(SeasonRun trunk, List<Trial> trials) {
-        double[][] yields = yields(trunk, trials, SCOUTS);
-        double[] without =
-                Arrays.stream(SCOUTS).mapToDouble(m -> base.yields_kgHa()[m]).toArray();
-        Map<Trial, Double> mean = new HashMap<>();
-        for (int t = 0; t < trials.size(); t++) {
-            Trial trial = trials.get(t);
-            mean.put(
-                    trial,
-                    -worth(trial, trial.rigs().get(0), yields[t], without).mean_usdHa());
-        }
-        return trials.stream()
-                .sorted(Comparator.comparingDouble(mean::get))
-                .limit(PROMISING)
-                .sorted(Comparator.comparingDouble(Trial::rate_kgHa))
-                .toList();
-    }
-
-    /** Yield by trial and member, for some of the members. */
-    private double[][] yields(SeasonRun trunk, List<Trial> trials, int[] members) {
-        double[][] yields = new double[trials.size()][members.length];
-        int atOnce = Math.max(1, LANES / members.length);
-        for (int k = 0; k < trials.size(); k += atOnce) {
-            int n = Math.min(atOnce, trials.size() - k);
-            yields(trunk, trials.subList(k, k + n), members, Arrays.copyOfRange(yields, k, k + n));
-        }
-        return yields;
-    }
-
-    private void yields(SeasonRun trunk, List<Trial> trials, int[] members, double[][] yields) {
-        int n = members.length;
-        int[] from = new int[trials.size() * n];
-        Arrays.setAll(from, lane -> members[lane % n]);
-        int[] weatherOf =
-                Arrays.stream(from).map(m -> m % futures.weather().size()).toArray();
-        SeasonRun run = trunk.branch(from, futures.weather(), weatherOf);
-        for (int t = 0; t < trials.size(); t++) {
-            Candidate c = trials.get(t).candidate();
-            NitrogenPass pass = ZoneSeason.pass(c.product(), trials.get(t).rate_kgHa(), c.placement(), Inhibitor.NONE);
-            for (int m = 0; m < n; m++) {
-                run.apply(t * n + m, pass);
-            }
-        }
-        futures.season().finish(run, futures.last());
-        simulated += from.length;
-        for (int t = 0; t < trials.size(); t++) {
-            int at = t * n;
-            Arrays.setAll(yields[t], m -> run.yield(at + m).grain_kgHa());
-        }
-    }
-
-    /** Gain by trial and member with its first rig [$/ha]. */
-    private double[][] gains(List<Trial> trials, double[][] yields) {
-        double[][] gains = new double[yields.length][];
-        for (int t = 0; t < gains.length; t++) {
-            double[] gained = gained(yields[t], base.yields_kgHa());
-            double cost = cost_usdHa(trials.get(t), trials.get(t).rigs().get(0));
-            gains[t] = Worth.gains_usdHa(gained, cost, futures.farm().prices());
-        }
-        return gains;
-    }
-
-    private double cost_usdHa(Trial trial, Rig rig) {
-        double price = futures.farm()
-                .prices()
-                .nitrogen_usdKg(trial.candidate().product().name());
-        return trial.rate_kgHa() * price + rig.cost_usdHa();
-    }
-
-    private static double[] gained(double[] with, double[] without) {
-        double[] gained = new double[with.length];
-        Arrays.setAll(gained, m -> with[m] - without[m]);
-        return gained;
-    }
-
-    private Worth worth(Trial trial, Rig rig, double[] with, double[] without) {
-        return Worth.of(
-                gained(with, without), cost_usdHa(trial, rig), futures.farm().prices());
-    }
-
-    private Option option(Trial trial, Rig rig, LocalDate day, double[] with) {
-        NitrogenProduct product = trial.candidate().product();
-        Zone zone = futures.zone();
-        return new Option(
-                zone.field(),
-                zone.zone(),
-                "nitrogen",
-                day,
-                product.name(),
-                trial.candidate().placement(),
-                trial.rate_kgHa(),
-                product.isLiquid() ? product.litresHa(trial.rate_kgHa()) : trial.rate_kgHa() / product.nitrogen_share(),
-                product.isLiquid(),
-                rig.name(),
-                worth(trial, rig, with, base.yields_kgHa()),
-                0,
-                List.of());
+        return sorted;
     }
 }

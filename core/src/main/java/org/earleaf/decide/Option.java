@@ -3,6 +3,7 @@ package org.earleaf.decide;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.field.Placement;
 
 /**
@@ -13,9 +14,10 @@ import org.earleaf.field.Placement;
  * @param productRate amount of product [L/ha for liquids, kg/ha for dry]
  * @param liquid whether productRate is litres
  * @param rig name of the rig
- * @param worth over the futures
+ * @param worth over the futures, with what may follow it
  * @param waitCost_usdHaDay what waiting one more day costs [$/ha/d]
  * @param why reasons that render to sentences
+ * @param then the pass that may follow it; empty when none adds to its worth or none was looked for
  */
 public record Option(
         String field,
@@ -30,8 +32,60 @@ public record Option(
         String rig,
         Worth worth,
         double waitCost_usdHaDay,
-        List<Reason> why) {
+        List<Reason> why,
+        Optional<FollowUp> then) {
     public Option {
         why = List.copyOf(why);
+    }
+
+    /** With nothing after it. */
+    public Option(
+            String field,
+            String zone,
+            String kind,
+            LocalDate date,
+            String product,
+            Placement placement,
+            double nitrogen_kgHa,
+            double productRate,
+            boolean liquid,
+            String rig,
+            Worth worth,
+            double waitCost_usdHaDay,
+            List<Reason> why) {
+        this(
+                field,
+                zone,
+                kind,
+                date,
+                product,
+                placement,
+                nitrogen_kgHa,
+                productRate,
+                liquid,
+                rig,
+                worth,
+                waitCost_usdHaDay,
+                why,
+                Optional.empty());
+    }
+
+    /** The same with what waiting costs and why. */
+    Option with(double wait_usdHaDay, List<Reason> reasons) {
+        return new Option(
+                field,
+                zone,
+                kind,
+                date,
+                product,
+                placement,
+                nitrogen_kgHa,
+                productRate,
+                liquid,
+                rig,
+                worth,
+                wait_usdHaDay,
+                reasons,
+                then);
     }
 }

@@ -19,21 +19,28 @@ final class Reach {
     private Reach() {}
 
     static boolean mayEnter(Baseline base, Rig rig, Placement placement, LocalDate date) {
-        return ClearanceFit.clears(rig, placement, base.height_cm(date).p90() / 100);
+        return mayEnter(rig, placement, base.height_cm(date).p90());
+    }
+
+    /** @param p90_cm the height that nine in ten futures stay below */
+    static boolean mayEnter(Rig rig, Placement placement, double p90_cm) {
+        return ClearanceFit.clears(rig, placement, p90_cm / 100);
     }
 
     /** Most nitrogen [kg/ha] that may go on leaves that day; unlimited when it does not touch them. */
     static double most_kgHa(Baseline base, Placement placement, LocalDate date, boolean liquid) {
-        if (placement != Placement.BROADCAST || !liquid) {
-            return Double.POSITIVE_INFINITY;
-        }
-        return OverTheTop.most_kgHa(base.trace().at(base.trace().day(date), Daily.COLLARS), false);
+        return most_kgHa(placement, base.trace().at(base.trace().day(date), Daily.COLLARS), liquid);
+    }
+
+    static double most_kgHa(Placement placement, double collars, boolean liquid) {
+        boolean touchesLeaves = placement == Placement.BROADCAST && liquid;
+        return touchesLeaves ? OverTheTop.most_kgHa(collars, false) : Double.POSITIVE_INFINITY;
     }
 
     static List<OutOfReach> ofRigs(ZoneEnsemble futures, Baseline base) {
         List<OutOfReach> all = new ArrayList<>();
         for (Rig rig : futures.farm().rigs()) {
-            if (!rig.isTender() && rig.placements().stream().anyMatch(NitrogenOptions::carriesNitrogen)) {
+            if (!rig.isTender() && rig.placements().stream().anyMatch(Candidate::carriesNitrogen)) {
                 all.add(of(futures, base, rig));
             }
         }
@@ -42,7 +49,7 @@ final class Reach {
 
     private static OutOfReach of(ZoneEnsemble futures, Baseline base, Rig rig) {
         Placement lowest = rig.placements().stream()
-                .filter(NitrogenOptions::carriesNitrogen)
+                .filter(Candidate::carriesNitrogen)
                 .sorted()
                 .reduce((a, b) -> a == Placement.BY_AIR ? a : b)
                 .orElseThrow();

@@ -85,6 +85,28 @@ final class Reasons {
         }
     }
 
+    /** What may follow, by the rain until then. */
+    record LookAgain(FollowUp then) implements Reason {
+        @Override
+        public String sentence() {
+            List<String> steps = new ArrayList<>();
+            for (FollowUp.Step s : then.steps()) {
+                String what = s.nitrogen_kgHa() > 0 ? lb(s.nitrogen_kgHa()) + " lb more" : "nothing more";
+                steps.add(what + rain(s));
+            }
+            return "Look again about " + then.date().format(DAY) + ": " + String.join(", ", steps) + " ("
+                    + then.placement().word() + "). That is done in " + tenths(then.chance()) + " futures and adds $"
+                    + Math.round(then.adds_usdHa() * Units.HA_PER_AC) + "/ac on average.";
+        }
+
+        private static String rain(FollowUp.Step s) {
+            if (s.fromRain_mm() <= 0) {
+                return Double.isInfinite(s.toRain_mm()) ? "" : " after up to " + inches(s.toRain_mm()) + " in of rain";
+            }
+            return Double.isInfinite(s.toRain_mm()) ? " after more" : " after up to " + inches(s.toRain_mm()) + " in";
+        }
+    }
+
     static List<Reason> of(ZoneEnsemble futures, Baseline base, Option o, List<OutOfReach> reach) {
         List<Reason> all = new ArrayList<>();
         SeasonTrace trace = base.trace();
@@ -96,6 +118,7 @@ final class Reasons {
         if (Units.lbAc(gas + trace.at(today, Daily.LEACHED)) >= 10) {
             all.add(new LostSoFar(trace.at(today, Daily.LEACHED), gas));
         }
+        o.then().ifPresent(then -> all.add(new LookAgain(then)));
         lastDay(reach, o).ifPresent(d -> all.add(new FitsUntil(o.rig(), d)));
         return all;
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
+import java.util.Arrays;
+
 /**
  * When to go: what the best option of each day is worth, what is still to be had by waiting, and what a day's wait costs.
  *
@@ -39,8 +41,15 @@ final class Waiting {
 
     /** The day to go, -1 when no day is worth it. */
     int day() {
+        boolean[] any = new boolean[value.length];
+        Arrays.fill(any, true);
+        return day(any);
+    }
+
+    /** The same among some of the days. */
+    int day(boolean[] among) {
         for (int d = 0; d < value.length; d++) {
-            if (value[d] > 0 && cost(d) >= 0) {
+            if (among[d] && value[d] > 0 && cost(d) >= 0) {
                 return d;
             }
         }

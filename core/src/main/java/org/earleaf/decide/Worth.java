@@ -28,11 +28,21 @@ public record Worth(
         double meanYieldGain_kgHa) {
     private static final double BAD_SHARE = .2;
 
-    /** From the yield gained in each future. */
+    /** From the yield gained in each future at one cost. */
     static Worth of(double[] gained_kgHa, double cost_usdHa, Prices prices) {
-        double[] gains = gains_usdHa(gained_kgHa, cost_usdHa, prices);
+        double[] costs = new double[gained_kgHa.length];
+        Arrays.fill(costs, cost_usdHa);
+        return of(gained_kgHa, costs, prices);
+    }
+
+    /** From the yield gained and the money spent in each future. */
+    static Worth of(double[] gained_kgHa, double[] costs_usdHa, Prices prices) {
+        double[] gains = new double[gained_kgHa.length];
+        double perKg = usdKg(prices);
+        Arrays.setAll(gains, m -> gained_kgHa[m] * perKg - costs_usdHa[m]);
         Arrays.sort(gains);
         double meanYield = mean(gained_kgHa);
+        double cost_usdHa = mean(costs_usdHa);
         double needed = meanYield > 0 ? cost_usdHa / bushels(meanYield) : Double.POSITIVE_INFINITY;
         long paying = Arrays.stream(gains).filter(g -> g > 0).count();
         return new Worth(
@@ -48,8 +58,20 @@ public record Worth(
 
     /** Money gained in each future [$/ha]. */
     static double[] gains_usdHa(double[] gained_kgHa, double cost_usdHa, Prices prices) {
-        double perKg = prices.netCorn_usdBu() * bushels(1);
+        double perKg = usdKg(prices);
         return Arrays.stream(gained_kgHa).map(kg -> kg * perKg - cost_usdHa).toArray();
+    }
+
+    /** What a kilogram of dry grain brings home. */
+    private static double usdKg(Prices prices) {
+        return prices.netCorn_usdBu() * bushels(1);
+    }
+
+    /** Yield with less yield without, by future. */
+    static double[] gained(double[] with, double[] without) {
+        double[] gained = new double[with.length];
+        Arrays.setAll(gained, m -> with[m] - without[m]);
+        return gained;
     }
 
     /** Bushels at trade moisture in kilograms of dry grain. */
@@ -57,7 +79,7 @@ public record Worth(
         return dry_kg / Units.DRY_SHARE_OF_TRADE_CORN / (Units.LB_PER_BU_CORN * Units.KG_PER_LB);
     }
 
-    private static double mean(double[] values) {
+    static double mean(double[] values) {
         double sum = 0;
         for (double v : values) {
             sum += v;

@@ -40,6 +40,9 @@ final class ZoneEnsemble {
     private final ZoneSeason season;
     private final LocalDate last;
     private final List<Forcing> weather;
+    /** Which future a member follows before the error of the forecast moves it. */
+    private int[] courses = new int[MEMBERS];
+
     private final List<Flag> flags;
     private final SeasonRun morning;
     private final SeasonTrace past;
@@ -80,6 +83,7 @@ final class ZoneEnsemble {
         }
         int[] of = Assimilation.systematic(
                 futures.stream().mapToDouble(f -> Math.log(f.weight())).toArray(), MEMBERS);
+        courses = of;
         ForecastError error = new ForecastError(farm.weather(), on);
         List<Forcing> all = new ArrayList<>();
         for (int m = 0; m < MEMBERS; m++) {
@@ -154,6 +158,16 @@ final class ZoneEnsemble {
     /** Chance by day that the zone can be worked, over the whole run. */
     WorkableDays workable() {
         return WorkableDays.of(weather, decisionDay(), season.setup().first(), last);
+    }
+
+    /** The course of a member. */
+    Forcing weatherOf(int m) {
+        return weather.get(m % weather.size());
+    }
+
+    /** Which future each member follows; members of one future have the same weather but for the forecast's error. */
+    int[] courses() {
+        return courses.clone();
     }
 
     List<Flag> flags() {

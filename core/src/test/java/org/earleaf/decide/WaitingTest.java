@@ -35,4 +35,17 @@ class WaitingTest {
         assertThat(new Waiting(new double[] {0, -3, -1}, new double[] {1, 1, 1}).day())
                 .isEqualTo(-1);
     }
+
+    @Test
+    void days_between_those_looked_at_lie_on_a_straight_line() {
+        double[] value = {10, 0, 0, 4, 0};
+        NitrogenOptions.fillBetween(value, new boolean[] {true, false, false, true, false});
+        assertThat(value).containsExactly(new double[] {10, 8, 6, 4, 4}, within(1e-12));
+    }
+
+    @Test
+    void only_days_that_were_looked_at_are_proposed() {
+        Waiting w = new Waiting(new double[] {10, 12, 9}, new double[] {.5, .5, .5});
+        assertThat(w.day(new boolean[] {false, false, true})).isEqualTo(2);
+    }
 }

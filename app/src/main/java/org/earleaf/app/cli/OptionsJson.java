@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.earleaf.decide.FollowUp;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Reason;
 import org.earleaf.decide.Worth;
@@ -45,7 +46,31 @@ final class OptionsJson {
                 .put("cost", Measure.MONEY, w.cost_usdHa())
                 .put("yield_gain", Measure.YIELD, w.meanYieldGain_kgHa())
                 .put("wait_cost", Measure.MONEY_A_DAY, o.waitCost_usdHaDay())
+                .put("then", o.then().map(t -> then(t, metric)).orElse(null))
                 .put("why", o.why().stream().map(Reason::sentence).toList())
+                .map();
+    }
+
+    /** The pass that may follow, with what is done by the rain until then; JSON's null where there is none. */
+    private static Map<String, @Nullable Object> then(FollowUp t, boolean metric) {
+        List<Object> steps = new ArrayList<>();
+        for (FollowUp.Step s : t.steps()) {
+            steps.add(new Keys(metric)
+                    .put("rain_from", Measure.WATER, s.fromRain_mm())
+                    .put("rain_to", Measure.WATER, s.toRain_mm())
+                    .put("share", s.share())
+                    .put("rate", Measure.NITROGEN.value(s.nitrogen_kgHa(), metric))
+                    .map());
+        }
+        return new Keys(metric)
+                .put("date", t.date())
+                .put("product", t.product())
+                .put("placement", t.placement().word())
+                .put("rig", t.rig())
+                .put("steps", steps)
+                .put("chance", t.chance())
+                .put("adds", Measure.MONEY, t.adds_usdHa())
+                .put("gain_alone", Measure.MONEY, t.alone().mean_usdHa())
                 .map();
     }
 }

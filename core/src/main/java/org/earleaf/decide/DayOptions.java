@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.earleaf.decide.Candidate.Trial;
+import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Zone;
+import org.earleaf.season.SeasonRun;
+import org.earleaf.units.Units;
+
+/** The options of one day, and what the day is worth. */
+final class DayOptions {
+    private static final double[] RATES_LBAC = {20, 30, 40, 50, 60, 80, 100, 120, 150, 180};
+    /** So many rates of a day, product and placement are run on all members. */
+    private static final int PROMISING = 2;
+
+    private static final int SCOUT_EVERY_D = 3;
+    /** How many weeks after a pass the next one is looked for: after one of today, after one of a later day. */
+    private static final int WEEKS_TODAY = 3;
+
+    private static final int WEEKS_LATER = 2;
+    /** Before this day nothing is known that is not known today. */
+    private static final int KNOWS_MORE_D = 3;
+
+    private final ZoneEnsemble futures;
+    private final Baseline base;
+    private final Trials runs;
+    private final List<Candidate> candidates;
+    private final Recourse recourse;
+    private final Map<Candidate, Set<Double>> promising = new HashMap<>();
+    private int scouted = -SCOUT_EVERY_D;
+
+    DayOptions(ZoneEnsemble futures, Baseline base, Trials runs) {
+        this.futures = futures;
+        this.base = base;
+        this.runs = runs;
+        candidates = Candidate.of(futures.farm(), futures.farm().rigs());
+        recourse = new Recourse(futures, runs, candidates);
+    }
+
+    /**
+     * What can be done on a day.
+     *
+     * @param gains by trial with nothing after it, and member, each with its first rig [$/ha]
+     * @param best_usdHa mean gain of the best option; not below 0
+     * @param waiting_usdHa what the rain until then adds, as it tells whether and how much; not below 0
+     */
+    record Day(List<Option> options, double[][] gains, double best_usdHa, double waiting_usdHa) {}
+
+    /** The rigs that may enter for nitrogen, with what they would do. */
+    Set<String> fitting(LocalDate day) {
+        Set<String> all = new HashSet<>();
+        for (Candidate c : candidates) {
+            for (Rig r : fitting(c, day)) {
+                all.add(r.name() + ", " + c.placement());
+            }
+        }
+        return all;
+    }
+
+    private List<Rig> fitting(Candidate c, LocalDate day) {
+        return c.rigs().stream()
+                .filter(r -> Reach.mayEnter(base, r, c.placement(), day))
+                .toList();
+    }
+
+    Day of(SeasonRun trunk, int ahead) {
+        LocalDate day = trunk.date();
+        List<Trial> trials = trials(trunk, day, ahead);
+        double[][] yields = runs.yields(trunk, trials, Trials.ALL);
+        double[][] gains = gains(trials, yields, base.yields_kgHa());
+        Map<Trial, Recourse.Later> later = later(trunk, trials, yields, gains, ahead);
+        List<Option> options = new ArrayList<>();
+        for (int t = 0; t < trials.size(); t++) {
+            for (Rig rig : trials.get(t).rigs()) {
+                Optional<Recourse.Later> then = Optional.ofNullable(later.get(trials.get(t)));
+                options.add(option(trials.get(t), rig, day, yields[t], then));
+            }
+        }
+        double best = options.stream().mapToDouble(o -> o.worth().mean_usdHa()).reduce(0, Math::max);
+        return new Day(options, gains, best, waiting(gains, day, ahead));
+    }
+
+    /** How much better a choice made on the day by the rain until then is than one made now; nothing may be chosen. */
+    private double waiting(double[][] gains, LocalDate day, int ahead) {
+        if (ahead < KNOWS_MORE_D || gains.length == 0) {
+            return 0;
+        }
+        int[] choices = new Informed(recourse.rain(day), futures.courses()).choices(gains);
+        double now = Arrays.stream(gains).mapToDouble(Worth::mean).reduce(0, Math::max);
+        return Math.max(0, Worth.mean(Informed.realised(gains, choices)) - now);
+    }
+
+    private List<Trial> trials(SeasonRun trunk, LocalDate day, int ahead) {
+        boolean anew = ahead - scouted >= SCOUT_EVERY_D;
+        List<Trial> all = new ArrayList<>();
+        for (Candidate c : candidates) {
+            List<Rig> fitting = fitting(c, day);
+            double most = Reach.most_kgHa(base, c.placement(), day, c.product().isLiquid());
+            List<Trial> ofCandidate = fitting.isEmpty()
+                    ? List.of()
+                    : Arrays.stream(RATES_LBAC)
+                            .map(Units::kgHa)
+                            .filter(rate -> rate <= most + 1e-9)
+                            .mapToObj(rate -> new Trial(c, rate, fitting))
+                            .toList();
+            all.addAll(ahead == 0 ? ofCandidate : promising(trunk, c, ofCandidate, anew));
+        }
+        if (ahead > 0 && anew) {
+            scouted = ahead;
+        }
+        return all;
+    }
+
+    /** The rates that look best on a few members, looked through anew every third day; only they are run on all. */
+    private List<Trial> promising(SeasonRun trunk, Candidate candidate, List<Trial> trials, boolean anew) {
+        if (anew || !promising.containsKey(candidate)) {
+            promising.put(
+                    candidate,
+                    scout(trunk, trials).stream().map(Trial::rate_kgHa).collect(Collectors.toSet()));
+        }
+        Set<Double> rates = promising.get(candidate);
+        return trials.stream().filter(t -> rates.contains(t.rate_kgHa())).toList();
+    }
+
+    private List<Trial> scout(SeasonRun trunk, List<Trial> trials) {
+        double[] without = Arrays.stream(Trials.SCOUTS)
+                .mapToDouble(m -> base.yields_kgHa()[m])
+                .toArray();
+        double[][] gains = gains(trials, runs.yields(trunk, trials, Trials.SCOUTS), without);
+        return best(trials, gains).stream().limit(PROMISING).toList();
+    }
+
+    private static List<Trial> best(List<Trial> trials, double[][] gains) {
+        return IntStream.range(0, trials.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(t -> -Worth.mean(gains[t])))
+                .map(trials::get)
+                .toList();
+    }
+
+    /** Gain by trial and member with its first rig and nothing after it [$/ha]. */
+    private double[][] gains(List<Trial> trials, double[][] yields, double[] without) {
+        double[][] gains = new double[yields.length][];
+        for (int t = 0; t < gains.length; t++) {
+            Trial trial = trials.get(t);
+            gains[t] = Worth.gains_usdHa(
+                    Worth.gained(yields[t], without),
+                    trial.cost_usdHa(futures.farm(), trial.rigs().get(0)),
+                    futures.farm().prices());
+        }
+        return gains;
+    }
+
+    /** What may follow the most promising trials of a day. */
+    private Map<Trial, Recourse.Later> later(
+            SeasonRun trunk, List<Trial> trials, double[][] yields, double[][] gains, int ahead) {
+        Map<Trial, Recourse.Later> all = new HashMap<>();
+        for (Trial first : worthASecondLook(best(trials, gains), ahead)) {
+            double[] alone = yields[trials.indexOf(first)];
+            recourse.after(trunk, first, alone, ahead == 0 ? WEEKS_TODAY : WEEKS_LATER, first.candidate())
+                    .ifPresent(later -> all.put(first, later));
+        }
+        return all;
+    }
+
+    /**
+     * The best candidate's best rates and, today, some smaller ones that leave room for a second pass; today the best
+     * rate of every other candidate too.
+     */
+    private static List<Trial> worthASecondLook(List<Trial> bestFirst, int ahead) {
+        if (bestFirst.isEmpty()) {
+            return List.of();
+        }
+        Trial top = bestFirst.get(0);
+        List<Trial> own = bestFirst.stream()
+                .filter(t -> t.candidate().equals(top.candidate()))
+                .toList();
+        if (ahead > 0) {
+            return own.stream().limit(PROMISING).toList();
+        }
+        List<Trial> chosen = new ArrayList<>(own.stream().limit(3).toList());
+        for (double share : new double[] {1.0 / 3, 2.0 / 3}) {
+            own.stream()
+                    .min(Comparator.comparingDouble(t -> Math.abs(t.rate_kgHa() - share * top.rate_kgHa())))
+                    .filter(t -> !chosen.contains(t))
+                    .ifPresent(chosen::add);
+        }
+        Set<Candidate> seen = new HashSet<>(Set.of(top.candidate()));
+        bestFirst.stream().filter(t -> seen.add(t.candidate())).forEach(chosen::add);
+        return chosen;
+    }
+
+    private Option option(Trial trial, Rig rig, LocalDate day, double[] with, Optional<Recourse.Later> later) {
+        NitrogenProduct product = trial.candidate().product();
+        double[] gained = Worth.gained(with, base.yields_kgHa());
+        double cost = trial.cost_usdHa(futures.farm(), rig);
+        Worth alone = Worth.of(gained, cost, futures.farm().prices());
+        Worth worth = later.map(l -> Worth.of(
+                        sum(gained, l.gained_kgHa()),
+                        sum(filled(cost, gained.length), l.cost_usdHa()),
+                        futures.farm().prices()))
+                .orElse(alone);
+        Zone zone = futures.zone();
+        return new Option(
+                zone.field(),
+                zone.zone(),
+                "nitrogen",
+                day,
+                product.name(),
+                trial.candidate().placement(),
+                trial.rate_kgHa(),
+                product.isLiquid() ? product.litresHa(trial.rate_kgHa()) : trial.rate_kgHa() / product.nitrogen_share(),
+                product.isLiquid(),
+                rig.name(),
+                worth,
+                0,
+                List.of(),
+                later.map(l -> l.followUp(alone)));
+    }
+
+    private static double[] sum(double[] a, double[] b) {
+        double[] sum = new double[a.length];
+        Arrays.setAll(sum, m -> a[m] + b[m]);
+        return sum;
+    }
+
+    private static double[] filled(double value, int n) {
+        double[] all = new double[n];
+        Arrays.fill(all, value);
+        return all;
+    }
+}
