@@ -65,40 +65,40 @@ final class Columns {
         }
     }
 
-    /** Sum over cells of an amount per area of column, on the area of the field. */
-    static void sum(double[] cells, double[] share, double[] sum) {
-        int n = sum.length;
-        if (n == 1) {
-            double all = 0;
-            for (int k = 0; k < cells.length; k++) {
-                all += share[k & 1] * cells[k];
-            }
-            sum[0] = all;
-            return;
-        }
+    /** Sum over all cells down to a layer of an amount per area of column, on the area of the field. */
+    static void sum(double[] cells, int layers, double[] share, double[] block, double[] sum) {
         Arrays.fill(sum, 0);
-        for (int k = 0; k < SeasonState.CELLS; k++) {
-            add(cells, k * n, share[k & 1], sum);
-        }
+        book(cells, 0, 2 * layers, share, block, sum);
     }
 
-    private static void add(double[] cells, int at, double share, double[] sum) {
-        for (int m = 0; m < sum.length; m++) {
-            sum[m] += share * cells[at + m];
-        }
+    /** Books amounts of the two columns of the layer beginning at {@code at} on the area of the field. */
+    static void book(double[] columns, int at, double[] share, double[] block, double[] line) {
+        book(columns, at, 2, share, block, line);
     }
 
-    /** Books amounts of the two columns beginning at {@code at} on the area of the field. */
-    static void book(double[] columns, int at, double[] share, double[] line) {
+    private static void book(double[] cells, int at, int count, double[] share, double[] block, double[] line) {
         int n = line.length;
         if (n == 1) {
-            line[0] += share[0] * columns[at] + share[1] * columns[at + 1];
+            for (int k = 0; k < count; k++) {
+                line[0] += share[k & 1] * cells[at + k];
+            }
             return;
         }
-        double row = share[0];
-        double middle = share[1];
-        for (int m = 0; m < n; m++) {
-            line[m] += row * columns[at + m] + middle * columns[at + n + m];
+        for (int k = 0; k < count; k++) {
+            System.arraycopy(cells, at + k * n, block, 0, n);
+            add(block, share[k & 1], line);
+        }
+    }
+
+    private static void add(double[] block, double share, double[] line) {
+        for (int m = 0; m < line.length; m++) {
+            line[m] += share * block[m];
+        }
+    }
+
+    static void add(double[] amounts, double[] line) {
+        for (int m = 0; m < line.length; m++) {
+            line[m] += amounts[m];
         }
     }
 

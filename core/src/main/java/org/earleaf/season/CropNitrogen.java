@@ -76,7 +76,7 @@ final class CropNitrogen {
                 t.fromNitrate);
         double ammoniumRate = site.of(Parameter.AMMONIUM_UPTAKE);
         ammonium(s.ammonium, site.ammoniumFloor, ammoniumRate, active, t.fromNitrate, t.fromAmmonium, offered);
-        Columns.sum(offered, site.share, supply);
+        Columns.sum(offered, SeasonState.LAYERS, site.share, part, supply);
         wanted(supply, part);
         take(part);
         System.arraycopy(supply, 0, s.ledger[SeasonState.Ledger.SUPPLY_TODAY.ordinal()], 0, supply.length);

@@ -166,8 +166,8 @@ final class Evapotranspiration {
         out(e, 2.0 / 3, s.water, site.wp, 1, 0, layer);
         out(second, 1.0 / 3, s.water, site.wp, 0.8, layer, 2 * layer);
         double[] lost = s.ledger[Ledger.EVAPORATION.ordinal()];
-        Columns.book(e, 0, site.share, lost);
-        Columns.book(second, layer, site.share, lost);
+        Columns.book(e, 0, site.share, t.member[0], lost);
+        Columns.book(second, layer, site.share, t.member[0], lost);
     }
 
     private static void dry(
@@ -195,7 +195,7 @@ final class Evapotranspiration {
         double[] supply = t.member[0];
         double[] part = t.member[1];
         offer(s.water, site.wp, t.roots, site.of(Parameter.WATER_UPTAKE), t.drawn);
-        Columns.sum(t.drawn, site.share, supply);
+        Columns.sum(t.drawn, SeasonState.LAYERS, site.share, part, supply);
         use(t.transpirable, supply, s.ledger[Ledger.TRANSPIRATION.ordinal()], part, s.waterFactor);
         double[] taken = t.cell[0];
         Columns.spread(part, taken);

@@ -109,11 +109,7 @@ final class Phenology {
         }
         double[] emergence = site.lane(Parameter.EMERGENCE);
         warm(t.tmax, t.tmin, s.gdd);
-        boolean anyBeforeSilk = false;
-        for (int m = 0; m < s.members; m++) {
-            t.anyUp |= s.gdd[m] >= emergence[m];
-            anyBeforeSilk |= s.gdd[m] < site.silk[m];
-        }
+        t.anyUp = anyReached(s.gdd, emergence);
         if (!t.anyUp) {
             return;
         }
@@ -125,7 +121,7 @@ final class Phenology {
         grow(collars, site.lane(Parameter.HEIGHT_SCALE));
         reproductive(s.gdd, site.silk, site.black, s.rep);
         double[] share = t.member[1];
-        if (anyBeforeSilk) {
+        if (!allReached(s.gdd, site.silk)) {
             progress(s.gdd, emergence, site.silk, share);
             leafShares(share);
         }
@@ -134,11 +130,27 @@ final class Phenology {
         double[] largest = t.member[2];
         largest(site.lane(Parameter.LAI_MAX), crowd, t.nni, s.frost, largest);
         leaf(share, s.gdd, emergence, largest, s.lai);
-        for (int m = 0; m < s.members; m++) {
-            mark(s.emergenceDay, m, s.gdd[m] >= emergence[m], day);
-            mark(s.silkDay, m, s.gdd[m] >= site.silk[m], day);
-            mark(s.blackLayerDay, m, s.gdd[m] >= site.black[m], day);
+        mark(s.gdd, emergence, day, s.emergenceDay);
+        mark(s.gdd, site.silk, day, s.silkDay);
+        mark(s.gdd, site.black, day, s.blackLayerDay);
+    }
+
+    private static boolean anyReached(double[] g, double[] onset) {
+        for (int m = 0; m < g.length; m++) {
+            if (g[m] >= onset[m]) {
+                return true;
+            }
         }
+        return false;
+    }
+
+    private static boolean allReached(double[] g, double[] onset) {
+        for (int m = 0; m < g.length; m++) {
+            if (g[m] < onset[m]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void nutrition(double[] shoot, double[] shootN, double[] critical, double[] nni) {
@@ -200,9 +212,11 @@ final class Phenology {
         }
     }
 
-    private static void mark(double[] first, int m, boolean reached, int day) {
-        if (reached && first[m] < 0) {
-            first[m] = day;
+    /** The day on which an onset was first reached takes the place of -1. */
+    private static void mark(double[] g, double[] onset, int day, double[] first) {
+        for (int m = 0; m < first.length; m++) {
+            double open = 1 - Lanes.isAtLeast(first[m], 0);
+            first[m] += open * Lanes.isAtLeast(g[m], onset[m]) * (day + 1);
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import java.util.Arrays;
 import org.earleaf.season.SeasonState.Ledger;
 
 /**
@@ -32,19 +33,31 @@ final class Rainfall {
     private final Today t;
     // curve numbers
     private final double dry;
-    private final double middle;
+    private final double usual;
     private final double wet;
-    /** How much of a small rain the canopy leads to the stems, of the day. */
+    // by member, of the day; work space
+    private final double[] given;
+    /** How much of a small rain the canopy leads to the stems; then of this one. */
     private final double[] stems;
+
+    private final double[] runoff;
+    private final double[] row;
+    private final double[] middle;
+    private final double[] other;
 
     Rainfall(SeasonSite site, SeasonState state, Today today) {
         this.site = site;
         this.s = state;
         this.t = today;
-        middle = site.setup.curveNumber();
-        dry = dryCurve(middle);
-        wet = wetCurve(middle);
+        usual = site.setup.curveNumber();
+        dry = dryCurve(usual);
+        wet = wetCurve(usual);
+        given = t.given;
         stems = t.member[0];
+        runoff = t.member[1];
+        row = t.member[2];
+        middle = t.member[3];
+        other = t.member[4];
     }
 
     static double stemShare(double given_mm, double lai) {
@@ -83,32 +96,43 @@ final class Rainfall {
 
     static double runoff_mm(double net_mm, double curve) {
         double s = 25400 / curve - 254;
-        double over = net_mm - 0.2 * s;
-        return over > 0 ? over * over / (net_mm + 0.8 * s) : 0;
+        double over = Lanes.positive(net_mm - 0.2 * s);
+        return over * over / (net_mm + 0.8 * s + 1e-300);
     }
 
     void step() {
-        double[] catchShare = site.lane(Parameter.RAIN_CATCH);
-        t.anyWater = false;
-        stems(s.lai, stems);
-        for (int m = 0; m < s.members; m++) {
-            double rain = t.rain[m] * catchShare[m];
-            double p = rain + s.irrigation[m];
-            t.given[m] = p;
-            add(Ledger.RAIN, m, rain);
-            add(Ledger.IRRIGATION, m, s.irrigation[m]);
-            if (p > 0) {
-                t.anyWater = true;
-                wet(m, p);
-            } else if (s.lai[m] > 2 && t.dew[m] > 0) {
-                t.anyWater = true;
-                dew(m);
-            } else {
-                t.wetLeaves[m] = 0;
-                t.reaching[m] = 0;
-                t.reaching[s.at(1, 0) + m] = 0;
-            }
-            add(Ledger.INTERCEPTION, m, t.wetLeaves[m]);
+        give(site.lane(Parameter.RAIN_CATCH));
+        boolean rains = Columns.anyPositive(given);
+        boolean dews = Columns.anyPositive(t.dew) && anyDew();
+        t.anyWater = rains || dews;
+        Arrays.fill(t.wetLeaves, 0);
+        Arrays.fill(row, 0);
+        Arrays.fill(middle, 0);
+        if (t.anyWater) {
+            stems(s.lai, stems);
+        }
+        if (rains) {
+            rain();
+        }
+        if (dews) {
+            dew();
+        }
+        System.arraycopy(row, 0, t.reaching, 0, row.length);
+        System.arraycopy(middle, 0, t.reaching, row.length, row.length);
+    }
+
+    private void give(double[] catchShare) {
+        caught(t.rain, catchShare, given);
+        Columns.add(given, s.ledger[Ledger.RAIN.ordinal()]);
+        if (Columns.anyPositive(s.irrigation)) {
+            Columns.add(s.irrigation, s.ledger[Ledger.IRRIGATION.ordinal()]);
+            Columns.add(s.irrigation, given);
+        }
+    }
+
+    private static void caught(double[] rain, double[] share, double[] caught) {
+        for (int m = 0; m < caught.length; m++) {
+            caught[m] = rain[m] * share[m];
         }
     }
 
@@ -118,43 +142,105 @@ final class Rainfall {
         }
     }
 
-    private void wet(int m, double p) {
-        double lai = s.lai[m];
-        double held = Math.min(p, site.of(Parameter.INTERCEPTION) * lai);
-        double runoff = runoff_mm(p - held, curve(dry, middle, wet, topFootWetness(m)));
-        double in = p - held - runoff;
-        double stem = Math.min(0.95, storm(p) * stems[m] * site.lane(Parameter.STEMFLOW)[m]);
-        double row = site.share[0];
-        t.wetLeaves[m] = held;
-        t.reaching[m] = in * (stem + row * (1 - stem)) / row;
-        t.reaching[s.at(1, 0) + m] = in * (1 - stem);
-        add(Ledger.RUNOFF, m, runoff);
+    private void rain() {
+        hold(given, s.lai, site.of(Parameter.INTERCEPTION), t.wetLeaves);
+        Columns.sum(s.water, 3, site.share, other, runoff);
+        curves(site.footWp, site.perFootRange, runoff);
+        runoff(given, t.wetLeaves, runoff);
+        stormShares(site.lane(Parameter.STEMFLOW));
+        split(site.share[0]);
+        Columns.add(t.wetLeaves, s.ledger[Ledger.INTERCEPTION.ordinal()]);
+        Columns.add(runoff, s.ledger[Ledger.RUNOFF.ordinal()]);
     }
 
-    /** Half of the dew under a closed canopy reaches the row base, the rest dries off. */
-    private void dew(int m) {
-        double toRow = 0.5 * t.dew[m] * stems[m];
-        t.reaching[m] = toRow / site.share[0];
-        t.reaching[s.at(1, 0) + m] = 0;
-        // Dew dries off before the day's demand begins, so it does not spare transpiration.
-        t.wetLeaves[m] = 0;
-        add(Ledger.DEW, m, t.dew[m]);
-        add(Ledger.INTERCEPTION, m, t.dew[m] - toRow);
-    }
-
-    private double topFootWetness(int m) {
-        double held = 0;
-        double room = 0;
-        for (int i = 0; i < 3; i++) {
-            int row = s.at(0, i) + m;
-            double water = site.share[0] * s.water[row] + site.share[1] * s.water[s.at(1, i) + m];
-            held += water - site.wp[row];
-            room += site.fc[row] - site.wp[row];
+    private static void hold(double[] given, double[] lai, double perLai, double[] held) {
+        for (int m = 0; m < held.length; m++) {
+            held[m] = Math.min(given[m], perLai * lai[m]);
         }
-        return held / room;
     }
 
-    private void add(Ledger line, int m, double value) {
-        s.ledger[line.ordinal()][m] += value;
+    /** From the water of the top foot; its curve numbers take its place. */
+    private void curves(double[] wp, double[] perRange, double[] water) {
+        for (int m = 0; m < water.length; m++) {
+            water[m] = curve(dry, usual, wet, (water[m] - wp[m]) * perRange[m]);
+        }
+    }
+
+    /** From the curve numbers; what runs off takes their place. */
+    private static void runoff(double[] given, double[] held, double[] runoff) {
+        for (int m = 0; m < runoff.length; m++) {
+            runoff[m] = runoff_mm(given[m] - held[m], runoff[m]);
+        }
+    }
+
+    private void stormShares(double[] scale) {
+        for (int m = 0; m < other.length; m++) {
+            other[m] = given[m] > 0 ? Math.min(0.95, storm(given[m]) * stems[m] * scale[m]) : 0;
+        }
+    }
+
+    private void split(double rowShare) {
+        split(given, t.wetLeaves, runoff, middle);
+        atStems(middle, other, 1 / rowShare, row);
+        beside(other, middle);
+    }
+
+    private static void split(double[] given, double[] held, double[] runoff, double[] in) {
+        for (int m = 0; m < in.length; m++) {
+            in[m] = given[m] - held[m] - runoff[m];
+        }
+    }
+
+    private static void atStems(double[] in, double[] stem, double perRow, double[] row) {
+        for (int m = 0; m < row.length; m++) {
+            row[m] = in[m] * (stem[m] * perRow + (1 - stem[m]));
+        }
+    }
+
+    private static void beside(double[] stem, double[] middle) {
+        for (int m = 0; m < middle.length; m++) {
+            middle[m] *= 1 - stem[m];
+        }
+    }
+
+    /** A closed canopy gathers dew on nights without rain. */
+    private boolean anyDew() {
+        dew(given, s.lai, t.dew, other);
+        return Columns.anyPositive(other);
+    }
+
+    private static void dew(double[] given, double[] lai, double[] night, double[] dew) {
+        for (int m = 0; m < dew.length; m++) {
+            dew[m] = (1 - Lanes.isPositive(given[m])) * Lanes.isPositive(lai[m] - 2) * Lanes.positive(night[m]);
+        }
+    }
+
+    /** Half of it reaches the row base, the rest dries off before the day's demand begins. */
+    private void dew() {
+        double[] toRow = stems;
+        dew(given, s.lai, t.dew, other);
+        toRow(other, toRow);
+        Columns.add(other, s.ledger[Ledger.DEW.ordinal()]);
+        dryOff(other, toRow, s.ledger[Ledger.INTERCEPTION.ordinal()]);
+        runDown(toRow, 1 / site.share[0], row);
+    }
+
+    /** From the shares that canopies lead to the stems; the dew on its way takes their place. */
+    private static void toRow(double[] dew, double[] stems) {
+        for (int m = 0; m < stems.length; m++) {
+            stems[m] *= 0.5 * dew[m];
+        }
+    }
+
+    private static void dryOff(double[] dew, double[] toRow, double[] lost) {
+        for (int m = 0; m < lost.length; m++) {
+            lost[m] += dew[m] - toRow[m];
+        }
+    }
+
+    private static void runDown(double[] toRow, double perRow, double[] row) {
+        for (int m = 0; m < row.length; m++) {
+            row[m] += toRow[m] * perRow;
+        }
     }
 }

@@ -68,8 +68,8 @@ final class Residue {
         keepFurther(anyBuried);
         give(site.of(Parameter.MICROBE_TURNOVER));
         settle(decayed, ratio, given, s.residueC, s.residueN, s.ammonium);
-        Columns.book(taken, 0, site.share, s.ledger[Ledger.RESIDUE_TAKEN.ordinal()]);
-        Columns.book(given, 0, site.share, s.ledger[Ledger.RESIDUE_RELEASED.ordinal()]);
+        Columns.book(taken, 0, site.share, t.member[0], s.ledger[Ledger.RESIDUE_TAKEN.ordinal()]);
+        Columns.book(given, 0, site.share, t.member[0], s.ledger[Ledger.RESIDUE_RELEASED.ordinal()]);
     }
 
     /** Warmth times moisture of the top layer. */

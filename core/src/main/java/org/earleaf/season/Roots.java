@@ -170,17 +170,16 @@ final class Roots {
         if (site.of(Parameter.WATERLOGGING) == 0) {
             return;
         }
-        for (int m = 0; m < s.members; m++) {
-            double held = 0;
-            double full = 0;
-            for (int i = 0; i < 3; i++) {
-                int row = s.at(0, i) + m;
-                int middle = s.at(1, i) + m;
-                held += site.share[0] * (t.peak[row] + s.water[row]) / 2;
-                held += site.share[1] * (t.peak[middle] + s.water[middle]) / 2;
-                full += site.sat[row];
-            }
-            s.wetDays[m] = held > 0.95 * full ? s.wetDays[m] + 1 : 0;
+        double[] wettest = t.member[0];
+        double[] end = t.member[1];
+        Columns.sum(t.peak, 3, site.share, t.member[2], wettest);
+        Columns.sum(s.water, 3, site.share, t.member[2], end);
+        count(wettest, end, site.footSat, s.wetDays);
+    }
+
+    private static void count(double[] wettest, double[] end, double[] full, double[] days) {
+        for (int m = 0; m < days.length; m++) {
+            days[m] = (days[m] + 1) * Lanes.isPositive(0.5 * (wettest[m] + end[m]) - 0.95 * full[m]);
         }
     }
 }

@@ -57,6 +57,11 @@ final class SeasonSite {
     /** Share of the mineral nitrogen of top cells within reach of residue, by column. */
     final double[] residueReach;
     // by member
+    /** Water of the top foot: at the wilting point, the reciprocal of the range available, at saturation [mm]. */
+    final double[] footWp;
+
+    final double[] perFootRange;
+    final double[] footSat;
     final double[] drainMax;
     final double[] silk;
     final double[] black;
@@ -133,6 +138,9 @@ final class SeasonSite {
         denitrifying = cells(byLayer((i, set) -> set.of(Parameter.DENITRIFICATION) * CARBON_RATE[i]));
         residueReach = new double[2 * members];
         Columns.spread(lane(Parameter.RESIDUE_REACH), residueReach);
+        footWp = topFoot(layerWp);
+        footSat = topFoot(layerSat);
+        perFootRange = perDifference(topFoot(layerFc), footWp, 1);
         drainMax = byMember(set -> setup.drainMax_mm() * set.of(Parameter.DRAIN_RATE));
         silk = byMember(set -> setup.calendar(set).silk() + set.of(Parameter.SILK_SHIFT));
         black = byMember(set -> setup.calendar(set).blackLayer() + set.of(Parameter.SILK_SHIFT));
@@ -208,6 +216,14 @@ final class SeasonSite {
         double[] cells = new double[2 * layers.length];
         Columns.join(layers, layers, cells);
         return cells;
+    }
+
+    private double[] topFoot(double[] layers) {
+        double[] foot = new double[members];
+        for (int n = 0; n < 3 * members; n++) {
+            foot[n % members] += layers[n];
+        }
+        return foot;
     }
 
     private static double[] perDifference(double[] high, double[] low, double factor) {

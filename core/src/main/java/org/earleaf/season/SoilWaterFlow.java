@@ -62,27 +62,30 @@ final class SoilWaterFlow {
         if (!t.anyWater) {
             return;
         }
-        passOn(t.entered, 0, site.sat, s.water, 0, t.flux);
-        while (anyPositive(t.flux, filled, layer)) {
+        System.arraycopy(t.reaching, 0, t.arriving, 0, layer);
+        boolean goesOn = true;
+        while (goesOn) {
+            passOn(t.arriving, site.sat, s.water, t.flux, filled, filled + layer);
+            goesOn = anyPositive(t.flux, filled, filled + layer);
+            System.arraycopy(t.flux, filled, t.arriving, filled + layer, layer);
             filled += layer;
-            if (filled == t.flux.length) {
-                spill(filled - layer);
-                return;
+            if (goesOn && filled == t.flux.length) {
+                spill();
+                goesOn = false;
             }
-            passOn(t.flux, filled - layer, site.sat, s.water, filled, t.flux);
         }
     }
 
     /** A layer takes what it has room for, the rest goes on. */
-    private void passOn(double[] from, int above, double[] sat, double[] water, int at, double[] flux) {
-        for (int j = 0; j < t.entered.length; j++) {
-            double room = Lanes.positive(sat[at + j] - water[at + j]);
-            flux[at + j] = Lanes.positive(from[above + j] - room);
+    private static void passOn(double[] in, double[] sat, double[] water, double[] flux, int at, int end) {
+        for (int n = at; n < end; n++) {
+            double room = Lanes.positive(sat[n] - water[n]);
+            flux[n] = Lanes.positive(in[n] - room);
         }
     }
 
-    private static boolean anyPositive(double[] flux, int at, int layer) {
-        for (int n = at; n < at + layer; n++) {
+    private static boolean anyPositive(double[] flux, int at, int end) {
+        for (int n = at; n < end; n++) {
             if (flux[n] > 0) {
                 return true;
             }
@@ -91,40 +94,48 @@ final class SoilWaterFlow {
     }
 
     /** What the ground below cannot drain in a day never enters. */
-    private void spill(int last) {
+    private void spill() {
+        int layer = t.entered.length;
+        int ground = t.flux.length;
         double[] spilled = t.column[0];
-        double[] flux = t.flux;
-        Columns.spread(site.drainMax, spilled);
-        for (int j = 0; j < spilled.length; j++) {
-            spilled[j] = Lanes.positive(flux[last + j] - spilled[j]);
-            t.entered[j] -= spilled[j];
+        double[] most = t.column[1];
+        Columns.spread(site.drainMax, most);
+        System.arraycopy(t.arriving, ground, spilled, 0, layer);
+        tooMuch(most, spilled);
+        double[] everywhere = t.cell[0];
+        Columns.spread(spilled, everywhere);
+        less(everywhere, t.flux);
+        less(everywhere, t.arriving);
+        less(spilled, t.entered);
+        Columns.book(spilled, 0, site.share, t.member[0], s.ledger[Ledger.RUNOFF.ordinal()]);
+    }
+
+    private static void tooMuch(double[] most, double[] arriving) {
+        for (int j = 0; j < most.length; j++) {
+            arriving[j] = Lanes.positive(arriving[j] - most[j]);
         }
-        for (int at = 0; at < flux.length; at += spilled.length) {
-            for (int j = 0; j < spilled.length; j++) {
-                flux[at + j] -= spilled[j];
-            }
+    }
+
+    private static void less(double[] by, double[] amounts) {
+        for (int n = 0; n < by.length; n++) {
+            amounts[n] -= by[n];
         }
-        Columns.book(spilled, 0, site.share, s.ledger[Ledger.RUNOFF.ordinal()]);
     }
 
     void step() {
-        int layer = t.entered.length;
         if (t.anyWater) {
-            take(t.entered, 0, t.flux, 0, s.water);
-            for (int at = layer; at <= filled && at < t.flux.length; at += layer) {
-                take(t.flux, at - layer, t.flux, at, s.water);
-            }
+            take(t.arriving, t.flux, s.water, filled);
         }
         System.arraycopy(s.water, 0, t.peak, 0, s.water.length);
-        if (drain() | filled > 0) {
+        if (drain() | filled > t.entered.length) {
             carry();
         }
         sideways();
     }
 
-    private void take(double[] in, int above, double[] flux, int at, double[] water) {
-        for (int j = 0; j < t.entered.length; j++) {
-            water[at + j] += in[above + j] - flux[at + j];
+    private static void take(double[] in, double[] flux, double[] water, int end) {
+        for (int n = 0; n < end; n++) {
+            water[n] += in[n] - flux[n];
         }
     }
 
@@ -136,14 +147,11 @@ final class SoilWaterFlow {
         if (!Columns.anyPositive(over)) {
             return false;
         }
+        double[] out = t.cell[1];
+        release(over, space, out);
         double[] in = t.through;
         int layer = t.entered.length;
-        int below = over.length;
-        Columns.spread(site.drainMax, t.column[0]);
-        stillDrains(t.column[0], t.flux, below - layer, space);
-        release(over, space, in);
-        double[] out = t.cell[1];
-        System.arraycopy(in, layer, out, 0, below);
+        System.arraycopy(out, 0, in, layer, out.length);
         settle(in, out, s.water, t.flux);
         return true;
     }
@@ -156,21 +164,54 @@ final class SoilWaterFlow {
         }
     }
 
-    /** The ground below takes what it can drain in a day less what it got from the rain. */
-    private static void stillDrains(double[] most, double[] flux, int last, double[] space) {
-        for (int j = 0; j < most.length; j++) {
-            space[last + most.length + j] = Lanes.positive(most[j] - flux[last + j]);
+    /** Into the layer below goes what fits there after that one has drained. */
+    private void release(double[] over, double[] space, double[] out) {
+        double[] below = t.cell[2];
+        int layer = t.entered.length;
+        int at = over.length - layer;
+        ground(at, below);
+        if (s.members == 1) {
+            releaseOne(over, below, out, space);
+            return;
+        }
+        release(over, below, out, space, at, over.length);
+        while (at > 0) {
+            System.arraycopy(space, at, below, at - layer, layer);
+            release(over, below, out, space, at - layer, at);
+            at -= layer;
         }
     }
 
-    /** Into the layer below goes what fits there after that one has drained. */
-    private static void release(double[] over, double[] space, double[] in) {
-        int layer = in.length - over.length;
-        double[] free = space;
+    /** The same for one member by itself in one loop. */
+    private static void releaseOne(double[] over, double[] below, double[] out, double[] space) {
         for (int n = over.length - 1; n >= 0; n--) {
-            in[n + layer] = Math.min(over[n], free[n + layer]);
-            // The pores above open by what goes down.
-            free[n] += in[n + layer];
+            double free = n + 2 < over.length ? space[n + 2] : below[n];
+            out[n] = Math.min(over[n], free);
+            space[n] += out[n];
+        }
+    }
+
+    /** The ground below takes what it can drain in a day less what it got from the rain. */
+    private void ground(int last, double[] below) {
+        double[] most = t.column[0];
+        double[] got = t.column[1];
+        Columns.spread(site.drainMax, most);
+        System.arraycopy(t.flux, last, got, 0, got.length);
+        stillDrains(got, most);
+        System.arraycopy(most, 0, below, last, most.length);
+    }
+
+    private static void stillDrains(double[] got, double[] most) {
+        for (int j = 0; j < most.length; j++) {
+            most[j] = Lanes.positive(most[j] - got[j]);
+        }
+    }
+
+    private static void release(double[] over, double[] below, double[] out, double[] space, int at, int end) {
+        for (int n = at; n < end; n++) {
+            out[n] = Math.min(over[n], below[n]);
+            // The pores of this layer open by what goes down.
+            space[n] += out[n];
         }
     }
 
@@ -192,7 +233,7 @@ final class SoilWaterFlow {
             carry(s.urea, free);
         }
         int last = s.at(0, SeasonState.LAYERS - 1);
-        Columns.book(t.flux, last, site.share, s.ledger[Ledger.DRAINAGE.ordinal()]);
+        Columns.book(t.flux, last, site.share, t.member[0], s.ledger[Ledger.DRAINAGE.ordinal()]);
     }
 
     private static void movedShares(
@@ -204,17 +245,34 @@ final class SoilWaterFlow {
     }
 
     private void carry(double[] pool, double[] share) {
-        carry(pool, share, t.through);
-        Columns.book(t.through, pool.length, site.share, s.ledger[Ledger.LEACHED.ordinal()]);
+        double[] in = t.through;
+        double[] out = t.cell[2];
+        int layer = t.entered.length;
+        if (s.members == 1) {
+            carryOne(in, share, pool);
+        }
+        for (int at = 0; s.members > 1 && at < pool.length; at += layer) {
+            carry(in, share, pool, out, at, at + layer);
+            System.arraycopy(out, at, in, at + layer, layer);
+        }
+        Columns.book(in, pool.length, site.share, t.member[0], s.ledger[Ledger.LEACHED.ordinal()]);
     }
 
-    private static void carry(double[] pool, double[] share, double[] in) {
-        int layer = in.length - pool.length;
+    /** The same for one member by itself in one loop. */
+    private static void carryOne(double[] in, double[] share, double[] pool) {
         for (int n = 0; n < pool.length; n++) {
             double held = pool[n] + in[n];
             double gone = held * share[n];
             pool[n] = held - gone;
-            in[n + layer] = gone;
+            in[n + 2] = gone;
+        }
+    }
+
+    private static void carry(double[] in, double[] share, double[] pool, double[] out, int at, int end) {
+        for (int n = at; n < end; n++) {
+            double held = pool[n] + in[n];
+            out[n] = held * share[n];
+            pool[n] = held - out[n];
         }
     }
 

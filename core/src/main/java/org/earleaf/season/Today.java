@@ -37,10 +37,13 @@ final class Today {
     final double[] fromNitrate;
     final double[] fromAmmonium;
     // by cell, and below the last ones for the ground
+    /** Water of the day reaching each cell from above while it fills them. */
+    final double[] arriving;
+
     /** What goes down into each cell of what drains, or of what it carries; nothing of this into the top. */
     final double[] through;
 
-    /** Free pores. */
+    /** Free pores, by cell. */
     final double[] space;
     // work space of any phase, by member, column, layer, cell
     final double[][] member = new double[6][];
@@ -77,8 +80,9 @@ final class Today {
         drawn = new double[cells];
         fromNitrate = new double[cells];
         fromAmmonium = new double[cells];
+        arriving = new double[cells + columns];
         through = new double[cells + columns];
-        space = new double[cells + columns];
+        space = new double[cells];
         workSpace(member, members);
         workSpace(column, columns);
         workSpace(layer, SeasonState.LAYERS * members);
