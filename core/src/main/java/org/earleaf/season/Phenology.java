@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import java.util.Arrays;
 import org.earleaf.units.Units;
 
 /**
@@ -77,7 +78,7 @@ final class Phenology {
 
     private static double leafShare(double beforeSilk, double rep, double silked) {
         double late = Lanes.positive((rep - 0.3) * (1 / 0.7));
-        return beforeSilk + silked * (1 - 0.75 * late * late - beforeSilk);
+        return (1 - silked) * beforeSilk + silked * (1 - 0.75 * late * late);
     }
 
     /** Canopy height [cm] of an unstressed crop of a hybrid with this many collars at tassel. */
@@ -124,6 +125,8 @@ final class Phenology {
         if (!allReached(s.gdd, site.silk)) {
             progress(s.gdd, emergence, site.silk, share);
             leafShares(share);
+        } else {
+            Arrays.fill(share, 0);
         }
         leafShares(s.gdd, site.silk, s.rep, share);
         double crowd = Math.sqrt(site.setup.population_m2() / 8);
