@@ -25,12 +25,14 @@ class Frame {
     static final List<String> LIGHTS = List.of("paper", "night", "sunlight");
     private static final List<Link> PAGES = List.of(
             new Link("Morning", "/"),
+            new Link("Calendar", "/calendar"),
             new Link("Field", "/field"),
             new Link("Walk", "/walk"),
             new Link("Rigs", "/rigs"),
             new Link("Loads", "/loads"),
             new Link("Records", "/records"));
-    private static final List<String> FILES = List.of("/static/earleaf.css", "/static/earleaf.js");
+    private static final List<String> FILES =
+            List.of("/static/earleaf.css", "/static/leaves.css", "/static/earleaf.js");
 
     private final Desk desk;
     private final String version = fingerprint();

@@ -30,6 +30,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     Frame.class,
     Faults.class,
     MorningPage.class,
+    CalendarPage.class,
     FieldPage.class,
     OptionsPage.class,
     WalkPage.class,

@@ -58,6 +58,14 @@ class PagesTest {
     }
 
     @Test
+    void the_calendar_says_which_field_comes_first() throws Exception {
+        HttpResponse<String> weeks = get("/calendar");
+        assertThat(weeks.statusCode()).isEqualTo(200);
+        assertThat(weeks.body()).contains("Mill Eighty first, today", "1.</span> <a href=\"/field/mill-eighty\"");
+        assertThat(get("/calendar?span=season&units=metric").body()).contains("kg N");
+    }
+
+    @Test
     void a_page_keeps_to_itself() throws Exception {
         HttpResponse<String> page = get("/");
         assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))

@@ -23,6 +23,8 @@ public enum Format {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMMM", Locale.US);
     private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.US);
+    private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("d MMM", Locale.US);
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM", Locale.US);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM", Locale.US);
     private static final double M2_PER_HA = 10_000;
     private static final double CM_PER_IN = Units.MM_PER_IN / 10;
@@ -48,6 +50,16 @@ public enum Format {
     /** "30 June". */
     public static String date(LocalDate date) {
         return DATE.format(date);
+    }
+
+    /** "30 Jun", where there is little room. */
+    public static String shortDate(LocalDate date) {
+        return SHORT_DATE.format(date);
+    }
+
+    /** "June". */
+    public static String month(LocalDate date) {
+        return MONTH.format(date);
     }
 
     /** "on Sunday" within six days, else "on Sun 5 July". */

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.drawing.DaySpan;
+import org.earleaf.app.web.drawing.WindowBars;
+import org.earleaf.app.web.drawing.WindowBars.Event;
+import org.earleaf.app.web.drawing.WindowBars.Mark;
+import org.earleaf.app.web.drawing.WindowBars.Rank;
+import org.earleaf.app.web.drawing.WindowBars.RigLine;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.DateSpread;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.OutOfReach;
+import org.earleaf.decide.Outlook;
+import org.earleaf.field.Pass;
+
+/**
+ * One field of the calendar, drawn and in words.
+ *
+ * @param order its place in the row of fields, "1" to do first
+ * @param act what is proposed ("today 50 lb N"), empty for nothing
+ * @param now whether the act is for today
+ * @param shortOn "short 6 Jul (28 Jun to 27 Jul)", "not short in any future"
+ * @param bars drawn for a desk and for a phone
+ * @param rigs until when each fits
+ * @param slips what a day's wait costs
+ */
+public record CalendarRow(
+        String order,
+        String name,
+        String place,
+        Markup ground,
+        String act,
+        boolean now,
+        String shortOn,
+        CalendarView.Pair bars,
+        String uses,
+        List<String> rigs,
+        String slips,
+        String silk,
+        String ripe) {
+
+    static CalendarRow of(FarmDay day, Outlook o, int order, Places places, List<DaySpan> spans, Format format) {
+        Optional<Option> proposed = day.brief().passes().stream()
+                .filter(p -> p.field().equals(o.zone().field())
+                        && p.zone().equals(o.zone().zone()))
+                .findFirst();
+        List<RigLine> lines = rigs(o);
+        WindowBars bars = new WindowBars(
+                o.calendar().planted(),
+                o.calendar().nitrogenTo(),
+                marks(day, o, proposed, format),
+                lines,
+                o.nShort(),
+                List.of(
+                        new Event("silk", o.calendar().silk()),
+                        new Event("ripe", o.calendar().maturity())));
+        String spoken = o.zone().label() + ": the same stands in the table below.";
+        return new CalendarRow(
+                Integer.toString(order),
+                o.zone().label(),
+                places.of(o.zone()),
+                new Say()
+                        .text(format.area(o.zone().area_ha()))
+                        .unit(format.areaUnit())
+                        .text(", " + o.zone().soil().texture() + ", " + o.stage())
+                        .done(),
+                proposed.map(p -> Words.capital(Format.soon(p.date(), day.on())) + " " + what(p, format))
+                        .orElse(""),
+                proposed.map(p -> !p.date().isAfter(day.on())).orElse(false),
+                shortOn(o.nShort()),
+                new CalendarView.Pair(bars.draw(spans.get(0), spoken), bars.draw(spans.get(1), spoken)),
+                Format.shortDate(o.calendar().planted()) + " to "
+                        + o.calendar().nitrogenTo().map(Format::shortDate).orElse("the end"),
+                lines.stream().map(RigLine::words).map(Words::capital).toList(),
+                proposed.map(p -> format.moneyFine(p.waitCost_usdHaDay())).orElse(""),
+                date(o.calendar().silk()),
+                date(o.calendar().maturity()));
+    }
+
+    private static List<Mark> marks(FarmDay day, Outlook o, Optional<Option> proposed, Format format) {
+        List<Mark> marks = new ArrayList<>();
+        CalendarView.passesOn(day, o.zone()).forEach(p -> {
+            Rank rank = p.state() == Pass.State.MADE ? Rank.MADE : Rank.PLANNED;
+            marks.add(new Mark(p.date(), rank, what(p, format)));
+        });
+        proposed.ifPresent(p -> marks.add(new Mark(p.date(), Rank.PROPOSED, what(p, format))));
+        return marks;
+    }
+
+    /** "50 lb N", or what else is put on. */
+    static String what(Option o, Format format) {
+        return o.nitrogen_kgHa() > 0
+                ? format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit() + " N"
+                : Words.capital(o.kind());
+    }
+
+    static String what(Pass p, Format format) {
+        return p.nitrogen_kgHa() > 0
+                ? format.nitrogen(p.nitrogen_kgHa()) + " " + format.massUnit() + " N"
+                : p.product();
+    }
+
+    /** One line for all rigs that fit equally long, the first to go on top. */
+    private static List<RigLine> rigs(Outlook o) {
+        Map<Optional<LocalDate>, List<String>> gone = new LinkedHashMap<>();
+        List<OutOfReach> reach = Words.isRipe(o) ? List.of() : o.reach();
+        List<String> always = new ArrayList<>();
+        for (OutOfReach r : reach) {
+            if (r.date().isEmpty()) {
+                always.add(r.rig());
+            } else {
+                gone.computeIfAbsent(r.lastDay(), k -> new ArrayList<>()).add(r.rig());
+            }
+        }
+        List<RigLine> lines = new ArrayList<>();
+        gone.entrySet().stream()
+                .sorted((a, b) ->
+                        a.getKey().orElse(LocalDate.MIN).compareTo(b.getKey().orElse(LocalDate.MIN)))
+                .forEach(e -> lines.add(new RigLine(e.getKey(), true, words(e.getValue(), e.getKey()))));
+        if (!always.isEmpty()) {
+            lines.add(new RigLine(Optional.of(LocalDate.MAX.minusYears(1)), false, together(always) + " to the end"));
+        }
+        return lines;
+    }
+
+    private static String words(List<String> rigs, Optional<LocalDate> last) {
+        return last.map(d -> together(rigs) + " to " + Format.shortDate(d))
+                .orElseGet(() -> together(rigs) + ": corn too tall");
+    }
+
+    private static String together(List<String> rigs) {
+        return String.join(
+                ", ", rigs.stream().map(r -> r.toLowerCase(java.util.Locale.US)).toList());
+    }
+
+    private static String shortOn(DateSpread when) {
+        if (when.p50().isPresent()) {
+            return "short " + date(when);
+        }
+        return Format.inTen(when.probability()) == 0
+                ? "not short in any future"
+                : "short in " + Format.chance(when.probability()) + " futures";
+    }
+
+    /** "6 Jul (28 Jun to 27 Jul)". */
+    private static String date(DateSpread when) {
+        Optional<String> early = when.p10().map(Format::shortDate);
+        String late = when.p90().map(Format::shortDate).orElse("never");
+        String spread = early.filter(e -> !e.equals(late))
+                .map(e -> " (" + e + " to " + late + ")")
+                .orElse("");
+        return when.p50().map(d -> Format.shortDate(d) + spread).orElse("not reached");
+    }
+}

@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.earleaf.Brief;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.drawing.DaySpan;
+import org.earleaf.app.web.drawing.WorkBars;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.Outlook;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Zone;
+import org.earleaf.weather.WeatherDay;
+
+/**
+ * All fields on one calendar, the one to do first on top.
+ *
+ * @param season whether the whole season is drawn; else three or four weeks
+ * @param drawn the days drawn for a desk
+ * @param drawnNarrow the days drawn for a phone
+ * @param axes dates for a desk and for a phone
+ * @param work workable days likewise
+ * @param workSays the same in words
+ * @param passes what was done and what is meant to be done in the days drawn
+ * @param absent fields that are not drawn, and why
+ */
+public record CalendarView(
+        String date,
+        Markup headline,
+        String drawn,
+        String drawnNarrow,
+        boolean season,
+        Pair axes,
+        Pair work,
+        String workSays,
+        List<CalendarRow> rows,
+        List<PassRow> passes,
+        List<String> absent) {
+    private static final int BEFORE_D = 4;
+    private static final int DESK_D = 28;
+    private static final int PHONE_D = 21;
+    private static final int SAID_D = 14;
+
+    /** The same drawing for a desk and for a phone. */
+    public record Pair(Markup wide, Markup narrow) {}
+
+    /** A pass on the calendar, in words. */
+    public record PassRow(String date, String name, String what, String state) {}
+
+    public static CalendarView of(FarmDay day, boolean season, Format format) {
+        Brief brief = day.brief();
+        Places places = Places.of(day.farm());
+        List<Outlook> corn = inOrder(brief);
+        DaySpan wide = span(day, corn, season, true);
+        DaySpan narrow = span(day, corn, season, false);
+        List<CalendarRow> rows = new ArrayList<>();
+        for (Outlook o : corn) {
+            rows.add(CalendarRow.of(day, o, rows.size() + 1, places, List.of(wide, narrow), format));
+        }
+        String says = workSays(corn, day.on());
+        return new CalendarView(
+                Format.longDay(day.on()),
+                CalendarHeadline.of(brief, corn, day.farm(), format),
+                Format.date(wide.from()) + " to " + Format.date(wide.to()),
+                Format.date(narrow.from()) + " to " + Format.date(narrow.to()),
+                season,
+                new Pair(wide.axis(), narrow.axis()),
+                new Pair(work(day, corn, wide, says), work(day, corn, narrow, says)),
+                says,
+                rows,
+                passes(day, wide, format),
+                day.farm().zones().stream()
+                        .filter(z -> !z.isCorn())
+                        .map(z -> z.label() + " grows " + z.crop() + ", which is not modelled.")
+                        .toList());
+    }
+
+    /** Fields with a pass proposed in the order of the brief, then the others, the one that runs short first on top. */
+    private static List<Outlook> inOrder(Brief brief) {
+        List<Outlook> first = brief.passes().stream()
+                .flatMap(p -> MorningView.outlook(brief, p).stream())
+                .distinct()
+                .toList();
+        Stream<Outlook> rest = brief.outlooks().stream()
+                .filter(o -> !first.contains(o))
+                .sorted(Comparator.comparing((Outlook o) -> o.nShort().p50().orElse(LocalDate.MAX))
+                        .thenComparing(o -> -o.nShort().probability()));
+        return Stream.concat(first.stream(), rest).toList();
+    }
+
+    private static DaySpan span(FarmDay day, List<Outlook> corn, boolean season, boolean wide) {
+        if (!season) {
+            LocalDate from = day.on().minusDays(wide ? BEFORE_D : 1);
+            return new DaySpan(from, wide ? DESK_D : PHONE_D, day.on(), wide);
+        }
+        LocalDate planted = corn.stream()
+                .map(o -> o.zone().planted())
+                .min(Comparator.naturalOrder())
+                .orElse(day.on());
+        LocalDate ripe = corn.stream()
+                .flatMap(o -> o.calendar().maturity().p90().stream())
+                .max(Comparator.naturalOrder())
+                .orElse(planted.plusMonths(5));
+        LocalDate from = planted.minusDays(14);
+        return new DaySpan(from, (int) (ripe.toEpochDay() - from.toEpochDay()) + 8, day.on(), wide);
+    }
+
+    private static Markup work(FarmDay day, List<Outlook> corn, DaySpan span, String says) {
+        List<WeatherDay> forecast = day.farm().weather().forecast();
+        LocalDate to = forecast.isEmpty()
+                ? day.on()
+                : forecast.get(forecast.size() - 1).date();
+        return WorkBars.of(span, workable(corn), to, says);
+    }
+
+    /** The chance of a date, over all fields. */
+    private static ToDoubleFunction<LocalDate> workable(List<Outlook> corn) {
+        return date -> corn.stream()
+                .mapToDouble(o -> o.calendar().workable().on(date))
+                .average()
+                .orElse(Double.NaN);
+    }
+
+    private static String workSays(List<Outlook> corn, LocalDate on) {
+        if (corn.isEmpty()) {
+            return "Not known: no corn stands on this farm.";
+        }
+        ToDoubleFunction<LocalDate> chance = workable(corn);
+        List<String> days = Stream.iterate(on, d -> d.plusDays(1))
+                .limit(SAID_D)
+                .filter(d -> !Double.isNaN(chance.applyAsDouble(d)))
+                .map(d -> Format.shortDate(d) + " " + Format.inTen(chance.applyAsDouble(d)))
+                .toList();
+        return "Chances in ten that a day can be worked: " + String.join(", ", days) + ".";
+    }
+
+    private static List<PassRow> passes(FarmDay day, DaySpan span, Format format) {
+        record Dated(LocalDate date, PassRow row) {}
+        List<Dated> all = new ArrayList<>();
+        for (Pass p : day.farm().passes()) {
+            if (span.isDrawn(p.date()) && p.state() != Pass.State.DROPPED) {
+                String state = p.state() == Pass.State.MADE ? "made" : "planned by you";
+                all.add(new Dated(
+                        p.date(),
+                        new PassRow(
+                                Format.day(p.date()),
+                                MorningView.label(p.field(), p.zone()),
+                                CalendarRow.what(p, format) + ", " + Words.where(p.placement()),
+                                state)));
+            }
+        }
+        for (Option o : day.brief().passes()) {
+            if (span.isDrawn(o.date())) {
+                all.add(new Dated(
+                        o.date(),
+                        new PassRow(
+                                Format.day(o.date()),
+                                MorningView.label(o.field(), o.zone()),
+                                CalendarRow.what(o, format) + ", " + Words.where(o.placement()) + ", " + o.rig(),
+                                "proposed")));
+            }
+        }
+        return all.stream()
+                .sorted(Comparator.comparing(Dated::date))
+                .map(Dated::row)
+                .toList();
+    }
+
+    /** The zone's own passes. */
+    static Stream<Pass> passesOn(FarmDay day, Zone zone) {
+        return day.farm().passes().stream().filter(p -> p.isOn(zone) && p.state() != Pass.State.DROPPED);
+    }
+}
