@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-// The season model with LANES members side by side: members innermost, the exponentials of the Java side, no branches
-// where the compiler shall make vector code. Stage, rain and what lies on the surface are computed lane by lane.
+// The season model with LANES members side by side: members innermost, the exponentials and the logarithm of the Java
+// side, no branches where the compiler shall make vector code, and what is nowhere (water on its way, urea, guarded
+// ammonium) is not looked after, as there. Stage, rain and what lies on the surface are computed lane by lane.
 #include "season.h"
 #include <math.h>
 #include <string.h>
@@ -31,11 +32,11 @@ static struct {
   lane gdd, collars, rep, lai, frost, frost_collars, height, root_depth, shoot, shoot_n, root_n, critical, killed;
   lane water_factor, nitrogen_factor, shoot_at_silk, growth_sum, growth_days, hot_days, kernel_loss, wet_days;
   lane guard_heat, guard_age, guard_inhibitor, guard_band, emerged, silked, shorted;
-  int any_urea, any_guarded, any_up;
+  int any_urea, any_guarded, any_up, any_water;
   // today
   lane tmax, tmin, tmean, rain, solar, et0, dew, on_leaves, nni, transpirable, guard_rate, supply, part, scratch, ln;
   lane reaching[2], entered[2], flux[2][LAYERS], peak[2][LAYERS], roots[2][LAYERS], drawn[2][LAYERS], kcb, open;
-  lane warmth2[LAYERS], warmth22[LAYERS], from_nitrate[2][LAYERS], from_ammonium[2][LAYERS], leaving[3], pace, energy;
+  lane warmth2[LAYERS], warmth22[LAYERS], from_nitrate[2][LAYERS], from_ammonium[2][LAYERS], leaving[3], out, into, pace, energy;
   lane sum[RESULT_COUNT];
 } s;
 
@@ -65,6 +66,28 @@ static double exponential(double x) {
   return (d + n) / (d - n);
 }
 
+#define STEP_BITS 7
+#define STEPS (1 << STEP_BITS)
+static double per_step[STEPS], ln_step[STEPS];
+
+static void lay_out_ln(void) {
+  for (int i = 0; i < STEPS; i++) {
+    per_step[i] = 1 / (1 + (i + .5) / STEPS);
+    ln_step[i] = -log(per_step[i]);
+  }
+}
+
+static inline double ln(double x) {
+  long bits;
+  memcpy(&bits, &x, sizeof bits);
+  long step = (bits >> (52 - STEP_BITS)) & (STEPS - 1), fraction_bits = (bits & ((1L << 52) - 1)) | 0x3ff0000000000000L;
+  double fraction;
+  memcpy(&fraction, &fraction_bits, sizeof fraction);
+  double r = fraction * per_step[step] - 1;
+  double rest = r * (1 - r * (1.0 / 2 - r * (1.0 / 3 - r * (1.0 / 4 - r * (1.0 / 5)))));
+  return (double)((bits >> 52) - 1023) * 0.69314718055994530942 + ln_step[step] + rest;
+}
+
 static double q10(double t, double ln_q, double reference) {
   double warmth = exponential((least(t, 35) - reference) * (ln_q / 10));
   return t > 0 ? warmth : 0;
@@ -77,6 +100,7 @@ static double collars_at(double gdd, double emergence, double early, double late
 
 static void lay_out(const struct input *in, int first, int count) {
   memset(&s, 0, sizeof s);
+  lay_out_ln();
   s.in = in;
   s.share[0] = in->row_share;
   s.share[1] = 1 - in->row_share;
@@ -307,12 +331,14 @@ static double runoff(int l, double net) {
 }
 
 static void rain(void) {
+  s.any_water = 0;
   EACH {
     double p = s.rain[l] * s.p[RAIN_CATCH][l], lai = s.lai[l];
     s.on_leaves[l] = s.reaching[0][l] = s.reaching[1][l] = 0;
     if (p > 0) {
+      s.any_water = 1;
       double held = least(p, s.p[INTERCEPTION][l] * lai), off = runoff(l, p - held), in = p - held - off;
-      double stem = clamp(.75 - .12 * log(most(p, .1) / 2), .40, .75) * lost(.6 * lai);
+      double stem = clamp(.75 - .12 * ln(most(p, .1) / 2), .40, .75) * lost(.6 * lai);
       stem = least(.95, stem * s.p[STEMFLOW][l]);
       s.reaching[0][l] = in * (stem + s.share[0] * (1 - stem)) / s.share[0];
       s.reaching[1][l] = in * (1 - stem);
@@ -320,6 +346,7 @@ static void rain(void) {
       s.sum[OF_RUNOFF][l] += off;
       s.sum[OF_ON_LEAVES][l] += held;
     } else if (lai > 2 && s.dew[l] > 0) {
+      s.any_water = 1;
       double to_row = .5 * s.dew[l] * lost(.6 * lai);
       s.reaching[0][l] = to_row / s.share[0];
       s.sum[OF_ON_LEAVES][l] += s.dew[l] - to_row;
@@ -328,6 +355,8 @@ static void rain(void) {
 }
 
 static void enter(void) {
+  memset(s.entered, 0, sizeof s.entered);
+  if (!s.any_water) return;
   for (int c = 0; c < 2; c++) {
     EACH s.scratch[l] = s.drain_max[l];
     for (int i = 0; i < LAYERS; i++) EACH s.scratch[l] += s.sat[i] - s.water[c][i][l];
@@ -338,18 +367,31 @@ static void enter(void) {
   }
 }
 
-static void fill_and_drain(int c) {
+// Fills the layers as deep as the day's water reaches.
+static void fill(int c) {
+  int on = s.any_water;
   EACH s.scratch[l] = s.entered[c][l];
-  for (int i = 0; i < LAYERS; i++) {
+  for (int i = 0; on && i < LAYERS; i++) {
     double sat = s.sat[i];
+    on = 0;
     EACH {
       double put = least(s.scratch[l], most(0, sat - s.water[c][i][l]));
-      double w = s.water[c][i][l] + put;
-      s.water[c][i][l] = s.peak[c][i][l] = w;
+      s.water[c][i][l] += put;
       s.scratch[l] -= put;
       s.flux[c][i][l] = s.scratch[l];
+      on |= s.scratch[l] > 0;
     }
   }
+  memcpy(s.peak[c], s.water[c], sizeof s.peak[c]);
+}
+
+static int any_above_capacity(int c) {
+  int any = 0;
+  for (int i = 0; i < LAYERS; i++) EACH any |= s.water[c][i][l] > s.fc[i][l];
+  return any;
+}
+
+static void drain(int c) {
   EACH {
     double w = s.water[c][LAYERS - 1][l], f = s.flux[c][LAYERS - 1][l];
     double out = least(most(0, w - s.fc[LAYERS - 1][l]) * s.kd[LAYERS - 1][l], most(0, s.drain_max[l] - f));
@@ -409,7 +451,11 @@ static void sideways(void) {
       double n = s.nitrate[0][i][l], k = s.nitrate[1][i][l], net = n * out - k * in;
       s.nitrate[0][i][l] = n - net * per_row;
       s.nitrate[1][i][l] = k + net * per_middle;
-      n = s.urea[0][i][l], k = s.urea[1][i][l], net = n * out - k * in;
+      s.out[l] = out;
+      s.into[l] = in;
+    }
+    if (s.any_urea) EACH {
+      double n = s.urea[0][i][l], k = s.urea[1][i][l], net = n * s.out[l] - k * s.into[l];
       s.urea[0][i][l] = n - net * per_row;
       s.urea[1][i][l] = k + net * per_middle;
     }
@@ -572,9 +618,10 @@ static void guard(void) {
   }
 }
 
-static void transform(int c, int i) {
+// Compiled once for every answer to whether there is urea, and guarded ammonium.
+static inline __attribute__((always_inline)) void transform(int c, int i, const int urea, const int guards) {
   double wp = s.wp[i], sat = s.sat[i], per_wp = 1 / wp, per_sat = 1 / sat, floor = s.ammonium_floor[i];
-  if (s.any_urea) EACH {
+  if (urea) EACH {
     double fw = clamp((s.water[c][i][l] - .5 * wp) / (s.fc[i][l] - .5 * wp), .1, 1);
     double gone = s.urea[c][i][l] * lost_slowly(s.p[UREA_SOIL][l] * s.warmth2[i][l] * fw);
     s.urea[c][i][l] -= gone;
@@ -586,12 +633,12 @@ static void transform(int c, int i) {
     double dry = .40 * least(1, w * per_wp) + .60 / .90 * most(0, (w - wp) * s.per_range[i][l]);
     double moist = least(least(1, dry), most(.3, 1 - .7 / .3 * (w * per_sat - .7)));
     double given = organic * s.mineralising[i][l] * warm2 * moist;
-    double ammonium = s.ammonium[c][i][l] + given + (s.any_urea ? s.scratch[l] : 0);
+    double ammonium = s.ammonium[c][i][l] + given + (urea ? s.scratch[l] : 0);
     double ki = s.taking[i][l] * warm2 * moist, k = s.nitrifying[i][l] * s.warmth22[i][l] * moist + ki;
-    double free = most(0, ammonium - floor), slow = least(s.guarded[c][i][l], free);
-    double slow_gone = slow * lost_slowly(k * s.guard_rate[l]);
+    double free = most(0, ammonium - floor), slow = guards ? least(s.guarded[c][i][l], free) : 0;
+    double slow_gone = guards ? slow * lost_slowly(k * s.guard_rate[l]) : 0;
     double gone = (free - slow) * lost_slowly(k) + slow_gone, taken = gone * ki / (k + 1e-300);
-    s.guarded[c][i][l] = slow - slow_gone;
+    if (guards) s.guarded[c][i][l] = slow - slow_gone;
     s.ammonium[c][i][l] = ammonium - gone;
     s.organic[c][i][l] = organic - given + taken;
     s.sum[OF_MINERALISED][l] += s.share[c] * given;
@@ -613,7 +660,12 @@ static void soil(void) {
       s.nitrate[c][0][l] += s.p[DEPOSIT_NITRATE][l];
       s.ammonium[c][0][l] += s.p[DEPOSIT_AMMONIUM][l];
     }
-    for (int i = 0; i < LAYERS; i++) transform(c, i);
+    for (int i = 0; i < LAYERS; i++) {
+      if (s.any_urea && s.any_guarded) transform(c, i, 1, 1);
+      else if (s.any_urea) transform(c, i, 1, 0);
+      else if (s.any_guarded) transform(c, i, 0, 1);
+      else transform(c, i, 0, 0);
+    }
   }
 }
 
@@ -626,8 +678,8 @@ static void evaporate(void) {
     s.open[l] = .99;
   }
   if (s.any_up) {
-    EACH s.scratch[l] = log(clamp((s.kcb[l] - .15) / (kc_max - .15), .01, .99));
-    EACH s.ln[l] = log(most(1e-9, s.lai[l]) / 20);
+    EACH s.scratch[l] = ln(clamp((s.kcb[l] - .15) / (kc_max - .15), .01, .99));
+    EACH s.ln[l] = ln(most(1e-9, s.lai[l]) / 20);
     double at_top = pow(4, .7);
     EACH {
       double height = 2.7 * at_top * (1 - lost(-.7 * s.ln[l]));
@@ -724,7 +776,7 @@ static void feed(int day) {
       s.supply[l] += share * (no3 + nh4);
     }
   }
-  EACH s.ln[l] = log(most(1, s.shoot[l] / 1000));
+  EACH s.ln[l] = ln(most(1, s.shoot[l] / 1000));
   EACH {
     s.critical[l] = 34 * least(s.shoot[l] / 1000, exponential(.63 * s.ln[l]));
     double gap = clamp(s.p[LUXURY][l] * s.critical[l] - s.shoot_n[l], 0, s.p[UPTAKE_MAX][l]);
@@ -738,7 +790,7 @@ static void feed(int day) {
   CELL EACH {
     double nh4 = s.part[l] * s.from_ammonium[c][i][l], held = s.ammonium[c][i][l];
     s.nitrate[c][i][l] -= s.part[l] * s.from_nitrate[c][i][l];
-    s.guarded[c][i][l] *= 1 - nh4 / (held + 1e-300);
+    if (s.any_guarded) s.guarded[c][i][l] *= 1 - nh4 / (held + 1e-300);
     s.ammonium[c][i][l] = held - nh4;
   }
   EACH if (s.shorted[l] < 0 && s.collars[l] > 4 && s.rep[l] < .9 && s.nni[l] < .93) s.shorted[l] = day;
@@ -765,8 +817,11 @@ static void step(int day) {
   enter();
   wash_in();
   for (int c = 0; c < 2; c++) {
-    fill_and_drain(c);
-    carry(c);
+    memset(s.flux[c], 0, sizeof s.flux[c]);
+    fill(c);
+    int drains = any_above_capacity(c);
+    if (drains) drain(c);
+    if (drains || s.any_water) carry(c);
   }
   sideways();
   count_wet_days();
