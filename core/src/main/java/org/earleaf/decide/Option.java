@@ -70,6 +70,11 @@ public record Option(
                 Optional.empty());
     }
 
+    /** What it is worth with nothing after it. */
+    public Worth alone() {
+        return then.map(FollowUp::alone).orElse(worth);
+    }
+
     /** The same with what waiting costs and why. */
     Option with(double wait_usdHaDay, List<Reason> reasons) {
         return new Option(

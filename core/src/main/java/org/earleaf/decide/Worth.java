@@ -74,6 +74,11 @@ public record Worth(
         return gained;
     }
 
+    /** Expected gain at another price of corn, everything else as it is; NaN when no yield is gained. */
+    public double meanAt_usdHa(double corn_usdBu) {
+        return meanYieldGain_kgHa > 0 ? bushels(meanYieldGain_kgHa) * (corn_usdBu - breakEvenCorn_usdBu) : Double.NaN;
+    }
+
     /** Bushels at trade moisture in kilograms of dry grain. */
     static double bushels(double dry_kg) {
         return dry_kg / Units.DRY_SHARE_OF_TRADE_CORN / (Units.LB_PER_BU_CORN * Units.KG_PER_LB);

@@ -49,6 +49,10 @@ class WorthTest {
         Worth hauled = Worth.of(gained, 60, new Prices(4.5, .22, 1, Map.of()));
         assertThat(hauled.breakEvenCorn_usdBu() - free.breakEvenCorn_usdBu()).isCloseTo(.22, within(1e-9));
         assertThat(hauled.mean_usdHa()).isLessThan(free.mean_usdHa());
+        assertThat(hauled.meanAt_usdHa(4.5)).isCloseTo(hauled.mean_usdHa(), within(1e-9));
+        assertThat(hauled.meanAt_usdHa(hauled.breakEvenCorn_usdBu())).isCloseTo(0, within(1e-9));
+        assertThat(hauled.meanAt_usdHa(6))
+                .isCloseTo(Worth.of(gained, 60, new Prices(6, .22, 1, Map.of())).mean_usdHa(), within(1e-9));
     }
 
     @Test

@@ -24,7 +24,10 @@ import org.earleaf.field.Zone;
  * What each choice is worth on one field: the best by date, the rates and placements beside it, and the long list.
  *
  * @param go names the choice to make in addresses, empty when there is none
+ * @param curves worth by rate, date and price
  * @param tables one for each thing that could be chosen otherwise
+ * @param barred placements that cannot be chosen on the day to go
+ * @param changes what would change the advice
  * @param all the best choices of all, most gain first
  * @param allOf how many there are
  */
@@ -35,7 +38,10 @@ public record OptionsView(
         Markup headline,
         String why,
         String go,
+        List<WorthCurves.Curve> curves,
         List<Table> tables,
+        List<Barred> barred,
+        List<String> changes,
         List<Row> all,
         int allOf) {
     private static final int LISTED = 100;
@@ -69,7 +75,12 @@ public record OptionsView(
                 headline(zone, go, day, format),
                 go.map(OptionsView::why).orElse(""),
                 go.map(Choice::key).orElse(""),
+                go.map(o -> WorthCurves.of(day, day.outlook(zone), options, o, format))
+                        .orElse(List.of()),
                 go.map(o -> tables(o, options, scale, format)).orElse(List.of()),
+                go.map(o -> Barred.of(day.farm(), day.outlook(zone), options, o.date(), format))
+                        .orElse(List.of()),
+                go.map(o -> Changes.of(day, zone, o, format)).orElse(List.of()),
                 options.stream()
                         .limit(LISTED)
                         .map(o -> row(o, "", scale, false, format))
@@ -102,10 +113,14 @@ public record OptionsView(
                     .done();
         }
         return new Say()
-                .sentence(Words.capital(what + " " + Format.soon(best.date(), day.on())) + " gains $"
-                        + format.money(worth.mean_usdHa()) + " " + format.areaName() + ".")
+                .sentence(Words.capital(what + " " + Format.soon(best.date(), day.on())) + " gains "
+                        + gain(worth, format) + " " + format.areaName() + ".")
                 .sentence("It pays in " + Format.chance(worth.chanceItPays()) + " futures.")
                 .done();
+    }
+
+    private static String gain(Worth worth, Format format) {
+        return format.moneyValue(worth.mean_usdHa()) < 1 ? "less than $1" : "$" + format.money(worth.mean_usdHa());
     }
 
     private static List<Table> tables(Option best, List<Option> options, Whisker scale, Format format) {
