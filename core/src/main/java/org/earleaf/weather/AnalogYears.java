@@ -41,8 +41,8 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
     }
 
     /**
-     * Futures as they could be known on the evening of {@code on}, equal in weight; a single one when nothing is left to
-     * happen.
+     * Futures as they could be known on the evening of {@code on}; earlier years weigh more the more their last 60 days
+     * were like this season's. A single one when nothing is left to happen.
      *
      * @param from first day of the run; the record must reach back to it
      * @param to last day of the run, inclusive
@@ -66,10 +66,16 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
         if (futures.isEmpty()) {
             throw tooShort(window, known);
         }
-        if (futures.size() < FEWEST) {
-            futures.addAll(generated(window, known, MOST - futures.size(), random));
-        }
-        return equalWeights(futures);
+        return futures.size() < FEWEST ? filledUp(futures, window, known, random) : futures;
+    }
+
+    /** Earlier years keep their weights among themselves; every year counts as much on average, invented or not. */
+    private List<Future> filledUp(List<Future> years, Window window, LocalDate known, SplittableGenerator random) {
+        double share = (double) years.size() / MOST;
+        List<Future> all = new ArrayList<>();
+        years.forEach(f -> all.add(new Future(f.label(), share * f.weight(), f.weather())));
+        all.addAll(generated(window, known, MOST - years.size(), random));
+        return all;
     }
 
     /** What is known with the whole record in hand: the observed year itself as far as the record goes. */
@@ -81,19 +87,40 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
     private record Window(List<WeatherDay> start, LocalDate first, LocalDate last, LocalDate on) {}
 
     private List<Future> earlierYears(Window window, LocalDate known) {
-        List<Future> futures = new ArrayList<>();
+        List<Integer> back = new ArrayList<>();
         int oldest = window.last.getYear() - observed.first().getYear();
-        for (int back = 1; back <= oldest && futures.size() < MOST; back++) {
-            int years = back;
+        for (int years = 1; years <= oldest && back.size() < MOST; years++) {
             LocalDate last = window.last.minusYears(years);
             LocalDate first = window.first.minusYears(years);
             if (!last.isAfter(known) && observed.covers(first, last) && isObserved(first, last)) {
-                String label = String.valueOf(window.last.getYear() - years);
-                futures.add(future(
-                        label, window, d -> observed.at(d.minusYears(years)).on(d)));
+                back.add(years);
             }
         }
+        double[] weights = YearLikeness.weights(
+                back.stream()
+                        .map(years -> YearLikeness.before(observed, known.minusYears(years)))
+                        .toArray(double[][]::new),
+                YearLikeness.before(observed, known));
+        List<Future> futures = new ArrayList<>();
+        for (int k = 0; k < weights.length; k++) {
+            futures.add(earlierYear(window, known, back.get(k), weights[k]));
+        }
         return futures;
+    }
+
+    private Future earlierYear(Window window, LocalDate known, int years, double weight) {
+        LocalDate splice = window.first;
+        while (!splice.isAfter(window.last) && forecastOf(splice, window.on).isPresent()) {
+            splice = splice.plusDays(1);
+        }
+        LocalDate last = window.last.minusYears(years);
+        int shift = splice.isAfter(window.last)
+                ? 0
+                : YearLikeness.shift_d(observed.between(observed.first(), known), splice.minusYears(years), last);
+        String label = String.valueOf(window.last.getYear() - years);
+        return future(
+                label, weight, window, d -> observed.at(d.minusYears(years).plusDays(shift))
+                        .on(d));
     }
 
     private boolean isObserved(LocalDate from, LocalDate toInclusive) {
@@ -106,18 +133,18 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
         List<Future> futures = new ArrayList<>();
         for (int k = 1; k <= number; k++) {
             WeatherSeries days = generator.generate(window.first, window.last, random.split());
-            futures.add(future("generated " + k, window, days::at));
+            futures.add(future("generated " + k, 1.0 / MOST, window, days::at));
         }
         return futures;
     }
 
-    private Future future(String label, Window window, Function<LocalDate, WeatherDay> then) {
+    private Future future(String label, double weight, Window window, Function<LocalDate, WeatherDay> then) {
         List<WeatherDay> days = new ArrayList<>(window.start);
         for (LocalDate d = window.first; !d.isAfter(window.last); d = d.plusDays(1)) {
             LocalDate day = d;
             days.add(forecastOf(day, window.on).orElseGet(() -> then.apply(day)));
         }
-        return new Future(label, 1, new WeatherSeries(days));
+        return new Future(label, weight, new WeatherSeries(days));
     }
 
     private EarleafException tooShort(Window window, LocalDate known) {
@@ -137,12 +164,5 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
             return Optional.empty();
         }
         return forecast.stream().filter(day -> day.date().equals(date)).findFirst();
-    }
-
-    private static List<Future> equalWeights(List<Future> futures) {
-        double share = 1.0 / futures.size();
-        return futures.stream()
-                .map(f -> new Future(f.label(), share, f.weather()))
-                .toList();
     }
 }

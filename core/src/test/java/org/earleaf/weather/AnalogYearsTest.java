@@ -51,12 +51,15 @@ class AnalogYearsTest {
     }
 
     @Test
-    void the_thirty_latest_earlier_years_come_with_equal_weights() {
+    void the_thirty_latest_earlier_years_come_and_the_more_like_this_one_weigh_more() {
         List<Future> futures = years(RECORD).futures(ON, FROM, TO, seed());
         assertThat(futures).hasSize(30);
         assertThat(futures.get(0).label()).isEqualTo("2019");
         assertThat(futures.get(29).label()).isEqualTo("1990");
         assertThat(futures.stream().mapToDouble(Future::weight).sum()).isCloseTo(1, within(1e-12));
+        assertThat(futures.get(0).weight())
+                .as("rain grows year by year")
+                .isGreaterThan(futures.get(29).weight());
         assertThat(futures).allSatisfy(f -> {
             assertThat(f.weather().first()).isEqualTo(FROM);
             assertThat(f.weather().last()).isEqualTo(TO);
