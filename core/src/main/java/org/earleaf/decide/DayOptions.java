@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.earleaf.decide.Candidate.Trial;
 import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Zone;
 import org.earleaf.season.SeasonRun;
@@ -82,11 +83,12 @@ final class DayOptions {
         double[][] yields = runs.yields(trunk, trials, Trials.ALL);
         double[][] gains = gains(trials, yields, base.yields_kgHa());
         Map<Trial, Recourse.Later> later = later(trunk, trials, yields, gains, ahead);
+        double[] known = Choice.known(gains, ZoneEnsemble.MEMBERS);
         List<Option> options = new ArrayList<>();
         for (int t = 0; t < trials.size(); t++) {
             for (Rig rig : trials.get(t).rigs()) {
                 Optional<Recourse.Later> then = Optional.ofNullable(later.get(trials.get(t)));
-                options.add(option(trials.get(t), rig, day, yields[t], then));
+                options.add(option(trials.get(t), rig, day, yields[t], then, known));
             }
         }
         double best = options.stream().mapToDouble(o -> o.worth().mean_usdHa()).reduce(0, Math::max);
@@ -203,15 +205,14 @@ final class DayOptions {
         return chosen;
     }
 
-    private Option option(Trial trial, Rig rig, LocalDate day, double[] with, Optional<Recourse.Later> later) {
+    private Option option(
+            Trial trial, Rig rig, LocalDate day, double[] with, Optional<Recourse.Later> later, double[] known) {
         NitrogenProduct product = trial.candidate().product();
         double[] gained = Worth.gained(with, base.yields_kgHa());
-        double cost = trial.cost_usdHa(futures.farm(), rig);
-        Worth alone = Worth.of(gained, cost, futures.farm().prices());
-        Worth worth = later.map(l -> Worth.of(
-                        sum(gained, l.gained_kgHa()),
-                        sum(filled(cost, gained.length), l.cost_usdHa()),
-                        futures.farm().prices()))
+        double[] cost = filled(trial.cost_usdHa(futures.farm(), rig), gained.length);
+        Prices prices = futures.farm().prices();
+        Worth alone = Worth.of(gained, cost, prices, known);
+        Worth worth = later.map(l -> Worth.of(sum(gained, l.gained_kgHa()), sum(cost, l.cost_usdHa()), prices, known))
                 .orElse(alone);
         Zone zone = futures.zone();
         return new Option(

@@ -43,6 +43,7 @@ public final class NitrogenOptions {
     private final DayOptions days;
     private @Nullable LocalDate go;
     private @Nullable SoilTestWorth soilTest;
+    private double knowing_usdHa;
 
     private NitrogenOptions(ZoneEnsemble futures, Baseline base) {
         this.futures = futures;
@@ -57,6 +58,8 @@ public final class NitrogenOptions {
      * @param options best first
      * @param proposed the best option of the day to go; empty when no day is worth it
      * @param soilTest what a nitrate test of the top foot this morning would be worth; empty when nothing can be done
+     * @param knowing_usdHa what knowing the season would be worth to somebody who decides today: no reading and no
+     *     forecast is worth more
      * @param simulated season runs behind it
      */
     public record Answer(
@@ -64,6 +67,7 @@ public final class NitrogenOptions {
             List<Option> options,
             Optional<Option> proposed,
             Optional<SoilTestWorth> soilTest,
+            double knowing_usdHa,
             long simulated) {
         public Answer {
             options = List.copyOf(options);
@@ -83,6 +87,7 @@ public final class NitrogenOptions {
                 options,
                 proposed,
                 Optional.ofNullable(all.soilTest),
+                all.knowing_usdHa,
                 all.trials.simulated() + ZoneEnsemble.MEMBERS);
     }
 
@@ -103,6 +108,7 @@ public final class NitrogenOptions {
                 all.addAll(found.options());
                 if (ahead == 0 && found.gains().length > 0) {
                     soilTest = SoilTestWorth.of(trunk, found.gains());
+                    knowing_usdHa = Choice.knowing_usdHa(found.gains());
                 }
             }
             futures.season().advance(trunk, day.plusDays(1));

@@ -16,6 +16,9 @@ import java.util.Arrays;
  * Source optimal stopping by backward recursion (Bellman 1957, from memory)
  * Check  WaitingTest
  * </pre>
+ *
+ * What a late pass loses for good is in V already, since every pass is run through the season itself; no factor by leaf
+ * stage is put on top.
  */
 final class Waiting {
     private final double[] value;

@@ -16,6 +16,7 @@ import org.earleaf.units.Units;
  * @param breakEvenCorn_usdBu corn price at which the expected gain is zero; infinite when it never is
  * @param cost_usdHa product and pass
  * @param meanYieldGain_kgHa dry grain
+ * @param regret_usdHa the most that a better choice of that day would have brought more in some future; NaN: not known
  */
 public record Worth(
         double mean_usdHa,
@@ -25,8 +26,31 @@ public record Worth(
         double badCase_usdHa,
         double breakEvenCorn_usdBu,
         double cost_usdHa,
-        double meanYieldGain_kgHa) {
+        double meanYieldGain_kgHa,
+        double regret_usdHa) {
     private static final double BAD_SHARE = .2;
+
+    /** Without the regret. */
+    public Worth(
+            double mean_usdHa,
+            double p10_usdHa,
+            double p90_usdHa,
+            double chanceItPays,
+            double badCase_usdHa,
+            double breakEvenCorn_usdBu,
+            double cost_usdHa,
+            double meanYieldGain_kgHa) {
+        this(
+                mean_usdHa,
+                p10_usdHa,
+                p90_usdHa,
+                chanceItPays,
+                badCase_usdHa,
+                breakEvenCorn_usdBu,
+                cost_usdHa,
+                meanYieldGain_kgHa,
+                Double.NaN);
+    }
 
     /** From the yield gained in each future at one cost. */
     static Worth of(double[] gained_kgHa, double cost_usdHa, Prices prices) {
@@ -37,9 +61,15 @@ public record Worth(
 
     /** From the yield gained and the money spent in each future. */
     static Worth of(double[] gained_kgHa, double[] costs_usdHa, Prices prices) {
+        return of(gained_kgHa, costs_usdHa, prices, new double[0]);
+    }
+
+    /** @param known the best gain of each future for somebody who knows it; empty: the regret is not known */
+    static Worth of(double[] gained_kgHa, double[] costs_usdHa, Prices prices, double[] known) {
         double[] gains = new double[gained_kgHa.length];
         double perKg = usdKg(prices);
         Arrays.setAll(gains, m -> gained_kgHa[m] * perKg - costs_usdHa[m]);
+        double regret = known.length == 0 ? Double.NaN : Choice.regret_usdHa(gains, known);
         Arrays.sort(gains);
         double meanYield = mean(gained_kgHa);
         double cost_usdHa = mean(costs_usdHa);
@@ -53,7 +83,8 @@ public record Worth(
                 worst(gains, BAD_SHARE),
                 needed + prices.corn_usdBu() - prices.netCorn_usdBu(),
                 cost_usdHa,
-                meanYield);
+                meanYield,
+                regret);
     }
 
     /** Money gained in each future [$/ha]. */
@@ -77,6 +108,21 @@ public record Worth(
     /** Expected gain at another price of corn, everything else as it is; NaN when no yield is gained. */
     public double meanAt_usdHa(double corn_usdBu) {
         return meanYieldGain_kgHa > 0 ? bushels(meanYieldGain_kgHa) * (corn_usdBu - breakEvenCorn_usdBu) : Double.NaN;
+    }
+
+    /** What counts when options are compared: the mean, and the worst fifth by its weight [$/ha]. */
+    static double objective(double[] gains, double badCaseWeight) {
+        if (badCaseWeight == 0) {
+            return mean(gains);
+        }
+        double[] sorted = gains.clone();
+        Arrays.sort(sorted);
+        return (1 - badCaseWeight) * mean(gains) + badCaseWeight * worst(sorted, BAD_SHARE);
+    }
+
+    /** The same of a worth. */
+    double objective_usdHa(double badCaseWeight) {
+        return (1 - badCaseWeight) * mean_usdHa + badCaseWeight * badCase_usdHa;
     }
 
     /** Bushels at trade moisture in kilograms of dry grain. */
