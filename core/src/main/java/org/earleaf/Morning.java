@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.decide.LowNitrate;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.OutOfReach;
@@ -68,8 +69,16 @@ public final class Morning {
                 passes,
                 leftOut,
                 readings,
-                List.of(Cautions.LABEL),
+                cautions(farm, answers),
                 answers.stream().mapToLong(NitrogenOptions.Answer::simulated).sum());
+    }
+
+    /** Alarms first, then what stands on every brief. */
+    private static List<String> cautions(Farm farm, List<NitrogenOptions.Answer> answers) {
+        List<String> all = new ArrayList<>();
+        answers.forEach(a -> LowNitrate.find(farm, a.outlook()).ifPresent(low -> all.add(low.sentence())));
+        all.add(Cautions.LABEL);
+        return all;
     }
 
     private static Brief.LeftOut leftOut(Outlook outlook, Optional<Option> best) {
@@ -85,13 +94,21 @@ public final class Morning {
             Option o = best.get();
             String tenths = Math.round(10 * o.worth().chanceItPays()) + " of 10 futures";
             String stock = outlook.nShort().probability() == 0 ? " Not short of nitrogen in any future." : "";
-            return "The best choice pays in " + tenths + " and loses on average." + stock;
+            if (o.worth().mean_usdHa() > 0) {
+                return "Waiting is worth more than a pass now: the rain of the next days settles it.";
+            }
+            boolean hires = noRigFits(outlook);
+            String what = hires ? "No rig of the farm fits any more; the " + o.rig() : "The best choice";
+            return what + " pays in " + tenths + " and loses on average." + stock;
         }
         if (outlook.on().isBefore(outlook.zone().planted().minusDays(NitrogenOptions.DAYS_AHEAD - 1))) {
             return "Planted on " + outlook.zone().planted().format(DAY) + ": nothing to dress yet.";
         }
-        boolean none = outlook.reach().stream().allMatch(r -> r.lastDay().isEmpty());
-        return none ? "No rig fits the crop any more." : "Too late: from milk on nitrogen does not pay.";
+        return noRigFits(outlook) ? "No rig fits the crop any more." : "Too late: from milk on nitrogen does not pay.";
+    }
+
+    private static boolean noRigFits(Outlook outlook) {
+        return outlook.reach().stream().allMatch(r -> r.lastDay().isEmpty());
     }
 
     /** A soil nitrate test that would be worth its price. */

@@ -13,6 +13,8 @@ import org.earleaf.farm.ClearanceFit;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.Setting;
+import org.earleaf.farm.Settings;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.Inhibitor;
@@ -152,7 +154,8 @@ final class Twin {
                 List.of(),
                 List.of(),
                 known,
-                List.of());
+                List.of(),
+                Settings.USUAL.with(Setting.HIRED_RIG_NEAR, 0).with(Setting.AIRCRAFT_NEAR, 0));
     }
 
     private Pass pass(LocalDate date, double kgHa, Placement placement) {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.earleaf.decide.Candidate.Trial;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Prices;
@@ -39,6 +40,7 @@ final class DayOptions {
     private final Baseline base;
     private final Trials runs;
     private final List<Candidate> candidates;
+    private final List<Candidate> rescue;
     private final Recourse recourse;
     private final Map<Candidate, Set<Double>> promising = new HashMap<>();
     private int scouted = -SCOUT_EVERY_D;
@@ -48,14 +50,18 @@ final class DayOptions {
         this.base = base;
         this.runs = runs;
         candidates = Candidate.of(futures.farm(), futures.farm().rigs());
-        recourse = new Recourse(futures, runs, candidates);
+        rescue = Candidate.of(futures.farm(), Rescue.rigs(futures.farm()));
+        recourse = new Recourse(
+                futures,
+                runs,
+                Stream.concat(candidates.stream(), rescue.stream()).toList());
     }
 
     /**
      * What can be done on a day.
      *
      * @param gains by trial with nothing after it, and member, each with its first rig [$/ha]
-     * @param best_usdHa mean gain of the best option; not below 0
+     * @param best_usdHa what the best option is worth by the farm's weight of the bad case; not below 0
      * @param waiting_usdHa what the rain until then adds, as it tells whether and how much; not below 0
      */
     record Day(List<Option> options, double[][] gains, double best_usdHa, double waiting_usdHa) {}
@@ -63,12 +69,22 @@ final class DayOptions {
     /** The rigs that may enter for nitrogen, with what they would do. */
     Set<String> fitting(LocalDate day) {
         Set<String> all = new HashSet<>();
-        for (Candidate c : candidates) {
+        for (Candidate c : candidates(day)) {
             for (Rig r : fitting(c, day)) {
                 all.add(r.name() + ", " + c.placement());
             }
         }
         return all;
+    }
+
+    /** What the farm can do; when none of its own rigs fits, also what can be hired. */
+    private List<Candidate> candidates(LocalDate day) {
+        boolean ownFits = candidates.stream().anyMatch(c -> fitting(c, day).stream()
+                .anyMatch(r -> !r.isHired()
+                        && Reach.most_kgHa(base, c.placement(), day, c.product().isLiquid()) > 0));
+        return ownFits
+                ? candidates
+                : Stream.concat(candidates.stream(), rescue.stream()).toList();
     }
 
     private List<Rig> fitting(Candidate c, LocalDate day) {
@@ -108,7 +124,7 @@ final class DayOptions {
     private List<Trial> trials(SeasonRun trunk, LocalDate day, int ahead) {
         boolean anew = ahead - scouted >= SCOUT_EVERY_D;
         List<Trial> all = new ArrayList<>();
-        for (Candidate c : candidates) {
+        for (Candidate c : candidates(day)) {
             List<Rig> fitting = fitting(c, day);
             double most = Reach.most_kgHa(base, c.placement(), day, c.product().isLiquid());
             List<Trial> ofCandidate = fitting.isEmpty()

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.Setting;
 import org.earleaf.field.Zone;
 import org.earleaf.season.SeasonRun;
 import org.jspecify.annotations.Nullable;
@@ -176,7 +177,8 @@ public final class NitrogenOptions {
             double wait = waiting.cost((int) (o.date().toEpochDay() - first.toEpochDay()));
             sorted.add(o.with(wait, Reasons.of(futures, base, o, reach)));
         }
-        sorted.sort(Comparator.comparingDouble((Option o) -> -o.worth().mean_usdHa())
+        double weight = futures.farm().settings().of(Setting.BAD_CASE_WEIGHT);
+        sorted.sort(Comparator.comparingDouble((Option o) -> -o.worth().objective_usdHa(weight))
                 .thenComparing(Option::date)
                 .thenComparing(Option::rig));
         return sorted;

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Setting;
 import org.earleaf.field.Placement;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
@@ -107,6 +109,36 @@ final class Reasons {
         }
     }
 
+    /** Why something is hired. */
+    record OwnRigsDoNotFit(String rig, double cost_usdHa, boolean isUsual) implements Reason {
+        @Override
+        public String sentence() {
+            String from = isUsual ? " (a usual price, not yours: set it in farm.csv)" : "";
+            return "None of the farm's own rigs fits this crop any more; the " + rig + " is counted at $"
+                    + Math.round(cost_usdHa * Units.HA_PER_AC) + "/ac without product" + from + ".";
+        }
+    }
+
+    /** What dry urea does to wet leaves (common practice, no source). */
+    record UreaOnLeaves() implements Reason {
+        @Override
+        public String sentence() {
+            return "Spread urea on dry leaves only: granules that stay in wet whorls burn them.";
+        }
+    }
+
+    private static void hired(Farm farm, Option o, List<Reason> all) {
+        boolean byAir = o.placement() == Placement.BY_AIR;
+        if (o.rig().equals(Rescue.HIGH_RIG) || o.rig().equals(Rescue.AIRCRAFT)) {
+            Setting cost = byAir ? Setting.AIRCRAFT_COST : Setting.HIRED_RIG_COST;
+            boolean isUsual = !farm.settings().own().containsKey(cost);
+            all.add(new OwnRigsDoNotFit(o.rig(), farm.settings().of(cost), isUsual));
+        }
+        if (byAir) {
+            all.add(new UreaOnLeaves());
+        }
+    }
+
     static List<Reason> of(ZoneEnsemble futures, Baseline base, Option o, List<OutOfReach> reach) {
         List<Reason> all = new ArrayList<>();
         SeasonTrace trace = base.trace();
@@ -118,6 +150,7 @@ final class Reasons {
         if (Units.lbAc(gas + trace.at(today, Daily.LEACHED)) >= 10) {
             all.add(new LostSoFar(trace.at(today, Daily.LEACHED), gas));
         }
+        hired(futures.farm(), o, all);
         o.then().ifPresent(then -> all.add(new LookAgain(then)));
         lastDay(reach, o).ifPresent(d -> all.add(new FitsUntil(o.rig(), d)));
         return all;

@@ -37,6 +37,7 @@ final class Recourse {
     private final Trials trials;
     private final List<Candidate> candidates;
 
+    /** @param candidates in the order in which they are turned to */
     Recourse(ZoneEnsemble futures, Trials trials, List<Candidate> candidates) {
         this.futures = futures;
         this.trials = trials;

@@ -31,7 +31,8 @@ public record Farm(
         List<Stock> stock,
         List<Boundary> boundaries,
         WeatherBook weather,
-        List<Flag> flags) {
+        List<Flag> flags,
+        Settings settings) {
     public Farm {
         zones = List.copyOf(zones);
         passes = List.copyOf(passes);
@@ -45,6 +46,46 @@ public record Farm(
         stock = List.copyOf(stock);
         boundaries = List.copyOf(boundaries);
         flags = List.copyOf(flags);
+    }
+
+    /** With every setting as usual. */
+    public Farm(
+            String name,
+            Site site,
+            ZoneId timeZone,
+            Prices prices,
+            List<Zone> zones,
+            List<Pass> passes,
+            List<Reading> readings,
+            List<Irrigation> irrigation,
+            List<Manure> manure,
+            List<NitrogenProduct> nitrogen,
+            List<Product> products,
+            List<Rig> rigs,
+            List<Recipe> recipes,
+            List<Stock> stock,
+            List<Boundary> boundaries,
+            WeatherBook weather,
+            List<Flag> flags) {
+        this(
+                name,
+                site,
+                timeZone,
+                prices,
+                zones,
+                passes,
+                readings,
+                irrigation,
+                manure,
+                nitrogen,
+                products,
+                rigs,
+                recipes,
+                stock,
+                boundaries,
+                weather,
+                flags,
+                Settings.USUAL);
     }
 
     /** Nitrogen product by name, of the farm's own or built in. */

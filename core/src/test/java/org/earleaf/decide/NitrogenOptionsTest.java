@@ -63,7 +63,7 @@ class NitrogenOptionsTest {
 
     @Test
     void nothing_is_proposed_that_no_rig_can_reach() {
-        NitrogenOptions.Answer low = answer(new TestFarm().clearance(20));
+        NitrogenOptions.Answer low = answer(new TestFarm().clearance(20).alone());
         assertThat(low.options()).isEmpty();
         assertThat(low.proposed()).isEmpty();
     }

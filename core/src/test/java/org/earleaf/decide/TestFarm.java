@@ -11,6 +11,8 @@ import java.util.SplittableRandom;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.Setting;
+import org.earleaf.farm.Settings;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.Inhibitor;
@@ -36,6 +38,7 @@ final class TestFarm {
     private double starter_lbAc = 40;
     private double clearance_in = 72;
     private double rainScale = 1;
+    private Settings settings = Settings.USUAL;
     private final List<Reading> readings = new ArrayList<>();
 
     TestFarm corn(double usdBu) {
@@ -61,6 +64,16 @@ final class TestFarm {
     TestFarm rainAfter(double scale) {
         rainScale = scale;
         return this;
+    }
+
+    TestFarm setting(Setting setting, double value) {
+        settings = settings.with(setting, value);
+        return this;
+    }
+
+    /** Nobody can be hired. */
+    TestFarm alone() {
+        return setting(Setting.HIRED_RIG_NEAR, 0).setting(Setting.AIRCRAFT_NEAR, 0);
     }
 
     TestFarm height(double cm) {
@@ -151,7 +164,8 @@ final class TestFarm {
                 List.of(),
                 List.of(),
                 new WeatherBook(weather(), List.of(), List.of(), List.of(), List.of(), List.of()),
-                List.of());
+                List.of(),
+                settings);
     }
 
     private static Rig rig(String name, double clearance_in, Set<Placement> placements, double usdAc) {

@@ -4,6 +4,7 @@ package org.earleaf.exchange;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -24,6 +25,8 @@ import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Prices;
+import org.earleaf.farm.Setting;
+import org.earleaf.farm.Settings;
 import org.earleaf.units.Units;
 import org.earleaf.weather.Site;
 
@@ -37,7 +40,7 @@ final class FarmCsv {
     private static final String UAN = "uan_price";
 
     /** What farm.csv says. */
-    record Head(String name, Site site, ZoneId timeZone, Prices prices) {}
+    record Head(String name, Site site, ZoneId timeZone, Prices prices, Settings settings) {}
 
     private final Sheet sheet;
     private final Findings findings;
@@ -93,9 +96,49 @@ final class FarmCsv {
         Map<String, Double> products = productPrices();
         double nitrogen =
                 optional("n_price", Measures.USD_KG, Limits.refuse(0.02, 20)).orElseGet(() -> nitrogenPrice(products));
+        Map<Setting, Double> settings = settings();
         List.copyOf(keys.keySet()).forEach(this::unknown);
         Prices prices = new Prices(corn, harvest, nitrogen, products);
-        return whole && zone.isPresent() ? Optional.of(new Head(name, site, zone.get(), prices)) : Optional.empty();
+        return whole && zone.isPresent()
+                ? Optional.of(new Head(name, site, zone.get(), prices, new Settings(settings)))
+                : Optional.empty();
+    }
+
+    private Map<Setting, Double> settings() {
+        Map<Setting, Double> own = new EnumMap<>(Setting.class);
+        for (Setting setting : Setting.values()) {
+            OptionalDouble value =
+                    switch (setting) {
+                        case HIRED_RIG_NEAR, AIRCRAFT_NEAR -> yesNo(setting.word());
+                        case BAD_CASE_WEIGHT -> optional(setting, Measures.PLAIN_SHARE);
+                        case LOW_NITRATE -> optional(setting, Measures.NITRATE_MGKG);
+                        case HIRED_RIG_CLEARANCE -> optional(setting, Measures.LENGTH_M);
+                        case HIRED_RIG_COST, AIRCRAFT_COST -> optional(setting, Measures.USD_HA);
+                    };
+            value.ifPresent(v -> own.put(setting, v));
+        }
+        return own;
+    }
+
+    private OptionalDouble optional(Setting setting, Measure measure) {
+        return optional(setting.word(), measure, Limits.refuse(setting.low(), setting.high()));
+    }
+
+    private OptionalDouble yesNo(String key) {
+        asked.add(key);
+        Row row = keys.remove(key);
+        if (row == null) {
+            return OptionalDouble.empty();
+        }
+        Column column = valueOf(key, Measure.PLAIN, Limits.ANY, "").orElseThrow();
+        String word = row.text(column);
+        Optional<Boolean> yes = YesNo.find(word);
+        if (yes.isEmpty()) {
+            whole = false;
+            row.refuse(column, "\"" + word + "\"", YesNo.WORDS, "Write one of them.");
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(yes.get() ? 1 : 0);
     }
 
     private double nitrogenPrice(Map<String, Double> products) {

@@ -111,7 +111,8 @@ public final class FarmFolder {
                 stock,
                 boundaries,
                 book,
-                flags);
+                flags,
+                h.settings());
     }
 
     private <T> List<T> optional(String name, java.util.function.Function<Sheet, List<T>> read) {

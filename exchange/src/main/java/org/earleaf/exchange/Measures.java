@@ -47,6 +47,7 @@ final class Measures {
     static final Measure CORN_USDBU =
             Measure.of("usd_bu", 1).and("usd_t", Units.LB_PER_BU_CORN * Units.KG_PER_LB / 1000);
     static final Measure USD_KG = Measure.of("usd_lb", 1 / Units.KG_PER_LB).and("usd_kg", 1);
+    static final Measure NITRATE_MGKG = Measure.of("ppm", 1).and("mg_kg", 1);
     static final Measure USD_HA = Measure.of("usd_ac", 1 / Units.HA_PER_AC).and("usd_ha", 1);
 
     static final Limits MODEL_LATITUDE = Limits.clamp(-90, 25, 55, 90);

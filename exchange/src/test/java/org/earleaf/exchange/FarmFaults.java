@@ -56,6 +56,22 @@ final class FarmFaults {
                         "\"Central\"",
                         "America/Chicago"),
                 Fault.of(
+                        "a setting that is neither yes nor no",
+                        f,
+                        "elevation_ft,700",
+                        "elevation_ft,700\nhired_rig_near,perhaps",
+                        f + ", row 6, column value of hired_rig_near",
+                        "\"perhaps\"",
+                        "yes, no"),
+                Fault.of(
+                        "a weight above 1",
+                        f,
+                        "elevation_ft,700",
+                        "elevation_ft,700\nbad_case_weight,2",
+                        f + ", row 6, column value of bad_case_weight",
+                        "found 2",
+                        "0 to 1"),
+                Fault.of(
                         "a key twice",
                         f,
                         "longitude,-90.5",

@@ -2,6 +2,7 @@
 package org.earleaf.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,6 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.RateUnit;
+import org.earleaf.farm.Setting;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
@@ -45,6 +47,9 @@ class FarmFolderReferenceTest {
         assertThat(farm.readings()).hasSize(6);
         assertThat(farm.rigs()).hasSize(2);
         assertThat(farm.boundaries()).hasSize(1);
+        assertThat(farm.settings().of(Setting.HIRED_RIG_COST)).isCloseTo(17 * 2.4710538147, within(1e-6));
+        assertThat(farm.settings().of(Setting.BAD_CASE_WEIGHT)).isEqualTo(.2);
+        assertThat(farm.settings().of(Setting.AIRCRAFT_NEAR)).isEqualTo(1);
         assertThat(farm.weather().observed().days()).hasSize(6);
         Set<String> unexpected = farm.flags().stream()
                 .map(f -> f.where() + ": " + f.what())

@@ -2,7 +2,14 @@
 package org.earleaf.app.store;
 
 import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.Setting;
+import org.earleaf.farm.Settings;
 import org.earleaf.units.Flag;
 import org.earleaf.weather.Site;
 
@@ -32,6 +39,32 @@ record FarmHead(
             .key("place", r -> r.flag().where())
             .key("what", r -> r.flag().what())
             .read(r -> new Remark(r.text("about"), new Flag(r.text("place"), r.text("what"))));
+
+    static final Table<Chosen> SETTINGS = Table.named("setting", (Chosen c) -> "setting " + c.name(), Chosen::name)
+            .key("name", Chosen::name)
+            .number("amount", "value", Chosen::amount, Shown.PLAIN)
+            .read(r -> new Chosen(r.text("name"), r.number("amount")));
+
+    /** A setting that the farm chose. */
+    record Chosen(String name, double amount) {
+        static List<Chosen> of(Settings settings) {
+            return settings.own().entrySet().stream()
+                    .map(e -> new Chosen(e.getKey().name(), e.getValue()))
+                    .sorted(Comparator.comparing(Chosen::name))
+                    .toList();
+        }
+    }
+
+    /** One that this version does not know is left alone. */
+    static Settings settings(List<Chosen> chosen) {
+        Map<Setting, Double> own = new EnumMap<>(Setting.class);
+        for (Chosen c : chosen) {
+            Arrays.stream(Setting.values())
+                    .filter(s -> s.name().equals(c.name()))
+                    .forEach(s -> own.put(s, c.amount()));
+        }
+        return new Settings(own);
+    }
 
     /** A flag on the farm's facts or on its forecast; those on observed weather follow from the weather. */
     record Remark(String about, Flag flag) {

@@ -98,6 +98,10 @@ final class FarmImport {
     private void whatIsSo(Farm farm) {
         merge.replace(FarmHead.TABLE, List.of(FarmHead.of(farm)));
         merge.replace(ShelfTables.PRICES, Price.of(farm.prices().nitrogenOf_usdKg()));
+        // A setting that is no longer in farm.csv is as usual again.
+        List<FarmHead.Chosen> settings = FarmHead.Chosen.of(farm.settings());
+        merge.tell(FarmHead.SETTINGS, merge.all(FarmHead.SETTINGS), settings);
+        merge.replaceQuietly(FarmHead.SETTINGS, settings);
         List<Layer> soil =
                 farm.zones().stream().flatMap(z -> Layer.of(z).stream()).toList();
         List<Layer> soilBefore = merge.all(GroundTables.SOIL);

@@ -91,7 +91,8 @@ public final class FarmStore implements AutoCloseable {
                 tables.all(ShelfTables.STOCK),
                 tables.all(GroundTables.BOUNDARIES),
                 weather,
-                joined(flags(tables, Remark.FARM), weather.flags()));
+                joined(flags(tables, Remark.FARM), weather.flags()),
+                FarmHead.settings(tables.all(FarmHead.SETTINGS)));
     }
 
     private static WeatherBook weather(WeatherFill.Filled past, Merge tables) {

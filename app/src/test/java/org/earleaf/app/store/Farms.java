@@ -18,6 +18,8 @@ import org.earleaf.farm.Prices;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.Setting;
+import org.earleaf.farm.Settings;
 import org.earleaf.farm.Stock;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Boundary;
@@ -203,7 +205,18 @@ public final class Farms {
                 some(4, k -> new Stock(word() + k, amount(), "gal", maybe(), maybe(), word(), word())),
                 some(3, this::boundary),
                 book,
-                flags);
+                flags,
+                settings());
+    }
+
+    private Settings settings() {
+        Settings settings = Settings.USUAL;
+        for (Setting s : Setting.values()) {
+            if (random.nextBoolean()) {
+                settings = settings.with(s, s.low() + random.nextDouble() * (s.high() - s.low()));
+            }
+        }
+        return settings;
     }
 
     private Zone zone(int k) {

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Setting;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Zone;
+import org.earleaf.season.SeasonTrace;
+import org.earleaf.season.SeasonTrace.Daily;
+
+/**
+ * A plain alarm, whatever the model thinks: the last nitrate test of the top foot was low, late in the vegetative stages
+ * (from V8 to tassel), and nothing has been put on since.
+ *
+ * @param nitrate_mgKg as tested
+ * @param threshold_mgKg the farm's own, or the usual one (common practice, no source)
+ */
+public record LowNitrate(Zone zone, LocalDate tested, int collars, double nitrate_mgKg, double threshold_mgKg)
+        implements Reason {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    private static final double LATE_COLLARS = 8;
+    private static final int STANDS_D = 21;
+    /** A sample may miss the foot by so much and still be one of the top foot [mm]. */
+    private static final double ABOUT_MM = 55;
+
+    private static final double FOOT_MM = 304.8;
+
+    public static Optional<LowNitrate> find(Farm farm, Outlook outlook) {
+        Zone zone = outlook.zone();
+        LocalDate on = outlook.on();
+        return farm.readings().stream()
+                .filter(r -> r.isOn(zone) && isOfTopFoot(r))
+                .filter(r -> !r.date().isAfter(on) && !r.date().isBefore(on.minusDays(STANDS_D)))
+                .max(Comparator.comparing(Reading::date))
+                .filter(r -> isLate(outlook.trace(), r.date()) && !wasFedSince(farm, zone, r.date(), on))
+                .map(r -> new LowNitrate(
+                        zone,
+                        r.date(),
+                        (int) outlook.trace().at(outlook.trace().day(r.date()), Daily.COLLARS),
+                        r.value(),
+                        farm.settings().of(Setting.LOW_NITRATE)))
+                .filter(a -> a.nitrate_mgKg() < a.threshold_mgKg());
+    }
+
+    private static boolean isOfTopFoot(Reading r) {
+        boolean top = Double.isNaN(r.top_mm()) || r.top_mm() <= ABOUT_MM;
+        boolean bottom = Double.isNaN(r.bottom_mm()) || Math.abs(r.bottom_mm() - FOOT_MM) <= ABOUT_MM;
+        return r.kind() == Reading.Kind.NITRATE && top && bottom;
+    }
+
+    private static boolean isLate(SeasonTrace trace, LocalDate date) {
+        int day = trace.day(date);
+        return day >= 0
+                && day < trace.days()
+                && trace.at(day, Daily.COLLARS) >= LATE_COLLARS
+                && trace.at(day, Daily.REP) <= 0;
+    }
+
+    private static boolean wasFedSince(Farm farm, Zone zone, LocalDate tested, LocalDate on) {
+        return farm.passes().stream()
+                .anyMatch(p -> p.isOn(zone)
+                        && p.state() == Pass.State.MADE
+                        && p.nitrogen_kgHa() > 0
+                        && !p.date().isBefore(tested)
+                        && !p.date().isAfter(on));
+    }
+
+    @Override
+    public String sentence() {
+        return "Low nitrate on " + zone.label() + ": " + ppm(nitrate_mgKg) + " ppm in the top foot on "
+                + tested.format(DAY) + " at V" + collars + ", below " + ppm(threshold_mgKg)
+                + " ppm. Nothing has been put on since. The threshold is yours to set; it is common practice, without a"
+                + " trial behind it.";
+    }
+
+    private static String ppm(double mgKg) {
+        return String.format(Locale.ENGLISH, mgKg < 10 ? "%.1f" : "%.0f", mgKg).replaceAll("\\.0$", "");
+    }
+}

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.farm;
+
+import java.util.Locale;
+import org.earleaf.units.Units;
+
+/**
+ * What a farm may set for its decisions; every usual value is common practice without a source. Inside units: dollars a
+ * hectare, metres, mg/kg, shares; 1 and 0 for yes and no.
+ */
+public enum Setting {
+    BAD_CASE_WEIGHT(
+            "weight of the worst fifth of futures beside the mean, when choices are compared", "share", 0, 0, 1),
+    LOW_NITRATE(
+            "nitrate of the top foot below which an alarm is raised late in the vegetative stages", "mg/kg", 10, 1, 60),
+    HIRED_RIG_NEAR("whether a high-clearance rig can be hired", "yes or no", 1, 0, 1),
+    HIRED_RIG_CLEARANCE("clearance of a rig that can be hired", "m", 90 * Units.M_PER_IN, .5, 4),
+    HIRED_RIG_COST(
+            "hiring a high-clearance rig with drop hoses, without product", "$/ha", 16 / Units.HA_PER_AC, 0, 250),
+    AIRCRAFT_NEAR("whether an aircraft that spreads urea can be hired", "yes or no", 1, 0, 1),
+    AIRCRAFT_COST("spreading urea by air, without product", "$/ha", 15 / Units.HA_PER_AC, 0, 250);
+
+    private final String meaning;
+    private final String unit;
+    private final double usual;
+    private final double low;
+    private final double high;
+
+    Setting(String meaning, String unit, double usual, double low, double high) {
+        this.meaning = meaning;
+        this.unit = unit;
+        this.usual = usual;
+        this.low = low;
+        this.high = high;
+    }
+
+    /** The word in files and stores, without a unit. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    public String meaning() {
+        return meaning;
+    }
+
+    public String unit() {
+        return unit;
+    }
+
+    /** Taken when the farm says nothing. */
+    public double usual() {
+        return usual;
+    }
+
+    public double low() {
+        return low;
+    }
+
+    public double high() {
+        return high;
+    }
+}
