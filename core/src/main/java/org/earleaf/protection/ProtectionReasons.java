@@ -163,14 +163,20 @@ final class ProtectionReasons {
         why.add(new Lasts(
                 o.date().plusDays((long) c.settings().of(ProtectionAssumption.FULL_EFFECT)),
                 o.date().plusDays((long) c.settings().of(ProtectionAssumption.NO_EFFECT))));
-        if (Double.isNaN(c.site().hybridRating())) {
+        if (severity.leading()
+                .flatMap(LesionSighting::disease)
+                .map(d -> Double.isNaN(c.site().disease().rating(d)))
+                .orElse(Double.isNaN(c.site().rating()))) {
             why.add(new NotKnown("The hybrid's rating", "intermediate"));
         }
         if (c.lesions().stream()
                 .anyMatch(s -> s.disease().filter(d -> d == Disease.TAR_SPOT).isPresent())) {
             why.add(new TarSpotUnknown());
         }
-        if (c.site().weather().isEmpty()) {
+        if (severity.leading()
+                .flatMap(LesionSighting::disease)
+                .map(d -> c.site().weather(d).isEmpty())
+                .orElse(c.site().weather().isEmpty())) {
             why.add(new NotKnown("How the weather suits the disease", "moderately"));
         }
     }

@@ -61,6 +61,30 @@ final class ProtectionRules {
         }
     }
 
+    /** Nobody has looked, so that no threshold can have been met. */
+    record NotScouted() implements ProtectionReason {
+        @Override
+        public String sentence() {
+            return "Nobody has scouted it lately: look before you spray, five stops as a W with twenty plants each.";
+        }
+    }
+
+    /** Lesions of a disease that was not named. */
+    record NotNamed() implements ProtectionReason {
+        @Override
+        public String sentence() {
+            return "Lesions were seen and their disease not named: no threshold holds for them.";
+        }
+    }
+
+    /** Scouted, and not clear of the threshold either way. */
+    record Undecided(ThresholdRule.Finding finding) implements ProtectionReason {
+        @Override
+        public String sentence() {
+            return finding.sentence();
+        }
+    }
+
     /** An insecticide along with it, and nothing that asks for one. */
     record InsecticideWithoutReason(Optional<AphidFinding> finding) implements ProtectionReason {
         @Override
@@ -98,13 +122,28 @@ final class ProtectionRules {
                     .filter(made -> c.share(f -> !made.isBefore(f.vt())) > MOST)
                     .findFirst()
                     .ifPresent(made -> no.add(new SecondPass(made)));
-            boolean unnamed = c.lesions().size() > findings.size();
-            if (!findings.isEmpty() && !unnamed && findings.stream().allMatch(f -> f.verdict() == Verdict.BELOW)) {
-                no.add(new BelowThreshold(findings));
-            }
+            threshold(c, findings).ifPresent(no::add);
         });
         o.insecticide().ifPresent(insecticide -> insecticideRules(c, o, insecticide, no));
         return no;
+    }
+
+    /** Why scouting does not call for a fungicide; empty when a disease is above its threshold. */
+    private static Optional<ProtectionReason> threshold(ProtectionCase c, List<ThresholdRule.Finding> findings) {
+        if (findings.stream().anyMatch(f -> f.verdict() == Verdict.ABOVE)) {
+            return Optional.empty();
+        }
+        Optional<ProtectionReason> open = findings.stream()
+                .filter(f -> f.verdict() == Verdict.UNDECIDED)
+                .findFirst()
+                .map(Undecided::new);
+        if (open.isPresent()) {
+            return open;
+        }
+        if (c.lesions().size() > findings.size()) {
+            return Optional.of(new NotNamed());
+        }
+        return Optional.of(findings.isEmpty() ? new NotScouted() : new BelowThreshold(findings));
     }
 
     private static void insecticideRules(

@@ -3,6 +3,7 @@ package org.earleaf.protection;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.earleaf.field.Disease;
 import org.earleaf.units.Units;
 
 /**
@@ -104,7 +105,10 @@ public final class ProtectionWorth {
     static List<ThresholdRule.Finding> findings(ProtectionCase c) {
         return c.lesions().stream()
                 .filter(s -> s.disease().isPresent())
-                .map(s -> ThresholdRule.of(s.disease().get(), c.site().hybrid()).judge(s, c.site()))
+                .map(s -> {
+                    Disease d = s.disease().get();
+                    return ThresholdRule.of(d, c.site().hybrid(d)).judge(s, c.site());
+                })
                 .toList();
     }
 }

@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.earleaf.field.Disease;
 import org.earleaf.units.Units;
 
 /**
@@ -79,7 +80,7 @@ final class SeverityOutlook {
         double squares = 0;
         int n = 0;
         for (double x0 : s.severities(c.settings())) {
-            for (double rate : rates()) {
+            for (double rate : rates(s)) {
                 double without =
                         loss.loss_kgHa(SeverityGrowth.after(x0, rate, days), future.yield_kgHa(), c.settings());
                 for (double efficacy : efficacies) {
@@ -103,9 +104,11 @@ final class SeverityOutlook {
         return Math.max(0, ChronoUnit.DAYS.between(s.date(), future.r5()));
     }
 
-    private double[] rates() {
-        double rate = c.site().weatherOrModerate().growth_perDay(c.settings())
-                * c.site().hybrid().growth(c.settings());
+    private double[] rates(LesionSighting s) {
+        Disease disease = s.disease().orElseThrow();
+        WeatherRisk weather = c.site().weather(disease).orElse(WeatherRisk.MODERATE);
+        double rate =
+                weather.growth_perDay(c.settings()) * c.site().hybrid(disease).growth(c.settings());
         double doubt = c.settings().of(ProtectionAssumption.GROWTH_DOUBT);
         return java.util.Arrays.stream(RATES)
                 .map(step -> rate * (1 + step * doubt))
@@ -117,7 +120,7 @@ final class SeverityOutlook {
         double sum = 0;
         double[] now = s.severities(c.settings());
         for (double x0 : now) {
-            for (double rate : rates()) {
+            for (double rate : rates(s)) {
                 sum += of.applyAsDouble(SeverityGrowth.after(x0, rate, days(s, future)));
             }
         }

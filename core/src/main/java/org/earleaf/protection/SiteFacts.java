@@ -1,35 +1,50 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.protection;
 
+import java.util.Map;
 import java.util.Optional;
+import org.earleaf.field.Disease;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.PreviousCrop;
 
 /**
  * What makes disease likelier in a zone.
  *
- * @param hybridRating 1 (most susceptible) to 9; NaN: not known
+ * @param disease ratings, history and place, as the grower told them
  * @param residueCover share of ground covered, NaN: not known
- * @param wetPlace irrigated, or a river bottom
  * @param plantedLate later than usual
- * @param history the disease is known in the field
  * @param yieldGoal_kgHa dry grain, NaN: none
- * @param weather how the weather suits it; empty: not known, taken as moderate
+ * @param weather how the weather suits each disease; one that is missing is not known, and taken as moderate
  * @param drought the crop is short of water
  */
 public record SiteFacts(
-        double hybridRating,
+        DiseaseFacts disease,
         PreviousCrop previousCrop,
         double residueCover,
-        boolean wetPlace,
         boolean plantedLate,
-        boolean history,
         double yieldGoal_kgHa,
-        Optional<WeatherRisk> weather,
+        Map<Disease, WeatherRisk> weather,
         boolean drought) {
     static final double MUCH_RESIDUE = .35;
 
+    public SiteFacts {
+        weather = Map.copyOf(weather);
+    }
+
+    public HybridClass hybrid(Disease against) {
+        return HybridClass.ofRating(disease.rating(against));
+    }
+
+    /** By its rating for all diseases; where there is none, by the worst of those given. */
     public HybridClass hybrid() {
-        return HybridClass.ofRating(hybridRating);
+        return HybridClass.ofRating(rating());
+    }
+
+    /** NaN: not known. */
+    double rating() {
+        return Double.isNaN(disease.rating())
+                ? disease.ratings().values().stream().mapToDouble(v -> v).min().orElse(Double.NaN)
+                : disease.rating();
     }
 
     boolean isCornAfterCorn() {
@@ -41,7 +56,12 @@ public record SiteFacts(
         return residueCover >= MUCH_RESIDUE;
     }
 
-    WeatherRisk weatherOrModerate() {
-        return weather.orElse(WeatherRisk.MODERATE);
+    Optional<WeatherRisk> weather(Disease of) {
+        return Optional.ofNullable(weather.get(of));
+    }
+
+    /** Whether the weather suits some disease very well. */
+    boolean isHighRisk() {
+        return weather.containsValue(WeatherRisk.HIGH);
     }
 }

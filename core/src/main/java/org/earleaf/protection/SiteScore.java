@@ -48,10 +48,10 @@ public record SiteScore(int points) implements ProtectionReason {
                 };
         points += site.isCornAfterCorn() ? 2 : 0;
         points += site.hasMuchResidue() ? 1 : 0;
-        points += site.wetPlace() ? 1 : 0;
+        points += site.disease().wetPlace() ? 1 : 0;
         points += site.plantedLate() ? 1 : 0;
         points += confirmed ? 2 : 0;
-        points += site.weather().filter(w -> w == WeatherRisk.HIGH).isPresent() ? 2 : 0;
+        points += site.isHighRisk() ? 2 : 0;
         points += Units.buAc(site.yieldGoal_kgHa()) >= HIGH_GOAL_BUAC ? 1 : 0;
         return new SiteScore(points);
     }

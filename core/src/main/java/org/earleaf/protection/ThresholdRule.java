@@ -3,6 +3,7 @@ package org.earleaf.protection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Incidence;
@@ -106,6 +107,10 @@ public record ThresholdRule(
         if (!unmet.isEmpty()) {
             return new Finding(this, seen, Verdict.BELOW, "the rule also asks for " + String.join(", ", unmet));
         }
+        if (asksForWeather() && site.weather(disease).isEmpty()) {
+            return new Finding(
+                    this, seen, Verdict.UNDECIDED, "how the weather suits it is not known, and the rule is " + rule);
+        }
         if (leaf != ANY_LEAF && seen.leaf().isEmpty()) {
             return new Finding(
                     this, seen, Verdict.UNDECIDED, "note the highest leaf with lesions; the rule is " + rule);
@@ -113,8 +118,8 @@ public record ThresholdRule(
         if (leaf != ANY_LEAF && seen.leaf().getAsInt() < leaf) {
             return new Finding(this, seen, Verdict.BELOW, "the lesions lie lower than the rule asks, " + rule);
         }
-        String because =
-                counted == Verdict.UNDECIDED ? "look at 50 more plants; the rule is " + rule : "the rule is " + rule;
+        String more = seen.incidence().isEmpty() ? "count the plants that show it" : "look at 50 more plants";
+        String because = counted == Verdict.UNDECIDED ? more + "; the rule is " + rule : "the rule is " + rule;
         return new Finding(this, seen, counted, because);
     }
 
@@ -130,20 +135,24 @@ public record ThresholdRule(
         return i.against(incidence);
     }
 
+    private boolean asksForWeather() {
+        return needs.contains("humid") || needs.contains("risk");
+    }
+
     private List<String> unmet(SiteFacts site) {
         List<String> unmet = new ArrayList<>();
-        if (needs.contains("history") && !site.history()) {
+        if (needs.contains("history") && !site.disease().history().contains(disease)) {
             unmet.add("the disease known in the field");
         }
         if (needs.contains("residue") && !(site.isCornAfterCorn() && site.hasMuchResidue())) {
             unmet.add("corn after corn with at least 35 % residue");
         }
-        boolean favoured = site.weather().filter(w -> w != WeatherRisk.LOW).isPresent();
-        if (needs.contains("humid") && !favoured) {
-            unmet.add("warm humid weather");
-        }
-        if (needs.contains("risk") && !favoured) {
-            unmet.add("a weather risk of moderate or more");
+        String asked = needs.contains("humid") ? "warm humid weather" : "a weather risk of moderate or more";
+        Optional<WeatherRisk> weather = site.weather(disease);
+        if (asksForWeather() && weather.filter(w -> w == WeatherRisk.LOW).isPresent()) {
+            unmet.add(asked);
+        } else if (asksForWeather() && weather.isEmpty() && !unmet.isEmpty()) {
+            unmet.add(asked + " (not known)");
         }
         return unmet;
     }

@@ -109,7 +109,7 @@ class AphidModelTest {
 
     private static ProtectionCase zone(double perPlant, int plants, double beetles, boolean drought) {
         SiteFacts site =
-                new SiteFacts(5, PreviousCrop.SOYBEAN, 0.2, false, false, false, Double.NaN, Optional.empty(), drought);
+                Cases.facts(5, PreviousCrop.SOYBEAN, 0.2, false, false, false, Double.NaN, Optional.empty(), drought);
         return Cases.zoneOnItsOwn().aphids(perPlant, plants, beetles).site(site).build();
     }
 }

@@ -3,12 +3,15 @@ package org.earleaf.protection;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.earleaf.farm.Prices;
 import org.earleaf.field.Disease;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.Placement;
@@ -115,7 +118,25 @@ final class Cases {
     }
 
     static SiteFacts site(double rating, PreviousCrop before, Optional<WeatherRisk> weather) {
-        return new SiteFacts(rating, before, 0.2, false, false, false, 190 * BU, weather, false);
+        return facts(rating, before, 0.2, false, false, false, 190 * BU, weather, false);
+    }
+
+    /** Alike against and after every disease. */
+    static SiteFacts facts(
+            double rating,
+            PreviousCrop before,
+            double residue,
+            boolean wet,
+            boolean late,
+            boolean history,
+            double goal_kgHa,
+            Optional<WeatherRisk> weather,
+            boolean drought) {
+        Map<Disease, WeatherRisk> each = new EnumMap<>(Disease.class);
+        weather.ifPresent(w -> List.of(Disease.values()).forEach(d -> each.put(d, w)));
+        Set<Disease> known = history ? Set.of(Disease.values()) : Set.of();
+        return new SiteFacts(
+                new DiseaseFacts(rating, Map.of(), known, wet), before, residue, late, goal_kgHa, each, drought);
     }
 
     static LesionSighting counted(Disease disease, int of100) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.earleaf.field.Disease;
+import org.earleaf.field.Incidence;
 import org.earleaf.field.PreviousCrop;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +30,12 @@ class ProtectionRulesTest {
 
     @Test
     void southern_rust_on_the_ear_leaf_may_still_be_treated_at_r4_and_not_at_r5() {
-        Cases rust = Cases.zoneOnItsOwn().site(SUSCEPTIBLE).lesions(Cases.severity(Disease.SOUTHERN_RUST, 0.02));
+        LesionSighting leaf = Cases.severity(Disease.SOUTHERN_RUST, 0.02);
+        LesionSighting counted = new LesionSighting(
+                leaf.date(), leaf.disease(), leaf.leaf(), Optional.of(new Incidence(70, 100)), leaf.severity(), "");
+        assertThat(refusals(Cases.zoneOnItsOwn().site(SUSCEPTIBLE).lesions(leaf), on(32, false)))
+                .hasOnlyElementsOfType(ProtectionRules.Undecided.class);
+        Cases rust = Cases.zoneOnItsOwn().site(SUSCEPTIBLE).lesions(counted);
         assertThat(refusals(rust, on(32, false))).isEmpty();
         assertThat(refusals(rust, on(45, false))).hasOnlyElementsOfType(ProtectionRules.TooLate.class);
     }
@@ -69,7 +75,7 @@ class ProtectionRulesTest {
     }
 
     @Test
-    void below_the_threshold_nothing_is_sprayed_and_undecided_stays_open() {
+    void below_the_threshold_undecided_or_unseen_nothing_is_sprayed() {
         assertThat(refusals(scouted(12), on(3, false)))
                 .hasOnlyElementsOfType(ProtectionRules.BelowThreshold.class)
                 .extracting(ProtectionReason::sentence)
@@ -77,8 +83,14 @@ class ProtectionRulesTest {
                 .asString()
                 .contains("12 of 100 plants is below the threshold")
                 .contains("scout again");
-        assertThat(refusals(scouted(55), on(3, false))).isEmpty();
-        assertThat(refusals(Cases.zoneOnItsOwn(), on(3, false))).isEmpty();
+        assertThat(refusals(scouted(55), on(3, false)))
+                .hasOnlyElementsOfType(ProtectionRules.Undecided.class)
+                .extracting(ProtectionReason::sentence)
+                .singleElement()
+                .asString()
+                .contains("look at 50 more plants");
+        assertThat(refusals(Cases.zoneOnItsOwn(), on(3, false)))
+                .hasOnlyElementsOfType(ProtectionRules.NotScouted.class);
     }
 
     @Test

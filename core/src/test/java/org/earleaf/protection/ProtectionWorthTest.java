@@ -92,7 +92,7 @@ class ProtectionWorthTest {
             assertThat(now).as("%d of 100", shows).isGreaterThanOrEqualTo(before);
             before = now;
         }
-        SiteFacts risky = new SiteFacts(
+        SiteFacts risky = Cases.facts(
                 3, PreviousCrop.CORN, 0.5, true, false, true, Double.NaN, Optional.of(WeatherRisk.LOW), false);
         double unseen = mean(ProtectionWorth.gained_kgHa(plain().site(risky).build(), Cases.fungicide(22, 10)));
         double none = mean(ProtectionWorth.gained_kgHa(

@@ -15,7 +15,7 @@ class SiteScoreTest {
     void the_safest_field_has_no_point_and_the_worst_has_twelve() {
         SiteFacts safe = Cases.site(8, PreviousCrop.SOYBEAN, Optional.of(WeatherRisk.LOW));
         assertThat(SiteScore.of(safe, false).points()).isZero();
-        SiteFacts worst = new SiteFacts(
+        SiteFacts worst = Cases.facts(
                 2, PreviousCrop.CORN, 0.5, true, true, true, 220 * Cases.BU, Optional.of(WeatherRisk.HIGH), false);
         assertThat(SiteScore.of(worst, true).points()).isEqualTo(12);
         assertThat(SiteScore.of(worst, true).level()).isEqualTo(SiteScore.Level.HIGH);
@@ -31,7 +31,7 @@ class SiteScoreTest {
 
     @Test
     void what_is_not_known_adds_no_point() {
-        SiteFacts unknown = new SiteFacts(
+        SiteFacts unknown = Cases.facts(
                 Double.NaN, PreviousCrop.OTHER, Double.NaN, false, false, false, Double.NaN, Optional.empty(), false);
         assertThat(SiteScore.of(unknown, false).points()).isEqualTo(1);
     }

@@ -4,9 +4,12 @@ package org.earleaf.protection;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.earleaf.field.Disease;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.Incidence.Verdict;
 import org.earleaf.field.PreviousCrop;
@@ -41,7 +44,7 @@ class ThresholdRuleTest {
 
     @Test
     void an_intermediate_hybrid_asks_for_history_residue_and_weather_as_well() {
-        SiteFacts all = new SiteFacts(
+        SiteFacts all = Cases.facts(
                 5, PreviousCrop.CORN, 0.4, false, false, true, Double.NaN, Optional.of(WeatherRisk.MODERATE), false);
         assertThat(judge(Disease.GRAY_LEAF_SPOT, 70, OptionalInt.of(-3), all).verdict())
                 .isEqualTo(Verdict.ABOVE);
@@ -52,6 +55,37 @@ class ThresholdRuleTest {
                 .contains("known in the field")
                 .contains("corn after corn")
                 .contains("warm humid weather");
+    }
+
+    @Test
+    void where_only_the_weather_is_not_known_it_stays_open() {
+        SiteFacts all = Cases.facts(5, PreviousCrop.CORN, 0.4, false, false, true, Double.NaN, Optional.empty(), false);
+        ThresholdRule.Finding open = judge(Disease.GRAY_LEAF_SPOT, 70, OptionalInt.of(-3), all);
+        assertThat(open.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(open.sentence()).contains("is not known");
+        // The weather model of tar spot is off, so that its rule can never be met by it alone.
+        assertThat(judge(Disease.TAR_SPOT, 3, OptionalInt.of(0), all).verdict()).isEqualTo(Verdict.UNDECIDED);
+    }
+
+    @Test
+    void the_rating_and_the_history_of_the_disease_itself_decide() {
+        SiteFacts site = new SiteFacts(
+                new DiseaseFacts(5, Map.of(Disease.GRAY_LEAF_SPOT, 8.0), Set.of(Disease.NORTHERN_LEAF_BLIGHT), false),
+                PreviousCrop.CORN,
+                .4,
+                false,
+                Double.NaN,
+                Map.of(
+                        Disease.GRAY_LEAF_SPOT, WeatherRisk.HIGH,
+                        Disease.NORTHERN_LEAF_BLIGHT, WeatherRisk.HIGH),
+                false);
+        assertThat(site.hybrid(Disease.GRAY_LEAF_SPOT)).isEqualTo(HybridClass.RESISTANT);
+        assertThat(site.hybrid(Disease.NORTHERN_LEAF_BLIGHT)).isEqualTo(HybridClass.INTERMEDIATE);
+        assertThat(judge(Disease.GRAY_LEAF_SPOT, 90, OptionalInt.of(0), site).verdict())
+                .isEqualTo(Verdict.BELOW);
+        assertThat(judge(Disease.NORTHERN_LEAF_BLIGHT, 90, OptionalInt.of(0), site)
+                        .verdict())
+                .isEqualTo(Verdict.ABOVE);
     }
 
     @Test
@@ -98,6 +132,6 @@ class ThresholdRuleTest {
                 Optional.of(new Incidence(shows, 100)),
                 Double.NaN,
                 "");
-        return ThresholdRule.of(disease, site.hybrid()).judge(seen, site);
+        return ThresholdRule.of(disease, site.hybrid(disease)).judge(seen, site);
     }
 }
