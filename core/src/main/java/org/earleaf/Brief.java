@@ -13,6 +13,7 @@ import org.earleaf.decide.Outlook;
  * @param passes proposed, best first
  * @param leftOut what is not proposed, and why
  * @param readings readings that would be worth the drive
+ * @param spray spray hours of the next two days
  * @param seasonsSimulated how many season runs stand behind it
  */
 public record Brief(
@@ -22,6 +23,7 @@ public record Brief(
         List<Option> passes,
         List<LeftOut> leftOut,
         List<ReadingWorthTaking> readings,
+        SprayTable spray,
         List<String> cautions,
         long seasonsSimulated) {
     public Brief {

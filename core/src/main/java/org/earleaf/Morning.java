@@ -13,8 +13,11 @@ import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.OutOfReach;
 import org.earleaf.decide.Outlook;
+import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
+import org.earleaf.protection.ProtectionAdvice;
+import org.earleaf.weather.SprayWindow;
 
 /**
  * One farm, one morning: every zone's outlook and options over its futures, the best pass of each, and what is left out
@@ -51,6 +54,7 @@ public final class Morning {
             } else {
                 leftOut.add(leftOut(a.outlook(), a.options().stream().findFirst()));
             }
+            protection(a, passes, leftOut, readings);
         }
         for (Zone zone : farm.zones()) {
             if (!zone.isCorn()) {
@@ -62,22 +66,50 @@ public final class Morning {
         passes.sort(Comparator.comparing(Option::date)
                 .thenComparingDouble(o -> -o.waitCost_usdHaDay())
                 .thenComparing(Option::field));
+        List<Outlook> outlooks =
+                answers.stream().map(NitrogenOptions.Answer::outlook).toList();
+        SprayTable spray = SprayTimes.of(farm, on, passes, outlooks);
         return new Brief(
                 farm.name(),
                 on,
-                answers.stream().map(NitrogenOptions.Answer::outlook).toList(),
+                outlooks,
                 passes,
                 leftOut,
                 readings,
-                cautions(farm, answers),
+                spray,
+                cautions(farm, answers, passes, spray),
                 answers.stream().mapToLong(NitrogenOptions.Answer::simulated).sum());
     }
 
+    private static void protection(
+            NitrogenOptions.Answer a,
+            List<Option> passes,
+            List<Brief.LeftOut> leftOut,
+            List<Brief.ReadingWorthTaking> readings) {
+        Zone z = a.outlook().zone();
+        ProtectionAnswer protection = a.protection();
+        protection.proposed().ifPresent(passes::add);
+        protection.leftOut().stream()
+                .filter(ProtectionAnswer.LeftOut::soon)
+                .forEach(l -> leftOut.add(new Brief.LeftOut(z.field(), z.zone(), l.kind(), l.reason())));
+        protection.readings().stream()
+                .filter(r -> Double.isNaN(r.worth_usdHa()) || r.worth_usdHa() >= LEAST_WORTH_USDHA)
+                .forEach(r -> readings.add(
+                        new Brief.ReadingWorthTaking(z.field(), z.zone(), r.kind(), r.because(), r.worth_usdHa())));
+    }
+
     /** Alarms first, then what stands on every brief. */
-    private static List<String> cautions(Farm farm, List<NitrogenOptions.Answer> answers) {
+    private static List<String> cautions(
+            Farm farm, List<NitrogenOptions.Answer> answers, List<Option> passes, SprayTable spray) {
         List<String> all = new ArrayList<>();
         answers.forEach(a -> LowNitrate.find(farm, a.outlook()).ifPresent(low -> all.add(low.sentence())));
         all.add(Cautions.LABEL);
+        if (passes.stream().anyMatch(o -> !o.isNitrogen())) {
+            all.add(ProtectionAdvice.CAUTION);
+        }
+        if (!spray.jobs().isEmpty()) {
+            all.add(SprayWindow.CAUTION);
+        }
         return all;
     }
 

@@ -12,6 +12,7 @@ import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Outlook;
 import org.earleaf.decide.Outlooks;
+import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
 import org.jspecify.annotations.Nullable;
@@ -70,7 +71,15 @@ final class CoreDay implements FarmDay {
 
     @Override
     public List<Option> options(Zone zone) {
-        return options.computeIfAbsent(zone, z -> NitrogenOptions.of(farm, z, on, hindsight))
-                .options();
+        return answer(zone).options();
+    }
+
+    @Override
+    public ProtectionAnswer protection(Zone zone) {
+        return answer(zone).protection();
+    }
+
+    private NitrogenOptions.Answer answer(Zone zone) {
+        return options.computeIfAbsent(zone, z -> NitrogenOptions.of(farm, z, on, hindsight));
     }
 }

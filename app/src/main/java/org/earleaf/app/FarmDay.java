@@ -6,6 +6,7 @@ import java.util.List;
 import org.earleaf.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Outlook;
+import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
 
@@ -26,6 +27,9 @@ public interface FarmDay {
     /** The season of a zone as it would run with one more option carried out. */
     Outlook outlookWith(Zone zone, Option option);
 
-    /** Every option for the next pass of a zone, best first. */
+    /** Every option for the next nitrogen pass of a zone, best first. */
     List<Option> options(Zone zone);
+
+    /** Passes against disease and insects on a zone. */
+    ProtectionAnswer protection(Zone zone);
 }

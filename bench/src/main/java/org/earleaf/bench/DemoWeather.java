@@ -18,7 +18,7 @@ import org.earleaf.weather.WeatherGenerator;
 import org.earleaf.weather.WeatherSeries;
 
 /**
- * Invents the demo farm's weather.csv and forecast.csv from the monthly means of its climate.csv. No day of it was ever
+ * Invents the demo farm's weather.csv, forecast.csv and hours.csv from the monthly means of its climate.csv. No day of it was ever
  * measured.
  */
 public final class DemoWeather {
@@ -32,12 +32,13 @@ public final class DemoWeather {
 
     private DemoWeather() {}
 
-    /** Writes both files into the folder given, or into demo-farm. */
+    /** Writes the files into the folder given, or into demo-farm. */
     public static void main(String[] args) throws IOException {
         Path folder = Path.of(args.length > 0 ? args[0] : "demo-farm");
         WeatherSeries days = days(Files.readAllLines(folder.resolve("climate.csv")));
         Files.writeString(folder.resolve("weather.csv"), weatherCsv(days));
         Files.writeString(folder.resolve("forecast.csv"), forecastCsv(days));
+        Files.writeString(folder.resolve("hours.csv"), DemoHours.csv(days));
     }
 
     static WeatherSeries days(List<String> climate) {

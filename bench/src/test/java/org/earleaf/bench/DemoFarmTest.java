@@ -31,8 +31,8 @@ class DemoFarmTest {
     }
 
     @Test
-    void it_has_eight_fields_on_seven_textures() {
-        assertThat(farm.zones().stream().map(Zone::field).distinct()).hasSize(8);
+    void it_has_nine_fields_on_seven_textures() {
+        assertThat(farm.zones().stream().map(Zone::field).distinct()).hasSize(9);
         assertThat(farm.zones().stream().map(z -> z.soil().texture()).distinct())
                 .contains("sandy loam", "silt loam", "silty clay loam", "clay loam", "silty clay", "loam");
         assertThat(farm.boundaries()).hasSameSizeAs(farm.zones());

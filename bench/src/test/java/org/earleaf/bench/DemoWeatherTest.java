@@ -29,6 +29,9 @@ class DemoWeatherTest {
         assertThat(Files.readString(FARM.resolve("weather.csv")).equals(DemoWeather.weatherCsv(days)))
                 .as("weather.csv")
                 .isTrue();
+        assertThat(Files.readString(FARM.resolve("hours.csv")).equals(DemoHours.csv(days)))
+                .as("hours.csv is what the generator makes")
+                .isTrue();
         assertThat(Files.readString(FARM.resolve("forecast.csv")).equals(DemoWeather.forecastCsv(days)))
                 .as("forecast.csv")
                 .isTrue();

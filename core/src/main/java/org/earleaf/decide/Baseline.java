@@ -23,6 +23,7 @@ final class Baseline {
     private final List<double[]> heights = new ArrayList<>();
 
     private final List<double[]> nni = new ArrayList<>();
+    private final StageDays stages;
     private final double[] yields;
     private final DateSpread nShort;
 
@@ -33,10 +34,13 @@ final class Baseline {
         // The morning itself: what passes of this day are measured against.
         heights.add(each(run::height_cm));
         nni.add(each(run::nni));
+        stages = new StageDays(ensemble.decisionDay());
+        stages.note(run);
         while (!run.date().isAfter(ensemble.last())) {
             season.advance(run, run.date().plusDays(1), trace);
             heights.add(each(run::height_cm));
             nni.add(each(run::nni));
+            stages.note(run);
         }
         yields = each(m -> run.yield(m).grain_kgHa());
         nShort = spread(run::shortDay);
@@ -64,6 +68,16 @@ final class Baseline {
             return new Spread(mean, mean, mean);
         }
         return Spread.of(heights.get(Math.min(k, heights.size() - 1)));
+    }
+
+    /** Height by member in the evening of a day, from the decision day on. */
+    double[] heights_cm(LocalDate date) {
+        int k = (int) ChronoUnit.DAYS.between(ensemble.decisionDay(), date) + 1;
+        return heights.get(Math.max(0, Math.min(k, heights.size() - 1))).clone();
+    }
+
+    StageDays stages() {
+        return stages;
     }
 
     List<Spread> nniByDay() {

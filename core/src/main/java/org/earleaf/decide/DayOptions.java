@@ -245,7 +245,8 @@ final class DayOptions {
                 worth,
                 0,
                 List.of(),
-                later.map(l -> l.followUp(alone)));
+                later.map(l -> l.followUp(alone)),
+                Optional.empty());
     }
 
     private static double[] sum(double[] a, double[] b) {

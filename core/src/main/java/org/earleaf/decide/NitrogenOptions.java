@@ -61,6 +61,7 @@ public final class NitrogenOptions {
      * @param soilTest what a nitrate test of the top foot this morning would be worth; empty when nothing can be done
      * @param knowing_usdHa what knowing the season would be worth to somebody who decides today: no reading and no
      *     forecast is worth more
+     * @param protection passes against disease and insects, over the same members
      * @param simulated season runs behind it
      */
     public record Answer(
@@ -69,6 +70,7 @@ public final class NitrogenOptions {
             Optional<Option> proposed,
             Optional<SoilTestWorth> soilTest,
             double knowing_usdHa,
+            ProtectionAnswer protection,
             long simulated) {
         public Answer {
             options = List.copyOf(options);
@@ -89,6 +91,7 @@ public final class NitrogenOptions {
                 proposed,
                 Optional.ofNullable(all.soilTest),
                 all.knowing_usdHa,
+                ProtectionPasses.of(futures, base),
                 all.trials.simulated() + ZoneEnsemble.MEMBERS);
     }
 

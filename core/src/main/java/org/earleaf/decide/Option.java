@@ -9,7 +9,7 @@ import org.earleaf.field.Placement;
 /**
  * One thing that could be done to a zone.
  *
- * @param kind "nitrogen"
+ * @param kind "nitrogen", "fungicide", "insecticide" or "fungicide and insecticide"
  * @param nitrogen_kgHa nitrogen put on [kg N/ha]
  * @param productRate amount of product [L/ha for liquids, kg/ha for dry]
  * @param liquid whether productRate is litres
@@ -18,6 +18,7 @@ import org.earleaf.field.Placement;
  * @param waitCost_usdHaDay what waiting one more day costs [$/ha/d]
  * @param why reasons that render to sentences
  * @param then the pass that may follow it; empty when none adds to its worth or none was looked for
+ * @param spray of a pass against disease or insects; empty for nitrogen
  */
 public record Option(
         String field,
@@ -33,12 +34,15 @@ public record Option(
         Worth worth,
         double waitCost_usdHaDay,
         List<Reason> why,
-        Optional<FollowUp> then) {
+        Optional<FollowUp> then,
+        Optional<Spray> spray) {
+    public static final String NITROGEN = "nitrogen";
+
     public Option {
         why = List.copyOf(why);
     }
 
-    /** With nothing after it. */
+    /** An option of nitrogen with nothing after it. */
     public Option(
             String field,
             String zone,
@@ -67,6 +71,7 @@ public record Option(
                 worth,
                 waitCost_usdHaDay,
                 why,
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -91,6 +96,20 @@ public record Option(
                 worth,
                 wait_usdHaDay,
                 reasons,
-                then);
+                then,
+                spray);
+    }
+
+    public boolean isNitrogen() {
+        return spray.isEmpty();
+    }
+
+    /** Why it may not be advised; empty: it may. */
+    public List<Reason> refusals() {
+        return spray.map(Spray::refusals).orElse(List.of());
+    }
+
+    public boolean mayBeMade() {
+        return refusals().isEmpty();
     }
 }

@@ -3,6 +3,7 @@ package org.earleaf.decide;
 
 import java.util.Arrays;
 import org.earleaf.farm.Prices;
+import org.earleaf.protection.PassWorth;
 import org.earleaf.units.Units;
 
 /**
@@ -50,6 +51,19 @@ public record Worth(
                 cost_usdHa,
                 meanYieldGain_kgHa,
                 Double.NaN);
+    }
+
+    /** The worth of a pass against disease or insects, which is measured alike. */
+    static Worth of(PassWorth w) {
+        return new Worth(
+                w.mean_usdHa(),
+                w.p10_usdHa(),
+                w.p90_usdHa(),
+                w.chanceItPays(),
+                w.badCase_usdHa(),
+                w.breakEvenCorn_usdBu(),
+                w.cost_usdHa(),
+                w.meanYieldGain_kgHa());
     }
 
     /** From the yield gained in each future at one cost. */

@@ -3,6 +3,7 @@ package org.earleaf.farm;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.weather.LabelLimit;
 import org.earleaf.weather.SprayLabel;
 
@@ -16,6 +17,7 @@ import org.earleaf.weather.SprayLabel;
  * @param preHarvest_d days between the last pass and harvest for grain
  * @param firstStage earliest stage, on the scale of readings: collars, VT 30, R1 31 to R6 36
  * @param lastStage latest stage likewise
+ * @param byAir whether it may be sprayed from the air; empty: not entered
  */
 public record ProductLabel(
         ProductKind kind,
@@ -24,7 +26,8 @@ public record ProductLabel(
         LabelLimit droplet_class,
         LabelLimit preHarvest_d,
         LabelLimit firstStage,
-        LabelLimit lastStage) {
+        LabelLimit lastStage,
+        Optional<Boolean> byAir) {
     /** Nothing told. */
     public static final ProductLabel NOT_ENTERED = new ProductLabel(
             ProductKind.OTHER,
@@ -33,7 +36,8 @@ public record ProductLabel(
             LabelLimit.notEntered(),
             LabelLimit.notEntered(),
             LabelLimit.notEntered(),
-            LabelLimit.notEntered());
+            LabelLimit.notEntered(),
+            Optional.empty());
 
     public ProductLabel {
         groups = List.copyOf(groups);

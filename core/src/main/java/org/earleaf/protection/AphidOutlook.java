@@ -1,11 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.protection;
 
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
+
 /** Whether aphids are there, and what an option changes about what they take. */
 final class AphidOutlook {
     private final ProtectionCase c;
     private final double chance;
     private final AphidModel model;
+    private final Map<Sprayed, Map<CropAhead, Double>> known = new HashMap<>();
+
+    private record Sprayed(LocalDate date, boolean fungicide, boolean insecticide, boolean enemiesKilled) {}
 
     AphidOutlook(ProtectionCase c) {
         this.c = c;
@@ -29,18 +37,26 @@ final class AphidOutlook {
 
     /** Dry grain [kg/ha] gained, or lost where the value is below 0, in one future if they are there. */
     double gained_kgHa(CropAhead future, ProtectionOption o) {
-        double without = model.loss_kgHa(future, o.date(), false, false, false);
-        double with = model.loss_kgHa(
+        double without = loss_kgHa(future, o.date(), false, false, false);
+        double with = loss_kgHa(
                 future, o.date(), o.fungicide().isPresent(), o.insecticide().isPresent(), o.killsEnemies());
         return without - with;
+    }
+
+    /** What aphids take after such a pass, worked out once. */
+    private double loss_kgHa(
+            CropAhead future, LocalDate from, boolean fungicide, boolean insecticide, boolean enemiesKilled) {
+        return known.computeIfAbsent(
+                        new Sprayed(from, fungicide, insecticide, enemiesKilled), k -> new IdentityHashMap<>())
+                .computeIfAbsent(future, f -> model.loss_kgHa(f, from, fungicide, insecticide, enemiesKilled));
     }
 
     /** Mean over the futures of what the fungicide alone would lose by letting aphids off their fungi; 0 or more. */
     double flare_kgHa(ProtectionOption o) {
         return chance
                 * c.futures().stream()
-                        .mapToDouble(f -> model.loss_kgHa(f, o.date(), true, false, false)
-                                - model.loss_kgHa(f, o.date(), false, false, false))
+                        .mapToDouble(f -> loss_kgHa(f, o.date(), true, false, false)
+                                - loss_kgHa(f, o.date(), false, false, false))
                         .average()
                         .orElse(0);
     }

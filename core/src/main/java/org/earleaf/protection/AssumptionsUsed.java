@@ -18,9 +18,12 @@ final class AssumptionsUsed {
             ProtectionAssumption.SAVED_MOST,
             ProtectionAssumption.LOSS_CAP);
     private static final Set<ProtectionAssumption> UNSEEN =
-            EnumSet.range(ProtectionAssumption.SEVERE_LOW, ProtectionAssumption.SEVERE_HIGH);
+            EnumSet.range(ProtectionAssumption.LATE_PLANTING, ProtectionAssumption.SEVERE_HIGH);
     private static final Set<ProtectionAssumption> APHIDS =
             EnumSet.range(ProtectionAssumption.APHID_GROWTH, ProtectionAssumption.APHIDS_START);
+
+    private static final Set<ProtectionAssumption> RIG =
+            EnumSet.range(ProtectionAssumption.TYRE_WIDTH, ProtectionAssumption.LOST_PER_HURT);
 
     private AssumptionsUsed() {}
 
@@ -33,6 +36,7 @@ final class AssumptionsUsed {
             used.addAll(scouted ? DISEASE_MODEL : Set.of());
         }
         used.addAll(APHIDS);
+        used.addAll(o.trackShare() + o.injuryShare() > 0 ? RIG : Set.of());
         return new ArrayList<>(used);
     }
 }

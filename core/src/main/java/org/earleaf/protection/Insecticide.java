@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.protection;
 
+import java.util.Set;
+
 /**
  * The insecticide of a pass.
  *
@@ -14,6 +16,13 @@ public record Insecticide(String product, Reach reach, double cost_usdHa, String
         /** Spares most natural enemies (IRAC 4A, 4C, 4D, 9D, 29 and the like, where the label says so). */
         SELECTIVE,
         /** Kills lady beetles, lacewings and parasitoids, too (IRAC 3A, 1B and the like). */
-        BROAD
+        BROAD;
+
+        private static final Set<String> SPARING = Set.of("4A", "4C", "4D", "9D", "29");
+
+        /** By the IRAC numbers on the label; one that is not known counts as broad. */
+        public static Reach ofGroups(Set<String> groups) {
+            return !groups.isEmpty() && SPARING.containsAll(groups) ? SELECTIVE : BROAD;
+        }
     }
 }

@@ -29,6 +29,7 @@ public enum ProtectionAssumption {
     BLEND("weight of the disease model beside the trials, once scouted", "share", .5, 0, 1, Support.ASSUMPTION),
     SAVED_MOST("largest gain by one pass seen in trials of a disease", "kg/ha", 1650, 500, 3200, Support.PUBLISHED),
     LOSS_CAP("largest yield loss to disease", "share", .6, .3, .8, Support.ASSUMPTION),
+    LATE_PLANTING("day of the year from which planting is late", "d", 140, 110, 170, Support.PRACTICE),
     SEVERE_LOW("chance of a severe end, low site score", "share", .1, 0, 1, Support.ASSUMPTION),
     SEVERE_MODERATE("chance of a severe end, moderate site score", "share", .3, 0, 1, Support.ASSUMPTION),
     SEVERE_HIGH("chance of a severe end, high site score", "share", .6, 0, 1, Support.ASSUMPTION),
@@ -48,9 +49,15 @@ public enum ProtectionAssumption {
     APHID_STAGE_R3("weight of an aphid-day at R3", "share", .25, 0, 1, Support.ASSUMPTION),
     APHID_HORIZON("days that aphids are followed", "d", 21, 14, 35, Support.ASSUMPTION),
     APHICIDE("aphids killed by an insecticide", "share", .85, .5, .98, Support.ASSUMPTION),
+    DRY_CROP("mean water factor of a week below which the crop is dry", "share", .7, .4, .9, Support.ASSUMPTION),
     APHIDS_UNSEEN("chance of aphids where nobody looked", "share", .1, 0, 1, Support.ASSUMPTION),
     APHIDS_NONE("chance of aphids where none were found", "share", .02, 0, .2, Support.ASSUMPTION),
-    APHIDS_START("aphids a plant where they were not counted", "a plant", 20, 1, 100, Support.ASSUMPTION);
+    APHIDS_START("aphids a plant where they were not counted", "a plant", 20, 1, 100, Support.ASSUMPTION),
+    // the rig
+    TYRE_WIDTH("width of a tyre that crushes headland rows", "m", .46, .3, .8, Support.ASSUMPTION),
+    HEADLAND_SWATHS("headland, in boom widths", "", 2, 1, 4, Support.ASSUMPTION),
+    BELLY_WIDTH("width of the machine's belly over the rows", "m", 3.05, 2, 4, Support.ASSUMPTION),
+    LOST_PER_HURT("yield lost with each plant hurt", "share", .6, .15, .9, Support.ASSUMPTION);
 
     private final String meaning;
     private final String unit;

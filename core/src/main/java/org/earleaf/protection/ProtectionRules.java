@@ -11,12 +11,32 @@ import org.earleaf.field.Disease;
 import org.earleaf.field.Incidence.Verdict;
 
 /** Rules that forbid advising an option, each with its reason; none can be outbid by money. */
-final class ProtectionRules {
+public final class ProtectionRules {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     private static final double MOST = .5;
     private static final double RUST_AT_DOUGH = .01;
 
     private ProtectionRules() {}
+
+    /** Whether a scouted disease is above its threshold. */
+    public static boolean isAbove(ProtectionCase c) {
+        return ProtectionWorth.findings(c).stream().anyMatch(f -> f.verdict() == Verdict.ABOVE);
+    }
+
+    /** What scouting has left open, in a sentence; empty when it is clear or nobody scouted. */
+    public static Optional<String> undecided(ProtectionCase c) {
+        return isAbove(c)
+                ? Optional.empty()
+                : ProtectionWorth.findings(c).stream()
+                        .filter(f -> f.verdict() == Verdict.UNDECIDED)
+                        .findFirst()
+                        .map(ThresholdRule.Finding::sentence);
+    }
+
+    /** Whether a refusal speaks of the insecticide. */
+    public static boolean isOfInsecticide(ProtectionReason refusal) {
+        return refusal instanceof InsecticideWithoutReason || refusal instanceof PreferSelective;
+    }
 
     /** Too late for a pass to save anything. */
     record TooLate(LocalDate date) implements ProtectionReason {

@@ -2,7 +2,9 @@
 package org.earleaf.protection;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.earleaf.field.Disease;
 import org.earleaf.units.Units;
 
@@ -28,13 +30,26 @@ import org.earleaf.units.Units;
 public final class ProtectionWorth {
     private static final int INSECT_SLICES = 10;
 
-    private ProtectionWorth() {}
+    private final ProtectionCase c;
+    private final SeverityOutlook severity;
+    private final AphidOutlook aphids;
+    private final Map<FungicideKind, ResponseGrid> grids = new EnumMap<>(FungicideKind.class);
+
+    /** For many options of one zone: what they have in common is worked out once. Not for several threads. */
+    public ProtectionWorth(ProtectionCase c) {
+        this.c = c;
+        severity = new SeverityOutlook(c);
+        aphids = new AphidOutlook(c);
+    }
 
     /** Worth, refusals and reasons of one option. */
     public static ProtectionAdvice advise(ProtectionCase c, ProtectionOption o) {
-        SeverityOutlook severity = new SeverityOutlook(c);
-        AphidOutlook aphids = new AphidOutlook(c);
-        PassWorth worth = PassWorth.of(gained_kgHa(c, o, severity, aphids), o.cost_usdHa(), c.prices());
+        return new ProtectionWorth(c).advise(o);
+    }
+
+    /** Worth, refusals and reasons of one option. */
+    public ProtectionAdvice advise(ProtectionOption o) {
+        PassWorth worth = PassWorth.of(gained_kgHa(o), o.cost_usdHa(), c.prices());
         List<ThresholdRule.Finding> findings = findings(c);
         return new ProtectionAdvice(
                 o,
@@ -46,17 +61,17 @@ public final class ProtectionWorth {
 
     /** Dry grain gained in each equally likely draw, by future, then slice of the response, then slice of the insects. */
     public static double[] gained_kgHa(ProtectionCase c, ProtectionOption o) {
-        return gained_kgHa(c, o, new SeverityOutlook(c), new AphidOutlook(c));
+        return new ProtectionWorth(c).gained_kgHa(o);
     }
 
-    private static double[] gained_kgHa(
-            ProtectionCase c, ProtectionOption o, SeverityOutlook severity, AphidOutlook aphids) {
-        ResponseGrid grid = new ResponseGrid(o.fungicide().map(Fungicide::kind).orElse(FungicideKind.OTHER), c);
+    private double[] gained_kgHa(ProtectionOption o) {
+        ResponseGrid grid = grids.computeIfAbsent(
+                o.fungicide().map(Fungicide::kind).orElse(FungicideKind.OTHER), kind -> new ResponseGrid(kind, c));
         List<double[]> byFuture = new ArrayList<>();
         for (CropAhead f : c.futures()) {
             double lost = (o.trackShare() + o.injuryShare()) * f.yield_kgHa();
-            double[] response = o.fungicide().isPresent() ? response_kgHa(c, o, f, grid, severity) : new double[1];
-            double[] insects = insects_kgHa(aphids, f, o);
+            double[] response = o.fungicide().isPresent() ? response_kgHa(o, f, grid) : new double[1];
+            double[] insects = insects_kgHa(f, o);
             double[] gained = new double[response.length * insects.length];
             for (int k = 0; k < gained.length; k++) {
                 gained[k] = response[k / insects.length] + insects[k % insects.length] - lost;
@@ -66,8 +81,7 @@ public final class ProtectionWorth {
         return byFuture.stream().flatMapToDouble(java.util.Arrays::stream).toArray();
     }
 
-    private static double[] response_kgHa(
-            ProtectionCase c, ProtectionOption o, CropAhead f, ResponseGrid grid, SeverityOutlook severity) {
+    private double[] response_kgHa(ProtectionOption o, CropAhead f, ResponseGrid grid) {
         double p = severity.chanceSevere(f);
         double dry = Units.DRY_SHARE_OF_TRADE_CORN;
         double mean = dry * grid.mean_kgHa(p);
@@ -91,8 +105,11 @@ public final class ProtectionWorth {
     }
 
     /** Aphids are there in a share of the draws; the mean is exact however the share falls between slices. */
-    private static double[] insects_kgHa(AphidOutlook aphids, CropAhead f, ProtectionOption o) {
+    private double[] insects_kgHa(CropAhead f, ProtectionOption o) {
         double gained = aphids.gained_kgHa(f, o);
+        if (aphids.chance() == 1) {
+            return new double[] {gained};
+        }
         double[] slices = new double[INSECT_SLICES];
         int hit = (int) Math.ceil(aphids.chance() * INSECT_SLICES - 1e-9);
         for (int j = 0; j < hit; j++) {

@@ -30,6 +30,19 @@ public final class ScoutingValue {
         return p * Math.max(0, much) + (1 - p) * Math.max(0, little) - Math.max(0, unknown);
     }
 
+    /**
+     * The same where nothing is sprayed without a look: then doing nothing is what it is held against, and the last term
+     * falls away. Dollars a hectare at most.
+     */
+    public static double beforeSpraying_usdHa(ProtectionCase c, ProtectionOption o) {
+        SeverityOutlook now = new SeverityOutlook(c);
+        if (now.isScouted() || o.fungicide().isEmpty()) {
+            return 0;
+        }
+        double p = now.score().chanceSevere(c.settings());
+        return p * Math.max(0, net_usdHa(c, o, 1)) + (1 - p) * Math.max(0, net_usdHa(c, o, 0));
+    }
+
     private static double net_usdHa(ProtectionCase c, ProtectionOption o, double chanceSevere) {
         ProtectionSettings known = c.settings()
                 .with(ProtectionAssumption.SEVERE_LOW, chanceSevere)

@@ -4,6 +4,9 @@ package org.earleaf.protection;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.earleaf.field.Disease;
@@ -22,6 +25,11 @@ final class SeverityOutlook {
     private final ProtectionCase c;
     private final Optional<LesionSighting> leading;
     private final SiteScore score;
+    /** What was worked out already, by future, and of passes by their day. */
+    private final Map<CropAhead, Double> severe = new IdentityHashMap<>();
+
+    private final Map<CropAhead, Double> last = new IdentityHashMap<>();
+    private final Map<LocalDate, Map<CropAhead, Saved>> saved = new HashMap<>();
 
     SeverityOutlook(ProtectionCase c) {
         this.c = c;
@@ -50,14 +58,15 @@ final class SeverityOutlook {
 
     /** Chance that a future ends with much disease. */
     double chanceSevere(CropAhead future) {
-        double severe = c.settings().of(ProtectionAssumption.SEVERE);
-        return leading.map(s -> meanOver(s, future, x -> x > severe ? 1 : 0))
+        double much = c.settings().of(ProtectionAssumption.SEVERE);
+        return leading.map(s -> severe.computeIfAbsent(future, f -> meanOver(s, f, x -> x > much ? 1 : 0)))
                 .orElseGet(() -> score.chanceSevere(c.settings()));
     }
 
     /** Mean severity at R5 without a pass; NaN where nobody scouted. */
     double finalSeverity(CropAhead future) {
-        return leading.map(s -> meanOver(s, future, x -> x)).orElse(Double.NaN);
+        return leading.map(s -> last.computeIfAbsent(future, f -> meanOver(s, f, x -> x)))
+                .orElse(Double.NaN);
     }
 
     /**
@@ -65,9 +74,13 @@ final class SeverityOutlook {
      * it may grow and how well the product works; 0 and 0 where nobody scouted.
      */
     Saved saved(CropAhead future, LocalDate pass) {
-        if (leading.isEmpty()) {
-            return new Saved(0, 0);
-        }
+        return leading.isEmpty()
+                ? new Saved(0, 0)
+                : saved.computeIfAbsent(pass, day -> new IdentityHashMap<>())
+                        .computeIfAbsent(future, f -> workedOut(f, pass));
+    }
+
+    private Saved workedOut(CropAhead future, LocalDate pass) {
         LesionSighting s = leading.get();
         SeverityLoss loss = SeverityLoss.of(s.disease().orElseThrow(), c.relativeMaturity_d());
         double days = days(s, future);

@@ -45,6 +45,16 @@ public final class Sightings {
                 .map(Sightings::aphids);
     }
 
+    /** What the grower noted of another insect that he found above its threshold. */
+    public static Optional<String> otherInsect(
+            List<Reading> readings, Zone zone, LocalDate on, ProtectionSettings settings) {
+        return recent(readings, Reading.Kind.INSECTS, zone, on, settings).stream()
+                .map(Reading::note)
+                .filter(note -> note.toLowerCase(Locale.ROOT).contains("above the threshold"))
+                .filter(note -> !note.toLowerCase(Locale.ROOT).contains("aphid"))
+                .findFirst();
+    }
+
     private static List<Reading> recent(
             List<Reading> readings, Reading.Kind kind, Zone zone, LocalDate on, ProtectionSettings settings) {
         LocalDate earliest = on.minusDays((long) settings.of(ProtectionAssumption.SIGHTING_LASTS));

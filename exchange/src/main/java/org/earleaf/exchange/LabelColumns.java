@@ -39,6 +39,7 @@ final class LabelColumns {
     private final Column preHarvest;
     private final Column firstStage;
     private final Column lastStage;
+    private final Column byAir;
 
     LabelColumns(Sheet sheet) {
         Limits wind = Limits.refuse(0, 40 * Units.MS_PER_MPH);
@@ -53,6 +54,7 @@ final class LabelColumns {
         preHarvest = sheet.optionalNumber("label_pre_harvest", Measures.DAYS, Limits.refuse(0, 365));
         firstStage = sheet.optionalText("label_stage_first");
         lastStage = sheet.optionalText("label_stage_last");
+        byAir = sheet.optionalText("label_by_air");
     }
 
     ProductLabel read(Row row) {
@@ -71,7 +73,8 @@ final class LabelColumns {
                 droplets(row),
                 number(row, preHarvest),
                 stage(row, firstStage),
-                stage(row, lastStage));
+                stage(row, lastStage),
+                row.word(byAir, YesNo::find, YesNo.WORDS));
         refuseTurned(row, windMax, weather.windMin_ms(), weather.windMax_ms());
         refuseTurned(row, lastStage, label.firstStage(), label.lastStage());
         return label;

@@ -17,6 +17,10 @@ enum Measure {
     MONEY_A_DAY("usd_ac_day", "usd_ha_day", "$/ac", "$/ha", v -> v * Units.HA_PER_AC, v -> v),
     /** Heat sums, from °F d. */
     HEAT("f", "c", "F", "C", v -> v, v -> v / 1.8),
+    /** At the boom, from m/s. */
+    SPEED("mph", "m_s", "mph", "m/s", v -> v / Units.MS_PER_MPH, v -> v),
+    /** Of the air, from °C. */
+    AIR("f", "c", "F", "C", Units::fahrenheit, v -> v),
     LIQUID("gal_ac", "l_ha", "gal/ac", "L/ha", v -> v / Units.LHA_PER_GALAC, v -> v);
 
     private final String usKey;

@@ -36,8 +36,10 @@ final class MorningJson {
                 "fields", fields,
                 "passes", passes,
                 "left_out", leftOut,
-                "spray_hours", List.of(),
+                "spray_hours", SprayHoursJson.of(brief.spray(), metric),
+                "spray_hours_note", brief.spray().note(),
                 "readings_worth_taking", readings,
+                "assumptions", OptionsJson.assumptions(brief.passes()),
                 "cautions", brief.cautions(),
                 "seasons_simulated", brief.seasonsSimulated());
     }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.earleaf.Brief;
@@ -27,6 +29,7 @@ final class MorningText {
         MorningText text = new MorningText(brief, metric);
         text.headline();
         text.passes();
+        SprayHoursText.add(text.page, brief.spray());
         text.fields();
         text.leftOut();
         text.readings();
@@ -39,11 +42,20 @@ final class MorningText {
         List<Option> today =
                 brief.passes().stream().filter(o -> o.date().equals(brief.on())).toList();
         if (!today.isEmpty()) {
-            page.say("Today: nitrogen on "
-                    + today.stream().map(MorningText::place).collect(Collectors.joining("; ")) + ".");
+            Map<String, List<Option>> byKind = today.stream()
+                    .collect(Collectors.groupingBy(Option::kind, LinkedHashMap::new, Collectors.toList()));
+            page.say("Today: "
+                    + byKind.entrySet().stream()
+                            .map(e -> e.getKey() + " on "
+                                    + e.getValue().stream()
+                                            .map(MorningText::place)
+                                            .collect(Collectors.joining("; ")))
+                            .collect(Collectors.joining(". Also: "))
+                    + ".");
         } else if (!brief.passes().isEmpty()) {
             Option first = brief.passes().get(0);
-            page.say("Nothing has to be done today; next " + place(first) + " on " + Say.weekday(first.date()) + ".");
+            page.say("Nothing has to be done today; next " + first.kind() + " on " + place(first) + ", "
+                    + Say.weekday(first.date()) + ".");
         } else {
             page.say("No pass would pay now.");
         }
@@ -63,6 +75,9 @@ final class MorningText {
             page.say(OptionsText.act(o, say) + "; " + OptionsText.worth(o, say) + ".", "   ");
             String why = o.why().stream().map(Reason::sentence).collect(Collectors.joining(" "));
             page.say("Why: " + why, "   ");
+            if (!o.isNitrogen()) {
+                page.say(ProtectionText.assumed(o), "   ");
+            }
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.Wiring;
+import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.field.Zone;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -52,14 +53,24 @@ public final class OptionsCommand implements Callable<Integer> {
         return Faults.DONE;
     }
 
+    /** Nitrogen, then passes against disease and insects, each best first. */
     private List<org.earleaf.decide.Option> options(FarmDay day, Zone zone) {
-        return zone.isCorn() ? day.options(zone) : List.of();
+        List<org.earleaf.decide.Option> all = new ArrayList<>();
+        if (zone.isCorn()) {
+            all.addAll(day.options(zone));
+            all.addAll(day.protection(zone).options());
+        }
+        return all;
+    }
+
+    private static List<ProtectionAnswer.LeftOut> leftOut(FarmDay day, Zone zone) {
+        return zone.isCorn() ? day.protection(zone).leftOut() : List.of();
     }
 
     private String json(FarmDay day, List<Zone> zones) {
         List<@Nullable Object> list = new ArrayList<>();
         for (Zone z : zones) {
-            list.add(OptionsJson.of(z, day.on(), options(day, z), common.isMetric()));
+            list.add(OptionsJson.of(z, day.on(), options(day, z), leftOut(day, z), common.isMetric()));
         }
         return Json.text(list.size() > 1 ? list : list.get(0));
     }
@@ -67,7 +78,7 @@ public final class OptionsCommand implements Callable<Integer> {
     private String text(FarmDay day, List<Zone> zones) {
         return zones.stream()
                 .map(z -> z.isCorn()
-                        ? OptionsText.of(z, day.on(), options(day, z), common.isMetric())
+                        ? OptionsText.of(z, day.on(), day.options(z), day.protection(z), common.isMetric())
                         : FieldJson.notModelledSentence(z) + "\n")
                 .collect(Collectors.joining("\n"));
     }

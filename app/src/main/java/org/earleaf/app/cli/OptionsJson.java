@@ -4,37 +4,61 @@ package org.earleaf.app.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.earleaf.decide.FollowUp;
 import org.earleaf.decide.Option;
+import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Reason;
 import org.earleaf.decide.Worth;
 import org.earleaf.field.Zone;
+import org.earleaf.protection.ProtectionAssumption;
 import org.jspecify.annotations.Nullable;
 
 /** Options as JSON, the same keys on every one of them, here and in the morning's passes. */
 final class OptionsJson {
     private OptionsJson() {}
 
-    static Map<String, @Nullable Object> of(Zone zone, LocalDate on, List<Option> options, boolean metric) {
+    static Map<String, @Nullable Object> of(
+            Zone zone, LocalDate on, List<Option> options, List<ProtectionAnswer.LeftOut> leftOut, boolean metric) {
         List<Object> list = new ArrayList<>();
         options.forEach(o -> list.add(option(o, metric)));
-        return Json.object("field", zone.field(), "zone", zone.zone(), "on", on, "options", list);
+        List<Object> left = new ArrayList<>();
+        leftOut.forEach(l -> left.add(Json.object("kind", l.kind(), "reason", l.reason())));
+        return Json.object(
+                "field",
+                zone.field(),
+                "zone",
+                zone.zone(),
+                "on",
+                on,
+                "options",
+                list,
+                "left_out",
+                left,
+                "assumptions",
+                assumptions(options));
     }
 
     static Map<String, @Nullable Object> option(Option o, boolean metric) {
         Worth w = o.worth();
-        Measure product = o.liquid() ? Measure.LIQUID : Measure.NITROGEN;
+        Rates rates = Rates.of(o, metric);
         return new Keys(metric)
                 .put("field", o.field())
                 .put("zone", o.zone())
                 .put("kind", o.kind())
                 .put("product", o.product())
                 .put("placement", o.placement().word())
-                .put("rate", Measure.NITROGEN.value(o.nitrogen_kgHa(), metric))
-                .put("rate_unit", metric ? "kg N/ha" : "lb N/ac")
-                .put("product_rate", product.value(o.productRate(), metric))
-                .put("product_rate_unit", product.unit(metric))
+                .put("rate", rates.rate())
+                .put("rate_unit", rates.rateUnit())
+                .put("product_rate", rates.productRate())
+                .put("product_rate_unit", rates.productRateUnit())
+                .put("products", products(o, metric))
+                .put("recipe", o.spray().map(s -> s.mix().recipe()).orElse(""))
+                .put(
+                        "carrier",
+                        Measure.LIQUID,
+                        o.spray().map(s -> s.mix().carrier_LHa()).orElse(Double.NaN))
                 .put("date", o.date())
                 .put("rig", o.rig())
                 .put("gain", Measure.MONEY, w.mean_usdHa())
@@ -48,6 +72,9 @@ final class OptionsJson {
                 .put("wait_cost", Measure.MONEY_A_DAY, o.waitCost_usdHaDay())
                 .put("then", o.then().map(t -> then(t, metric)).orElse(null))
                 .put("why", o.why().stream().map(Reason::sentence).toList())
+                .put("may_be_made", o.mayBeMade())
+                .put("refusals", o.refusals().stream().map(Reason::sentence).toList())
+                .put("assumptions", names(o))
                 .map();
     }
 
@@ -72,5 +99,44 @@ final class OptionsJson {
                 .put("adds", Measure.MONEY, t.adds_usdHa())
                 .put("gain_alone", Measure.MONEY, t.alone().mean_usdHa())
                 .map();
+    }
+
+    private static List<Object> products(Option o, boolean metric) {
+        List<Object> all = new ArrayList<>();
+        o.spray().stream().flatMap(s -> s.mix().parts().stream()).forEach(p -> {
+            Rates.Rate r = Rates.of(p, metric);
+            all.add(Json.object("product", p.product().name(), "rate", r.amount(), "rate_unit", r.unit()));
+        });
+        return all;
+    }
+
+    private static List<String> names(Option o) {
+        return o.spray().stream()
+                .flatMap(s -> s.assumptions().stream())
+                .map(OptionsJson::name)
+                .toList();
+    }
+
+    private static String name(ProtectionAssumption a) {
+        return a.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** What stands behind the worth of some options and nobody has measured on this farm, each once. */
+    static List<Object> assumptions(List<Option> options) {
+        List<Object> all = new ArrayList<>();
+        options.stream()
+                .flatMap(o -> o.spray().stream())
+                .flatMap(s -> s.assumptions().stream())
+                .distinct()
+                .sorted()
+                .forEach(a -> all.add(Json.object(
+                        "name", name(a),
+                        "meaning", a.meaning(),
+                        "value", a.usual(),
+                        "unit", a.unit(),
+                        "low", a.low(),
+                        "high", a.high(),
+                        "support", a.support().word())));
+        return all;
     }
 }

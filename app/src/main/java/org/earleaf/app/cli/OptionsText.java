@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.Cautions;
 import org.earleaf.decide.Option;
+import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Reason;
 import org.earleaf.decide.Worth;
 import org.earleaf.field.Zone;
@@ -15,13 +16,21 @@ final class OptionsText {
 
     private OptionsText() {}
 
-    static String of(Zone zone, LocalDate on, List<Option> options, boolean metric) {
+    static String of(Zone zone, LocalDate on, List<Option> options, ProtectionAnswer protection, boolean metric) {
         Page page = new Page().title(zone.label() + ", what a pass is worth on " + Say.full(on));
-        if (options.isEmpty()) {
-            page.say("No pass can be made now: no rig fits, or the crop takes no more.");
-            return page.gap().say(Cautions.LABEL).toString();
-        }
         Say say = new Say(metric);
+        if (options.isEmpty()) {
+            page.say("No nitrogen can be put on now: no rig fits, or the crop takes no more.");
+        } else {
+            nitrogen(page, options, say);
+        }
+        ProtectionText.add(page, protection, say);
+        page.gap().say("Gains are against doing nothing, over the same futures. " + Cautions.LABEL);
+        return page.toString();
+    }
+
+    private static void nitrogen(Page page, List<Option> options, Say say) {
+        boolean metric = say.metric();
         Option best = options.get(0);
         page.say("Best: " + act(best, say) + " on " + Say.weekday(best.date()) + ", " + worth(best, say) + ".");
         best.why().forEach((Reason r) -> page.say(r.sentence(), "   "));
@@ -39,12 +48,13 @@ final class OptionsText {
                     say.number(Measure.MONEY, w.p10_usdHa(), 0) + " to " + say.number(Measure.MONEY, w.p90_usdHa(), 0),
                     Say.tenths(w.chanceItPays()) + "/10");
         }
-        page.gap().say("Gains are against doing nothing, over the same futures. " + Cautions.LABEL);
-        return page.toString();
     }
 
     /** "50 lb N/ac as UAN 32 (14.1 gal/ac), row-base dribble, highboy". */
     static String act(Option o, Say say) {
+        if (o.spray().isPresent()) {
+            return ProtectionText.act(o, say);
+        }
         String product = o.liquid()
                 ? say.amount(Measure.LIQUID, o.productRate(), 1)
                 : say.amount(Measure.NITROGEN, o.productRate(), 0);

@@ -51,11 +51,14 @@ final class LabelColumns {
                         "mode_groups",
                         "mode-of-action groups",
                         p -> String.join("+", p.label().groups()))
-                .text("label_inversion_ban", "inversions forbidden by the label", p -> p.label()
-                        .weather()
-                        .inversionBan()
-                        .map(ban -> ban ? "yes" : "no")
-                        .orElse(""));
+                .text(
+                        "label_inversion_ban",
+                        "inversions forbidden by the label",
+                        p -> yesNo(p.label().weather().inversionBan()))
+                .text(
+                        "label_by_air",
+                        "allowed from the air by the label",
+                        p -> yesNo(p.label().byAir()));
         LIMITS.forEach((column, limit) -> table.number(
                 column, limit.label(), p -> limit.of().apply(p.label()).or(Double.NaN), limit.shown()));
         return table.text("label_states_none", "limits that the label states none of", LabelColumns::statedNone);
@@ -72,9 +75,7 @@ final class LabelColumns {
         List<String> groups = Arrays.stream(r.text("mode_groups").split("\\+"))
                 .filter(g -> !g.isEmpty())
                 .toList();
-        Optional<Boolean> ban = r.findText("label_inversion_ban")
-                .filter(word -> !word.isEmpty())
-                .map("yes"::equals);
+        Optional<Boolean> ban = yesNo(r, "label_inversion_ban");
         return new ProductLabel(
                 r.word(ProductKind.class, "kind"),
                 groups,
@@ -87,7 +88,16 @@ final class LabelColumns {
                 limit(r, "label_droplet_min"),
                 limit(r, "label_pre_harvest_d"),
                 limit(r, "label_stage_first"),
-                limit(r, "label_stage_last"));
+                limit(r, "label_stage_last"),
+                yesNo(r, "label_by_air"));
+    }
+
+    private static Optional<Boolean> yesNo(Row r, String column) {
+        return r.findText(column).filter(word -> !word.isEmpty()).map("yes"::equals);
+    }
+
+    private static String yesNo(Optional<Boolean> entered) {
+        return entered.map(yes -> yes ? "yes" : "no").orElse("");
     }
 
     private static LabelLimit limit(Row r, String column) {

@@ -20,6 +20,7 @@ import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.web.Fixture;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Outlook;
+import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.exchange.FolderWeather;
 import org.earleaf.farm.Farm;
@@ -76,6 +77,11 @@ class CommandsTest {
         @Override
         public List<Option> options(Zone zone) {
             return day.options(zone);
+        }
+
+        @Override
+        public ProtectionAnswer protection(Zone zone) {
+            return day.protection(zone);
         }
     }
 

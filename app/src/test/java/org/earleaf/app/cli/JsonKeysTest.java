@@ -119,6 +119,7 @@ class JsonKeysTest {
                         day.farm().zones().get(0),
                         day.on(),
                         day.options(day.farm().zones().get(0)),
+                        List.of(),
                         false)));
         keys(options, "field", "zone", "on", "options");
         keys(options.get("options").get(0), pass);

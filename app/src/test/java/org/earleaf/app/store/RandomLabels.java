@@ -33,15 +33,15 @@ final class RandomLabels {
     }
 
     static ProductLabel label(RandomGenerator random) {
-        SprayLabel weather = new SprayLabel(
-                limit(random),
-                limit(random),
-                limit(random),
-                limit(random),
-                random.nextBoolean() ? Optional.empty() : Optional.of(random.nextBoolean()));
+        SprayLabel weather = new SprayLabel(limit(random), limit(random), limit(random), limit(random), yesNo(random));
         ProductKind kind = ProductKind.values()[random.nextInt(ProductKind.values().length)];
         List<String> groups = List.of("11", "3A", "4D").subList(0, random.nextInt(4));
-        return new ProductLabel(kind, groups, weather, limit(random), limit(random), limit(random), limit(random));
+        return new ProductLabel(
+                kind, groups, weather, limit(random), limit(random), limit(random), limit(random), yesNo(random));
+    }
+
+    private static Optional<Boolean> yesNo(RandomGenerator random) {
+        return random.nextBoolean() ? Optional.empty() : Optional.of(random.nextBoolean());
     }
 
     private static LabelLimit limit(RandomGenerator random) {

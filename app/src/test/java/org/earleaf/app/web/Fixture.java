@@ -16,6 +16,7 @@ import org.earleaf.decide.FieldCalendar;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.OutOfReach;
 import org.earleaf.decide.Outlook;
+import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Spread;
 import org.earleaf.decide.WorkableDays;
 import org.earleaf.decide.Worth;
@@ -134,7 +135,8 @@ public final class Fixture implements FarmDay {
         List<Option> passes = List.of(
                 options(MILL).get(0),
                 option(ZONES.get(2), 0, 45, Placement.ROW_BASE, 77),
-                option(ZONES.get(3), 2, 40, Placement.ROW_BASE, 59));
+                option(ZONES.get(3), 2, 40, Placement.ROW_BASE, 59),
+                FixtureSprays.option(ZONES.get(1), "Hired high rig", 27, List.of()));
         return new Brief(
                 farm().name(),
                 TODAY,
@@ -146,6 +148,7 @@ public final class Fixture implements FarmDay {
                         new Brief.LeftOut("Long Quarter", "west", "nitrogen", "A soil test first: see below.")),
                 List.of(new Brief.ReadingWorthTaking(
                         "Long Quarter", "west", "nitrate", "The choice between 0 and 40 lb N/ac turns on it.", 7.7)),
+                FixtureSprays.table(),
                 List.of(Cautions.LABEL, "UAN on the skin: wash at once."),
                 48_000);
     }
@@ -245,6 +248,11 @@ public final class Fixture implements FarmDay {
         }
         all.sort((a, b) -> Double.compare(b.worth().mean_usdHa(), a.worth().mean_usdHa()));
         return all;
+    }
+
+    @Override
+    public ProtectionAnswer protection(Zone zone) {
+        return FixtureSprays.answer(zone);
     }
 
     private static Option option(Zone zone, int days, double lb, Placement placement, double mean) {

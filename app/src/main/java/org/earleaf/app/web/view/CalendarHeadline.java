@@ -48,7 +48,7 @@ final class CalendarHeadline {
 
     private static String reason(Outlook o, Option pass, LocalDate on, Format format) {
         Optional<LocalDate> shortOn = o.nShort().p50();
-        if (shortOn.isEmpty()) {
+        if (shortOn.isEmpty() || !pass.isNitrogen()) {
             return "it gains $" + format.money(pass.worth().mean_usdHa()) + " " + format.areaName();
         }
         return shortOn.get().isAfter(on)

@@ -96,6 +96,7 @@ public record FieldLeaf(
             return Optional.empty();
         }
         Optional<Option> proposed = farmDay.brief().passes().stream()
+                .filter(Option::isNitrogen)
                 .filter(p -> p.field().equals(zone.field()) && p.zone().equals(zone.zone()))
                 .findFirst();
         return proposed.or(() -> farmDay.options(zone).stream()

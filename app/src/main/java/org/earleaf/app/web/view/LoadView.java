@@ -243,6 +243,7 @@ public record LoadView(
             return Choice.find(day.options(zone), choice);
         }
         return day.brief().passes().stream()
+                .filter(Option::isNitrogen)
                 .filter(p -> p.field().equals(zone.field()) && p.zone().equals(zone.zone()))
                 .findFirst()
                 .or(() -> zone.isCorn() ? day.options(zone).stream().findFirst() : Optional.empty());

@@ -22,7 +22,7 @@ public record LoadsView(String date, Markup headline, List<Row> rows) {
         Places places = Places.of(day.farm());
         List<Row> rows = new ArrayList<>();
         int now = 0;
-        for (Option o : day.brief().passes()) {
+        for (Option o : day.brief().passes().stream().filter(Option::isNitrogen).toList()) {
             Optional<Zone> zone = places.find(places.of(o.field(), o.zone()));
             if (zone.isPresent()) {
                 now += o.date().isAfter(day.on()) ? 0 : 1;

@@ -33,25 +33,48 @@ final class MorningHeadline {
                 .done();
     }
 
-    private static Markup act(Brief brief, List<Option> today, Format format) {
+    private static Markup act(Brief brief, List<Option> all, Format format) {
+        List<Option> today = all.stream().filter(Option::isNitrogen).toList();
+        List<Option> sprays = all.stream().filter(o -> !o.isNitrogen()).toList();
+        if (today.isEmpty()) {
+            return new Say()
+                    .sentence("Today", " " + spray(sprays) + ".")
+                    .sentence("It gains $" + format.money(sprays.get(0).worth().mean_usdHa()) + " " + format.areaName()
+                            + ".")
+                    .done();
+        }
+        Say say = nitrogen(brief, today, format);
+        return (sprays.isEmpty() ? say : say.sentence(Words.capital(spray(sprays)) + ".")).done();
+    }
+
+    /** "spray fungicide over the top on Weir Sixty". */
+    private static String spray(List<Option> sprays) {
+        Option first = sprays.get(0);
+        return sprays.size() == 1
+                ? "spray " + first.kind() + " " + Words.where(first.placement()) + " on "
+                        + MorningView.label(first.field(), first.zone())
+                : "spray against disease and insects on " + Words.count(sprays.size(), "field");
+    }
+
+    private static Say nitrogen(Brief brief, List<Option> today, Format format) {
         Option first = today.get(0);
         boolean same = today.stream().allMatch(o -> o.placement() == first.placement());
         String where = same ? " " + Words.where(first.placement()) : "";
         String name = MorningView.label(first.field(), first.zone());
         String why = reason(brief, first, format) + ".";
         if (today.size() == 1) {
-            return new Say()
-                    .sentence("Today", " put nitrogen" + where + " on " + name + why)
-                    .done();
+            return new Say().sentence("Today", " put nitrogen" + where + " on " + name + why);
         }
         return new Say()
                 .sentence("Today", " put nitrogen" + where + " on " + Words.count(today.size(), "field") + ".")
-                .sentence(name + " first" + why)
-                .done();
+                .sentence(name + " first" + why);
     }
 
     /** ": it runs short on Sunday", or the cost of waiting when it never does. */
     private static String reason(Brief brief, Option o, Format format) {
+        if (!o.isNitrogen()) {
+            return ": " + o.kind();
+        }
         Optional<LocalDate> shortOn =
                 MorningView.outlook(brief, o).map(Outlook::nShort).flatMap(s -> s.p50());
         if (shortOn.isPresent()) {

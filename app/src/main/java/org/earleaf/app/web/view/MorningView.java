@@ -27,6 +27,7 @@ public record MorningView(
         Markup headline,
         List<Entry> entries,
         List<Later> later,
+        SprayView spray,
         ReachView reach,
         List<LeftRow> leftOut,
         List<ReadingRow> readings,
@@ -46,7 +47,9 @@ public record MorningView(
             String waiting,
             String waitField,
             Markup thumbnail,
-            boolean first) {}
+            boolean first,
+            boolean loads,
+            String assumed) {}
 
     /** A pass of the next days. */
     public record Later(
@@ -81,6 +84,7 @@ public record MorningView(
                 MorningHeadline.of(brief, today, later, format),
                 entries(day, brief, today, places, format),
                 laters(brief, later, places, format),
+                SprayView.of(brief.spray()),
                 ReachView.of(brief, day.farm(), places, format),
                 leftOut(brief),
                 readings(brief, places),
@@ -143,7 +147,9 @@ public record MorningView(
                     format.moneyFine(wait),
                     Double.isNaN(area_ha) || wait <= 0 ? "" : "$" + Format.number(wait * area_ha, 0) + " a field",
                     outlook.map(k -> thumbnail(k, format)).orElse(Markup.NONE),
-                    entries.isEmpty()));
+                    entries.isEmpty(),
+                    o.isNitrogen(),
+                    SprayView.assumed(o)));
         }
         return entries;
     }

@@ -15,6 +15,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Option;
+import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Reason;
 import org.earleaf.decide.Worth;
 import org.earleaf.farm.Prices;
@@ -30,6 +31,7 @@ import org.earleaf.field.Zone;
  * @param changes what would change the advice
  * @param all the best choices of all, most gain first
  * @param allOf how many there are
+ * @param protection passes against disease and insects
  */
 public record OptionsView(
         String name,
@@ -43,7 +45,8 @@ public record OptionsView(
         List<Barred> barred,
         List<String> changes,
         List<Row> all,
-        int allOf) {
+        int allOf,
+        ProtectionView protection) {
     private static final int LISTED = 100;
 
     public record Table(String title, String first, List<Row> rows) {}
@@ -85,7 +88,12 @@ public record OptionsView(
                         .limit(LISTED)
                         .map(o -> row(o, "", scale, false, format))
                         .toList(),
-                options.size());
+                options.size(),
+                ProtectionView.of(
+                        zone.isCorn()
+                                ? day.protection(zone)
+                                : new ProtectionAnswer(List.of(), Optional.empty(), List.of(), List.of()),
+                        format));
     }
 
     private static String why(Option o) {

@@ -41,7 +41,7 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
     public static RigsView of(FarmDay day, Format format) {
         Places places = Places.of(day.farm());
         List<Setting> sets = new ArrayList<>();
-        for (Option o : day.brief().passes()) {
+        for (Option o : day.brief().passes().stream().filter(Option::isNitrogen).toList()) {
             places.find(places.of(o.field(), o.zone())).ifPresent(z -> sets.add(setting(day, z, o, places, format)));
         }
         return new RigsView(

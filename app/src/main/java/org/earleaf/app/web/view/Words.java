@@ -5,12 +5,15 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.DateSpread;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Outlook;
+import org.earleaf.decide.SprayMix;
+import org.earleaf.farm.RateUnit;
 import org.earleaf.field.Placement;
 import org.earleaf.season.SeasonTrace.Daily;
 
@@ -86,22 +89,50 @@ final class Words {
         return o.leafCollars() + 100 * o.trace().at(o.today(), Daily.REP);
     }
 
-    /** "40 lb N/ac". */
+    /** "40 lb N/ac"; of a spray what it is against. */
     static Markup rate(Option option, Format format) {
+        if (!option.isNitrogen()) {
+            return new Say().strong(capital(option.kind())).done();
+        }
         return new Say()
                 .strong(format.nitrogen(option.nitrogen_kgHa()))
                 .unit(format.nitrogenUnit())
                 .done();
     }
 
+    /** "Demo F1 10 fl oz/ac, Demo Spreader 0.25 % v/v in 15 gal/ac". */
+    static String mix(SprayMix mix, Format format) {
+        String parts = mix.parts().stream()
+                .map(p -> p.product().name() + " " + amount(p, format))
+                .collect(Collectors.joining(", "));
+        double carrier = mix.carrier_LHa();
+        return Double.isNaN(carrier)
+                ? parts
+                : parts + " in " + format.product(carrier, true) + " " + format.productUnit(true);
+    }
+
+    /** As the recipe has it; in metric units L/ha or kg/ha. */
+    private static String amount(SprayMix.Part p, Format format) {
+        boolean asEntered = !format.isMetric() || p.unit() == RateUnit.PERCENT_VV;
+        String unit = asEntered ? p.unit().word() : p.unit().isVolume() ? "L/ha" : "kg/ha";
+        String number = Format.number(asEntered ? p.rate() : p.unit().inside(p.rate()), 2);
+        return (number.contains(".") ? number.replaceAll("[.]?0+$", "") : number) + " " + unit;
+    }
+
     /** "40 lb at the row base, highboy". */
     static String choice(Option o, Format format) {
+        if (!o.isNitrogen()) {
+            return o.product() + " " + where(o.placement()) + ", " + o.rig();
+        }
         return format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit() + " " + where(o.placement()) + ", "
                 + o.rig();
     }
 
     /** "UAN 32, 11.3 gal/ac". */
     static Markup product(Option o, Format format) {
+        if (o.spray().isPresent()) {
+            return Markup.text(mix(o.spray().get().mix(), format));
+        }
         return new Say()
                 .text(o.product() + ", " + format.product(o.productRate(), o.liquid()))
                 .unit(format.productUnit(o.liquid()))

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.ProtectionAnswer;
+import org.earleaf.decide.Reason;
+import org.earleaf.decide.SprayMix;
+import org.earleaf.decide.Worth;
+import org.earleaf.protection.ProtectionAdvice;
+
+/** Passes against disease and insects, as a page to read. */
+final class ProtectionText {
+    private static final String ROW = "%-18s %-12s %-15s %-7s %5s %11s %4s %s";
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+
+    private ProtectionText() {}
+
+    static void add(Page page, ProtectionAnswer answer, Say say) {
+        page.head("Against disease and insects");
+        answer.proposed().ifPresent(o -> {
+            page.say("Best: " + act(o, say) + " on " + Say.weekday(o.date()) + ", " + OptionsText.worth(o, say) + ".");
+            o.why().forEach((Reason r) -> page.say(r.sentence(), "   "));
+            page.say(assumed(o), "   ");
+        });
+        answer.leftOut().forEach(l -> page.say("No " + l.kind() + ": " + l.reason()));
+        if (answer.options().isEmpty()) {
+            return;
+        }
+        table(page, bestOfEach(answer.options()), say);
+        page.say(ProtectionAdvice.CAUTION);
+    }
+
+    private static void table(Page page, List<Option> options, Say say) {
+        List<String> notes = new ArrayList<>();
+        page.gap()
+                .say("The best day of each choice, gain in " + Measure.MONEY.unit(say.metric())
+                        + "; in the last column, what forbids it:");
+        page.row(ROW, "Product", "Placement", "Rig", "Date", "Mean", "p10 to p90", "Pays", "No");
+        for (Option o : options) {
+            Worth w = o.worth();
+            page.row(
+                    ROW,
+                    o.product(),
+                    o.placement().word(),
+                    o.rig(),
+                    DAY.format(o.date()),
+                    say.number(Measure.MONEY, w.mean_usdHa(), 0),
+                    say.number(Measure.MONEY, w.p10_usdHa(), 0) + " to " + say.number(Measure.MONEY, w.p90_usdHa(), 0),
+                    w.chanceItPays() > 0 && w.chanceItPays() < .05 ? "<1" : Say.tenths(w.chanceItPays()),
+                    numbers(o, notes));
+        }
+        for (int k = 0; k < notes.size(); k++) {
+            page.say((k + 1) + "  " + notes.get(k), "   ");
+        }
+    }
+
+    /** Numbers of the notes that forbid an option; a new note goes behind those there are. */
+    private static String numbers(Option o, List<String> notes) {
+        return o.refusals().stream()
+                .map(Reason::sentence)
+                .map(s -> {
+                    if (!notes.contains(s)) {
+                        notes.add(s);
+                    }
+                    return String.valueOf(notes.indexOf(s) + 1);
+                })
+                .collect(Collectors.joining(","));
+    }
+
+    /** Of the same products, placement and rig only the best day. */
+    private static List<Option> bestOfEach(List<Option> options) {
+        Map<String, Option> best = new LinkedHashMap<>();
+        options.forEach(o -> best.putIfAbsent(o.product() + "|" + o.placement() + "|" + o.rig(), o));
+        return List.copyOf(best.values());
+    }
+
+    /** "Demo F1 10 fl oz/ac, Demo Spreader 0.25 % v/v in 15.0 gal/ac, over the top, Highboy". */
+    static String act(Option o, Say say) {
+        SprayMix mix = o.spray().orElseThrow().mix();
+        String products = mix.parts().stream()
+                .map(p -> p.product().name() + " " + Rates.of(p, say.metric()).text())
+                .collect(Collectors.joining(", "));
+        String carrier =
+                Double.isNaN(mix.carrier_LHa()) ? "" : " in " + say.amount(Measure.LIQUID, mix.carrier_LHa(), 1);
+        return products + carrier + ", " + o.placement().word() + ", " + o.rig();
+    }
+
+    /** How much of the worth stands on what nobody has measured here. */
+    static String assumed(Option o) {
+        int n = o.spray().orElseThrow().assumptions().size();
+        return "Assumption: " + n
+                + " figures behind this worth were not measured on this farm (docs/protection-assumptions.md).";
+    }
+}

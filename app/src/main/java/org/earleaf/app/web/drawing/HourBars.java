@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.drawing;
+
+import java.util.List;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.weather.SprayFit;
+import org.earleaf.weather.SprayHour;
+
+/** Hours of two days as bars: full where they fit, half where they fit with care, none where they do not. */
+public final class HourBars {
+    private static final double HEIGHT = 24;
+    private static final double TOP = 18;
+    private static final int EVERY_H = 6;
+
+    private HourBars() {}
+
+    /** @param label what it says, for those who cannot see it */
+    public static Markup of(List<SprayHour> hours, String label) {
+        Ink ink = new Ink()
+                .put("<svg class=\"hourbars\" width=\"100%\" height=\"")
+                .put(TOP + HEIGHT + 2);
+        ink.put("\" role=\"img\" aria-label=\"").text(label).put("\">");
+        int n = hours.size();
+        StringBuilder bars = new StringBuilder();
+        for (int k = 0; k < n; k++) {
+            SprayFit fit = hours.get(k).fit();
+            double up = fit == SprayFit.FIT ? HEIGHT : fit == SprayFit.WITH_CARE ? HEIGHT / 2 : 0;
+            if (up > 0) {
+                bars.append('M');
+                Ink.append(bars, 1000.0 * k / n);
+                bars.append(' ');
+                Ink.append(bars, HEIGHT);
+                bars.append('v');
+                Ink.append(bars, -up);
+                bars.append('h');
+                Ink.append(bars, 1000.0 / n);
+                bars.append('v');
+                Ink.append(bars, up);
+                bars.append('z');
+            }
+        }
+        ink.put("<svg y=\"").put(TOP).put("\" width=\"100%\" height=\"24\" viewBox=\"0 0 1000 24\"");
+        ink.put(" preserveAspectRatio=\"none\">").path(bars, "k").close("svg");
+        for (int k = 0; k < n; k++) {
+            int hour = hours.get(k).hour().at().getHour();
+            if (hour % EVERY_H == 0) {
+                double x = 100.0 * k / n;
+                ink.lineAt(x, TOP - 4, x, TOP + HEIGHT, "hl");
+                ink.labelAt(x, TOP - 6, hour == 0 ? "so" : "so only-w", word(hour));
+            }
+        }
+        return ink.lineAt(0, TOP + HEIGHT, 100, TOP + HEIGHT, "kn").close("svg").done();
+    }
+
+    private static String word(int hour) {
+        return switch (hour) {
+            case 0 -> "midnight";
+            case 12 -> "noon";
+            default -> hour < 12 ? hour + " am" : hour - 12 + " pm";
+        };
+    }
+}

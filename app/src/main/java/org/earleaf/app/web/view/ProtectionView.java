@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.earleaf.app.web.drawing.Whisker;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.ProtectionAnswer;
+import org.earleaf.decide.Reason;
+import org.earleaf.protection.ProtectionAdvice;
+
+/**
+ * Passes against disease and insects on one field.
+ *
+ * @param says what is proposed, or why nothing is
+ * @param why of the one proposed
+ * @param rows the best day of each choice; one that may not be made keeps its row and has the reason
+ */
+public record ProtectionView(List<String> says, List<String> why, String assumed, List<Row> rows, String caution) {
+    /**
+     * @param forbidden what forbids it; empty: it may be made
+     */
+    public record Row(String label, WorthView worth, boolean picked, List<String> forbidden) {}
+
+    static ProtectionView of(ProtectionAnswer answer, Format format) {
+        Map<String, Option> best = new LinkedHashMap<>();
+        answer.options().forEach(o -> best.putIfAbsent(o.product() + "|" + o.placement() + "|" + o.rig(), o));
+        Whisker scale =
+                Whisker.scaleOf(best.values().stream().map(Option::worth).toList());
+        List<Row> rows = best.values().stream()
+                .map(o -> new Row(
+                        Format.day(o.date()) + ": " + Words.choice(o, format),
+                        WorthView.of(o.worth(), scale, "", isPicked(answer, o), format),
+                        isPicked(answer, o),
+                        o.refusals().stream().map(Reason::sentence).toList()))
+                .toList();
+        return new ProtectionView(
+                says(answer, format),
+                answer.proposed()
+                        .map(o -> o.why().stream().map(Reason::sentence).toList())
+                        .orElse(List.of()),
+                answer.proposed().map(SprayView::assumed).orElse(""),
+                rows,
+                ProtectionAdvice.CAUTION);
+    }
+
+    private static boolean isPicked(ProtectionAnswer answer, Option o) {
+        return answer.proposed().filter(o::equals).isPresent();
+    }
+
+    private static List<String> says(ProtectionAnswer answer, Format format) {
+        List<String> left = answer.leftOut().stream()
+                .map(l -> "No " + l.kind() + ": " + l.reason())
+                .toList();
+        if (answer.proposed().isEmpty()) {
+            return left;
+        }
+        Option o = answer.proposed().get();
+        String best =
+                Format.day(o.date()) + ": " + Words.mix(o.spray().orElseThrow().mix(), format) + ", "
+                        + Words.where(o.placement()) + ", " + o.rig() + ". It gains $"
+                        + format.money(o.worth().mean_usdHa())
+                        + " " + format.areaName() + " on average and pays in "
+                        + Format.chance(o.worth().chanceItPays())
+                        + " futures.";
+        return java.util.stream.Stream.concat(java.util.stream.Stream.of(best), left.stream())
+                .toList();
+    }
+}

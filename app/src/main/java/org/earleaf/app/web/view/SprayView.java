@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.earleaf.SprayTable;
+import org.earleaf.app.web.drawing.HourBars;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.decide.Option;
+import org.earleaf.weather.HourReason;
+import org.earleaf.weather.SprayWindow;
+
+/**
+ * Spray hours of the next two days.
+ *
+ * @param note why there are none, or where they end
+ */
+public record SprayView(String note, List<Row> rows) {
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("EEE h:mm a", Locale.US);
+    private static final DateTimeFormatter SAME_DAY = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
+
+    /**
+     * @param fit runs of hours that fit
+     * @param unfit runs that do not, each with what binds
+     */
+    public record Row(String name, String what, Markup bars, List<String> fit, List<String> unfit) {}
+
+    static SprayView of(SprayTable table) {
+        return new SprayView(
+                table.note(), table.jobs().stream().map(SprayView::row).toList());
+    }
+
+    private static Row row(SprayTable.Job job) {
+        boolean any = job.field().isEmpty();
+        String name = any ? "Weather alone" : MorningView.label(job.field(), job.zone());
+        String what =
+                any ? "over leaves, whatever is sprayed" : job.kind() + ", " + job.product() + ", " + job.placement();
+        List<String> fit = job.windows().stream().map(SprayView::fit).toList();
+        List<String> unfit = job.shut().stream()
+                .map(s -> span(s.from(), s.to()) + ": " + s.because().sentence())
+                .toList();
+        String spoken = name + ": " + (fit.isEmpty() ? "no hours fit" : String.join("; ", fit));
+        return new Row(
+                name,
+                what,
+                HourBars.of(job.hours(), spoken),
+                fit.isEmpty() ? List.of("No run of hours fits.") : fit,
+                unfit);
+    }
+
+    private static String fit(SprayWindow w) {
+        String cautions = w.cautions().stream().map(HourReason::sentence).collect(Collectors.joining(" "));
+        return span(w.from(), w.to()) + ", " + w.fit().word() + (cautions.isEmpty() ? "." : ". " + cautions);
+    }
+
+    /** "Tue 6:00 am to 10:00 am", "Tue 8:00 pm to Wed 9:00 am". */
+    private static String span(LocalDateTime from, LocalDateTime to) {
+        LocalDate day = from.toLocalDate();
+        String end = to.equals(day.plusDays(1).atStartOfDay())
+                ? "midnight"
+                : (to.toLocalDate().equals(day) ? SAME_DAY : HOUR).format(to);
+        return (HOUR.format(from) + " to " + end).replace("AM", "am").replace("PM", "pm");
+    }
+
+    /** How much of a spray's worth nobody has measured on this farm; empty for nitrogen. */
+    static String assumed(Option o) {
+        return o.spray()
+                .map(s -> "Assumption: " + s.assumptions().size()
+                        + " figures behind this worth were not measured on this farm.")
+                .orElse("");
+    }
+}

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be said of a zone's passes against disease and insects.
+ *
+ * @param options those that may be made first, the best first; then those that may not, with why
+ * @param proposed the best of the day to go; empty when no day is worth it or nothing may be made
+ * @param leftOut kinds of pass that are not proposed, and why
+ * @param readings scouting that is due
+ */
+public record ProtectionAnswer(
+        List<Option> options, Optional<Option> proposed, List<LeftOut> leftOut, List<Scouting> readings) {
+    public ProtectionAnswer {
+        options = List.copyOf(options);
+        leftOut = List.copyOf(leftOut);
+        readings = List.copyOf(readings);
+    }
+
+    /**
+     * A kind of pass that is not proposed.
+     *
+     * @param soon whether the morning speaks of it: the crop is near tassel or past it, or something was seen
+     */
+    public record LeftOut(String kind, String reason, boolean soon) {}
+
+    /**
+     * A count that would be worth the walk.
+     *
+     * @param kind "lesions" or "insects"
+     * @param worth_usdHa at most; NaN: not computed
+     */
+    public record Scouting(String kind, String because, double worth_usdHa) {}
+}

@@ -1,0 +1,254 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.earleaf.farm.Product;
+import org.earleaf.farm.ProductKind;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Placement;
+import org.earleaf.field.Zone;
+import org.earleaf.protection.CropAhead;
+import org.earleaf.protection.Fungicide;
+import org.earleaf.protection.FungicideKind;
+import org.earleaf.protection.Insecticide;
+import org.earleaf.protection.ProtectionAdvice;
+import org.earleaf.protection.ProtectionCase;
+import org.earleaf.protection.ProtectionOption;
+import org.earleaf.protection.ProtectionReason;
+import org.earleaf.protection.ProtectionRules;
+import org.earleaf.protection.ProtectionSettings;
+import org.earleaf.protection.ProtectionWorth;
+import org.earleaf.protection.Sightings;
+
+/**
+ * Passes against disease and insects on a zone over the next three weeks: day x mix of the farm's recipes x placement x
+ * rig, each valued over the same members as doing nothing. An option that may not be made keeps its worth and has the
+ * reason.
+ */
+final class ProtectionPasses {
+    private static final int DAYS_AHEAD = NitrogenOptions.DAYS_AHEAD;
+    /** Days on which the crop is at the right stage in at least so many futures are looked at. */
+    private static final double HALF = .5;
+
+    private static final double EPS = 1e-9;
+
+    private final ZoneEnsemble futures;
+    private final Baseline base;
+    private final ProtectionCase facts;
+    private final ProtectionWorth worth;
+    private final SprayLimits limits;
+    private final List<SprayMix> mixes;
+    private final List<Carrier> carriers;
+
+    private ProtectionPasses(ZoneEnsemble futures, Baseline base) {
+        this.futures = futures;
+        this.base = base;
+        facts = new ProtectionGround(futures, base, ProtectionSettings.USUAL).facts();
+        worth = new ProtectionWorth(facts);
+        Optional<LocalDate> ripe = base.spread(base.end()::blackLayerDay).p10();
+        limits = new SprayLimits(base, facts.futures(), ripe);
+        mixes = SprayMix.of(futures.farm());
+        carriers = carriers();
+    }
+
+    /** A rig with one thing that it can do. */
+    private record Carrier(Rig rig, Placement placement) {}
+
+    static ProtectionAnswer of(ZoneEnsemble futures, Baseline base) {
+        return new ProtectionPasses(futures, base).answer();
+    }
+
+    private List<Carrier> carriers() {
+        return futures.farm().rigs().stream()
+                .filter(r -> !r.isTender())
+                .flatMap(r -> r.placements().stream()
+                        .filter(p -> p.isSpray() || p == Placement.BY_AIR)
+                        .sorted()
+                        .map(p -> new Carrier(r, p)))
+                .toList();
+    }
+
+    private ProtectionAnswer answer() {
+        List<LocalDate> days = days();
+        List<Option> options = new ArrayList<>();
+        for (LocalDate day : days) {
+            for (SprayMix mix : mixes) {
+                carriers.forEach(c -> options.add(option(day, mix, c)));
+            }
+        }
+        List<Option> ranked = withWait(options);
+        Optional<LocalDate> go = go(ranked);
+        Optional<Option> proposed = go.flatMap(day -> ranked.stream()
+                .filter(o -> o.mayBeMade() && o.date().equals(day))
+                .findFirst());
+        ProtectionWords words = new ProtectionWords(futures, facts, mixes, carriers.isEmpty());
+        return new ProtectionAnswer(
+                ranked,
+                proposed,
+                words.leftOut(ranked, proposed),
+                new ScoutingDue(futures, facts)
+                        .readings(ranked.stream()
+                                .filter(o -> o.spray().orElseThrow().mix().has(ProductKind.FUNGICIDE))
+                                .map(o -> sprayed(
+                                        o.date(), o.spray().orElseThrow().mix(), carrier(o)))
+                                .findFirst()));
+    }
+
+    private Carrier carrier(Option o) {
+        return carriers.stream()
+                .filter(c -> c.rig().name().equals(o.rig()) && c.placement() == o.placement())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private List<LocalDate> days() {
+        LocalDate first = futures.decisionDay();
+        return Stream.iterate(first, d -> d.plusDays(1))
+                .limit(DAYS_AHEAD)
+                .filter(d -> !d.isAfter(futures.last()))
+                .filter(d -> share(f -> d.isBefore(f.vt())) <= HALF && share(f -> !d.isBefore(f.r5())) <= HALF)
+                .toList();
+    }
+
+    private double share(java.util.function.Predicate<CropAhead> holds) {
+        return (double) facts.futures().stream().filter(holds).count()
+                / facts.futures().size();
+    }
+
+    private ProtectionOption sprayed(LocalDate day, SprayMix mix, Carrier c) {
+        Zone zone = futures.zone();
+        double[] stages = new double[facts.futures().size()];
+        Arrays.setAll(stages, m -> base.stages().stage(m, day, facts.futures().get(m)));
+        RigLoss loss = RigLoss.of(zone, c.rig(), c.placement(), base.heights_cm(day), stages, facts.settings());
+        List<SprayMix.Part> fungicides = mix.parts(ProductKind.FUNGICIDE);
+        List<SprayMix.Part> insecticides = mix.parts(ProductKind.INSECTICIDE);
+        List<SprayMix.Part> others = mix.parts().stream()
+                .filter(p -> !fungicides.contains(p) && !insecticides.contains(p))
+                .toList();
+        return new ProtectionOption(
+                day,
+                c.placement(),
+                fungicides.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new Fungicide(names(fungicides), kind(fungicides), cost(mix, fungicides))),
+                insecticides.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new Insecticide(
+                                names(insecticides), reach(insecticides), cost(mix, insecticides), otherInsect())),
+                mix.hasSurfactant(),
+                c.rig().cost_usdHa() + cost(mix, others),
+                loss.tracks(),
+                loss.injury());
+    }
+
+    /** A price that is not known counts as nothing here; such a mix is refused. */
+    private static double cost(SprayMix mix, List<SprayMix.Part> parts) {
+        double cost = mix.cost_usdHa(parts);
+        return Double.isNaN(cost) ? 0 : cost;
+    }
+
+    private static String names(List<SprayMix.Part> parts) {
+        return parts.stream().map(p -> p.product().name()).collect(Collectors.joining(" + "));
+    }
+
+    private String otherInsect() {
+        return Sightings.otherInsect(futures.farm().readings(), futures.zone(), futures.on(), facts.settings())
+                .orElse("");
+    }
+
+    private static FungicideKind kind(List<SprayMix.Part> parts) {
+        return FungicideKind.ofGroups(groups(parts));
+    }
+
+    private static Insecticide.Reach reach(List<SprayMix.Part> parts) {
+        return Insecticide.Reach.ofGroups(groups(parts));
+    }
+
+    private static Set<String> groups(List<SprayMix.Part> parts) {
+        return parts.stream()
+                .map(SprayMix.Part::product)
+                .map(Product::label)
+                .flatMap(l -> l.groups().stream())
+                .collect(Collectors.toSet());
+    }
+
+    private Option option(LocalDate day, SprayMix mix, Carrier c) {
+        ProtectionAdvice advice = worth.advise(sprayed(day, mix, c));
+        List<Reason> refusals = new ArrayList<>(limits.of(mix, c.rig(), c.placement(), day));
+        advice.refusals().forEach(r -> refusals.add(new Said(r)));
+        SprayMix.Part first = mix.protecting().get(0);
+        return new Option(
+                futures.zone().field(),
+                futures.zone().zone(),
+                mix.kind(),
+                day,
+                mix.names(),
+                c.placement(),
+                0,
+                first.inside(mix.carrier_LHa()),
+                !first.unit().isMass(),
+                c.rig().name(),
+                Worth.of(advice.worth()),
+                0,
+                advice.why().stream().map(r -> (Reason) new Said(r)).toList(),
+                Optional.empty(),
+                Optional.of(new Spray(mix, refusals, advice.assumptions())));
+    }
+
+    /** A reason of protection among those of options. */
+    record Said(ProtectionReason reason) implements Reason {
+        @Override
+        public String sentence() {
+            return reason.sentence();
+        }
+
+        boolean isOfInsecticide() {
+            return ProtectionRules.isOfInsecticide(reason);
+        }
+    }
+
+    private double[] bestByDay(List<Option> options) {
+        double[] best = new double[DAYS_AHEAD];
+        for (Option o : options) {
+            if (o.mayBeMade()) {
+                int d = (int) (o.date().toEpochDay() - futures.decisionDay().toEpochDay());
+                best[d] = Math.max(best[d], o.worth().mean_usdHa());
+            }
+        }
+        return best;
+    }
+
+    private Waiting waiting(List<Option> options) {
+        return new Waiting(bestByDay(options), futures.workable().from(futures.decisionDay(), DAYS_AHEAD));
+    }
+
+    private Optional<LocalDate> go(List<Option> options) {
+        int day = waiting(options).day();
+        return day < 0 ? Optional.empty() : Optional.of(futures.decisionDay().plusDays(day));
+    }
+
+    /** Those that may be made first, then those least spoken against; then the most gain, the earliest day, the simplest placement. */
+    private List<Option> withWait(List<Option> options) {
+        Waiting waiting = waiting(options);
+        return options.stream()
+                .map(o -> o.with(
+                        waiting.cost((int)
+                                (o.date().toEpochDay() - futures.decisionDay().toEpochDay())),
+                        o.why()))
+                .sorted(Comparator.comparingInt((Option o) -> o.refusals().size())
+                        .thenComparingDouble(o -> -Math.round(o.worth().mean_usdHa() / EPS) * EPS)
+                        .thenComparing(Option::date)
+                        .thenComparing(Option::placement)
+                        .thenComparing(Option::rig)
+                        .thenComparing(Option::product))
+                .toList();
+    }
+}

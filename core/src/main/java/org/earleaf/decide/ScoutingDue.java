@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.earleaf.field.Reading;
+import org.earleaf.protection.CropAhead;
+import org.earleaf.protection.ProtectionCase;
+import org.earleaf.protection.ProtectionOption;
+import org.earleaf.protection.ProtectionRules;
+import org.earleaf.protection.ScoutingValue;
+
+/** Counts of lesions and aphids that would be worth the walk. */
+final class ScoutingDue {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    private static final String HOW =
+            " Walk a W: five stops, twenty plants each; note the disease, the plants that show it"
+                    + " and the highest leaf, counted from the ear leaf.";
+    /** Scouting is repeated every 5 to 7 days until milk (extension). */
+    private static final int AGAIN_D = 7;
+    /** Aphids are looked for so many days after a fungicide (assumption). */
+    private static final int[] FLARE_D = {7, 14, 21};
+
+    private final ZoneEnsemble futures;
+    private final ProtectionCase facts;
+
+    ScoutingDue(ZoneEnsemble futures, ProtectionCase facts) {
+        this.futures = futures;
+        this.facts = facts;
+    }
+
+    /** @param best the fungicide pass that scouting would decide on */
+    List<ProtectionAnswer.Scouting> readings(Optional<ProtectionOption> best) {
+        List<ProtectionAnswer.Scouting> all = new ArrayList<>();
+        boolean untilMilk = facts.on().isBefore(ProtectionWords.day(facts, CropAhead::r4, .5));
+        if (untilMilk && (ProtectionWords.isSeason(facts) || !facts.lesions().isEmpty())) {
+            lesions(best).ifPresent(all::add);
+        }
+        flare().ifPresent(all::add);
+        return all;
+    }
+
+    private Optional<ProtectionAnswer.Scouting> lesions(Optional<ProtectionOption> best) {
+        if (!facts.fungicidesMade().isEmpty()) {
+            return Optional.empty();
+        }
+        if (facts.lesions().isEmpty()) {
+            double worth =
+                    best.map(o -> ScoutingValue.beforeSpraying_usdHa(facts, o)).orElse(Double.NaN);
+            String turn = "Nobody has looked for leaf disease: much of it would pay for a pass, little would not.";
+            return worth == 0 ? Optional.empty() : Optional.of(scouting(turn + HOW, worth));
+        }
+        Optional<String> open = ProtectionRules.undecided(facts);
+        if (open.isPresent()) {
+            return Optional.of(scouting(open.get() + HOW, Double.NaN));
+        }
+        LocalDate last = facts.lesions().stream()
+                .map(l -> l.date())
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+        return last.isAfter(facts.on().minusDays(AGAIN_D)) || ProtectionRules.isAbove(facts)
+                ? Optional.empty()
+                : Optional.of(scouting(
+                        "Last scouted on " + last.format(DAY) + ", below the threshold: look again." + HOW,
+                        Double.NaN));
+    }
+
+    private static ProtectionAnswer.Scouting scouting(String because, double worth_usdHa) {
+        return new ProtectionAnswer.Scouting("lesions", because, worth_usdHa);
+    }
+
+    /** A fungicide lets aphids off the fungi that kill them. */
+    private Optional<ProtectionAnswer.Scouting> flare() {
+        for (LocalDate made : facts.fungicidesMade()) {
+            for (int k = FLARE_D.length - 1; k >= 0; k--) {
+                LocalDate due = made.plusDays(FLARE_D[k]);
+                if (!facts.on().isBefore(due)) {
+                    boolean late = facts.on().isAfter(due.plusDays(AGAIN_D - 1L));
+                    boolean done = futures.farm().readings().stream()
+                            .anyMatch(r -> r.kind() == Reading.Kind.INSECTS
+                                    && r.isOn(futures.zone())
+                                    && !r.date().isBefore(due.minusDays(2))
+                                    && !r.date().isAfter(facts.on()));
+                    if (late || done) {
+                        break;
+                    }
+                    return Optional.of(new ProtectionAnswer.Scouting(
+                            "insects",
+                            "A fungicide went on at " + made.format(DAY)
+                                    + " and may let aphids rise: count them on tassel, upper leaves and ear, five stops of"
+                                    + " twenty plants, with lady beetles, lacewings and mummies.",
+                            Double.NaN));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}
