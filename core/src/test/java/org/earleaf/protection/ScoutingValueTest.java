@@ -38,6 +38,18 @@ class ScoutingValueTest {
         assertThat(ScoutingValue.most_usdHa(c, Cases.fungicide(22, 10))).isZero();
     }
 
+    /** By hand, as above: where a look is asked for, a pass that always pays brings its mean only after one. */
+    @Test
+    void where_nothing_is_sprayed_unseen_looking_brings_all_that_a_pass_can() {
+        double worth = ScoutingValue.beforeSpraying_usdHa(zone(0.3).build(), Cases.fungicide(22, 10));
+        assertThat(worth * Units.HA_PER_AC).isCloseTo(2.4, within(0.05));
+        // Costs of 5: much nets 9.5 x 4.20 - 5 = 34.9, little 3.5 x 4.20 - 5 = 9.7; 0.3 x 34.9 + 0.7 x 9.7 = 17.3.
+        double always = ScoutingValue.beforeSpraying_usdHa(zone(0.3).build(), Cases.fungicide(2, 3));
+        assertThat(always * Units.HA_PER_AC).isCloseTo(17.3, within(0.1));
+        assertThat(ScoutingValue.beforeSpraying_usdHa(zone(0.3).build(), Cases.fungicide(70, 30)))
+                .isZero();
+    }
+
     private static Cases zone(double chanceSevere) {
         return Cases.zoneOnItsOwn()
                 .with(ProtectionAssumption.APHIDS_UNSEEN, 0)

@@ -16,10 +16,14 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.ProductLabel;
 import org.earleaf.field.Reading;
 import org.earleaf.units.EarleafException;
+import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.sqlite.SQLiteDataSource;
 
 /** What the file promises when programs are killed, write at once, or find it locked. */
 class DatabaseTest {
@@ -44,6 +48,28 @@ class DatabaseTest {
                     .isEqualTo(1);
             assertThat(db.sql().queryForObject("pragma integrity_check", String.class))
                     .isEqualTo("ok");
+        }
+    }
+
+    @Test
+    void a_file_of_the_tables_before_disease_and_labels_is_taken_over_with_nothing_filled_in() {
+        SQLiteDataSource old = new SQLiteDataSource();
+        old.setUrl("jdbc:sqlite:" + file());
+        Flyway.configure()
+                .dataSource(old)
+                .locations("classpath:db/common", "classpath:db/sqlite")
+                .target("2.1")
+                .load()
+                .migrate();
+        JdbcTemplate sql = new JdbcTemplate(old);
+        sql.update("insert into product (seq, name, form, price_unit, registration, caution)"
+                + " values (1, 'Leaf Guard', 'SC', '', '', '')");
+        sql.update("insert into rig (seq, name, kind, outlets_per_row, placements)"
+                + " values (1, 'High', 'pulled', 1, 'over the top')");
+        try (Database db = Database.open(file())) {
+            Merge tables = new Merge(db.sql());
+            assertThat(tables.all(ShelfTables.PRODUCTS).get(0).label()).isEqualTo(ProductLabel.NOT_ENTERED);
+            assertThat(tables.all(ShelfTables.RIGS).get(0).sprayClearance_m()).isNaN();
         }
     }
 

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.weather.SprayFit;
 import org.earleaf.weather.SprayHour;
@@ -10,7 +13,8 @@ import org.earleaf.weather.SprayHour;
 public final class HourBars {
     private static final double HEIGHT = 24;
     private static final double TOP = 18;
-    private static final int EVERY_H = 6;
+    private static final int HALF_A_DAY = 12;
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE", Locale.US);
 
     private HourBars() {}
 
@@ -42,21 +46,13 @@ public final class HourBars {
         ink.put("<svg y=\"").put(TOP).put("\" width=\"100%\" height=\"24\" viewBox=\"0 0 1000 24\"");
         ink.put(" preserveAspectRatio=\"none\">").path(bars, "k").close("svg");
         for (int k = 0; k < n; k++) {
-            int hour = hours.get(k).hour().at().getHour();
-            if (hour % EVERY_H == 0) {
+            LocalDateTime at = hours.get(k).hour().at();
+            if (at.getHour() % HALF_A_DAY == 0) {
                 double x = 100.0 * k / n;
                 ink.lineAt(x, TOP - 4, x, TOP + HEIGHT, "hl");
-                ink.labelAt(x, TOP - 6, hour == 0 ? "so" : "so only-w", word(hour));
+                ink.labelAt(x, TOP - 6, "so", at.getHour() == 0 ? DAY.format(at) : "noon");
             }
         }
         return ink.lineAt(0, TOP + HEIGHT, 100, TOP + HEIGHT, "kn").close("svg").done();
-    }
-
-    private static String word(int hour) {
-        return switch (hour) {
-            case 0 -> "midnight";
-            case 12 -> "noon";
-            default -> hour < 12 ? hour + " am" : hour - 12 + " pm";
-        };
     }
 }

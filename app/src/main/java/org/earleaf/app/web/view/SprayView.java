@@ -41,20 +41,28 @@ public record SprayView(String note, List<Row> rows) {
                 any ? "over leaves, whatever is sprayed" : job.kind() + ", " + job.product() + ", " + job.placement();
         List<String> fit = job.windows().stream().map(SprayView::fit).toList();
         List<String> unfit = job.shut().stream()
-                .map(s -> span(s.from(), s.to()) + ": " + s.because().sentence())
+                .map(s -> span(s.from(), s.to()) + ": " + open(s.because().sentence()))
                 .toList();
         String spoken = name + ": " + (fit.isEmpty() ? "no hours fit" : String.join("; ", fit));
         return new Row(
                 name,
                 what,
                 HourBars.of(job.hours(), spoken),
-                fit.isEmpty() ? List.of("No run of hours fits.") : fit,
+                fit.isEmpty() ? List.of("No run of hours fits") : fit,
                 unfit);
     }
 
     private static String fit(SprayWindow w) {
-        String cautions = w.cautions().stream().map(HourReason::sentence).collect(Collectors.joining(" "));
-        return span(w.from(), w.to()) + ", " + w.fit().word() + (cautions.isEmpty() ? "." : ". " + cautions);
+        String cautions = w.cautions().stream()
+                .map(HourReason::sentence)
+                .map(SprayView::open)
+                .collect(Collectors.joining("; "));
+        return span(w.from(), w.to()) + ", " + w.fit().word() + (cautions.isEmpty() ? "" : ": " + cautions);
+    }
+
+    /** Without its full stop: a cell may run on as part of a sentence. */
+    private static String open(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 
     /** "Tue 6:00 am to 10:00 am", "Tue 8:00 pm to Wed 9:00 am". */

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.decide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.ProductKind;
+import org.earleaf.farm.ProductLabel;
+import org.earleaf.protection.CropAhead;
+import org.earleaf.weather.LabelLimit;
+import org.junit.jupiter.api.Test;
+
+/** Rules that must hold on an invented farm; there is no outside source for its figures. */
+class ProtectionPassesTest {
+    private static final LocalDate ON = LocalDate.of(2024, 7, 12);
+
+    private static ProtectionAnswer answer(SprayFarm farm, LocalDate on) {
+        Farm f = farm.farm();
+        ZoneEnsemble futures = ZoneEnsemble.of(f, f.zones().get(0), on, false);
+        return ProtectionPasses.of(futures, new Baseline(futures, futures.season()));
+    }
+
+    private static SprayFarm scouted(int of100) {
+        return new SprayFarm().lesions(ON.minusDays(1), of100);
+    }
+
+    private static List<Option> fungicides(ProtectionAnswer answer) {
+        return answer.options().stream()
+                .filter(o -> o.kind().equals("fungicide"))
+                .toList();
+    }
+
+    private static String refusals(Option o) {
+        return o.refusals().stream().map(Reason::sentence).collect(Collectors.joining(" "));
+    }
+
+    @Test
+    void above_the_threshold_the_best_day_that_pays_is_proposed_and_its_worth_adds_up() {
+        ProtectionAnswer answer = answer(scouted(80), ON);
+        Option go = answer.proposed().orElseThrow();
+        assertThat(go.kind()).isEqualTo("fungicide");
+        assertThat(go.mayBeMade()).isTrue();
+        assertThat(go.worth().mean_usdHa()).isPositive();
+        assertThat(go.worth().p10_usdHa()).isLessThan(go.worth().mean_usdHa());
+        assertThat(go.spray().orElseThrow().assumptions()).isNotEmpty();
+        assertThat(go.spray().orElseThrow().mix().parts())
+                .extracting(p -> p.product().name())
+                .containsExactly("F1", "Spreader");
+        boolean refused = false;
+        for (Option o : answer.options()) {
+            refused |= !o.mayBeMade();
+            assertThat(o.mayBeMade()).as("those that may be made come first").isEqualTo(!refused);
+        }
+    }
+
+    @Test
+    void an_insecticide_that_nothing_asks_for_is_left_out_with_its_reason() {
+        ProtectionAnswer answer = answer(scouted(80), ON);
+        assertThat(answer.options())
+                .filteredOn(o -> o.kind().contains("insecticide"))
+                .isNotEmpty()
+                .noneMatch(Option::mayBeMade);
+        assertThat(answer.leftOut())
+                .filteredOn(l -> l.kind().equals("insecticide"))
+                .singleElement()
+                .extracting(ProtectionAnswer.LeftOut::reason)
+                .asString()
+                .contains("reason of its own");
+    }
+
+    @Test
+    void below_undecided_or_unseen_nothing_is_proposed_and_the_next_look_is_asked_for() {
+        ProtectionAnswer below = answer(scouted(10), ON);
+        assertThat(below.proposed()).isEmpty();
+        assertThat(below.leftOut().get(0).reason()).contains("below the threshold");
+        ProtectionAnswer open = answer(scouted(52), ON);
+        assertThat(open.proposed()).isEmpty();
+        assertThat(open.leftOut().get(0).reason()).contains("50 more plants");
+        assertThat(open.readings())
+                .anyMatch(r -> r.kind().equals("lesions") && r.because().contains("50 more"));
+        ProtectionAnswer unseen = answer(new SprayFarm(), ON);
+        assertThat(unseen.proposed()).isEmpty();
+        assertThat(unseen.leftOut().get(0).reason()).contains("Nobody has scouted");
+        assertThat(unseen.readings()).anyMatch(r -> r.worth_usdHa() > 0);
+    }
+
+    @Test
+    void a_label_that_was_not_entered_closes_the_pass_whatever_it_is_worth() {
+        ProductLabel unread = new ProductLabel(
+                ProductKind.FUNGICIDE,
+                List.of("11"),
+                SprayFarm.READ.weather(),
+                LabelLimit.of(3),
+                LabelLimit.notEntered(),
+                LabelLimit.noneStated(),
+                LabelLimit.noneStated(),
+                java.util.Optional.empty());
+        ProtectionAnswer answer = answer(scouted(80).label(unread), ON);
+        assertThat(answer.proposed()).isEmpty();
+        assertThat(fungicides(answer)).isNotEmpty().allSatisfy(o -> assertThat(refusals(o))
+                .contains("F1", "days before harvest", "Read the label"));
+        assertThat(answer.leftOut().get(0).reason()).contains("days before harvest");
+    }
+
+    @Test
+    void the_label_s_stage_and_days_before_harvest_bind() {
+        ProductLabel lateOnly =
+                SprayFarm.label(ProductKind.FUNGICIDE, "11", LabelLimit.of(34), LabelLimit.noneStated(), 7);
+        assertThat(fungicides(answer(scouted(80).label(lateOnly), ON)).stream()
+                        .filter(o -> o.date().isBefore(ON.plusDays(7))))
+                .isNotEmpty()
+                .allSatisfy(o -> assertThat(refusals(o)).contains("from R4 on"));
+        ProductLabel long_ = SprayFarm.label(ProductKind.FUNGICIDE, "11", LabelLimit.of(30), LabelLimit.of(34), 90);
+        assertThat(fungicides(answer(scouted(80).label(long_), ON)))
+                .isNotEmpty()
+                .allSatisfy(o -> assertThat(refusals(o)).contains("90 days before harvest"));
+    }
+
+    @Test
+    void a_rig_that_does_not_clear_the_crop_may_not_go_and_what_it_would_bend_is_counted() {
+        ProtectionAnswer low = answer(scouted(80).clearance(60), ON);
+        assertThat(low.proposed()).isEmpty();
+        assertThat(fungicides(low)).isNotEmpty().allSatisfy(o -> assertThat(refusals(o))
+                .contains("clearance"));
+        double bent = fungicides(low).get(0).worth().mean_usdHa();
+        double clear = fungicides(answer(scouted(80), ON)).get(0).worth().mean_usdHa();
+        assertThat(bent).isLessThan(clear);
+    }
+
+    @Test
+    void weeks_before_tassel_it_says_when_to_scout_and_the_morning_is_silent() {
+        ProtectionAnswer early = answer(new SprayFarm(), LocalDate.of(2024, 6, 10));
+        assertThat(early.options()).isEmpty();
+        assertThat(early.readings()).isEmpty();
+        assertThat(early.leftOut())
+                .singleElement()
+                .satisfies(l -> assertThat(l.reason()).contains("Tassel about", "too early", "scout from"))
+                .extracting(ProtectionAnswer.LeftOut::soon)
+                .isEqualTo(false);
+    }
+
+    @Test
+    void the_same_farm_gives_the_same_answer() {
+        assertThat(answer(scouted(80), ON).options().toString().replaceAll("Lambda[^,\\]]*", ""))
+                .isEqualTo(answer(scouted(80), ON).options().toString().replaceAll("Lambda[^,\\]]*", ""));
+    }
+
+    @Test
+    void stages_of_every_member_come_in_order_around_those_of_the_mean() {
+        Farm f = new SprayFarm().farm();
+        ZoneEnsemble futures = ZoneEnsemble.of(f, f.zones().get(0), LocalDate.of(2024, 6, 20), false);
+        Baseline base = new Baseline(futures, futures.season());
+        double silk_gdd = futures.season().setup().calendar().silk();
+        List<CropAhead> crops = base.stages().ahead(base.yields_kgHa(), base.trace(), silk_gdd);
+        assertThat(crops).hasSize(ZoneEnsemble.MEMBERS).allSatisfy(c -> assertThat(
+                        List.of(c.v8(), c.vt(), c.r1(), c.r2(), c.r3(), c.r4(), c.r5()))
+                .isSorted());
+        LocalDate silk = base.spread(base.end()::silkDay).p50().orElseThrow();
+        LocalDate r1 = crops.stream().map(CropAhead::r1).sorted().toList().get(50);
+        assertThat(r1).isBetween(silk.minusDays(1), silk.plusDays(1));
+    }
+
+    @Test
+    void mixes_are_those_of_the_recipes_and_never_hold_a_herbicide() {
+        assertThat(SprayMix.of(new SprayFarm().farm()))
+                .extracting(SprayMix::names, SprayMix::kind)
+                .containsExactlyInAnyOrder(
+                        org.assertj.core.groups.Tuple.tuple("F1", "fungicide"),
+                        org.assertj.core.groups.Tuple.tuple("F1 + I1", "fungicide and insecticide"),
+                        org.assertj.core.groups.Tuple.tuple("I1", "insecticide"));
+    }
+}
