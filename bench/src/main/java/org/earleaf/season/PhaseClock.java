@@ -80,14 +80,7 @@ public final class PhaseClock {
     /** As a season run reads it. */
     private void readWeather(int d) {
         for (int m = 0; m < weatherOf.length; m++) {
-            Forcing f = weather.get(weatherOf[m]);
-            today.tmax[m] = f.tmax_C()[d];
-            today.tmin[m] = f.tmin_C()[d];
-            today.tmean[m] = 0.5 * (today.tmax[m] + today.tmin[m]);
-            today.rain[m] = f.rain_mm()[d];
-            today.solar[m] = f.solar_MJm2()[d];
-            today.et0[m] = f.et0_mm()[d];
-            today.dew[m] = f.dew_mm()[d];
+            today.read(m, weather.get(weatherOf[m]), d);
         }
     }
 

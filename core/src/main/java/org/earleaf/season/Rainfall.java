@@ -44,6 +44,8 @@ final class Rainfall {
     private final double[] row;
     private final double[] middle;
     private final double[] other;
+    /** Dew of a night without rain under a closed canopy [mm]. */
+    private final double[] dew;
 
     Rainfall(SeasonSite site, SeasonState state, Today today) {
         this.site = site;
@@ -58,6 +60,7 @@ final class Rainfall {
         row = t.member[2];
         middle = t.member[3];
         other = t.member[4];
+        dew = t.member[5];
     }
 
     static double stemShare(double given_mm, double lai) {
@@ -103,7 +106,8 @@ final class Rainfall {
     void step() {
         give(site.lane(Parameter.RAIN_CATCH));
         boolean rains = Columns.anyPositive(given);
-        boolean dews = Columns.anyPositive(t.dew) && anyDew();
+        dew(given, s.lai, t.dew, dew);
+        boolean dews = Columns.anyPositive(dew);
         t.anyWater = rains || dews;
         Arrays.fill(t.wetLeaves, 0);
         Arrays.fill(row, 0);
@@ -204,11 +208,6 @@ final class Rainfall {
     }
 
     /** A closed canopy gathers dew on nights without rain. */
-    private boolean anyDew() {
-        dew(given, s.lai, t.dew, other);
-        return Columns.anyPositive(other);
-    }
-
     private static void dew(double[] given, double[] lai, double[] night, double[] dew) {
         for (int m = 0; m < dew.length; m++) {
             dew[m] = (1 - Lanes.isPositive(given[m])) * Lanes.isPositive(lai[m] - 2) * Lanes.positive(night[m]);
@@ -218,10 +217,9 @@ final class Rainfall {
     /** Half of it reaches the row base, the rest dries off before the day's demand begins. */
     private void dew() {
         double[] toRow = stems;
-        dew(given, s.lai, t.dew, other);
-        toRow(other, toRow);
-        Columns.add(other, s.ledger[Ledger.DEW.ordinal()]);
-        dryOff(other, toRow, s.ledger[Ledger.INTERCEPTION.ordinal()]);
+        toRow(dew, toRow);
+        Columns.add(dew, s.ledger[Ledger.DEW.ordinal()]);
+        dryOff(dew, toRow, s.ledger[Ledger.INTERCEPTION.ordinal()]);
         runDown(toRow, 1 / site.share[0], row);
     }
 

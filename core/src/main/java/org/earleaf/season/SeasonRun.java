@@ -170,14 +170,7 @@ public final class SeasonRun {
 
     private void readWeather() {
         for (int m = 0; m < weatherByMember.length; m++) {
-            Forcing f = weatherByMember[m];
-            today.tmax[m] = f.tmax_C()[day];
-            today.tmin[m] = f.tmin_C()[day];
-            today.tmean[m] = 0.5 * (today.tmax[m] + today.tmin[m]);
-            today.rain[m] = f.rain_mm()[day];
-            today.solar[m] = f.solar_MJm2()[day];
-            today.et0[m] = f.et0_mm()[day];
-            today.dew[m] = f.dew_mm()[day];
+            today.read(m, weatherByMember[m], day);
         }
     }
 

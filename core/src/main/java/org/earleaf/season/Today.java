@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import org.earleaf.weather.Forcing;
+
 /**
  * What one day hands from phase to phase; nothing here outlives the day. Lanes by member, by column (at its top cell),
  * by layer or by cell, as in SeasonState.
@@ -87,6 +89,17 @@ final class Today {
         workSpace(column, columns);
         workSpace(layer, SeasonState.LAYERS * members);
         workSpace(cell, cells);
+    }
+
+    /** What the weather of a day brings a member. */
+    void read(int m, Forcing weather, int day) {
+        tmax[m] = weather.tmax_C()[day];
+        tmin[m] = weather.tmin_C()[day];
+        tmean[m] = 0.5 * (tmax[m] + tmin[m]);
+        rain[m] = weather.rain_mm()[day];
+        solar[m] = weather.solar_MJm2()[day];
+        et0[m] = weather.et0_mm()[day];
+        dew[m] = weather.dew_mm()[day];
     }
 
     private static void workSpace(double[][] arrays, int length) {
