@@ -101,22 +101,28 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
                         .map(years -> YearLikeness.before(observed, known.minusYears(years)))
                         .toArray(double[][]::new),
                 YearLikeness.before(observed, known));
+        WeatherSeries record = back.isEmpty() ? observed : observed.between(observed.first(), known);
+        LocalDate splice = afterForecast(window);
         List<Future> futures = new ArrayList<>();
         for (int k = 0; k < weights.length; k++) {
-            futures.add(earlierYear(window, known, back.get(k), weights[k]));
+            futures.add(earlierYear(window, record, splice, back.get(k), weights[k]));
         }
         return futures;
     }
 
-    private Future earlierYear(Window window, LocalDate known, int years, double weight) {
-        LocalDate splice = window.first;
-        while (!splice.isAfter(window.last) && forecastOf(splice, window.on).isPresent()) {
-            splice = splice.plusDays(1);
+    /** The first open day without a forecast. */
+    private LocalDate afterForecast(Window window) {
+        LocalDate day = window.first;
+        while (!day.isAfter(window.last) && forecastOf(day, window.on).isPresent()) {
+            day = day.plusDays(1);
         }
-        LocalDate last = window.last.minusYears(years);
+        return day;
+    }
+
+    private Future earlierYear(Window window, WeatherSeries record, LocalDate splice, int years, double weight) {
         int shift = splice.isAfter(window.last)
                 ? 0
-                : YearLikeness.shift_d(observed.between(observed.first(), known), splice.minusYears(years), last);
+                : YearLikeness.shift_d(record, splice.minusYears(years), window.last.minusYears(years));
         String label = String.valueOf(window.last.getYear() - years);
         return future(
                 label, weight, window, d -> observed.at(d.minusYears(years).plusDays(shift))

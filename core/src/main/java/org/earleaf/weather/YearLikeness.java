@@ -45,22 +45,20 @@ final class YearLikeness {
 
     /** Weights of years that add up to 1, from what {@link #before} tells of each and of now. */
     static double[] weights(double[][] years, double[] now) {
-        double[] alike = new double[years.length];
-        Arrays.fill(alike, Double.NaN);
         double[] sd = {spread(years, 0), spread(years, 1)};
-        for (int y = 0; y < years.length; y++) {
-            double zP = (years[y][0] - now[0]) / sd[0];
-            double zT = (years[y][1] - now[1]) / sd[1];
-            alike[y] = Math.exp(-0.5 * (zP * zP + zT * zT));
-        }
-        double known =
-                Arrays.stream(alike).filter(w -> !Double.isNaN(w)).average().orElse(1);
-        double usual = known > 0 ? known : 1;
         double[] weights = new double[years.length];
-        Arrays.setAll(weights, y -> Double.isNaN(alike[y]) || known == 0 ? usual : alike[y]);
+        Arrays.setAll(weights, y -> alike((years[y][0] - now[0]) / sd[0], (years[y][1] - now[1]) / sd[1]));
+        double mean =
+                Arrays.stream(weights).filter(w -> !Double.isNaN(w)).average().orElse(0);
+        // Where nothing is known, or no year is anything like this one, years count alike.
+        Arrays.setAll(weights, y -> mean == 0 ? 1 : Double.isNaN(weights[y]) ? mean : weights[y]);
         double sum = Arrays.stream(weights).sum();
         Arrays.setAll(weights, y -> 0.5 * weights[y] / sum + 0.5 / years.length);
         return weights;
+    }
+
+    private static double alike(double zP, double zT) {
+        return Math.exp(-0.5 * (zP * zP + zT * zT));
     }
 
     /** Standard deviation over the years on record; at least next to nothing, so that years all alike count alike. */
