@@ -150,9 +150,7 @@ final class SprayTimes {
     }
 
     private SprayTable.Job planned(Pass p, Outlook k) {
-        List<Product> products = farm.products().stream()
-                .filter(q -> q.name().equalsIgnoreCase(p.product()))
-                .toList();
+        List<Product> products = farm.findProduct(p.product()).stream().toList();
         SprayWork work = new SprayWork(farm, k, p.placement(), products, p.nitrogen_kgHa() > 0);
         String kind = p.nitrogen_kgHa() > 0
                 ? Option.NITROGEN

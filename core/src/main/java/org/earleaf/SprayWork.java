@@ -16,7 +16,6 @@ import org.earleaf.field.Placement;
 import org.earleaf.rig.FieldCapacity;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
-import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.weather.Ground;
 import org.earleaf.weather.SprayJob;
@@ -30,9 +29,6 @@ record SprayWork(Farm farm, Outlook outlook, Placement placement, List<Product> 
     private static final double ABOVE_CROP_M = 20 * 0.0254;
     /** Ears sit at about half of the height (common practice, no source). */
     private static final double EAR_SHARE = .5;
-
-    /** Leaves close the rows from here on (common practice, no source). */
-    private static final double CLOSED_LAI = 3;
 
     private static final int TOP_LAYERS = 2;
     private static final double M2_PER_HA = 10_000;
@@ -62,7 +58,7 @@ record SprayWork(Farm farm, Outlook outlook, Placement placement, List<Product> 
                 stream ? SprayJob.Kind.SOIL_STREAM : SprayJob.Kind.FOLIAR,
                 boom_m(placement, height_m),
                 mediumOrFiner(),
-                outlook.trace().at(outlook.today(), Daily.LAI) >= CLOSED_LAI,
+                outlook.trace().isClosed(outlook.today()),
                 label(),
                 ground(firstHour));
     }

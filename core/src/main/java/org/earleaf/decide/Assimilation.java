@@ -13,6 +13,7 @@ import org.earleaf.season.ParameterDraws;
 import org.earleaf.season.ParameterSet;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.season.ZoneSeason;
+import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Flag;
 
 /**
@@ -36,7 +37,6 @@ import org.earleaf.units.Flag;
 final class Assimilation {
     private static final double CONFLICT_Z = 4;
     private static final double WIDEN = 1.5;
-    private static final double FOOT_MM = 304.8;
     private static final int BAND_LASTS_D = 60;
 
     private final ZoneSeason season;
@@ -103,7 +103,7 @@ final class Assimilation {
         if (r.position() != Reading.Position.RANDOM) {
             return .40;
         }
-        if (r.top_mm() >= FOOT_MM) {
+        if (r.top_mm() >= SoilProfile.FOOT_MM) {
             return .20;
         }
         return bandIn(r.date()) ? .50 : .30;

@@ -47,6 +47,11 @@ final class Baseline {
     }
 
     private double[] each(IntToDoubleFunction value) {
+        return each(run, value);
+    }
+
+    /** Something of every member of a run. */
+    static double[] each(SeasonRun run, IntToDoubleFunction value) {
         double[] all = new double[run.members()];
         Arrays.setAll(all, value);
         return all;

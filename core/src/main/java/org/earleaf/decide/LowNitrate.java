@@ -13,6 +13,7 @@ import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.soil.SoilProfile;
 
 /**
  * A plain alarm, whatever the model thinks: the last nitrate test of the top foot was low, late in the vegetative stages
@@ -28,8 +29,6 @@ public record LowNitrate(Zone zone, LocalDate tested, int collars, double nitrat
     private static final int STANDS_D = 21;
     /** A sample may miss the foot by so much and still be one of the top foot [mm]. */
     private static final double ABOUT_MM = 55;
-
-    private static final double FOOT_MM = 304.8;
 
     public static Optional<LowNitrate> find(Farm farm, Outlook outlook) {
         Zone zone = outlook.zone();
@@ -50,7 +49,7 @@ public record LowNitrate(Zone zone, LocalDate tested, int collars, double nitrat
 
     private static boolean isOfTopFoot(Reading r) {
         boolean top = Double.isNaN(r.top_mm()) || r.top_mm() <= ABOUT_MM;
-        boolean bottom = Double.isNaN(r.bottom_mm()) || Math.abs(r.bottom_mm() - FOOT_MM) <= ABOUT_MM;
+        boolean bottom = Double.isNaN(r.bottom_mm()) || Math.abs(r.bottom_mm() - SoilProfile.FOOT_MM) <= ABOUT_MM;
         return r.kind() == Reading.Kind.NITRATE && top && bottom;
     }
 

@@ -23,9 +23,6 @@ import org.earleaf.season.SeasonTrace.Daily;
 
 /** What protection needs to know of a zone on a day, gathered from farm and futures. */
 final class ProtectionGround {
-    /** Leaves close the rows from here on (common practice, no source). */
-    private static final double CLOSED_LAI = 3;
-
     private static final int WEEK = 7;
     /** The weather ahead that tells of a disease's risk, too. */
     private static final int FORECAST_D = 2;
@@ -86,10 +83,10 @@ final class ProtectionGround {
     }
 
     private static boolean isFungicide(Farm farm, Pass pass) {
-        return farm.products().stream()
-                .filter(p -> p.name().equalsIgnoreCase(pass.product()))
+        return farm.findProduct(pass.product())
                 .map(Product::label)
-                .anyMatch(l -> l.kind() == ProductKind.FUNGICIDE);
+                .filter(l -> l.kind() == ProductKind.FUNGICIDE)
+                .isPresent();
     }
 
     private SiteFacts site() {
@@ -108,11 +105,10 @@ final class ProtectionGround {
     private Map<Disease, WeatherRisk> weather() {
         LocalDate until = futures.on().plusDays(FORECAST_D);
         return WeatherRisks.of(
-                futures.farm().weather().hours(), until.atStartOfDay(), isClosed(base.trace(), futures.on()), settings);
-    }
-
-    static boolean isClosed(SeasonTrace trace, LocalDate date) {
-        return trace.at(trace.day(date), Daily.LAI) >= CLOSED_LAI;
+                futures.farm().weather().hours(),
+                until.atStartOfDay(),
+                base.trace().isClosed(base.trace().day(futures.on())),
+                settings);
     }
 
     private boolean isDry() {

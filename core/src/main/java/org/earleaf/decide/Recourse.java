@@ -134,10 +134,8 @@ final class Recourse {
 
     /** The wished candidate, or the first that still fits. */
     private List<Trial> choices(SeasonRun run, LocalDate day, Candidate wished) {
-        double[] heights = new double[run.members()];
-        Arrays.setAll(heights, run::height_cm);
-        double p90 = Spread.of(heights).p90();
-        double collars = Spread.of(collars(run)).p50();
+        double p90 = Spread.of(Baseline.each(run, run::height_cm)).p90();
+        double collars = Spread.of(Baseline.each(run, run::collars)).p50();
         List<Candidate> order = new ArrayList<>(List.of(wished));
         order.addAll(candidates);
         for (Candidate c : order) {
@@ -157,15 +155,7 @@ final class Recourse {
     }
 
     private static boolean isTime(SeasonRun run) {
-        double[] rep = new double[run.members()];
-        Arrays.setAll(rep, run::rep);
-        return Spread.of(rep).p50() < FieldCalendar.TOO_LATE_REP;
-    }
-
-    private static double[] collars(SeasonRun run) {
-        double[] all = new double[run.members()];
-        Arrays.setAll(all, run::collars);
-        return all;
+        return Spread.of(Baseline.each(run, run::rep)).p50() < FieldCalendar.TOO_LATE_REP;
     }
 
     /** Rain from this morning to a day [mm], by member. */

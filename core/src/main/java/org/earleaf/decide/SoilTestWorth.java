@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.earleaf.field.Reading;
 import org.earleaf.season.Observing;
 import org.earleaf.season.SeasonRun;
+import org.earleaf.soil.SoilProfile;
 
 /**
  * What a nitrate test of the top foot would be worth this morning.
@@ -15,14 +16,13 @@ import org.earleaf.season.SeasonRun;
  * @param leaveAbove_ppm reading above which the field is best left alone; empty when no reading says so
  */
 public record SoilTestWorth(double worth_usdHa, Optional<Integer> leaveAbove_ppm) {
-    private static final double FOOT_MM = 304.8;
     /** Error of fifteen to twenty cores at random, on the logarithm (own construct). */
     private static final double ERROR = .30;
 
     static SoilTestWorth of(SeasonRun morning, double[][] gains_usdHa) {
         LocalDate date = morning.date();
-        Reading foot =
-                new Reading("", "", "", date, Reading.Kind.NITRATE, 0, "", 0, FOOT_MM, Reading.Position.RANDOM, "");
+        Reading foot = new Reading(
+                "", "", "", date, Reading.Kind.NITRATE, 0, "", 0, SoilProfile.FOOT_MM, Reading.Position.RANDOM, "");
         double[] seen = new double[morning.members()];
         Arrays.setAll(seen, m -> Observing.of(morning, m, foot));
         ReadingValue value = new ReadingValue(gains_usdHa, seen, ERROR);

@@ -82,9 +82,7 @@ public record SprayMix(String recipe, double carrier_LHa, List<Part> parts) {
     private static SprayMix of(Farm farm, Recipe recipe) {
         List<Part> parts = new ArrayList<>();
         for (Recipe.Line line : recipe.lines()) {
-            Optional<Product> product = farm.products().stream()
-                    .filter(p -> p.name().equalsIgnoreCase(line.product()))
-                    .findFirst();
+            Optional<Product> product = farm.findProduct(line.product());
             Optional<RateUnit> unit = RateUnit.findByWord(line.rateUnit());
             if (product.isEmpty() || unit.isEmpty()) {
                 return new SprayMix(recipe.name(), recipe.carrier_LHa(), List.of());

@@ -4,10 +4,9 @@ package org.earleaf.decide;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 import org.earleaf.protection.CropAhead;
+import org.earleaf.season.GrainStage;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
@@ -17,11 +16,8 @@ import org.earleaf.season.SeasonTrace.Daily;
  * members came to it: what a pass can still do does not depend on it.
  */
 final class StageDays {
-    /** Onset of R2 to R5 as a share of the time from silk to black layer (as in {@link StageWords}). */
-    private static final double[] ONSET = {.20, .33, .43, .63};
-
     /** Tassel shows about 25 °F d before silk (common practice, no source). */
-    private static final double TASSEL_BEFORE_SILK_F = 25;
+    static final double TASSEL_BEFORE_SILK_F = 25;
 
     private static final double VT = 30;
     private static final int EIGHT = 8;
@@ -39,15 +35,9 @@ final class StageDays {
 
     /** To be called on the decision morning and every evening after it. */
     void note(SeasonRun run) {
-        collars.add(each(run, run::collars));
-        gdd.add(each(run, run::gdd));
-        rep.add(each(run, run::rep));
-    }
-
-    private static double[] each(SeasonRun run, IntToDoubleFunction value) {
-        double[] all = new double[run.members()];
-        Arrays.setAll(all, value);
-        return all;
+        collars.add(Baseline.each(run, run::collars));
+        gdd.add(Baseline.each(run, run::gdd));
+        rep.add(Baseline.each(run, run::rep));
     }
 
     /** What every member holds for the crop. */
@@ -59,10 +49,10 @@ final class StageDays {
                 day(collars, m, EIGHT, trace, Daily.COLLARS, EIGHT),
                 day(gdd, m, tassel, trace, Daily.GDD, meanSilk_gdd - TASSEL_BEFORE_SILK_F),
                 day(rep, m, 1e-9, trace, Daily.REP, 1e-9),
-                day(rep, m, ONSET[0], trace, Daily.REP, ONSET[0]),
-                day(rep, m, ONSET[1], trace, Daily.REP, ONSET[1]),
-                day(rep, m, ONSET[2], trace, Daily.REP, ONSET[2]),
-                day(rep, m, ONSET[3], trace, Daily.REP, ONSET[3])
+                day(rep, m, GrainStage.onset(2), trace, Daily.REP, GrainStage.onset(2)),
+                day(rep, m, GrainStage.onset(3), trace, Daily.REP, GrainStage.onset(3)),
+                day(rep, m, GrainStage.onset(4), trace, Daily.REP, GrainStage.onset(4)),
+                day(rep, m, GrainStage.onset(5), trace, Daily.REP, GrainStage.onset(5))
             };
             for (int k = 1; k < days.length; k++) {
                 days[k] = days[k].isBefore(days[k - 1]) ? days[k - 1] : days[k];
@@ -131,11 +121,7 @@ final class StageDays {
         int k = Math.max(0, Math.min(evening, rep.size() - 1));
         double done = rep.get(k)[m];
         if (done > 0) {
-            int stage = 1;
-            for (double onset : ONSET) {
-                stage += done >= onset ? 1 : 0;
-            }
-            return VT + (done >= 1 ? stage + 1 : stage);
+            return VT + GrainStage.of(done);
         }
         return date.isBefore(crop.vt()) ? Math.floor(collars.get(k)[m]) : VT;
     }

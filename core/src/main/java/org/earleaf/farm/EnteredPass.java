@@ -87,9 +87,7 @@ public final class EnteredPass {
         if (inhibitor.isEmpty()) {
             say("inhibitor", e.inhibitor(), "one of " + Inhibitor.words(), "Name one of these.");
         }
-        Optional<Product> shelf = farm.products().stream()
-                .filter(p -> p.name().equalsIgnoreCase(e.product().trim()))
-                .findFirst();
+        Optional<Product> shelf = farm.findProduct(e.product().trim());
         Optional<NitrogenProduct> nitrogen = farm.findNitrogen(e.product());
         if (shelf.isEmpty() && nitrogen.isEmpty()) {
             say("product", e.product(), "one of " + products(), "Name one of these, or add it to products.csv.");

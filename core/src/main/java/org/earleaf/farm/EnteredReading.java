@@ -16,6 +16,7 @@ import org.earleaf.field.Reading;
 import org.earleaf.field.Scouted;
 import org.earleaf.field.ScoutingCount;
 import org.earleaf.field.Zone;
+import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
@@ -25,9 +26,8 @@ import org.earleaf.units.Quantity;
 public final class EnteredReading {
     private static final Pattern VALUE_UNIT = Pattern.compile("\\s*([-+]?[0-9.]+|[VRvr][0-9.TEte]+)\\s*(.*?)\\s*");
     /** A soil test without depths is the usual one of the top foot; common practice, no source. */
-    private static final double USUAL_TEST_MM = 304.8;
-
     private final Farm farm;
+
     private final List<Problem> problems = new ArrayList<>();
 
     private EnteredReading(Farm farm) {
@@ -91,7 +91,8 @@ public final class EnteredReading {
                 && e.bottom().isBlank()
                 && kind.filter(EnteredReading::isOfSoil).isPresent();
         double from = usual ? 0 : top;
-        double to = usual ? USUAL_TEST_MM : bottom;
+        // A soil test without depths is the usual one of the top foot; common practice, no source.
+        double to = usual ? SoilProfile.FOOT_MM : bottom;
         String note = kind.map(k -> note(k, e)).orElse("");
         Optional<Incidence> counted = kind.filter(
                         k -> k == Reading.Kind.LESIONS && e.value().isBlank())

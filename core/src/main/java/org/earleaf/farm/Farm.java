@@ -96,6 +96,11 @@ public record Farm(
                 .or(() -> NitrogenProduct.findBuiltIn(product));
     }
 
+    /** Product of the shelf by name. */
+    public Optional<Product> findProduct(String product) {
+        return products.stream().filter(p -> p.name().equalsIgnoreCase(product)).findFirst();
+    }
+
     public List<Zone> zonesOf(String field) {
         return zones.stream()
                 .filter(z -> z.field().equalsIgnoreCase(field.trim()))

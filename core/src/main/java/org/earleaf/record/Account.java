@@ -120,9 +120,7 @@ public final class Account {
     }
 
     private Optional<Product> findProduct() {
-        return farm.products().stream()
-                .filter(p -> p.name().equalsIgnoreCase(pass.product()))
-                .findFirst();
+        return farm.findProduct(pass.product());
     }
 
     /** Product on the whole area, in the unit in which its rate was given. */

@@ -19,8 +19,6 @@ import org.earleaf.soil.SoilProfile;
  * </pre>
  */
 public final class Observing {
-    private static final double[] STAGE_ONSET = {0.20, 0.33, 0.43, 0.63, 1.00};
-
     private Observing() {}
 
     /** NaN when the kind is none that the model knows. */
@@ -68,7 +66,7 @@ public final class Observing {
     /** Share of a layer between the depths of a reading; the top foot when it gives none. */
     private static double reach(Reading r, int i) {
         double top = Double.isNaN(r.top_mm()) ? 0 : r.top_mm();
-        double bottom = Double.isNaN(r.bottom_mm()) ? SoilProfile.bottom_mm(2) : r.bottom_mm();
+        double bottom = Double.isNaN(r.bottom_mm()) ? SoilProfile.FOOT_MM : r.bottom_mm();
         double overlap = Math.min(bottom, SoilProfile.bottom_mm(i)) - Math.max(top, SoilProfile.top_mm(i));
         return Math.max(0, overlap) / SoilProfile.thickness_mm(i);
     }
@@ -86,12 +84,6 @@ public final class Observing {
         if (rep <= 0) {
             return run.state().collars[m];
         }
-        int stage = 31;
-        for (double onset : STAGE_ONSET) {
-            if (rep >= onset) {
-                stage++;
-            }
-        }
-        return stage;
+        return 30 + GrainStage.of(rep);
     }
 }

@@ -10,6 +10,7 @@ import org.earleaf.soil.SoilProfile;
  * of their own column, as in the model; {@link #field} brings them to the area of the field.
  */
 public final class SeasonTrace {
+    private static final double CLOSED_LAI = 3;
     public static final int COLUMNS = 2;
     public static final int ROW = 0;
     public static final int MIDDLE = 1;
@@ -145,6 +146,11 @@ public final class SeasonTrace {
 
     public double share(int column) {
         return column == ROW ? rowShare : 1 - rowShare;
+    }
+
+    /** Whether leaves close the rows (leaf area 3; common practice, no source). */
+    public boolean isClosed(int day) {
+        return at(day, Daily.LAI) >= CLOSED_LAI;
     }
 
     public double at(int day, Daily what) {

@@ -25,6 +25,8 @@ public record SoilProfile(
     public static final int LAYERS = 6;
     /** Lower edges of the layers: 2, 6, 12, 24, 36, 60 in. */
     private static final double[] BOTTOM_MM = {50.8, 152.4, 304.8, 609.6, 914.4, 1524.0};
+    /** Depth of the usual soil test, 12 in: the lower edge of the third layer. */
+    public static final double FOOT_MM = BOTTOM_MM[2];
     /** Smallest pore space that drains [share of volume]; own construct, so that water can always leave. */
     private static final double ROOM = 0.01;
 
