@@ -61,7 +61,7 @@ final class DayOptions {
      * What can be done on a day.
      *
      * @param gains by trial with nothing after it, and member, each with its first rig [$/ha]
-     * @param best_usdHa what the best option is worth by the farm's weight of the bad case; not below 0
+     * @param best_usdHa what the best option brings on average; not below 0
      * @param waiting_usdHa what the rain until then adds, as it tells whether and how much; not below 0
      */
     record Day(List<Option> options, double[][] gains, double best_usdHa, double waiting_usdHa) {}

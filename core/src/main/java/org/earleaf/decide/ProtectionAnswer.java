@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -18,6 +20,13 @@ public record ProtectionAnswer(
         options = List.copyOf(options);
         leftOut = List.copyOf(leftOut);
         readings = List.copyOf(readings);
+    }
+
+    /** Of the same products, placement and rig only the best day, in the order of the options. */
+    public List<Option> bestOfEach() {
+        Map<String, Option> best = new LinkedHashMap<>();
+        options.forEach(o -> best.putIfAbsent(o.product() + "|" + o.placement() + "|" + o.rig(), o));
+        return List.copyOf(best.values());
     }
 
     /**

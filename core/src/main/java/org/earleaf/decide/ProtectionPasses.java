@@ -47,6 +47,7 @@ final class ProtectionPasses {
     private final SprayLimits limits;
     private final List<SprayMix> mixes;
     private final List<Carrier> carriers;
+    private final String otherInsect;
 
     private ProtectionPasses(ZoneEnsemble futures, Baseline base) {
         this.futures = futures;
@@ -57,6 +58,8 @@ final class ProtectionPasses {
         limits = new SprayLimits(base, facts.futures(), ripe);
         mixes = SprayMix.of(futures.farm());
         carriers = carriers();
+        otherInsect = Sightings.otherInsect(futures.farm().readings(), futures.zone(), futures.on(), facts.settings())
+                .orElse("");
     }
 
     /** A rig with one thing that it can do. */
@@ -84,11 +87,11 @@ final class ProtectionPasses {
                 carriers.forEach(c -> options.add(option(day, mix, c)));
             }
         }
-        List<Option> ranked = withWait(options);
-        Optional<LocalDate> go = go(ranked);
-        Optional<Option> proposed = go.flatMap(day -> ranked.stream()
-                .filter(o -> o.mayBeMade() && o.date().equals(day))
-                .findFirst());
+        Waiting waiting = new Waiting(bestByDay(options), futures.workable().from(futures.decisionDay(), DAYS_AHEAD));
+        List<Option> ranked = withWait(options, waiting);
+        int go = waiting.day();
+        Optional<Option> proposed =
+                ranked.stream().filter(o -> o.mayBeMade() && ahead(o) == go).findFirst();
         ProtectionWords words = new ProtectionWords(futures, facts, mixes, carriers.isEmpty());
         return new ProtectionAnswer(
                 ranked,
@@ -142,7 +145,7 @@ final class ProtectionPasses {
                 insecticides.isEmpty()
                         ? Optional.empty()
                         : Optional.of(new Insecticide(
-                                names(insecticides), reach(insecticides), cost(mix, insecticides), otherInsect())),
+                                names(insecticides), reach(insecticides), cost(mix, insecticides), otherInsect)),
                 mix.hasSurfactant(),
                 c.rig().cost_usdHa() + cost(mix, others),
                 loss.tracks(),
@@ -157,11 +160,6 @@ final class ProtectionPasses {
 
     private static String names(List<SprayMix.Part> parts) {
         return parts.stream().map(p -> p.product().name()).collect(Collectors.joining(" + "));
-    }
-
-    private String otherInsect() {
-        return Sightings.otherInsect(futures.farm().readings(), futures.zone(), futures.on(), facts.settings())
-                .orElse("");
     }
 
     private static FungicideKind kind(List<SprayMix.Part> parts) {
@@ -219,30 +217,21 @@ final class ProtectionPasses {
         double[] best = new double[DAYS_AHEAD];
         for (Option o : options) {
             if (o.mayBeMade()) {
-                int d = (int) (o.date().toEpochDay() - futures.decisionDay().toEpochDay());
-                best[d] = Math.max(best[d], o.worth().mean_usdHa());
+                best[ahead(o)] = Math.max(best[ahead(o)], o.worth().mean_usdHa());
             }
         }
         return best;
     }
 
-    private Waiting waiting(List<Option> options) {
-        return new Waiting(bestByDay(options), futures.workable().from(futures.decisionDay(), DAYS_AHEAD));
-    }
-
-    private Optional<LocalDate> go(List<Option> options) {
-        int day = waiting(options).day();
-        return day < 0 ? Optional.empty() : Optional.of(futures.decisionDay().plusDays(day));
+    /** Days from the decision day to that of an option. */
+    private int ahead(Option o) {
+        return (int) (o.date().toEpochDay() - futures.decisionDay().toEpochDay());
     }
 
     /** Those that may be made first, then those least spoken against; then the most gain, the earliest day, the simplest placement. */
-    private List<Option> withWait(List<Option> options) {
-        Waiting waiting = waiting(options);
+    private List<Option> withWait(List<Option> options, Waiting waiting) {
         return options.stream()
-                .map(o -> o.with(
-                        waiting.cost((int)
-                                (o.date().toEpochDay() - futures.decisionDay().toEpochDay())),
-                        o.why()))
+                .map(o -> o.with(waiting.cost(ahead(o)), o.why()))
                 .sorted(Comparator.comparingInt((Option o) -> o.refusals().size())
                         .thenComparingDouble(o -> -Math.round(o.worth().mean_usdHa() / EPS) * EPS)
                         .thenComparing(Option::date)

@@ -131,12 +131,16 @@ public record Worth(
         }
         double[] sorted = gains.clone();
         Arrays.sort(sorted);
-        return (1 - badCaseWeight) * mean(gains) + badCaseWeight * worst(sorted, BAD_SHARE);
+        return objective(mean(gains), worst(sorted, BAD_SHARE), badCaseWeight);
+    }
+
+    private static double objective(double mean, double badCase, double badCaseWeight) {
+        return (1 - badCaseWeight) * mean + badCaseWeight * badCase;
     }
 
     /** The same of a worth. */
     double objective_usdHa(double badCaseWeight) {
-        return (1 - badCaseWeight) * mean_usdHa + badCaseWeight * badCase_usdHa;
+        return objective(mean_usdHa, badCase_usdHa, badCaseWeight);
     }
 
     /** Bushels at trade moisture in kilograms of dry grain. */
