@@ -3,10 +3,8 @@ package org.earleaf.app.cli;
 
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
@@ -34,7 +32,7 @@ final class ProtectionText {
         if (answer.options().isEmpty()) {
             return;
         }
-        table(page, bestOfEach(answer.options()), say);
+        table(page, answer.bestOfEach(), say);
         page.say(ProtectionAdvice.CAUTION);
     }
 
@@ -73,13 +71,6 @@ final class ProtectionText {
                     return String.valueOf(notes.indexOf(s) + 1);
                 })
                 .collect(Collectors.joining(","));
-    }
-
-    /** Of the same products, placement and rig only the best day. */
-    private static List<Option> bestOfEach(List<Option> options) {
-        Map<String, Option> best = new LinkedHashMap<>();
-        options.forEach(o -> best.putIfAbsent(o.product() + "|" + o.placement() + "|" + o.rig(), o));
-        return List.copyOf(best.values());
     }
 
     /** "Demo F1 10 fl oz/ac, Demo Spreader 0.25 % v/v in 15.0 gal/ac, over the top, Highboy". */

@@ -87,6 +87,20 @@ final class Ink {
         return this;
     }
 
+    /** A label so many px beside a place in a stretched drawing; x in per cent. */
+    Ink labelBeside(double percent, double px, double y, String cls, String plain) {
+        svg.append("<svg x=\"");
+        put(percent).put("%\" overflow=\"visible\">").label(px, y, cls, plain).close("svg");
+        return this;
+    }
+
+    /** A dot that stays round in a stretched drawing; x in per cent. */
+    Ink dotAt(double percent, double y, double r, String cls) {
+        svg.append("<circle class=\"").append(cls).append("\" r=\"");
+        put(r).put("\" cy=\"").put(y).put("\" cx=\"").put(percent).put("%\"/>");
+        return this;
+    }
+
     Markup done() {
         return new Markup(svg.toString());
     }

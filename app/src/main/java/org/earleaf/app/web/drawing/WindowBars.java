@@ -192,11 +192,7 @@ public record WindowBars(
         double to = span.evening(e.when().p90().orElse(span.to()));
         double x = span.noon(likely);
         ink.lineAt(from, y, to, y, "kn").lineAt(from, y - 4, from, y + 4, "kn").lineAt(to, y - 4, to, y + 4, "kn");
-        ink.put("<circle class=\"k\" r=\"4.5\" cy=\"")
-                .put(y)
-                .put("\" cx=\"")
-                .put(x)
-                .put("%\"/>");
+        ink.dotAt(x, y, 4.5, "k");
         String word = e.word() + " " + Format.shortDate(likely);
         double wanted = span.share(16 + LETTER * word.length());
         if (from - free >= wanted) {
@@ -225,7 +221,6 @@ public record WindowBars(
 
     /** A label so many px beside a place in per cent. */
     private static void label(Ink ink, double percent, double px, double y, String cls, String plain) {
-        ink.put("<svg x=\"").put(percent).put("%\" overflow=\"visible\">");
-        ink.label(px, y, (cls + " halo").strip(), plain).close("svg");
+        ink.labelBeside(percent, px, y, (cls + " halo").strip(), plain);
     }
 }

@@ -78,14 +78,14 @@ public final class WorthPlot {
         see(List.of(new Point(x, lower), new Point(x, upper)));
         parts.add(ink -> {
             ink.lineAt(x(x), y(lower), x(x), y(upper), "kn");
-            dot(ink, x(x), y(mean), 4.5, "k");
+            ink.dotAt(x(x), y(mean), 4.5, "k");
         });
         return this;
     }
 
     public WorthPlot dots(List<Point> points, String cls) {
         see(points);
-        parts.add(ink -> points.forEach(p -> dot(ink, x(p.x()), y(p.y()), 4.5, cls)));
+        parts.add(ink -> points.forEach(p -> ink.dotAt(x(p.x()), y(p.y()), 4.5, cls)));
         return this;
     }
 
@@ -93,9 +93,9 @@ public final class WorthPlot {
     public WorthPlot chosen(Point p, String words) {
         see(List.of(p));
         labels.add(ink -> {
-            dot(ink, x(p.x()), y(p.y()), 7, "rf");
+            ink.dotAt(x(p.x()), y(p.y()), 7, "rf");
             boolean after = x(p.x()) < 60;
-            beside(ink, x(p.x()), after ? 12 : -12, y(p.y()) - 10, after ? "rd halo" : "end rd halo", words);
+            ink.labelBeside(x(p.x()), after ? 12 : -12, y(p.y()) - 10, after ? "rd halo" : "end rd halo", words);
         });
         return this;
     }
@@ -104,7 +104,7 @@ public final class WorthPlot {
     public WorthPlot word(Point p, String words) {
         labels.add(ink -> {
             boolean after = x(p.x()) < 60;
-            beside(ink, x(p.x()), after ? 6 : -6, y(p.y()) - 8, after ? "halo" : "end halo", words);
+            ink.labelBeside(x(p.x()), after ? 6 : -6, y(p.y()) - 8, after ? "halo" : "end halo", words);
         });
         return this;
     }
@@ -121,7 +121,7 @@ public final class WorthPlot {
         });
         labels.add(ink -> {
             boolean after = x(x) < 60;
-            beside(ink, x(x), after ? 8 : -8, 16, after ? "bo halo" : "end bo halo", words);
+            ink.labelBeside(x(x), after ? 8 : -8, 16, after ? "bo halo" : "end bo halo", words);
         });
         return this;
     }
@@ -197,20 +197,5 @@ public final class WorthPlot {
         ink.put(" preserveAspectRatio=\"none\" overflow=\"visible\">")
                 .path(d, cls)
                 .close("svg");
-    }
-
-    private static void dot(Ink ink, double percent, double y, double r, String cls) {
-        ink.put("<circle class=\"")
-                .put(cls)
-                .put("\" r=\"")
-                .put(r)
-                .put("\" cy=\"")
-                .put(y);
-        ink.put("\" cx=\"").put(percent).put("%\"/>");
-    }
-
-    private static void beside(Ink ink, double percent, double px, double y, String cls, String words) {
-        ink.put("<svg x=\"").put(percent).put("%\" overflow=\"visible\">");
-        ink.label(px, y, cls, words).close("svg");
     }
 }

@@ -99,15 +99,15 @@ public record CalendarRow(
 
     /** "50 lb N", or what else is put on. */
     static String what(Option o, Format format) {
-        return o.nitrogen_kgHa() > 0
-                ? format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit() + " N"
-                : Words.capital(o.kind());
+        return what(o.nitrogen_kgHa(), Words.capital(o.kind()), format);
     }
 
     static String what(Pass p, Format format) {
-        return p.nitrogen_kgHa() > 0
-                ? format.nitrogen(p.nitrogen_kgHa()) + " " + format.massUnit() + " N"
-                : p.product();
+        return what(p.nitrogen_kgHa(), p.product(), format);
+    }
+
+    private static String what(double nitrogen_kgHa, String other, Format format) {
+        return nitrogen_kgHa > 0 ? format.nitrogen(nitrogen_kgHa) + " " + format.massUnit() + " N" : other;
     }
 
     /** One line for all rigs that fit equally long, the first to go on top. */

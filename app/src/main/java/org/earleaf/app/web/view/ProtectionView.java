@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.earleaf.app.web.drawing.Whisker;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.decide.Option;
@@ -25,11 +23,9 @@ public record ProtectionView(List<String> says, List<String> why, String assumed
     public record Row(String label, WorthView worth, boolean picked, List<String> forbidden) {}
 
     static ProtectionView of(ProtectionAnswer answer, Format format) {
-        Map<String, Option> best = new LinkedHashMap<>();
-        answer.options().forEach(o -> best.putIfAbsent(o.product() + "|" + o.placement() + "|" + o.rig(), o));
-        Whisker scale =
-                Whisker.scaleOf(best.values().stream().map(Option::worth).toList());
-        List<Row> rows = best.values().stream()
+        List<Option> best = answer.bestOfEach();
+        Whisker scale = Whisker.scaleOf(best.stream().map(Option::worth).toList());
+        List<Row> rows = best.stream()
                 .map(o -> new Row(
                         Format.day(o.date()) + ": " + Words.choice(o, format),
                         WorthView.of(o.worth(), scale, "", isPicked(answer, o), format),

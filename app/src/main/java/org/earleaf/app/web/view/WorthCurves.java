@@ -158,8 +158,7 @@ final class WorthCurves {
         int days = (int) ChronoUnit.DAYS.between(from, end);
         WorthPlot plot = new WorthPlot(-.5, days + .5);
         closes.ifPresent(d -> plot.closedFrom(
-                ChronoUnit.DAYS.between(from, d) + .5,
-                Words.capital(go.rig()).toLowerCase(java.util.Locale.US) + " no longer fits"));
+                ChronoUnit.DAYS.between(from, d) + .5, go.rig().toLowerCase(java.util.Locale.US) + " no longer fits"));
         bests.values().forEach(o -> {
             Worth w = o.worth();
             plot.stem(at(o), money(w.p10_usdHa()), money(w.mean_usdHa()), money(w.p90_usdHa()));
