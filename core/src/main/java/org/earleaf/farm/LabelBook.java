@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.farm;
+
+import java.util.List;
+import java.util.Optional;
+
+/** The label entries of a farm's shelf, in the order in which they were made. */
+public record LabelBook(List<LabelEntry> entries) {
+    public static final LabelBook EMPTY = new LabelBook(List.of());
+
+    public LabelBook {
+        entries = List.copyOf(entries);
+    }
+
+    /** The entry that counts: the newest that was looked at twice. */
+    public Optional<LabelEntry> find(String product, String crop) {
+        return last(
+                entries.stream().filter(e -> e.isFor(product, crop) && e.look().isDone()));
+    }
+
+    /** A newer entry that nobody has looked at again. */
+    public Optional<LabelEntry> findWaiting(String product, String crop) {
+        return last(entries.stream().filter(e -> e.isFor(product, crop)))
+                .filter(e -> !e.look().isDone());
+    }
+
+    /** What is in a product, whichever crop it was entered for. */
+    public List<ActiveIngredient> activesOf(String product) {
+        return last(entries.stream()
+                        .filter(e -> e.product().equalsIgnoreCase(product.strip())
+                                && e.look().isDone()))
+                .map(LabelEntry::actives)
+                .orElse(List.of());
+    }
+
+    private static Optional<LabelEntry> last(java.util.stream.Stream<LabelEntry> found) {
+        return found.reduce((before, after) -> after);
+    }
+}

@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.farm;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+
+/**
+ * What the label of a product says for one crop, as people copied it. It counts only after a second look: by another
+ * person, or by the one who entered it doing so again from the label; which of the two is kept.
+ *
+ * @param dry whether the product is measured by weight
+ * @param registration number on the label
+ * @param version of the label, as printed on it
+ * @param clock what "a season" is on this label
+ * @param actives what works in it
+ * @param figures what is entered; an item that is missing was not entered
+ * @param neverWith products, active ingredients or groups that may not be in the same tank
+ * @param after products or classes that must be in the tank before it
+ * @param look who entered it and who looked again
+ */
+public record LabelEntry(
+        String product,
+        String crop,
+        boolean dry,
+        String registration,
+        String version,
+        Clock clock,
+        List<ActiveIngredient> actives,
+        Map<LabelItem, LabelFigure> figures,
+        Set<String> neverWith,
+        Set<String> after,
+        Look look) {
+    /** What "a season" means on a label. */
+    public enum Clock {
+        /** From the last crop's end to this one's. */
+        CROP,
+        CALENDAR_YEAR,
+        /** Any 365 days. */
+        DAYS_365
+    }
+
+    /**
+     * Who entered it and who looked again.
+     *
+     * @param checkedBy empty: nobody yet
+     */
+    public record Look(String enteredBy, Instant entered, String checkedBy, Instant checked) {
+        public static Look first(String person, Instant at) {
+            return new Look(person, at, "", at);
+        }
+
+        public boolean isDone() {
+            return !checkedBy.isBlank();
+        }
+
+        /** Whether both looks were one person's. */
+        public boolean isSingle() {
+            return isDone() && samePerson(enteredBy, checkedBy);
+        }
+    }
+
+    public LabelEntry {
+        actives = List.copyOf(actives);
+        EnumMap<LabelItem, LabelFigure> sorted = new EnumMap<>(LabelItem.class);
+        sorted.putAll(figures);
+        sorted.values().removeIf(f -> !f.isEntered());
+        figures = Collections.unmodifiableMap(sorted);
+        neverWith = Collections.unmodifiableSet(new TreeSet<>(neverWith));
+        after = Collections.unmodifiableSet(new TreeSet<>(after));
+    }
+
+    public LabelFigure figure(LabelItem item) {
+        return Objects.requireNonNullElse(figures.get(item), LabelFigure.NOT_ENTERED);
+    }
+
+    /** Needed items that nobody has looked up. */
+    public List<LabelItem> missing() {
+        List<LabelItem> missing = new ArrayList<>();
+        for (LabelItem item : LabelItem.values()) {
+            if (item.isNeeded() && !figure(item).isEntered()) {
+                missing.add(item);
+            }
+        }
+        return missing;
+    }
+
+    public boolean isFor(String otherProduct, String otherCrop) {
+        return product.equalsIgnoreCase(otherProduct.strip()) && crop.equalsIgnoreCase(otherCrop.strip());
+    }
+
+    /** Another person has held it against the label. */
+    public LabelEntry checkedBy(String person, Instant at) {
+        if (person.isBlank()) {
+            throw wrong("nobody", "a name", "Say who looked at the label.");
+        }
+        if (samePerson(person, look.enteredBy())) {
+            throw wrong(
+                    person + ", who entered it",
+                    "another person, or the whole entry once more from the label",
+                    "Enter it again if you work alone.");
+        }
+        return looked(person, at);
+    }
+
+    /** The one who entered it did so again; refused where the two entries differ, naming each difference. */
+    public LabelEntry enteredAgain(LabelEntry again) {
+        List<Problem> problems = new ArrayList<>();
+        for (LabelItem item : LabelItem.values()) {
+            differ(
+                    problems,
+                    item.words(),
+                    figure(item).limit(),
+                    again.figure(item).limit());
+        }
+        differ(problems, "registration", registration, again.registration);
+        differ(problems, "label version", version, again.version);
+        differ(problems, "what a season is", clock, again.clock);
+        differ(problems, "active ingredients", actives, again.actives);
+        differ(problems, "never in one tank with", neverWith, again.neverWith);
+        differ(problems, "what goes in before it", after, again.after);
+        differ(problems, "form", dry ? "dry" : "liquid", again.dry ? "dry" : "liquid");
+        if (!problems.isEmpty()) {
+            throw new EarleafException(problems);
+        }
+        return looked(again.look().enteredBy(), again.look().entered());
+    }
+
+    private void differ(List<Problem> problems, String what, Object first, Object second) {
+        if (!first.equals(second)) {
+            problems.add(new Problem(
+                    product + " on " + crop + ", " + what,
+                    told(second),
+                    told(first) + ", as entered the first time",
+                    "Read the label once more and mend the one that is wrong."));
+        }
+    }
+
+    private static String told(Object value) {
+        if (value instanceof org.earleaf.weather.LabelLimit limit) {
+            return switch (limit.state()) {
+                case NOT_ENTERED -> "nothing";
+                case NONE_STATED -> "none";
+                case STATED -> String.valueOf(limit.value());
+            };
+        }
+        return value.toString().isEmpty() ? "nothing" : value.toString();
+    }
+
+    private LabelEntry looked(String person, Instant at) {
+        return new LabelEntry(
+                product,
+                crop,
+                dry,
+                registration,
+                version,
+                clock,
+                actives,
+                figures,
+                neverWith,
+                after,
+                new Look(look.enteredBy(), look.entered(), person, at));
+    }
+
+    static boolean samePerson(String one, String other) {
+        return one.strip().equalsIgnoreCase(other.strip());
+    }
+
+    private EarleafException wrong(String found, String expected, String todo) {
+        return EarleafException.of("second look at " + product + " on " + crop, found, expected, todo);
+    }
+}

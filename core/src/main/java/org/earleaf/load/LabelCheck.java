@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.farm.LabelEntry;
+import org.earleaf.farm.LabelFigure;
+import org.earleaf.farm.LabelItem;
+import org.earleaf.load.GroundJobs.Job;
+import org.earleaf.load.LabelFinding.Verdict;
+
+/**
+ * Holds a load against the labels of what is in it, over everything made and reserved on its ground. Plain fertiliser
+ * and helpers bring no limit. Says of every limit what is planned, what is allowed and by how much it is outside; the
+ * worst comes first. Stricter rules of state or place are not in it: the label and the law win.
+ */
+public final class LabelCheck {
+    /** Nothing is rounded before it is compared; ten is not more than ten. */
+    private static final double EPS = 1e-9;
+
+    private final LabelBook book;
+    private final LabelWork work;
+    private final GroundJobs jobs;
+    private final List<LabelFinding> findings = new ArrayList<>();
+
+    private LabelCheck(LabelBook book, LabelWork work, List<GroundUse> ground) {
+        this.book = book;
+        this.work = work;
+        List<GroundUse> all = new ArrayList<>(ground);
+        for (LabelWork.Part p : work.parts()) {
+            all.add(new GroundUse(
+                    work.job(),
+                    work.date(),
+                    p.product(),
+                    p.perHa(),
+                    work.area_ha(),
+                    p.labelled(),
+                    GroundUse.State.ASKED));
+        }
+        this.jobs = GroundJobs.of(all, work.zone_ha());
+    }
+
+    /**
+     * Every finding, the worst first.
+     *
+     * @param ground what is made and reserved on this ground, this load not among it
+     */
+    public static List<LabelFinding> of(LabelBook book, LabelWork work, List<GroundUse> ground) {
+        if (work.parts().stream().noneMatch(LabelWork.Part::labelled)) {
+            return List.of();
+        }
+        LabelCheck check = new LabelCheck(book, work, ground);
+        work.parts().stream().filter(LabelWork.Part::labelled).forEach(check::product);
+        check.findings.addAll(new LabelActives(book, work, check.jobs).findings());
+        check.findings.sort(Comparator.comparing(LabelFinding::verdict).reversed());
+        return List.copyOf(check.findings);
+    }
+
+    /** Whether none of them stops the load. */
+    public static boolean allows(List<LabelFinding> findings) {
+        return findings.stream().noneMatch(LabelFinding::isStop);
+    }
+
+    private void product(LabelWork.Part part) {
+        Optional<LabelEntry> found = book.find(part.product(), work.crop());
+        if (found.isEmpty()) {
+            String todo = book.findWaiting(part.product(), work.crop()).isPresent()
+                    ? "its label entry waits for a second look."
+                    : "no label entry; if the label names the crop, enter it on the shelf.";
+            add(Verdict.NOT_ENTERED, part.product(), "label for " + work.crop(), "", "", "", todo);
+            return;
+        }
+        LabelEntry entry = found.get();
+        for (LabelItem item : LabelItem.values()) {
+            item(entry, item, part);
+        }
+        MixWords.forbidden(entry, part, work, book)
+                .forEach(other -> add(
+                        Verdict.OUTSIDE,
+                        part.product(),
+                        "never in one tank with",
+                        other,
+                        String.join(", ", entry.neverWith()),
+                        "",
+                        "the label forbids " + other + " in one tank with it."));
+        GroupRuns.of(jobs, book, entry).ifPresent(run -> mindRun(part, run));
+    }
+
+    private void item(LabelEntry entry, LabelItem item, LabelWork.Part part) {
+        LabelFigure figure = entry.figure(item);
+        if (!figure.isEntered()) {
+            if (item.isNeeded() || isAskedFor(item)) {
+                add(Verdict.NOT_ENTERED, part.product(), item.words(), "", "", "", item.words() + " is not entered.");
+            }
+            return;
+        }
+        if (!figure.isStated()) {
+            return;
+        }
+        if (item.isOfAir() || item == LabelItem.REENTRY) {
+            String said = item == LabelItem.REENTRY ? "keep out for " : "before the start: ";
+            add(
+                    Verdict.BEFORE_START,
+                    part.product(),
+                    item.words(),
+                    "",
+                    figure.entered(),
+                    "",
+                    said + figure.entered() + ".");
+            return;
+        }
+        OptionalDouble planned = planned(entry, item, part);
+        if (planned.isPresent()) {
+            compare(entry, item, figure, part, planned.getAsDouble());
+        }
+    }
+
+    private void compare(LabelEntry entry, LabelItem item, LabelFigure figure, LabelWork.Part part, double planned) {
+        double limit = figure.limit().value();
+        if (Double.isNaN(planned)) {
+            String todo = item.words() + " is " + figure.entered() + "; what is planned or was done is not known.";
+            add(Verdict.NOT_KNOWN, part.product(), item.words(), "not known", figure.entered(), "", todo);
+            return;
+        }
+        boolean most = item.bound() == LabelItem.Bound.MOST;
+        boolean within = most ? planned <= limit + slack(limit) : planned >= limit - slack(limit);
+        String is = figure.like(planned, item, entry.dry(), entry.crop());
+        String by = within ? "" : figure.apart(planned, item, entry.dry(), entry.crop());
+        String outside = by.isEmpty() ? "" : ", " + by + (most ? " too much" : " too little");
+        String said = item.kind() == LabelItem.Kind.YES_NO && !within
+                ? refused(item)
+                : item.words() + ": " + is + ", the label says " + figure.entered() + outside + "."
+                        + counted(item, part);
+        add(within ? Verdict.WITHIN : Verdict.OUTSIDE, part.product(), item.words(), is, figure.entered(), by, said);
+    }
+
+    private static String refused(LabelItem item) {
+        return switch (item) {
+            case NITROGEN_CARRIER -> "the label does not let nitrogen solution carry it.";
+            case BY_AIR -> "the label does not let it go on from the air.";
+            default -> "the label asks for a certified applicator to apply or supervise, and none is named.";
+        };
+    }
+
+    static double slack(double limit) {
+        return EPS * Math.abs(limit);
+    }
+
+    /** Whether an item that not every load needs is needed by this one. */
+    private boolean isAskedFor(LabelItem item) {
+        return item == LabelItem.NITROGEN_CARRIER && work.nitrogenCarrier() || item == LabelItem.BY_AIR && work.byAir();
+    }
+
+    /** Figure to hold against a limit; empty where the limit does not apply to this load. */
+    private OptionalDouble planned(LabelEntry entry, LabelItem item, LabelWork.Part part) {
+        String product = part.product();
+        return switch (item) {
+            case SINGLE -> OptionalDouble.of(jobs.asked().of(product));
+            case LEAST -> OptionalDouble.of(part.perHa());
+            case SEASON -> OptionalDouble.of(inSeason(entry, job -> job.of(product)));
+            case PASSES -> OptionalDouble.of(inSeason(entry, job -> job.holds(product) ? 1 : 0));
+            case GROUP_RUN -> OptionalDouble.of(GroupRuns.longest(jobs, book, entry));
+            case INTERVAL -> days(product);
+            case HARVEST, GRAZING -> OptionalDouble.of(beforeHarvest());
+            case FIRST_STAGE, LAST_STAGE -> OptionalDouble.of(work.stage());
+            case HEIGHT -> OptionalDouble.of(work.height_m());
+            case CARRIER -> work.byAir() ? OptionalDouble.empty() : OptionalDouble.of(work.carrier_LHa());
+            case FINEST, COARSEST ->
+                OptionalDouble.of(work.droplets().map(c -> (double) c.ordinal()).orElse(Double.NaN));
+            case BOOM -> OptionalDouble.of(work.boom_m());
+            case SPEED -> OptionalDouble.of(work.speed_ms());
+            case WATER -> OptionalDouble.of(work.water_m());
+            case SENSITIVE -> OptionalDouble.of(work.sensitive_m());
+            case NITROGEN_CARRIER, BY_AIR -> isAskedFor(item) ? OptionalDouble.of(1) : OptionalDouble.empty();
+            case RESTRICTED -> OptionalDouble.of(work.certified() ? 1 : 0);
+            case REENTRY, WIND_LEAST, WIND_MOST, AIR_MOST, INVERSION, RAINFAST -> OptionalDouble.empty();
+        };
+    }
+
+    private double inSeason(LabelEntry entry, ToDoubleFunction<Job> amount) {
+        return jobs.inSeason(entry.clock(), work.cropBegins(), amount);
+    }
+
+    private OptionalDouble days(String product) {
+        LocalDate asked = jobs.asked().date();
+        return jobs.all().stream()
+                .filter(job -> !job.isAsked() && job.holds(product))
+                .mapToDouble(job -> Math.abs(ChronoUnit.DAYS.between(job.date(), asked)))
+                .min();
+    }
+
+    private double beforeHarvest() {
+        return work.harvest()
+                .map(day -> (double) ChronoUnit.DAYS.between(work.date(), day))
+                .orElse(Double.NaN);
+    }
+
+    private String counted(LabelItem item, LabelWork.Part part) {
+        boolean sum = item == LabelItem.SEASON || item == LabelItem.PASSES;
+        return sum ? jobs.counted(job -> job.holds(part.product())) : "";
+    }
+
+    private void mindRun(LabelWork.Part part, String group) {
+        add(
+                Verdict.MIND,
+                part.product(),
+                "mode-of-action groups",
+                group,
+                "",
+                "",
+                group + " alone twice or more in a row on this ground: resistance; change or add a group.");
+    }
+
+    private void add(
+            Verdict verdict, String product, String limit, String planned, String allowed, String by, String said) {
+        findings.add(LabelFinding.of(verdict, product, work.place(), limit, planned, allowed, by, said));
+    }
+}

@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.earleaf.farm.ActiveIngredient;
+import org.earleaf.farm.DropletClass;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.farm.LabelEntry;
+import org.earleaf.farm.LabelFigure;
+import org.earleaf.farm.LabelItem;
+import org.earleaf.units.Units;
+import org.earleaf.weather.LabelLimit;
+
+/** Invented labels of invented products, on five crops. */
+final class Labels {
+    static final Instant NOW = Instant.parse("2026-06-01T12:00:00Z");
+    static final double KGL = Units.KGM3_PER_LBGAL / 1000;
+
+    private Labels() {}
+
+    static ActiveIngredient active(String name, double content, String group, double season_lbAc) {
+        return new ActiveIngredient(
+                name,
+                content,
+                1,
+                List.of(group),
+                LabelLimit.noneStated(),
+                Double.isNaN(season_lbAc) ? LabelLimit.noneStated() : LabelLimit.of(Units.kgHa(season_lbAc)));
+    }
+
+    static List<ActiveIngredient> f1() {
+        return List.of(
+                active("demostrobin", 1.2 * KGL, "FRAC 11", 0.26), active("democonazole", .9 * KGL, "FRAC 3", 0.20));
+    }
+
+    /** Every needed item, none stated where nothing else is said. */
+    static LabelEntry entry(
+            String product, String crop, boolean dry, List<ActiveIngredient> actives, Map<LabelItem, String> said) {
+        Map<LabelItem, LabelFigure> figures = new EnumMap<>(LabelItem.class);
+        for (LabelItem item : LabelItem.values()) {
+            String usual = item.kind() == LabelItem.Kind.YES_NO ? "no" : "none";
+            String text = said.getOrDefault(item, item.isNeeded() ? usual : "");
+            figures.put(item, item.parse(text, dry, crop, product + " on " + crop));
+        }
+        return new LabelEntry(
+                        product,
+                        crop,
+                        dry,
+                        "INVENTED-" + product,
+                        "2026",
+                        LabelEntry.Clock.CROP,
+                        actives,
+                        figures,
+                        Set.of(),
+                        Set.of(),
+                        LabelEntry.Look.first("A. Grower", NOW))
+                .checkedBy("B. Helper", NOW);
+    }
+
+    static LabelEntry with(LabelEntry e, LabelItem item, String text) {
+        Map<LabelItem, LabelFigure> figures = new HashMap<>(e.figures());
+        figures.put(item, item.parse(text, e.dry(), e.crop(), e.product()));
+        return new LabelEntry(
+                e.product(),
+                e.crop(),
+                e.dry(),
+                e.registration(),
+                e.version(),
+                e.clock(),
+                e.actives(),
+                figures,
+                e.neverWith(),
+                e.after(),
+                e.look());
+    }
+
+    static LabelEntry with(LabelEntry e, LabelEntry.Clock clock, List<ActiveIngredient> actives, Set<String> never) {
+        return new LabelEntry(
+                e.product(),
+                e.crop(),
+                e.dry(),
+                e.registration(),
+                e.version(),
+                clock,
+                actives,
+                e.figures(),
+                never,
+                e.after(),
+                e.look());
+    }
+
+    static final LabelEntry F1 = entry(
+            "Demo F1",
+            "corn",
+            false,
+            f1(),
+            Map.ofEntries(
+                    Map.entry(LabelItem.SINGLE, "12 fl oz/ac"),
+                    Map.entry(LabelItem.LEAST, "8 fl oz/ac"),
+                    Map.entry(LabelItem.SEASON, "32 fl oz/ac"),
+                    Map.entry(LabelItem.PASSES, "3"),
+                    Map.entry(LabelItem.INTERVAL, "14 days"),
+                    Map.entry(LabelItem.HARVEST, "30 d"),
+                    Map.entry(LabelItem.REENTRY, "12 h"),
+                    Map.entry(LabelItem.FIRST_STAGE, "VT"),
+                    Map.entry(LabelItem.LAST_STAGE, "R4"),
+                    Map.entry(LabelItem.CARRIER, "10 gal/ac"),
+                    Map.entry(LabelItem.FINEST, "M"),
+                    Map.entry(LabelItem.WIND_LEAST, "3 mph"),
+                    Map.entry(LabelItem.WIND_MOST, "10 mph"),
+                    Map.entry(LabelItem.RAINFAST, "2 h"),
+                    Map.entry(LabelItem.BOOM, "24 in"),
+                    Map.entry(LabelItem.WATER, "50 ft"),
+                    Map.entry(LabelItem.INVERSION, "yes")));
+    static final LabelEntry F2 = entry(
+            "Demo F2",
+            "corn",
+            false,
+            List.of(active("democonazole", 3.6 * KGL, "FRAC 3", 0.20)),
+            Map.of(LabelItem.SINGLE, "4 fl oz/ac", LabelItem.INTERVAL, "14", LabelItem.LAST_STAGE, "R3"));
+    static final LabelEntry I2 = entry(
+            "Demo I2",
+            "corn",
+            true,
+            List.of(active("demopyrid", .5, "IRAC 4A", 0.19)),
+            Map.of(LabelItem.SINGLE, "2 oz/ac", LabelItem.REENTRY, "24 h"));
+    static final LabelBook BOOK = new LabelBook(List.of(F1, F2, I2));
+
+    static double flozAc(double v) {
+        return v / 128 * Units.LHA_PER_GALAC;
+    }
+
+    static LabelWork.Part f1(double flozAc) {
+        return new LabelWork.Part("Demo F1", flozAc(flozAc), false, true, Set.of());
+    }
+
+    static LabelWork.Part f2(double flozAc) {
+        return new LabelWork.Part("Demo F2", flozAc(flozAc), false, true, Set.of());
+    }
+
+    static LabelWork work(LabelWork.Part... parts) {
+        return work(LocalDate.of(2026, 7, 20), parts);
+    }
+
+    static LabelWork work(LocalDate date, LabelWork.Part... parts) {
+        return new LabelWork(
+                "job",
+                "Mill Eighty",
+                "corn",
+                32,
+                32,
+                date,
+                LocalDate.of(2025, 10, 1),
+                31,
+                2.4,
+                Optional.of(LocalDate.of(2026, 9, 25)),
+                15 * Units.LHA_PER_GALAC,
+                false,
+                false,
+                Optional.of(DropletClass.M),
+                .5,
+                4,
+                40,
+                40,
+                true,
+                List.of(parts));
+    }
+
+    static GroundUse made(String job, LocalDate date, String product, double perHa) {
+        return new GroundUse(job, date, product, perHa, 32, true, GroundUse.State.MADE);
+    }
+
+    static GroundUse reserved(String job, LocalDate date, String product, double perHa, double area_ha) {
+        return new GroundUse(job, date, product, perHa, area_ha, true, GroundUse.State.RESERVED);
+    }
+}
