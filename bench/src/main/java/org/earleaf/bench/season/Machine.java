@@ -25,11 +25,10 @@ final class Machine {
 
     private Machine() {}
 
-    /** Puts this process, and what it starts from now on, on these cores ("1", "0,1"); false where that cannot be done. */
-    static boolean pin(String cores) {
+    /** Puts all threads of a process on these cores ("1", "0,1"); false where that cannot be done. */
+    static boolean pin(String cores, long pid) {
         try {
-            long us = ProcessHandle.current().pid();
-            Process taskset = new ProcessBuilder("taskset", "-a", "-p", "-c", cores, Long.toString(us))
+            Process taskset = new ProcessBuilder("taskset", "-a", "-p", "-c", cores, Long.toString(pid))
                     .redirectErrorStream(true)
                     .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                     .start();

@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 
-/** The season model in another language, on one case: a program that is asked line by line. */
+/** A contender in a process of its own: a program that is asked line by line. */
 final class Peer implements AutoCloseable {
     private final Process process;
     private final BufferedReader answers;
@@ -61,6 +61,10 @@ final class Peer implements AutoCloseable {
     double speed(double seconds) {
         ask("turn " + seconds);
         return answer()[0];
+    }
+
+    long pid() {
+        return process.pid();
     }
 
     @Override

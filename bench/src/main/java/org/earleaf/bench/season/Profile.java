@@ -12,7 +12,7 @@ import org.earleaf.season.PhaseClock;
 import org.earleaf.season.SeasonRun;
 
 /**
- * Where the kernel's time goes, by phase of the day, for one member and for 128. Every day of a season is stepped many
+ * Where the kernel's time goes, by phase of the day, for one member or for 128. Every day of a season is stepped many
  * times and the median of each piece is taken, so that what the machine does in between does not count; the price of the
  * clock is taken off. Exit status 1 when a season stepped phase by phase does not end as a season run does.
  */
@@ -29,21 +29,17 @@ public final class Profile {
 
     private Profile() {}
 
+    /** @param args {@code one} member at a time or all in {@code lanes} */
     public static void main(String[] args) {
+        boolean alone = args[0].equals("one");
+        List<int[]> groups = alone
+                ? IntStream.range(0, SINGLES).mapToObj(m -> new int[] {m}).toList()
+                : List.of(IntStream.range(0, LANES).toArray());
         Profile profile = new Profile();
-        List<int[]> lanes = List.of(IntStream.range(0, LANES).toArray());
-        List<int[]> singles =
-                IntStream.range(0, SINGLES).mapToObj(m -> new int[] {m}).toList();
-        for (int k = 0; k < 2; k++) {
-            double warm = WARM_S / 2;
-            Speed.of(() -> singles.forEach(profile::season), warm);
-            Speed.of(() -> lanes.forEach(profile::season), warm);
-        }
-        String one = profile.measure(singles);
-        String many = profile.measure(lanes);
+        Speed.of(() -> groups.forEach(profile::season), WARM_S);
+        String times = profile.measure(groups);
         System.out.printf(
-                "{\"bench\":\"season-profile\",\"differing\":%d,\"one\":%s,\"lanes\":%s}%n",
-                profile.differing, one, many);
+                "{\"bench\":\"season-profile\",\"differing\":%d,\"%s\":%s}%n", profile.differing, args[0], times);
         System.exit(profile.differing == 0 ? 0 : 1);
     }
 

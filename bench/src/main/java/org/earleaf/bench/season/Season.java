@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.DoubleSupplier;
 import org.earleaf.season.SeasonRun;
 
 /**
@@ -16,7 +15,7 @@ import org.earleaf.season.SeasonRun;
  * on every result of every member, then they work in turns on one core and are compared by processor time.
  */
 public final class Season {
-    private static final int LANES = 128;
+    static final int LANES = 128;
     private static final int ROUNDS = 11;
     private static final int WARM_TURNS = 12;
     private static final double TURN_S = 0.4;
@@ -42,14 +41,14 @@ public final class Season {
         String cold = cold(timed);
         List<String> numpy = List.of(args).subList(2, args.length);
         Season bench = new Season(args[1], numpy, Path.of(args[0]));
-        Advance advance = new Advance(timed);
-        int differing =
-                bench.differing(Cases.golden(), "golden") + bench.differing(timed, "timed") + advance.differing();
+        int differing = bench.differing(Cases.golden(), "golden")
+                + bench.differing(timed, "timed")
+                + new Advance(timed).differing();
         System.out.println(cold);
         Map<String, String> json = new LinkedHashMap<>();
         json.put("bench", "\"season\"");
         json.put("differing", Integer.toString(differing));
-        bench.times(timed, advance, json);
+        bench.times(timed, json);
         json.put("bytes_per_day_step", String.format(Locale.ROOT, "%.3f", bytesPerStep(timed)));
         StringBuilder line = new StringBuilder();
         json.forEach(
@@ -117,32 +116,34 @@ public final class Season {
         return differing;
     }
 
-    private void times(SeasonCase timed, Advance advance, Map<String, String> json) {
-        int[] next = {0};
-        Runnable alone = () -> timed.alone(next[0]++ % LANES);
-        for (int k = 0; k < WARM_TURNS; k++) {
-            Speed.of(alone, TURN_S);
-            Speed.of(timed::together, TURN_S);
-            Speed.of(advance::once, TURN_S / 4);
-        }
+    private void times(SeasonCase timed, Map<String, String> json) {
         String core = Integer.toString(Machine.CORES - 1);
-        boolean pinned = Machine.pin(core);
-        Machine.Meter meter = new Machine.Meter();
         int copies = bestCopies();
         List<Contender> all;
+        boolean pinned;
+        Machine.Meter meter;
         try (Peer scalar = c("scalar", "timed");
+                Peer alone = Ours.start(Ours.Shape.ALONE);
                 Peer lanes = c("lanes", "timed");
-                Peer many = numpy(copies, "timed")) {
+                Peer together = Ours.start(Ours.Shape.TOGETHER);
+                Peer mixed = Ours.start(Ours.Shape.TOGETHER_AFTER_ALONE);
+                Peer many = numpy(copies, "timed");
+                Peer day = Ours.start(Ours.Shape.ONE_DAY)) {
             all = List.of(
-                    new Contender("C, one member at a time", () -> scalar.speed(TURN_S)),
-                    new Contender("ours, one member at a time", () -> Speed.of(alone, TURN_S)),
-                    new Contender("C, 128 lanes", () -> lanes.speed(TURN_S)),
-                    new Contender("ours, 128 lanes", () -> LANES * Speed.of(timed::together, TURN_S)),
-                    new Contender("NumPy, " + copies * LANES + " members", () -> many.speed(TURN_S)),
-                    new Contender("ours, 128 lanes on by one day", () -> LANES * Speed.of(advance::once, TURN_S)));
+                    new Contender("C, one member at a time", scalar),
+                    new Contender("ours, one member at a time", alone),
+                    new Contender("C, 128 lanes", lanes),
+                    new Contender("ours, 128 lanes", together),
+                    new Contender("the same where members run alone too", mixed),
+                    new Contender("NumPy, " + copies * LANES + " members", many),
+                    new Contender("ours, 128 lanes on by one day", day));
+            // The first answer of each comes when it is warm.
+            all.forEach(contender -> contender.peer.speed(TURN_S));
+            pinned = all.stream().allMatch(contender -> Machine.pin(core, contender.peer.pid()));
+            meter = new Machine.Meter();
             for (int r = 0; r < ROUNDS; r++) {
                 for (Contender contender : all) {
-                    contender.turns[r] = contender.speed.getAsDouble();
+                    contender.turns[r] = contender.peer.speed(TURN_S);
                 }
             }
         }
@@ -152,7 +153,7 @@ public final class Season {
         for (Contender contender : all) {
             System.out.printf(
                     Locale.ROOT,
-                    "%-30s %9.0f a second of processor time%n",
+                    "%-38s %9.0f a second of processor time%n",
                     contender.name,
                     Ratio.median(contender.turns));
         }
@@ -160,27 +161,28 @@ public final class Season {
         ratio("single_vs_c", Ratio.of(all.get(1).turns, all.get(0).turns), json);
         ratio("lanes_vs_c", Ratio.of(ours, all.get(0).turns), json);
         ratio("lanes_vs_c_lanes", Ratio.of(ours, all.get(2).turns), json);
-        ratio("lanes_vs_numpy", Ratio.of(ours, all.get(4).turns), json);
-        twoThreads(timed, pinned, json);
-        Ratio day = Ratio.of(ours, all.get(5).turns);
-        System.out.printf("%-30s %s%n", "advance_day_share", day);
+        ratio("mixed_vs_c_lanes", Ratio.of(all.get(4).turns, all.get(2).turns), json);
+        ratio("lanes_vs_numpy", Ratio.of(ours, all.get(5).turns), json);
+        twoThreads(timed, json);
+        Ratio day = Ratio.of(ours, all.get(6).turns);
+        System.out.printf("%-38s %s%n", "advance_day_share", day);
         json.put("advance_day_share", String.format(Locale.ROOT, "%.5f", day.median()));
     }
 
     /** Member-seasons (or member-days) a second of processor time, by round. */
     private static final class Contender {
         private final String name;
-        private final DoubleSupplier speed;
+        private final Peer peer;
         private final double[] turns = new double[ROUNDS];
 
-        Contender(String name, DoubleSupplier speed) {
+        Contender(String name, Peer peer) {
             this.name = name;
-            this.speed = speed;
+            this.peer = peer;
         }
     }
 
     private static void ratio(String name, Ratio ratio, Map<String, String> json) {
-        System.out.printf("%-30s %s%n", name, ratio);
+        System.out.printf("%-38s %s%n", name, ratio);
         json.put(name, ratio.json());
     }
 
@@ -206,9 +208,9 @@ public final class Season {
         return NUMPY_COPIES.get(best);
     }
 
-    private static void twoThreads(SeasonCase timed, boolean pinned, Map<String, String> json) {
-        if (pinned) {
-            Machine.pin("0-" + (Machine.CORES - 1));
+    private static void twoThreads(SeasonCase timed, Map<String, String> json) {
+        for (int k = 0; k < WARM_TURNS; k++) {
+            Speed.of(timed::together, TURN_S);
         }
         Machine.Meter meter = new Machine.Meter();
         TwoThreads two = TwoThreads.measure(timed, ROUNDS);

@@ -16,7 +16,7 @@ import java.util.concurrent.atomic.AtomicLong;
  * @param given processors that the two threads had on average
  */
 record TwoThreads(Ratio speedUp, Ratio work, double given) {
-    private static final int BLOCKS = 24;
+    private static final int BLOCKS = 96;
 
     static TwoThreads measure(SeasonCase timed, int rounds) {
         double[][] wall = new double[2][rounds];
