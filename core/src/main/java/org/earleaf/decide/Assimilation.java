@@ -42,21 +42,36 @@ final class Assimilation {
     private final ZoneSeason season;
     private final List<Flag> flags;
     private final long seed;
+    private final boolean shiftsNitrate;
 
-    Assimilation(ZoneSeason season, List<Flag> flags, long seed) {
+    /** @param shiftsNitrate whether a nitrate test shifts the members ({@link KalmanStep}) instead of choosing among them */
+    Assimilation(ZoneSeason season, List<Flag> flags, long seed, boolean shiftsNitrate) {
         this.season = season;
         this.flags = flags;
         this.seed = seed;
+        this.shiftsNitrate = shiftsNitrate;
     }
 
     /** The run corrected by the readings of the day that was stepped last. */
     SeasonRun correct(SeasonRun run, List<Reading> readings) {
         double[] log = new double[run.members()];
         boolean any = false;
+        List<Reading> shifting = new ArrayList<>();
         for (Reading r : readings) {
-            any |= weigh(run, r, log);
+            if (shiftsNitrate && r.kind() == Reading.Kind.NITRATE) {
+                // A test that no member explains is told all the same; it shifts them by its gain.
+                weigh(run, r, new double[run.members()]);
+                shifting.add(r);
+            } else {
+                any |= weigh(run, r, log);
+            }
         }
-        return any ? resample(run, log, run.date().toEpochDay()) : run;
+        SeasonRun corrected = any ? resample(run, log, run.date().toEpochDay()) : run;
+        for (Reading r : shifting) {
+            long draw = seed + 97 * run.date().toEpochDay() + shifting.indexOf(r);
+            corrected = KalmanStep.shifted(corrected, r, spread(r), draw);
+        }
+        return corrected;
     }
 
     private boolean weigh(SeasonRun run, Reading r, double[] log) {

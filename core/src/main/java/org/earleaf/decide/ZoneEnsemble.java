@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.FieldWeather;
+import org.earleaf.farm.Setting;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.season.ParameterDraws;
@@ -98,7 +99,8 @@ final class ZoneEnsemble {
     private SeasonRun morning(long seed) {
         List<ParameterSet> sets = ParameterDraws.members(season.parameters(), MEMBERS, seed);
         SeasonRun run = SeasonRun.start(season.setup(), sets, weather, weatherOf());
-        Assimilation readings = new Assimilation(season, flags, seed);
+        Assimilation readings =
+                new Assimilation(season, flags, seed, farm.settings().says(Setting.SOIL_TEST_SHIFTS));
         LocalDate first = season.setup().first();
         for (LocalDate date : readingDays(first)) {
             season.advance(run, date.plusDays(1), past);

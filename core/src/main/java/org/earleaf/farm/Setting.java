@@ -13,6 +13,8 @@ public enum Setting {
             "weight of the worst fifth of futures beside the mean, when choices are compared", "share", 0, 0, 1),
     LOW_NITRATE(
             "nitrate of the top foot below which an alarm is raised late in the vegetative stages", "mg/kg", 10, 1, 60),
+    SOIL_TEST_SHIFTS(
+            "whether a nitrate test shifts the soil's nitrate instead of choosing among members", "yes or no", 0, 0, 1),
     HIRED_RIG_NEAR("whether a high-clearance rig can be hired", "yes or no", 1, 0, 1),
     HIRED_RIG_CLEARANCE("clearance of a rig that can be hired", "m", 90 * Units.M_PER_IN, .5, 4),
     HIRED_RIG_COST(

@@ -64,14 +64,14 @@ public final class Observing {
     }
 
     /** Share of a layer between the depths of a reading; the top foot when it gives none. */
-    private static double reach(Reading r, int i) {
+    static double reach(Reading r, int i) {
         double top = Double.isNaN(r.top_mm()) ? 0 : r.top_mm();
         double bottom = Double.isNaN(r.bottom_mm()) ? SoilProfile.FOOT_MM : r.bottom_mm();
         double overlap = Math.min(bottom, SoilProfile.bottom_mm(i)) - Math.max(top, SoilProfile.top_mm(i));
         return Math.max(0, overlap) / SoilProfile.thickness_mm(i);
     }
 
-    private static double weight(SeasonRun run, Reading r, int column) {
+    static double weight(SeasonRun run, Reading r, int column) {
         return switch (r.position()) {
             case RANDOM -> run.site().share[column];
             case ROW -> column == 0 ? 1 : 0;

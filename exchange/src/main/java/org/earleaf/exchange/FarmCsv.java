@@ -109,7 +109,7 @@ final class FarmCsv {
         for (Setting setting : Setting.values()) {
             OptionalDouble value =
                     switch (setting) {
-                        case HIRED_RIG_NEAR, AIRCRAFT_NEAR -> yesNo(setting.word());
+                        case HIRED_RIG_NEAR, AIRCRAFT_NEAR, SOIL_TEST_SHIFTS -> yesNo(setting.word());
                         case BAD_CASE_WEIGHT -> optional(setting, Measures.PLAIN_SHARE);
                         case LOW_NITRATE -> optional(setting, Measures.NITRATE_MGKG);
                         case HIRED_RIG_CLEARANCE -> optional(setting, Measures.LENGTH_M);
