@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.plan;
+
+import java.util.List;
+
+/**
+ * A pass on a field, or on a part of one, that one rig makes in one go.
+ *
+ * @param work_s by rig, fills included [s]; NaN: the rig cannot do it
+ * @param loss what a day loses against the best day
+ * @param undone_usd what is lost when it is never done
+ * @param release first day on which it may be done
+ * @param lastDay by rig, the last day on which the rig may do it
+ * @param productClass what is in the tank; between two classes it is cleaned
+ * @param supply_m3 carrier and product that the tenders bring
+ */
+public record Job(
+        String name,
+        double area_m2,
+        Spot at,
+        List<Double> work_s,
+        LossByDay loss,
+        double undone_usd,
+        int release,
+        List<Integer> lastDay,
+        String productClass,
+        double supply_m3) {
+    public Job {
+        work_s = List.copyOf(work_s);
+        lastDay = List.copyOf(lastDay);
+    }
+
+    public boolean canBeDoneBy(int rig) {
+        return !work_s.get(rig).isNaN();
+    }
+}

@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.plan;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Holds a plan to every {@link Rule}: one method a rule, one sentence a breach. */
+public final class Rules {
+    /** Half a second: rounding of unit factors, never a rule bent. */
+    public static final double ROUNDING_S = .5;
+
+    private static final double ROUNDING_M3 = 1e-6;
+
+    private final PlanProblem problem;
+    private final Plan plan;
+
+    private Rules(PlanProblem problem, Plan plan) {
+        this.problem = problem;
+        this.plan = plan;
+    }
+
+    /** Everything the plan breaks; empty: it can be driven. */
+    public static List<Breach> broken(PlanProblem problem, Plan plan) {
+        Rules rules = new Rules(problem, plan);
+        List<Breach> all = new ArrayList<>(rules.once());
+        for (int s = 0; s < plan.routes().size(); s++) {
+            for (int j : plan.routes().get(s)) {
+                all.addAll(ofJob(problem, j, s));
+            }
+            all.addAll(rules.window(s));
+            all.addAll(rules.shift(s));
+        }
+        all.addAll(rules.gap());
+        all.addAll(rules.supply());
+        return all;
+    }
+
+    /** The rules that look at a job and its shift alone. */
+    static List<Breach> ofJob(PlanProblem problem, int job, int shift) {
+        Rules rules = new Rules(problem, Plan.empty(problem));
+        List<Breach> all = new ArrayList<>();
+        all.addAll(rules.able(job, shift));
+        all.addAll(rules.release(job, shift));
+        all.addAll(rules.deadline(job, shift));
+        all.addAll(rules.pin(job, shift));
+        return all;
+    }
+
+    private List<Breach> once() {
+        List<Breach> found = new ArrayList<>();
+        Set<Integer> seen = new HashSet<>();
+        plan.routes()
+                .forEach(route -> route.forEach(j -> {
+                    if (!seen.add(j)) {
+                        found.add(new Breach(Rule.ONCE, j, -1, 1, name(j) + " is planned twice."));
+                    }
+                }));
+        return found;
+    }
+
+    private List<Breach> able(int j, int s) {
+        int rig = problem.shifts().get(s).rig();
+        return problem.jobs().get(j).canBeDoneBy(rig)
+                ? List.of()
+                : List.of(new Breach(Rule.ABLE, j, s, 1, rig(s) + " cannot do " + name(j) + "."));
+    }
+
+    private List<Breach> release(int j, int s) {
+        int early = problem.jobs().get(j).release() - problem.shifts().get(s).day();
+        return early <= 0
+                ? List.of()
+                : List.of(new Breach(
+                        Rule.RELEASE,
+                        j,
+                        s,
+                        early,
+                        name(j) + " may not be done before "
+                                + problem.dayWord(problem.jobs().get(j).release()) + "; " + day(s) + " is "
+                                + days(early) + " too soon."));
+    }
+
+    private List<Breach> deadline(int j, int s) {
+        Shift shift = problem.shifts().get(s);
+        int last = problem.jobs().get(j).lastDay().get(shift.rig());
+        int late = shift.day() - last;
+        return late <= 0
+                ? List.of()
+                : List.of(new Breach(
+                        Rule.DEADLINE,
+                        j,
+                        s,
+                        late,
+                        rig(s) + " may do " + name(j) + " until " + problem.dayWord(last) + "; " + day(s) + " is "
+                                + days(late) + " too late."));
+    }
+
+    private List<Breach> pin(int j, int s) {
+        Shift shift = problem.shifts().get(s);
+        return problem.pins().stream()
+                .filter(p -> p.job() == j && (p.rig() != shift.rig() || p.day() != shift.day()))
+                .map(p -> new Breach(
+                        Rule.PIN,
+                        j,
+                        s,
+                        1,
+                        name(j) + " is pinned to " + problem.rigs().get(p.rig()).name() + " on "
+                                + problem.dayWord(p.day()) + "."))
+                .toList();
+    }
+
+    private List<Breach> gap() {
+        List<Breach> found = new ArrayList<>();
+        for (Gap g : problem.gaps()) {
+            int first = plan.shiftOf(g.first());
+            int second = plan.shiftOf(g.second());
+            if (first < 0 || second < 0) {
+                continue;
+            }
+            int missing = g.shortBy(
+                    problem.shifts().get(first).day(),
+                    problem.shifts().get(second).day());
+            if (missing > 0) {
+                String order = g.eitherOrder() ? " and " : " before ";
+                found.add(new Breach(
+                        Rule.GAP,
+                        g.second(),
+                        second,
+                        missing,
+                        name(g.first()) + order + name(g.second()) + " need " + days(g.days()) + " between them; "
+                                + days(missing) + " short."));
+            }
+        }
+        return found;
+    }
+
+    private List<Breach> supply() {
+        List<Breach> found = new ArrayList<>();
+        for (Supply supply : problem.supply()) {
+            double used = 0;
+            int last = -1;
+            int at = -1;
+            for (int s = 0; s < plan.routes().size(); s++) {
+                if (problem.shifts().get(s).day() == supply.day()) {
+                    for (int j : plan.routes().get(s)) {
+                        used += problem.jobs().get(j).supply_m3();
+                        last = j;
+                        at = s;
+                    }
+                }
+            }
+            double over = used - supply.most_m3();
+            if (over > ROUNDING_M3) {
+                found.add(new Breach(
+                        Rule.SUPPLY,
+                        last,
+                        at,
+                        over,
+                        "The tenders bring " + percent(supply.most_m3() / used) + " of what the jobs of "
+                                + problem.dayWord(supply.day()) + " take."));
+            }
+        }
+        return found;
+    }
+
+    private List<Breach> window(int s) {
+        Shift shift = problem.shifts().get(s);
+        List<Breach> found = new ArrayList<>();
+        for (Timetable.Stop stop : timetable(s).stops()) {
+            Job job = problem.jobs().get(stop.job());
+            double late = stop.end_s() - shift.window(job.productClass()).to_s();
+            if (shift.windows().containsKey(job.productClass()) && late > ROUNDING_S) {
+                found.add(new Breach(
+                        Rule.WINDOW,
+                        stop.job(),
+                        s,
+                        late,
+                        name(stop.job()) + " with " + rig(s) + " on " + day(s) + " ends " + minutes(late)
+                                + " after the hours fit for " + job.productClass() + "."));
+            }
+        }
+        return found;
+    }
+
+    private List<Breach> shift(int s) {
+        Shift shift = problem.shifts().get(s);
+        Timetable table = timetable(s);
+        double over = table.end_s() - shift.length_s();
+        if (over <= ROUNDING_S) {
+            return List.of();
+        }
+        int last = table.stops().get(table.stops().size() - 1).job();
+        return List.of(new Breach(
+                Rule.SHIFT,
+                last,
+                s,
+                over,
+                rig(s) + " needs " + minutes(table.end_s()) + " on " + day(s) + " and has " + minutes(shift.length_s())
+                        + ": " + minutes(over) + " short."));
+    }
+
+    private Timetable timetable(int s) {
+        boolean able = plan.routes().get(s).stream().allMatch(j -> problem.jobs()
+                .get(j)
+                .canBeDoneBy(problem.shifts().get(s).rig()));
+        return able
+                ? Timetable.of(problem, problem.shifts().get(s), plan.routes().get(s))
+                : new Timetable(List.of());
+    }
+
+    private String name(int job) {
+        return problem.jobs().get(job).name();
+    }
+
+    private String rig(int s) {
+        return problem.rigOf(problem.shifts().get(s));
+    }
+
+    private String day(int s) {
+        return problem.dayWord(problem.shifts().get(s).day());
+    }
+
+    private static String days(int n) {
+        return n == 1 ? "1 day" : n + " days";
+    }
+
+    static String minutes(double s) {
+        return String.format(Locale.ROOT, "%.0f min", Math.ceil(s / 60 - 1e-6));
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f %%", Math.floor(100 * share));
+    }
+}

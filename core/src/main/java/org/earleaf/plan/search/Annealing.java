@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.plan.search;
+
+import java.util.SplittableRandom;
+
+/**
+ * Takes out and puts back, and keeps the new plan when it is not much dearer: ever less so as a round goes on. Rounds grow
+ * in length and each begins from the best plan, so that a search cut short has finished rounds behind it.
+ */
+final class Annealing {
+    private static final long FIRST_ROUND = 4_000;
+    private static final long LONGEST_ROUND = 256_000;
+    private static final double HOT = .02;
+    private static final double COLD = 1e-5;
+    private static final int ASK_EVERY = 64;
+    private static final double LEAST_GAIN_USD = 1e-7;
+
+    private final Ground ground;
+    private final Effort effort;
+    private final SplittableRandom random;
+    private final Ruin ruin;
+    private final Recreate recreate;
+    private final State best;
+    private long steps;
+    private boolean stopped;
+
+    Annealing(Ground ground, Effort effort) {
+        this.ground = ground;
+        this.effort = effort;
+        random = new SplittableRandom(effort.seed());
+        ruin = new Ruin(ground, random);
+        recreate = new Recreate(ground, random);
+        best = new State(ground);
+    }
+
+    long steps() {
+        return steps;
+    }
+
+    boolean stopped() {
+        return stopped;
+    }
+
+    /** From a plan that keeps the rules, perhaps the empty one. */
+    State run(State start) {
+        best.copyFrom(start);
+        recreate.repair(best, false);
+        effort.better().accept(best.plan());
+        if (ground.jobs == 0 || ground.shifts == 0) {
+            return best;
+        }
+        long length = FIRST_ROUND;
+        while (steps < effort.steps() && !stopped) {
+            round(Math.min(length, effort.steps() - steps));
+            length = Math.min(LONGEST_ROUND, 2 * length);
+        }
+        return best;
+    }
+
+    private void round(long length) {
+        State now = new State(ground);
+        now.copyFrom(best);
+        State next = new State(ground);
+        double scale = Math.max(1, best.cost_usd / ground.jobs);
+        for (long k = 0; k < length; k++) {
+            if (k % ASK_EVERY == 0 && effort.stop().getAsBoolean()) {
+                stopped = true;
+                return;
+            }
+            double heat_usd = scale * HOT * Math.pow(COLD / HOT, (double) k / length);
+            next.copyFrom(now);
+            ruin.ruin(next);
+            next.dropWhatNoLongerFits();
+            recreate.repair(next, true);
+            steps++;
+            if (next.cost_usd < now.cost_usd - heat_usd * Math.log(random.nextDouble())) {
+                now.copyFrom(next);
+            }
+            if (next.cost_usd < best.cost_usd - LEAST_GAIN_USD) {
+                best.copyFrom(next);
+                effort.better().accept(best.plan());
+            }
+        }
+    }
+}

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.plan.search;
+
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import org.earleaf.plan.Plan;
+
+/**
+ * How hard to search.
+ *
+ * @param steps after which it ends; the same seed and steps give the same plan
+ * @param stop asked now and then; true ends the search early, with the best plan so far
+ * @param better told of every better plan
+ */
+public record Effort(long seed, long steps, BooleanSupplier stop, Consumer<Plan> better) {
+    /** Steps enough for a problem of some size, found on made-up farms of 15 to 80 jobs. */
+    public static long usualSteps(int jobs) {
+        return 60_000L + 8_000L * jobs;
+    }
+
+    /** By steps alone. */
+    public static Effort of(long seed, long steps) {
+        return new Effort(seed, steps, () -> false, plan -> {});
+    }
+}
