@@ -14,6 +14,7 @@ import org.earleaf.app.cli.InitCommand;
 import org.earleaf.app.cli.LoadCommand;
 import org.earleaf.app.cli.MorningCommand;
 import org.earleaf.app.cli.OptionsCommand;
+import org.earleaf.app.cli.PlanCommand;
 import org.earleaf.app.cli.ReadCommand;
 import org.earleaf.app.cli.RecordCommand;
 import org.earleaf.app.cli.RigCommand;
@@ -54,6 +55,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new MorningCommand(wiring))
                 .addSubcommand(new FieldCommand(wiring))
                 .addSubcommand(new OptionsCommand(wiring))
+                .addSubcommand(new PlanCommand())
                 .addSubcommand(new RigCommand())
                 .addSubcommand(new LoadCommand())
                 .addSubcommand(new ReadCommand(wiring))

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.util.List;
+import java.util.Locale;
+import org.earleaf.Cautions;
+import org.earleaf.plan.PlanProblem;
+import org.earleaf.plan.Shift;
+import org.earleaf.plan.Timetable;
+import org.earleaf.plan.WhyLeftOut;
+import org.earleaf.plan.search.Found;
+
+/** A plan to read: day by day, rig by rig, in their order. */
+final class PlanText {
+    private static final String MARGIN = "  ";
+
+    private PlanText() {}
+
+    static String of(PlanProblem problem, Found found) {
+        StringBuilder out = new StringBuilder();
+        out.append(String.format(
+                Locale.ROOT,
+                "The plan costs $%,.2f: rigs $%,.2f, days lost $%,.2f, left out $%,.2f.%n",
+                found.cost().total_usd(),
+                found.cost().rig_usd(),
+                found.cost().loss_usd(),
+                found.cost().undone_usd()));
+        if (found.cutShort()) {
+            out.append("The search was stopped by its seconds; a longer one may find a better plan.\n");
+        }
+        for (int s = 0; s < problem.shifts().size(); s++) {
+            shift(out, problem, problem.shifts().get(s), found.plan().routes().get(s));
+        }
+        if (!found.leftOut().isEmpty()) {
+            out.append("\nLeft out\n");
+            for (WhyLeftOut w : found.leftOut()) {
+                String sentence = problem.jobs().get(w.job()).name() + ". " + w.sentence();
+                Say.wrapped(sentence, MARGIN).forEach(line -> out.append(line).append('\n'));
+            }
+        }
+        out.append('\n');
+        Say.wrapped(Cautions.LABEL, "").forEach(line -> out.append(line).append('\n'));
+        return out.toString();
+    }
+
+    private static void shift(StringBuilder out, PlanProblem problem, Shift shift, List<Integer> route) {
+        if (route.isEmpty()) {
+            return;
+        }
+        Timetable table = Timetable.of(problem, shift, route);
+        out.append(String.format(
+                Locale.ROOT,
+                "%n%s, %s: %.0f of %.0f min%n",
+                problem.dayWord(shift.day()),
+                problem.rigOf(shift),
+                table.end_s() / 60,
+                shift.length_s() / 60));
+        for (Timetable.Stop stop : table.stops()) {
+            out.append(String.format(
+                    Locale.ROOT,
+                    "%s%4.0f to %4.0f min  %s%n",
+                    MARGIN,
+                    stop.start_s() / 60,
+                    stop.end_s() / 60,
+                    problem.jobs().get(stop.job()).name()));
+        }
+    }
+}
