@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Figure;
+
+/**
+ * One product of a load, with the two keys that let it into the tank. A key is the code or lot read off the container
+ * and the amount measured. The second key is another person's, or the same person's again after a pause and with the
+ * amount measured anew; which of the two is kept.
+ *
+ * @param order place in the mixing order, from 1
+ * @param perHa L/ha or kg/ha on ground
+ * @param labelled whether it carries a pesticide label
+ * @param planned what goes in this load
+ * @param most the most of it that its label allows in this load, m3 or kg; NaN: no such limit
+ * @param codes registration number and lots by which its containers are known
+ * @param classes words by which labels and rules may name it: form, class, kind
+ * @param keys none, one or two
+ */
+public record LoadLine(
+        int order,
+        String product,
+        double perHa,
+        boolean dry,
+        boolean labelled,
+        Amount planned,
+        double most,
+        Set<String> codes,
+        Set<String> classes,
+        List<Key> keys) {
+    /** Between two keys of one person; common practice, no source. */
+    public static final Duration PAUSE = Duration.ofSeconds(30);
+
+    /** A meter or jug is read to 2 %, a scale with its scoop to 3 %; common practice, no source. */
+    private static final double LIQUID_SLACK = .02;
+
+    private static final double DRY_SLACK = .03;
+    private static final double EPS = 1e-9;
+
+    /**
+     * One confirmation.
+     *
+     * @param code read off the container
+     * @param measured m3 or kg
+     * @param reason why the amount differs from plan, empty when it does not
+     */
+    public record Key(String code, double measured, String person, Instant at, String reason) {}
+
+    public LoadLine {
+        codes = Set.copyOf(codes);
+        classes = Set.copyOf(classes);
+        keys = List.copyOf(keys);
+    }
+
+    public boolean isIn() {
+        return keys.size() == 2;
+    }
+
+    /** Whether both keys were one person's. */
+    public boolean isSingle() {
+        return isIn() && same(keys.get(0).person(), keys.get(1).person());
+    }
+
+    /** What went in, as measured; as planned while nothing was. */
+    public Amount measured() {
+        double inside =
+                keys.isEmpty() ? planned.inside() : keys.get(keys.size() - 1).measured();
+        return new Amount(inside, planned.isMass(), planned.unit());
+    }
+
+    /** The line with one more key; refused with what to do. */
+    LoadLine with(Key key) {
+        if (isIn()) {
+            throw wrong("a third confirmation", "two", "It is in the tank: do not pour it again.");
+        }
+        if (key.person().isBlank()) {
+            throw wrong("nobody", "the name of who reads the container", "Say who you are.");
+        }
+        if (codes.stream().noneMatch(c -> same(c, key.code()))) {
+            throw wrong(
+                    "the code " + key.code().strip(),
+                    product + ": " + String.join(" or ", new TreeSet<>(codes)),
+                    "WRONG PRODUCT: put this container away, pour nothing of it, and fetch the right one.");
+        }
+        amount(key);
+        if (!keys.isEmpty()) {
+            second(keys.get(0), key);
+        }
+        List<Key> all = new java.util.ArrayList<>(keys);
+        all.add(key);
+        return new LoadLine(order, product, perHa, dry, labelled, planned, most, codes, classes, all);
+    }
+
+    private void amount(Key key) {
+        if (!(key.measured() > 0)) {
+            throw wrong(text(key.measured()), "an amount above 0", "Enter what was measured.");
+        }
+        if (key.measured() > most * (1 + EPS)) {
+            throw wrong(
+                    text(key.measured()),
+                    "at most " + text(most) + ", which the label allows on this ground",
+                    "Take the surplus out before it goes in the tank.");
+        }
+        if (!near(key.measured(), planned.inside()) && key.reason().isBlank()) {
+            throw wrong(
+                    text(key.measured()),
+                    text(planned.inside()) + " within " + Figure.text(100 * slack(), 2) + " %",
+                    "Measure again, or write why it differs.");
+        }
+    }
+
+    private void second(Key first, Key key) {
+        Instant open = first.at().plus(PAUSE);
+        if (same(first.person(), key.person()) && key.at().isBefore(open)) {
+            long wait = Duration.between(key.at(), open).toSeconds() + 1;
+            throw wrong(
+                    "a second confirmation of " + key.person().strip() + " at once",
+                    "another person, or the same one after " + PAUSE.toSeconds() + " seconds",
+                    "Look away, then read the container and the amount again in " + wait + " s.");
+        }
+        if (!near(key.measured(), first.measured())) {
+            throw wrong(
+                    text(key.measured()),
+                    text(first.measured()) + ", as confirmed first",
+                    "The two amounts differ: measure again, both of you.");
+        }
+    }
+
+    private boolean near(double measured, double other) {
+        return Math.abs(measured - other) <= slack() * other * (1 + EPS);
+    }
+
+    private double slack() {
+        return dry ? DRY_SLACK : LIQUID_SLACK;
+    }
+
+    private String text(double inside) {
+        return Figure.text(new Amount(inside, planned.isMass(), planned.unit()).inUnit(), 4) + " " + planned.unit();
+    }
+
+    static boolean same(String one, String other) {
+        return one.strip().toLowerCase(Locale.ROOT).equals(other.strip().toLowerCase(Locale.ROOT));
+    }
+
+    private EarleafException wrong(String found, String expected, String todo) {
+        return EarleafException.of("step " + order + ", " + product, found, expected, todo);
+    }
+}

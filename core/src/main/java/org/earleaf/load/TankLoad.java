@@ -1,0 +1,373 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.farm.DropletClass;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Figure;
+import org.earleaf.units.Units;
+
+/**
+ * A load from plan to ground. Its recipe is locked to fields, crops, stages and rig when it is reserved; changing any of
+ * these later opens the lock and voids every key. Each step says who did it and when; nothing is taken back but by a
+ * further step.
+ *
+ * @param job the pass that it belongs to: loads of one job cover ground beside each other
+ * @param volume_m3 of finished liquid
+ * @param rate_m3m2 finished liquid on ground
+ * @param nitrogenCarrier whether a nitrogen solution carries the mix
+ * @param boom_m outlets over the crop
+ * @param certified whether a certified applicator applies or supervises
+ * @param lock fingerprint of what it is locked to; empty: not locked
+ * @param from load that it was handed over from; empty: mixed in its own tank
+ */
+public record TankLoad(
+        String id,
+        String job,
+        String rig,
+        LocalDate date,
+        double volume_m3,
+        double rate_m3m2,
+        boolean nitrogenCarrier,
+        Optional<DropletClass> droplets,
+        double boom_m,
+        double speed_ms,
+        boolean certified,
+        List<LoadGround> grounds,
+        List<LoadLine> lines,
+        LoadState state,
+        String lock,
+        String from,
+        List<Event> events) {
+    private static final double LHA_PER_M3M2 = 1e7;
+
+    /** Who did what when. */
+    public record Event(Instant at, String person, String what) {}
+
+    public TankLoad {
+        grounds = List.copyOf(grounds);
+        lines = List.copyOf(lines);
+        events = List.copyOf(events);
+    }
+
+    /** What labels are asked about one piece of its ground. */
+    public LabelWork work(LoadGround g) {
+        return new LabelWork(
+                job,
+                g.label(),
+                g.crop(),
+                g.zone_ha(),
+                g.area_ha(),
+                date,
+                g.cropBegins(),
+                g.stage(),
+                g.height_m(),
+                g.harvest(),
+                rate_m3m2 * LHA_PER_M3M2,
+                nitrogenCarrier,
+                false,
+                droplets,
+                boom_m,
+                speed_ms,
+                g.water_m(),
+                g.sensitive_m(),
+                certified,
+                lines.stream()
+                        .map(l -> new LabelWork.Part(l.product(), l.perHa(), l.dry(), l.labelled(), l.classes()))
+                        .toList());
+    }
+
+    /** What it puts, or is to put, on one piece of its ground. */
+    public List<GroundUse> uses(LoadGround g) {
+        GroundUse.State made = state == LoadState.APPLIED ? GroundUse.State.MADE : GroundUse.State.RESERVED;
+        return lines.stream()
+                .map(l -> new GroundUse(job, date, l.product(), onGround(l), g.area_ha(), l.labelled(), made))
+                .toList();
+    }
+
+    /** As measured where it was, so that a load mixed too strong counts for what it holds. */
+    private static double onGround(LoadLine line) {
+        return line.perHa() * line.measured().inside() / line.planned().inside();
+    }
+
+    /** What the recipe is locked to, as one fingerprint. */
+    public String fingerprint() {
+        StringBuilder text = new StringBuilder();
+        text.append(rig)
+                .append('\n')
+                .append(volume_m3)
+                .append('\n')
+                .append(rate_m3m2)
+                .append('\n');
+        grounds.forEach(g -> text.append(g.field())
+                .append('|')
+                .append(g.zone())
+                .append('|')
+                .append(g.crop())
+                .append('|')
+                .append(g.stage())
+                .append('|')
+                .append(g.area_ha())
+                .append('\n'));
+        lines.forEach(l -> text.append(l.order())
+                .append('|')
+                .append(l.product())
+                .append('|')
+                .append(l.perHa())
+                .append('|')
+                .append(l.planned().inside())
+                .append('\n'));
+        try {
+            MessageDigest sha = MessageDigest.getInstance("SHA-256");
+            return HexFormat.of().formatHex(sha.digest(text.toString().getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            // Every Java platform must have it (java.security.MessageDigest).
+            throw new AssertionError(e);
+        }
+    }
+
+    public boolean isLocked() {
+        return !lock.isEmpty() && lock.equals(fingerprint());
+    }
+
+    /** The same load of another plan: planned again, unlocked, without keys. */
+    public TankLoad edited(TankLoad plan, String person, Instant at) {
+        need(
+                state.isOpen(),
+                "a load with nothing in the tank",
+                "It holds product already: apply it, or record what is left.");
+        List<LoadLine> bare = plan.lines.stream()
+                .map(l -> new LoadLine(
+                        l.order(),
+                        l.product(),
+                        l.perHa(),
+                        l.dry(),
+                        l.labelled(),
+                        l.planned(),
+                        l.most(),
+                        l.codes(),
+                        l.classes(),
+                        List.of()))
+                .toList();
+        TankLoad changed = new TankLoad(
+                id,
+                job,
+                plan.rig,
+                plan.date,
+                plan.volume_m3,
+                plan.rate_m3m2,
+                plan.nitrogenCarrier,
+                plan.droplets,
+                plan.boom_m,
+                plan.speed_ms,
+                plan.certified,
+                plan.grounds,
+                bare,
+                LoadState.PLANNED,
+                "",
+                from,
+                events);
+        return changed.noting(at, person, "changed; keys and reservation are void");
+    }
+
+    /** Holds product and label room; the caller has asked labels and stock in the same breath. */
+    public TankLoad reserved(List<LabelFinding> findings, String person, Instant at) {
+        need(state == LoadState.PLANNED, "a planned load", "Only a planned load is reserved.");
+        need(!lines.isEmpty() && !grounds.isEmpty(), "a product and a field", "Add what is missing.");
+        refuse(findings);
+        TankLoad locked = in(LoadState.RESERVED, fingerprint(), lines);
+        return locked.noting(at, person, "reserved and locked to field, crop, stage and rig");
+    }
+
+    public TankLoad mixing(String person, Instant at) {
+        need(state == LoadState.RESERVED, "a reserved load", "Reserve it first.");
+        need(isLocked(), "the load as it was locked", "Reserve it again: it is not what was locked.");
+        return in(LoadState.MIXING, lock, lines).noting(at, person, "mixing begins");
+    }
+
+    /** One key for the product at a place in the order; the ones before it must be in. */
+    public TankLoad key(int order, LoadLine.Key key) {
+        need(state == LoadState.MIXING, "a load being mixed", "Begin to mix first.");
+        List<LoadLine> now = new ArrayList<>();
+        boolean found = false;
+        for (LoadLine line : lines) {
+            if (line.order() < order && !line.isIn()) {
+                throw EarleafException.of(
+                        "step " + order,
+                        "step " + line.order() + ", " + line.product() + ", not yet in",
+                        "the steps in their order",
+                        "Do step " + line.order() + " first.");
+            }
+            found |= line.order() == order;
+            now.add(line.order() == order ? line.with(key) : line);
+        }
+        need(found, "one of its steps, not step " + order, "Take one of its steps.");
+        return in(state, lock, now)
+                .noting(
+                        key.at(),
+                        key.person(),
+                        "step " + order + ": " + key.code().strip() + " confirmed"
+                                + (key.reason().isBlank()
+                                        ? ""
+                                        : ", differs: " + key.reason().strip()));
+    }
+
+    /** Everything is in; refused with every condition that is not met. */
+    public TankLoad mixed(MixGate gate, String person, Instant at) {
+        need(state == LoadState.MIXING, "a load being mixed", "Begin to mix first.");
+        gate.require(id);
+        return in(LoadState.MIXED, lock, lines).noting(at, person, "mixed");
+    }
+
+    public TankLoad applied(String person, Instant at) {
+        need(state == LoadState.MIXED, "a mixed load", "Mix it first.");
+        return in(LoadState.APPLIED, lock, lines).noting(at, person, "applied");
+    }
+
+    /** Gives everything back; not once product is in the tank. */
+    public TankLoad cancelled(String why, String person, Instant at) {
+        boolean empty = lines.stream().allMatch(l -> l.keys().isEmpty());
+        need(
+                state.isOpen() || state == LoadState.MIXING && empty,
+                "a load with nothing in the tank",
+                "Product is in the tank: apply it.");
+        need(!why.isBlank(), "a reason", "Say why.");
+        return in(LoadState.CANCELLED, lock, lines).noting(at, person, "cancelled: " + why.strip());
+    }
+
+    /** A load parted between two tanks. */
+    public record Parted(TankLoad kept, TankLoad given) {}
+
+    /**
+     * Hands a part of the mixed spray to another rig, with its share of every product and of the ground.
+     *
+     * @param newId of the load in the other tank
+     */
+    public Parted handOver(double moved_m3, String otherRig, String newId, String person, Instant at) {
+        need(state == LoadState.MIXED, "a mixed load", "Mix it first.");
+        need(!LoadLine.same(otherRig, rig), "another rig than its own", "Name another rig.");
+        need(
+                moved_m3 > 0 && moved_m3 < volume_m3,
+                "a part of what is in the tank, not " + gallons(moved_m3),
+                "Move part of the " + gallons(volume_m3) + " in the tank.");
+        double share = moved_m3 / volume_m3;
+        String what = gallons(moved_m3) + " of " + gallons(volume_m3) + " ";
+        TankLoad kept = share(id, rig, from, 1 - share).noting(at, person, what + "handed over to " + otherRig);
+        TankLoad given = share(newId, otherRig, id, share).noting(at, person, what + "taken over from " + rig);
+        return new Parted(kept, given);
+    }
+
+    private TankLoad share(String newId, String newRig, String source, double share) {
+        List<LoadLine> parts = lines.stream()
+                .map(l -> new LoadLine(
+                        l.order(),
+                        l.product(),
+                        l.perHa(),
+                        l.dry(),
+                        l.labelled(),
+                        l.planned().times(share),
+                        l.most() * share,
+                        l.codes(),
+                        l.classes(),
+                        l.keys().stream()
+                                .map(k -> new LoadLine.Key(
+                                        k.code(), k.measured() * share, k.person(), k.at(), k.reason()))
+                                .toList()))
+                .toList();
+        TankLoad part = new TankLoad(
+                newId,
+                job,
+                newRig,
+                date,
+                volume_m3 * share,
+                rate_m3m2,
+                nitrogenCarrier,
+                droplets,
+                boom_m,
+                speed_ms,
+                certified,
+                grounds.stream().map(g -> g.covering(share)).toList(),
+                parts,
+                state,
+                "",
+                source,
+                events);
+        return part.in(state, part.fingerprint(), parts);
+    }
+
+    private TankLoad in(LoadState next, String newLock, List<LoadLine> newLines) {
+        return new TankLoad(
+                id,
+                job,
+                rig,
+                date,
+                volume_m3,
+                rate_m3m2,
+                nitrogenCarrier,
+                droplets,
+                boom_m,
+                speed_ms,
+                certified,
+                grounds,
+                newLines,
+                next,
+                newLock,
+                from,
+                events);
+    }
+
+    private TankLoad noting(Instant at, String person, String what) {
+        need(!person.isBlank(), "the name of who does it", "Say who you are.");
+        List<Event> all = new ArrayList<>(events);
+        all.add(new Event(at, person.strip(), what));
+        return new TankLoad(
+                id,
+                job,
+                rig,
+                date,
+                volume_m3,
+                rate_m3m2,
+                nitrogenCarrier,
+                droplets,
+                boom_m,
+                speed_ms,
+                certified,
+                grounds,
+                lines,
+                state,
+                lock,
+                from,
+                all);
+    }
+
+    private static void refuse(List<LabelFinding> findings) {
+        if (!LabelCheck.allows(findings)) {
+            throw new EarleafException(findings.stream()
+                    .filter(LabelFinding::isStop)
+                    .map(f -> new org.earleaf.units.Problem(
+                            "label of " + f.product(),
+                            f.sentence(),
+                            f.allowed().isEmpty() ? "an entry" : f.allowed(),
+                            "The label is the law: change the load or drop it."))
+                    .toList());
+        }
+    }
+
+    private void need(boolean met, String expected, String todo) {
+        if (!met) {
+            throw EarleafException.of("load " + id, "a load that is " + state.word(), expected, todo);
+        }
+    }
+
+    private static String gallons(double m3) {
+        return Figure.text(m3 / Units.M3_PER_GAL, 4) + " gal";
+    }
+}

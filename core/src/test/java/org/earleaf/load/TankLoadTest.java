@@ -1,0 +1,270 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.earleaf.load.TankLoads.T;
+import static org.earleaf.load.TankLoads.f1;
+import static org.earleaf.load.TankLoads.i2;
+import static org.earleaf.load.TankLoads.key;
+import static org.earleaf.load.TankLoads.mixing;
+import static org.earleaf.load.TankLoads.planned;
+import static org.earleaf.load.TankLoads.reserved;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class TankLoadTest {
+    @Test
+    void a_load_goes_from_plan_to_ground_and_every_step_says_who() {
+        TankLoad applied = TankLoads.mixed().applied("A. Grower", T.plusSeconds(9000));
+        assertThat(applied.state()).isEqualTo(LoadState.APPLIED);
+        assertThat(applied.events()).hasSize(8).allMatch(e -> e.person().endsWith("r"));
+        assertThat(applied.events().get(2).what()).isEqualTo("step 1: INVENTED-3 confirmed");
+        assertThat(applied.uses(applied.grounds().get(0)))
+                .extracting(GroundUse::state)
+                .containsOnly(GroundUse.State.MADE);
+        assertThat(reserved().uses(TankLoads.mill()).get(1).perHa()).isCloseTo(Labels.flozAc(10), within(1e-9));
+        assertThat(reserved().uses(TankLoads.mill()).get(1).state()).isEqualTo(GroundUse.State.RESERVED);
+        assertThat(LoadState.MIXING.word()).isEqualTo("being mixed");
+        assertThat(LoadState.CANCELLED.word()).isEqualTo("cancelled");
+        assertThat(LoadState.values())
+                .filteredOn(LoadState::holds)
+                .containsExactly(LoadState.RESERVED, LoadState.MIXING, LoadState.MIXED, LoadState.APPLIED);
+    }
+
+    @Test
+    void a_label_that_is_not_kept_reserves_nothing_and_says_why() {
+        LabelWork second = planned().work(TankLoads.mill());
+        List<LabelFinding> over = LabelCheck.of(
+                Labels.BOOK,
+                second,
+                List.of(Labels.made("p1", TankLoads.DAY.minusDays(3), "Demo F1", Labels.flozAc(10))));
+        assertThatThrownBy(() -> planned().reserved(over, "A. Grower", T))
+                .hasMessageContaining("days between passes: 3 days, the label says 14 days, 11 days too little")
+                .hasMessageContaining("The label is the law: change the load or drop it.");
+        List<LabelFinding> none = LabelCheck.of(new org.earleaf.farm.LabelBook(List.of()), second, List.of());
+        assertThatThrownBy(() -> planned().reserved(none, "A. Grower", T)).hasMessageContaining("expected an entry");
+    }
+
+    @Test
+    void steps_out_of_turn_are_refused() {
+        assertThatThrownBy(() -> reserved().reserved(List.of(), "A", T))
+                .hasMessage(
+                        "load load 1: found a load that is reserved; expected a planned load. Only a planned load is"
+                                + " reserved.");
+        assertThatThrownBy(() -> planned().mixing("A", T)).hasMessageContaining("Reserve it first.");
+        assertThatThrownBy(() -> reserved().key(1, key(i2(), "A", 1))).hasMessageContaining("Begin to mix first.");
+        assertThatThrownBy(() -> reserved().mixed(new MixGate(true, true, true, true, true, true, true, true), "A", T))
+                .hasMessageContaining("a load being mixed");
+        assertThatThrownBy(() -> mixing().applied("A", T)).hasMessageContaining("Mix it first.");
+        assertThatThrownBy(() -> mixing().handOver(1, "Old rig", "x", "A", T)).hasMessageContaining("Mix it first.");
+        assertThatThrownBy(() -> reserved().mixing(" ", T)).hasMessageContaining("Say who you are.");
+        assertThatThrownBy(() -> mixing().edited(planned(), "A", T)).hasMessageContaining("nothing in the tank");
+        TankLoad empty = new TankLoad(
+                "e",
+                "j",
+                "r",
+                TankLoads.DAY,
+                1,
+                1,
+                false,
+                java.util.Optional.empty(),
+                0,
+                0,
+                false,
+                List.of(),
+                List.of(),
+                LoadState.PLANNED,
+                "",
+                "",
+                List.of());
+        assertThatThrownBy(() -> empty.reserved(List.of(), "A", T)).hasMessageContaining("a product and a field");
+        TankLoad noField = new TankLoad(
+                "e",
+                "j",
+                "r",
+                TankLoads.DAY,
+                1,
+                1,
+                false,
+                java.util.Optional.empty(),
+                0,
+                0,
+                false,
+                List.of(),
+                List.of(f1()),
+                LoadState.PLANNED,
+                "",
+                "",
+                List.of());
+        assertThatThrownBy(() -> noField.reserved(List.of(), "A", T)).hasMessageContaining("a product and a field");
+    }
+
+    @Test
+    void a_wrong_product_is_stopped_before_it_is_poured() {
+        LoadLine.Key wrong = new LoadLine.Key("INVENTED-2", i2().planned().inside(), "A. Grower", T, "");
+        assertThatThrownBy(() -> mixing().key(1, wrong))
+                .hasMessage(
+                        "step 1, Demo I2: found the code INVENTED-2; expected Demo I2: INVENTED-3. WRONG PRODUCT: put"
+                                + " this container away, pour nothing of it, and fetch the right one.");
+        // By a lot on the shelf it is known as well.
+        TankLoad first = mixing().key(1, key(i2(), "A", 0)).key(1, key(i2(), "B", 0));
+        LoadLine.Key lot = new LoadLine.Key(" f1-0426", f1().planned().inside(), "A. Grower", T, "");
+        assertThat(first.key(2, lot).lines().get(1).keys()).hasSize(1);
+        assertThatThrownBy(() -> first.key(2, new LoadLine.Key("x", 1, "A", T, "")))
+                .hasMessageContaining("F1-0426 or INVENTED-1");
+    }
+
+    @Test
+    void the_second_key_is_another_person_or_the_same_after_a_pause_kept_as_single() {
+        TankLoad once = mixing().key(1, key(i2(), "A. Grower", 0));
+        assertThat(once.lines().get(0).isIn()).isFalse();
+        assertThat(once.lines().get(0).isSingle()).isFalse();
+        assertThatThrownBy(() -> once.key(1, key(i2(), " a. grower", 29)))
+                .hasMessageContaining("another person, or the same one after 30 seconds")
+                .hasMessageContaining("again in 2 s.");
+        assertThat(once.key(1, key(i2(), "a. grower", 30)).lines().get(0).isSingle())
+                .isTrue();
+        assertThat(once.key(1, key(i2(), "B. Helper", 1)).lines().get(0).isSingle())
+                .isFalse();
+        TankLoad twice = once.key(1, key(i2(), "B. Helper", 1));
+        assertThatThrownBy(() -> twice.key(1, key(i2(), "C", 90))).hasMessageContaining("do not pour it again");
+        assertThatThrownBy(() -> mixing().key(1, key(i2(), " ", 0))).hasMessageContaining("Say who you are.");
+    }
+
+    @Test
+    void products_go_in_in_their_order() {
+        assertThatThrownBy(() -> mixing().key(2, key(f1(), "A", 0))).hasMessageContaining("Do step 1 first.");
+        TankLoad once = mixing().key(1, key(i2(), "A", 0));
+        assertThatThrownBy(() -> once.key(2, key(f1(), "A", 0))).hasMessageContaining("Do step 1 first.");
+        assertThatThrownBy(() -> mixing().key(0, key(f1(), "A", 0))).hasMessageContaining("not step 0");
+    }
+
+    private static LoadLine.Key measured(LoadLine line, double share, String reason) {
+        return new LoadLine.Key("INVENTED-1", line.planned().inside() * share, "A", T, reason);
+    }
+
+    @Test
+    void an_amount_off_by_more_than_its_measure_needs_a_reason_and_never_passes_the_label() {
+        assertThat(f1().with(measured(f1(), 1.02, "")).keys()).hasSize(1);
+        assertThat(f1().with(measured(f1(), .98, "")).keys()).hasSize(1);
+        assertThatThrownBy(() -> f1().with(measured(f1(), 1.021, "")))
+                .hasMessageContaining("within 2 %")
+                .hasMessageContaining("or write why it differs");
+        assertThatThrownBy(() -> f1().with(measured(f1(), .979, " "))).hasMessageContaining("Measure again");
+        assertThat(f1().with(measured(f1(), 1.1, "jug was full")).measured().inside())
+                .isCloseTo(f1().planned().inside() * 1.1, within(1e-12));
+        assertThat(f1().with(measured(f1(), 1.2, "jug was full")).keys()).hasSize(1);
+        assertThatThrownBy(() -> f1().with(measured(f1(), 1.201, "jug was full")))
+                .hasMessageContaining("at most 948.9 fl oz, which the label allows");
+        for (double none : new double[] {0, -1, Double.NaN}) {
+            assertThatThrownBy(() -> f1().with(new LoadLine.Key("INVENTED-1", none, "A", T, "x")))
+                    .hasMessageContaining("an amount above 0");
+        }
+        LoadLine.Key dry = new LoadLine.Key("INVENTED-3", i2().planned().inside() * 1.03, "A", T, "");
+        assertThat(i2().with(dry).keys()).hasSize(1);
+        LoadLine.Key more = new LoadLine.Key("INVENTED-3", i2().planned().inside() * 1.031, "A", T, "");
+        assertThatThrownBy(() -> i2().with(more)).hasMessageContaining("within 3 %");
+    }
+
+    @Test
+    void two_amounts_that_differ_are_measured_again() {
+        LoadLine once = f1().with(measured(f1(), 1, ""));
+        LoadLine.Key other = new LoadLine.Key("INVENTED-1", f1().planned().inside() * 1.05, "B", T, "spilt");
+        assertThatThrownBy(() -> once.with(other)).hasMessageContaining("as confirmed first");
+    }
+
+    @Test
+    void a_change_after_the_lock_opens_it_and_voids_keys_and_reservation() {
+        TankLoad other = planned();
+        TankLoad changed = reserved().edited(other, "B. Helper", T);
+        assertThat(changed.state()).isEqualTo(LoadState.PLANNED);
+        assertThat(changed.isLocked()).isFalse();
+        assertThat(changed.events()).hasSize(2);
+        assertThat(reserved().isLocked()).isTrue();
+        assertThat(planned().isLocked()).isFalse();
+        TankLoad r = reserved();
+        TankLoad tampered = new TankLoad(
+                r.id(),
+                r.job(),
+                "Other rig",
+                r.date(),
+                r.volume_m3(),
+                r.rate_m3m2(),
+                false,
+                r.droplets(),
+                r.boom_m(),
+                r.speed_ms(),
+                true,
+                r.grounds(),
+                r.lines(),
+                r.state(),
+                r.lock(),
+                "",
+                r.events());
+        assertThat(tampered.isLocked()).isFalse();
+        assertThatThrownBy(() -> tampered.mixing("A", T)).hasMessageContaining("as it was locked");
+        assertThat(reserved().fingerprint()).isEqualTo(planned().fingerprint());
+    }
+
+    @Test
+    void a_load_is_cancelled_with_a_reason_while_nothing_is_in_the_tank() {
+        assertThat(mixing().cancelled("rain", "A", T).state()).isEqualTo(LoadState.CANCELLED);
+        assertThat(planned().cancelled("rain", "A", T).events().get(0).what()).isEqualTo("cancelled: rain");
+        assertThat(reserved().cancelled("rain", "A", T).state().holds()).isFalse();
+        assertThatThrownBy(() -> planned().cancelled(" ", "A", T)).hasMessageContaining("Say why.");
+        TankLoad poured = mixing().key(1, key(i2(), "A", 0));
+        assertThatThrownBy(() -> poured.cancelled("rain", "A", T)).hasMessageContaining("Product is in the tank");
+        assertThatThrownBy(() -> TankLoads.mixed().cancelled("rain", "A", T))
+                .hasMessageContaining("Product is in the tank");
+    }
+
+    @Test
+    void a_part_handed_over_takes_its_share_of_product_and_ground() {
+        TankLoad mixed = TankLoads.mixed();
+        double quarter = mixed.volume_m3() / 4;
+        TankLoad.Parted two = mixed.handOver(quarter, "Hired rig", "load 2", "A. Grower", T.plusSeconds(99));
+        assertThat(two.given().rig()).isEqualTo("Hired rig");
+        assertThat(two.given().from()).isEqualTo("load 1");
+        assertThat(two.given().id()).isEqualTo("load 2");
+        assertThat(two.kept().id()).isEqualTo("load 1");
+        assertThat(two.kept().isLocked() && two.given().isLocked()).isTrue();
+        assertThat(two.given().volume_m3() + two.kept().volume_m3()).isCloseTo(mixed.volume_m3(), within(1e-12));
+        assertThat(two.given().grounds().get(0).area_ha()).isCloseTo(8, within(1e-9));
+        for (int k = 0; k < 2; k++) {
+            double whole = mixed.lines().get(k).measured().inside();
+            assertThat(two.given().lines().get(k).measured().inside()).isCloseTo(whole / 4, within(1e-12));
+            assertThat(two.kept().lines().get(k).measured().inside()).isCloseTo(whole * .75, within(1e-12));
+            assertThat(two.kept().lines().get(k).planned().inside())
+                    .isCloseTo(mixed.lines().get(k).planned().inside() * .75, within(1e-12));
+        }
+        assertThat(two.kept().lines().get(1).most()).isCloseTo(f1().most() * .75, within(1e-12));
+        assertThat(two.kept().events())
+                .last()
+                .extracting(TankLoad.Event::what)
+                .asString()
+                .endsWith("handed over to Hired rig");
+        assertThatThrownBy(() -> mixed.handOver(quarter, "highboy ", "x", "A", T))
+                .hasMessageContaining("another rig");
+        for (double bad : new double[] {0, -1, mixed.volume_m3()}) {
+            assertThatThrownBy(() -> mixed.handOver(bad, "Hired rig", "x", "A", T))
+                    .hasMessageContaining("Move part of the");
+        }
+    }
+
+    @Test
+    void a_load_mixed_too_strong_counts_for_what_it_holds() {
+        TankLoad strong = mixing().key(1, key(i2(), "A", 0))
+                .key(1, key(i2(), "B", 0))
+                .key(2, new LoadLine.Key("INVENTED-1", f1().planned().inside() * 1.1, "A", T, "jug"));
+        assertThat(strong.uses(TankLoads.mill()).get(1).perHa()).isCloseTo(Labels.flozAc(11), within(1e-9));
+        assertThat(strong.events())
+                .last()
+                .extracting(TankLoad.Event::what)
+                .isEqualTo("step 2: F1-0426 confirmed, differs: jug".replace("F1-0426", "INVENTED-1"));
+        assertThat(Set.copyOf(strong.lines())).hasSize(2);
+    }
+}

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.earleaf.farm.DropletClass;
+import org.earleaf.units.Units;
+
+/** A load of two invented products on one field, and its way to the ground. */
+final class TankLoads {
+    static final Instant T = Instant.parse("2026-07-20T12:00:00Z");
+    static final LocalDate DAY = LocalDate.of(2026, 7, 20);
+    static final double HA = 32;
+
+    private TankLoads() {}
+
+    static LoadGround mill() {
+        return new LoadGround(
+                "Mill Eighty",
+                "",
+                "corn",
+                HA,
+                HA,
+                31,
+                DAY,
+                2.4,
+                LocalDate.of(2025, 10, 1),
+                Optional.of(LocalDate.of(2026, 9, 25)),
+                40,
+                40);
+    }
+
+    /** 10 fl oz/ac and 2 oz/ac at 15 gal/ac on the whole field. */
+    static LoadLine f1() {
+        double perHa = Labels.flozAc(10);
+        return new LoadLine(
+                2,
+                "Demo F1",
+                perHa,
+                false,
+                true,
+                new Amount(perHa * HA / 1000, false, "fl oz"),
+                Labels.flozAc(12) * HA / 1000,
+                Set.of("INVENTED-1", "F1-0426"),
+                Set.of("SC", "fungicide"),
+                List.of());
+    }
+
+    static LoadLine i2() {
+        double perHa = 2 * Units.KGHA_PER_LBAC / 16;
+        return new LoadLine(
+                1,
+                "Demo I2",
+                perHa,
+                true,
+                true,
+                new Amount(perHa * HA, true, "oz"),
+                Double.NaN,
+                Set.of("INVENTED-3"),
+                Set.of("WG", "insecticide"),
+                List.of());
+    }
+
+    static TankLoad planned() {
+        double rate = 15 * Units.M3M2_PER_GALAC;
+        return new TankLoad(
+                "load 1",
+                "tassel pass",
+                "Highboy",
+                DAY,
+                rate * HA * 10_000,
+                rate,
+                false,
+                Optional.of(DropletClass.M),
+                .5,
+                4,
+                true,
+                List.of(mill()),
+                List.of(i2(), f1()),
+                LoadState.PLANNED,
+                "",
+                "",
+                List.of());
+    }
+
+    static List<LabelFinding> findings(TankLoad load) {
+        return LabelCheck.of(Labels.BOOK, load.work(load.grounds().get(0)), List.of());
+    }
+
+    static TankLoad reserved() {
+        return planned().reserved(findings(planned()), "A. Grower", T);
+    }
+
+    static TankLoad mixing() {
+        return reserved().mixing("A. Grower", T);
+    }
+
+    static LoadLine.Key key(LoadLine line, String person, int second) {
+        String code = line.codes().stream().sorted().findFirst().orElseThrow();
+        return new LoadLine.Key(code, line.planned().inside(), person, T.plusSeconds(second), "");
+    }
+
+    static TankLoad keyed() {
+        return mixing().key(1, key(i2(), "A. Grower", 10))
+                .key(1, key(i2(), "B. Helper", 20))
+                .key(2, key(f1(), "A. Grower", 30))
+                .key(2, key(f1(), "A. Grower", 60));
+    }
+
+    static MixGate gate(TankLoad load) {
+        return MixGate.of(load, DAY, findings(load), true, true, true, true);
+    }
+
+    static TankLoad mixed() {
+        return keyed().mixed(gate(keyed()), "A. Grower", T.plusSeconds(90));
+    }
+}
