@@ -14,6 +14,7 @@ import org.earleaf.app.store.ShelfTables.RecipeHead;
 import org.earleaf.app.store.ShelfTables.RecipeLine;
 import org.earleaf.app.store.WeatherTables.Ahead;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.Stock;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Pass;
 import org.earleaf.units.EarleafException;
@@ -30,11 +31,13 @@ import org.springframework.jdbc.core.JdbcTemplate;
  * soil, prices, products, rigs, recipes, stock) is replaced where the folder gives it; the forecast is replaced always.
  */
 final class FarmImport {
+    private final JdbcTemplate sql;
     private final Merge merge;
     private final Set<String> filedPasses;
     private final ImportReport.Counts counts = new ImportReport.Counts();
 
     FarmImport(JdbcTemplate sql) {
+        this.sql = sql;
         merge = new Merge(sql);
         filedPasses = new HashSet<>(sql.queryForList("select pass from application_record", String.class));
     }
@@ -125,7 +128,22 @@ final class FarmImport {
             merge.tell(ShelfTables.LINES, merge.all(ShelfTables.LINES), lines);
             merge.replaceQuietly(ShelfTables.LINES, lines);
         }
+        settleCounted(farm.stock());
         merge.replace(ShelfTables.STOCK, farm.stock());
+    }
+
+    /** A lot counted anew has what was poured before out of it already; what is only reserved still stands there. */
+    private void settleCounted(List<Stock> counted) {
+        List<Stock> before = merge.all(ShelfTables.STOCK);
+        for (Stock s : counted) {
+            if (!before.contains(s)) {
+                sql.update(
+                        "update lot_draw set settled = 1 where lower(product) = lower(?) and lot = ? and load in"
+                                + " (select id from tank_load where state in ('mixed', 'applied'))",
+                        s.product(),
+                        s.lot());
+            }
+        }
     }
 
     private void whatHappened(Farm farm) {

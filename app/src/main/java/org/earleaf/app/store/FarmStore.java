@@ -32,10 +32,17 @@ public final class FarmStore implements AutoCloseable {
 
     private final Database db;
     private final RecordBook book;
+    private final LoadStore loads;
 
     private FarmStore(Database db) {
         this.db = db;
         this.book = new RecordBook(db.sql());
+        this.loads = new LoadStore(db, this::changed);
+    }
+
+    /** Loads and label entries of the farm. */
+    public LoadStore loads() {
+        return loads;
     }
 
     /** Opens the file; makes it where there is none. */

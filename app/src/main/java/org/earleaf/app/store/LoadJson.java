@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.store;
+
+import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
+import org.earleaf.farm.LabelEntry;
+import org.earleaf.load.TankLoad;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Loads and label entries as text: the parts of the records and nothing that follows from them. */
+final class LoadJson {
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .changeDefaultVisibility(v -> v.withIsGetterVisibility(Visibility.NONE))
+            .build();
+
+    private LoadJson() {}
+
+    static String text(Object fact) {
+        return JSON.writeValueAsString(fact);
+    }
+
+    static TankLoad load(String body) {
+        return JSON.readValue(body, TankLoad.class);
+    }
+
+    static LabelEntry label(String body) {
+        return JSON.readValue(body, LabelEntry.class);
+    }
+}
