@@ -16,6 +16,7 @@ import org.earleaf.field.Pass;
 import org.earleaf.record.Account;
 import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
+import org.earleaf.record.RecordTable;
 import org.earleaf.units.EarleafException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -147,6 +148,21 @@ public final class RecordCommand implements Callable<Integer> {
                             ? Json.text(Json.object("records", all.size(), "whole", true, "head", newest))
                             : all.size() + (all.size() == 1 ? " record" : " records") + ", all as filed. Newest hash: "
                                     + newest);
+        }
+        return Faults.DONE;
+    }
+
+    @Command(
+            name = "export",
+            mixinStandardHelpOptions = true,
+            description = {
+                "Prints every record as a table (CSV), or with --json as JSON, with the text and hash of each.",
+                "docs/verify/VerifyRecords.java checks either without Earleaf."
+            })
+    int export(@Mixin Common common) {
+        try (FarmStore store = open(common)) {
+            List<Chain.Entry> all = store.records();
+            print(common.isJson() ? RecordText.exportJson(all) : RecordTable.csv(all));
         }
         return Faults.DONE;
     }

@@ -117,6 +117,14 @@ final class RecordText {
                 "head", Chain.head(entries)));
     }
 
+    /** Everything filed, link by link, so that it can be checked without Earleaf. */
+    static String exportJson(List<Chain.Entry> entries) {
+        List<Object> links = new ArrayList<>();
+        entries.forEach(e -> links.add(
+                Json.object("number", e.number(), "previous", e.previous(), "hash", e.hash(), "text", e.text())));
+        return Json.text(Json.object("records", links, "head", Chain.head(entries)));
+    }
+
     static String json(Chain.Entry entry, List<Chain.Entry> all, Farm farm) {
         FiledRecord r = entry.record();
         Map<String, @Nullable Object> map = map(entry);
