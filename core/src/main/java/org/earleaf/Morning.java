@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.decide.CropReadingWorth;
 import org.earleaf.decide.LowNitrate;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
@@ -47,10 +48,10 @@ public final class Morning {
         List<Brief.ReadingWorthTaking> readings = new ArrayList<>();
         for (NitrogenOptions.Answer a : answers) {
             soilTest(a).ifPresent(readings::add);
+            crop(a).ifPresent(readings::add);
             if (a.proposed().isPresent()) {
                 Option go = a.proposed().get();
                 passes.add(go);
-                height(a.outlook(), go).ifPresent(readings::add);
             } else {
                 leftOut.add(leftOut(a.outlook(), a.options().stream().findFirst()));
             }
@@ -154,19 +155,30 @@ public final class Morning {
         });
     }
 
-    /** A height reading is worth the drive when the planned rig's last day is near and rests on the model alone. */
-    private static Optional<Brief.ReadingWorthTaking> height(Outlook outlook, Option best) {
-        for (OutOfReach r : outlook.reach()) {
-            boolean near = r.lastDay()
-                    .map(d -> !d.isAfter(best.date().plusDays(NEAR_D)))
-                    .orElse(false);
-            if (r.rig().equals(best.rig()) && r.date().isPresent() && near) {
-                String because = "Settles whether " + r.lastDay().orElseThrow().format(DAY)
-                        + " is really the last day for the " + r.rig() + ".";
-                Zone z = outlook.zone();
-                return Optional.of(new Brief.ReadingWorthTaking(z.field(), z.zone(), "height", because, Double.NaN));
-            }
+    /**
+     * A height is worth the drive when it pays, and when the last day of the rig that is to go is near and rests on the
+     * model alone; a stage instead where it tells more.
+     */
+    private static Optional<Brief.ReadingWorthTaking> crop(NitrogenOptions.Answer a) {
+        CropReadingWorth worth = a.cropReading();
+        boolean stage = worth.stage_usdHa() > worth.height_usdHa();
+        double more_usdHa = Math.max(worth.stage_usdHa(), worth.height_usdHa());
+        Optional<String> because = worth.inDoubt().map(rig -> "Settles whether the " + rig + " still fits.");
+        if (more_usdHa < LEAST_WORTH_USDHA || because.isEmpty()) {
+            Optional<String> last = a.proposed().flatMap(go -> lastDay(a.outlook(), go));
+            because = more_usdHa < LEAST_WORTH_USDHA ? last : last.or(() -> Optional.of("Settles on which day to go."));
         }
-        return Optional.empty();
+        Zone z = a.outlook().zone();
+        String kind = stage ? "stage" : "height";
+        return because.map(b -> new Brief.ReadingWorthTaking(z.field(), z.zone(), kind, b, more_usdHa));
+    }
+
+    private static Optional<String> lastDay(Outlook outlook, Option go) {
+        return outlook.reach().stream()
+                .filter(r -> r.rig().equals(go.rig()) && r.date().isPresent())
+                .findFirst()
+                .flatMap(OutOfReach::lastDay)
+                .filter(d -> !d.isAfter(go.date().plusDays(NEAR_D)))
+                .map(d -> "Settles whether " + d.format(DAY) + " is really the last day for the " + go.rig() + ".");
     }
 }

@@ -103,25 +103,25 @@ final class Assimilation {
     private double deviation(Reading r, double h, double collars) {
         return switch (r.kind()) {
             case NITRATE, AMMONIUM -> (Math.log(Math.max(.1, r.value())) - Math.log(Math.max(.1, h))) / spread(r);
-            case STAGE -> (r.value() - h) / (collars <= 10 ? .4 : .7);
-            case HEIGHT -> (r.value() - h) / (4 + .04 * Math.max(h, 1));
-            case COVER -> (r.value() - h) / .05;
-            default -> (r.value() - h) / .03;
+            case STAGE -> (r.value() - h) / ReadingError.stage(collars);
+            case HEIGHT -> (r.value() - h) / ReadingError.height_cm(h);
+            case COVER -> (r.value() - h) / ReadingError.COVER;
+            default -> (r.value() - h) / ReadingError.MOISTURE;
         };
     }
 
     /** Spread of the logarithm of a soil test. */
     private double spread(Reading r) {
         if (r.kind() == Reading.Kind.AMMONIUM) {
-            return .35;
+            return ReadingError.AMMONIUM;
         }
         if (r.position() != Reading.Position.RANDOM) {
-            return .40;
+            return ReadingError.AT_ONE_DISTANCE;
         }
         if (r.top_mm() >= SoilProfile.FOOT_MM) {
-            return .20;
+            return ReadingError.NITRATE_BELOW_FOOT;
         }
-        return bandIn(r.date()) ? .50 : .30;
+        return bandIn(r.date()) ? ReadingError.NITRATE_NEAR_BAND : ReadingError.NITRATE;
     }
 
     private boolean bandIn(LocalDate date) {

@@ -60,11 +60,17 @@ final class DayOptions {
     /**
      * What can be done on a day.
      *
+     * @param trials what was tried
      * @param gains by trial with nothing after it, and member, each with its first rig [$/ha]
      * @param best_usdHa what the best option brings on average; not below 0
      * @param waiting_usdHa what the rain until then adds, as it tells whether and how much; not below 0
      */
-    record Day(List<Option> options, double[][] gains, double best_usdHa, double waiting_usdHa) {}
+    record Day(List<Option> options, List<Trial> trials, double[][] gains, double best_usdHa, double waiting_usdHa) {
+        /** The pass of the day that brings most, with nothing after it. */
+        Optional<CropReadingWorth.DayPass> bestPass(int ahead) {
+            return DayOptions.bestPass(trials, gains, ahead);
+        }
+    }
 
     /** The rigs that may enter for nitrogen, with what they would do. */
     Set<String> fitting(LocalDate day) {
@@ -108,7 +114,31 @@ final class DayOptions {
             }
         }
         double best = options.stream().mapToDouble(o -> o.worth().mean_usdHa()).reduce(0, Math::max);
-        return new Day(options, gains, best, waiting(gains, day, ahead));
+        return new Day(options, trials, gains, best, waiting(gains, day, ahead));
+    }
+
+    /** The best pass of a day by a rig that may not enter only because nobody knows the crop's height well enough. */
+    Optional<CropReadingWorth.DayPass> inDoubt(SeasonRun trunk) {
+        LocalDate day = trunk.date();
+        List<Trial> trials = new ArrayList<>();
+        for (Candidate c : candidates) {
+            List<Rig> doubtful = c.rigs().stream()
+                    .filter(r -> Reach.isInDoubt(base, r, c.placement(), day))
+                    .toList();
+            trials.addAll(trials(c, doubtful, day));
+        }
+        double[][] gains = gains(trials, runs.yields(trunk, trials, Trials.ALL), base.yields_kgHa());
+        return bestPass(trials, gains, 0);
+    }
+
+    private static Optional<CropReadingWorth.DayPass> bestPass(List<Trial> trials, double[][] gains, int ahead) {
+        return best(trials, gains).stream()
+                .findFirst()
+                .map(t -> new CropReadingWorth.DayPass(
+                        ahead,
+                        gains[trials.indexOf(t)],
+                        t.rigs().get(0),
+                        t.candidate().placement()));
     }
 
     /** How much better a choice made on the day by the rain until then is than one made now; nothing may be chosen. */
@@ -125,21 +155,25 @@ final class DayOptions {
         boolean anew = ahead - scouted >= SCOUT_EVERY_D;
         List<Trial> all = new ArrayList<>();
         for (Candidate c : candidates(day)) {
-            List<Rig> fitting = fitting(c, day);
-            double most = Reach.most_kgHa(base, c.placement(), day, c.product().isLiquid());
-            List<Trial> ofCandidate = fitting.isEmpty()
-                    ? List.of()
-                    : Arrays.stream(RATES_LBAC)
-                            .map(Units::kgHa)
-                            .filter(rate -> rate <= most + 1e-9)
-                            .mapToObj(rate -> new Trial(c, rate, fitting))
-                            .toList();
+            List<Trial> ofCandidate = trials(c, fitting(c, day), day);
             all.addAll(ahead == 0 ? ofCandidate : promising(trunk, c, ofCandidate, anew));
         }
         if (ahead > 0 && anew) {
             scouted = ahead;
         }
         return all;
+    }
+
+    /** Every rate that a candidate may lay that day. */
+    private List<Trial> trials(Candidate c, List<Rig> fitting, LocalDate day) {
+        double most = Reach.most_kgHa(base, c.placement(), day, c.product().isLiquid());
+        return fitting.isEmpty()
+                ? List.of()
+                : Arrays.stream(RATES_LBAC)
+                        .map(Units::kgHa)
+                        .filter(rate -> rate <= most + 1e-9)
+                        .mapToObj(rate -> new Trial(c, rate, fitting))
+                        .toList();
     }
 
     /** The rates that look best on a few members, looked through anew every third day; only they are run on all. */

@@ -45,6 +45,7 @@ public final class NitrogenOptions {
     private @Nullable LocalDate go;
     private @Nullable SoilTestWorth soilTest;
     private double knowing_usdHa;
+    private CropReadingWorth cropReading = new CropReadingWorth(0, 0, Optional.empty());
 
     private NitrogenOptions(ZoneEnsemble futures, Baseline base) {
         this.futures = futures;
@@ -59,6 +60,7 @@ public final class NitrogenOptions {
      * @param options best first
      * @param proposed the best option of the day to go; empty when no day is worth it
      * @param soilTest what a nitrate test of the top foot this morning would be worth; empty when nothing can be done
+     * @param cropReading what a height or a stage this morning would be worth
      * @param knowing_usdHa what knowing the season would be worth to somebody who decides today: no reading and no
      *     forecast is worth more
      * @param protection passes against disease and insects, over the same members
@@ -69,6 +71,7 @@ public final class NitrogenOptions {
             List<Option> options,
             Optional<Option> proposed,
             Optional<SoilTestWorth> soilTest,
+            CropReadingWorth cropReading,
             double knowing_usdHa,
             ProtectionAnswer protection,
             long simulated) {
@@ -90,6 +93,7 @@ public final class NitrogenOptions {
                 options,
                 proposed,
                 Optional.ofNullable(all.soilTest),
+                all.cropReading,
                 all.knowing_usdHa,
                 ProtectionPasses.of(futures, base),
                 all.trials.simulated() + ZoneEnsemble.MEMBERS);
@@ -102,6 +106,8 @@ public final class NitrogenOptions {
         boolean[] looked = new boolean[DAYS_AHEAD];
         Arrays.fill(looked, true);
         SeasonRun trunk = futures.members();
+        List<CropReadingWorth.DayPass> passes = new ArrayList<>();
+        Optional<CropReadingWorth.DayPass> doubt = Optional.empty();
         LocalDate day = futures.decisionDay();
         for (int ahead = 0; ahead < DAYS_AHEAD && !day.isAfter(futures.last()); ahead++) {
             looked[ahead] = isLookedAt(day, ahead);
@@ -110,6 +116,8 @@ public final class NitrogenOptions {
                 best[ahead] = found.best_usdHa();
                 waiting[ahead] = found.waiting_usdHa();
                 all.addAll(found.options());
+                found.bestPass(ahead).ifPresent(passes::add);
+                doubt = ahead == 0 ? days.inDoubt(trunk) : doubt;
                 if (ahead == 0 && found.gains().length > 0) {
                     soilTest = SoilTestWorth.of(trunk, found.gains());
                     knowing_usdHa = Choice.knowing_usdHa(found.gains());
@@ -118,6 +126,7 @@ public final class NitrogenOptions {
             futures.season().advance(trunk, day.plusDays(1));
             day = day.plusDays(1);
         }
+        cropReading = CropReadingWorth.of(futures.members(), base, passes, doubt);
         fillBetween(best, looked);
         fillBetween(waiting, looked);
         return withWaiting(all, best, waiting, looked);

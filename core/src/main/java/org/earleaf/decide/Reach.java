@@ -22,6 +22,12 @@ final class Reach {
         return mayEnter(rig, placement, base.height_cm(date).p90());
     }
 
+    /** Whether a rig may not enter for fear of a crop that may well be lower: it clears it in one of ten futures. */
+    static boolean isInDoubt(Baseline base, Rig rig, Placement placement, LocalDate date) {
+        return !mayEnter(base, rig, placement, date)
+                && mayEnter(rig, placement, base.height_cm(date).p10());
+    }
+
     /** @param p90_cm the height that nine in ten futures stay below */
     static boolean mayEnter(Rig rig, Placement placement, double p90_cm) {
         return ClearanceFit.clears(rig, placement, p90_cm / 100);

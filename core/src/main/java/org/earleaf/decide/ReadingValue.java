@@ -2,19 +2,20 @@
 package org.earleaf.decide;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What a soil nitrate test would be worth before it is taken: how much better the choice of today would be, on average,
- * with its answer in hand.
+ * What a reading would be worth before it is taken: how much better a choice would be, on average, with its answer in
+ * hand.
  *
  * <pre>
  * VOI = mean over outcomes y of max_a E[R_a | y]  -  max_a E[R_a],   doing nothing among the a
- * E[R_a | y] = sum w_m R_a,m,  w_m ~ exp(-((ln y - ln h_m)/s)^2/2);  y = h_j exp(s z_k), j over members, z_k five points
+ * E[R_a | y] = sum w_m R_a,m,  w_m ~ exp(-((y - h_m)/s)^2/2);  y = h_j + s z_k, j over members, z_k five points
  *
  * R      gain of option a in member m       [$/ha]
- * h      what the test would show in a member, s its error on the logarithm
+ * h      what the reading would show in a member, s its error; for a soil test both on the logarithm
  * Range  at least 0
  * Source preposterior analysis: Raiffa & Schlaifer 1961, from memory; five-point Gauss-Hermite rule: Abramowitz & Stegun
  *        table 25.10
@@ -30,28 +31,34 @@ final class ReadingValue {
     };
 
     private final double[][] gains;
-    private final double[] logSeen;
+    private final double[] shown;
     private final double s;
 
     /**
      * @param gains by option and member [$/ha]; doing nothing is added
-     * @param seen what the test would show, by member
-     * @param s error on the logarithm
+     * @param shown what the reading would show, by member; for a soil test its logarithm
+     * @param s its error, on the same scale
      */
-    ReadingValue(double[][] gains, double[] seen, double s) {
+    ReadingValue(double[][] gains, double[] shown, double s) {
         this.gains = gains;
-        this.logSeen = new double[seen.length];
-        for (int m = 0; m < seen.length; m++) {
-            logSeen[m] = Math.log(Math.max(.1, seen[m]));
-        }
+        this.shown = shown.clone();
         this.s = s;
+    }
+
+    /** Of a soil test, whose errors are of the logarithm. */
+    static ReadingValue ofTest(double[][] gains, double[] ppm, double s) {
+        return new ReadingValue(gains, Arrays.stream(ppm).map(ReadingValue::log).toArray(), s);
+    }
+
+    private static double log(double ppm) {
+        return Math.log(Math.max(.1, ppm));
     }
 
     private double[] means(double y) {
         double[] mean = new double[gains.length];
         double total = 0;
-        for (int m = 0; m < logSeen.length; m++) {
-            double z = (y - logSeen[m]) / s;
+        for (int m = 0; m < shown.length; m++) {
+            double z = (y - shown[m]) / s;
             double w = Math.exp(-.5 * z * z);
             total += w;
             for (int a = 0; a < mean.length; a++) {
@@ -64,9 +71,9 @@ final class ReadingValue {
         return mean;
     }
 
-    /** Which option is best at a reading; -1 is doing nothing. */
-    int choice(double seen) {
-        double[] mean = means(Math.log(seen));
+    /** Which option is best at the result of a test; -1 is doing nothing. */
+    int choice(double ppm) {
+        double[] mean = means(log(ppm));
         int best = -1;
         for (int a = 0; a < mean.length; a++) {
             if (mean[a] > (best < 0 ? 0 : mean[best])) {
@@ -83,9 +90,9 @@ final class ReadingValue {
     double worth() {
         double with = 0;
         double[] without = new double[gains.length];
-        for (double h : logSeen) {
+        for (double h : shown) {
             for (int k = 0; k < Z.length; k++) {
-                double share = WEIGHT[k] / logSeen.length;
+                double share = WEIGHT[k] / shown.length;
                 double[] mean = means(h + s * Z[k]);
                 with += share * best(mean);
                 for (int a = 0; a < mean.length; a++) {

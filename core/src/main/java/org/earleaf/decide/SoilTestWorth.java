@@ -16,16 +16,13 @@ import org.earleaf.soil.SoilProfile;
  * @param leaveAbove_ppm reading above which the field is best left alone; empty when no reading says so
  */
 public record SoilTestWorth(double worth_usdHa, Optional<Integer> leaveAbove_ppm) {
-    /** Error of fifteen to twenty cores at random, on the logarithm (own construct). */
-    private static final double ERROR = .30;
-
     static SoilTestWorth of(SeasonRun morning, double[][] gains_usdHa) {
         LocalDate date = morning.date();
         Reading foot = new Reading(
                 "", "", "", date, Reading.Kind.NITRATE, 0, "", 0, SoilProfile.FOOT_MM, Reading.Position.RANDOM, "");
         double[] seen = new double[morning.members()];
         Arrays.setAll(seen, m -> Observing.of(morning, m, foot));
-        ReadingValue value = new ReadingValue(gains_usdHa, seen, ERROR);
+        ReadingValue value = ReadingValue.ofTest(gains_usdHa, seen, ReadingError.NITRATE);
         return new SoilTestWorth(value.worth(), value.leaveAbove());
     }
 }
