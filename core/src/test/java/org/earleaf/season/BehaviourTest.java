@@ -180,6 +180,23 @@ class BehaviourTest {
         told("B5 split less at once, wet, bu", wet, 8.9);
     }
 
+    /**
+     * What lies in the ground early is what a wet June takes: direction only. It holds once June is wet; from the usual
+     * June to the first 5 mm more every third day the crop that has all its nitrogen already makes more of the water.
+     */
+    @Test
+    void in_a_wet_june_more_rain_always_tells_against_all_at_once() {
+        double before = Double.POSITIVE_INFINITY;
+        for (int extra_mm = 5; extra_mm <= 40; extra_mm += 5) {
+            int more = extra_mm;
+            Forcing june = rain(j -> usual(j) + (j >= 150 && j <= 180 && (j - 150) % 3 == 0 ? more : 0));
+            double lead = bushels(allAtOnce(110, june)) - bushels(split(110, june));
+            assertThat(lead).as("%d mm more every third day", extra_mm).isLessThan(before);
+            before = lead;
+        }
+        assertThat(before).isNegative();
+    }
+
     /** Nitrate formation is "rather modest" at pH 5.0 (Kentucky extension). */
     @Test
     void b6_acid_soil_gives_half_the_nitrogen_and_less_corn() {
