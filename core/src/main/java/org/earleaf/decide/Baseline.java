@@ -42,6 +42,7 @@ final class Baseline {
             nni.add(each(run::nni));
             stages.note(run);
         }
+        ensemble.count(run, ensemble.decisionDay());
         yields = each(m -> run.yield(m).grain_kgHa());
         nShort = spread(run::shortDay);
     }

@@ -82,7 +82,10 @@ public final class NitrogenOptions {
 
     /** Options best first, and the outlook they were measured on. */
     public static Answer of(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
-        ZoneEnsemble futures = ZoneEnsemble.of(farm, zone, on, hindsight);
+        return of(ZoneEnsemble.of(farm, zone, on, hindsight));
+    }
+
+    static Answer of(ZoneEnsemble futures) {
         Baseline base = new Baseline(futures, futures.season());
         NitrogenOptions all = new NitrogenOptions(futures, base);
         List<Option> options = all.list();
@@ -123,7 +126,7 @@ public final class NitrogenOptions {
                     knowing_usdHa = Choice.knowing_usdHa(found.gains());
                 }
             }
-            futures.season().advance(trunk, day.plusDays(1));
+            futures.advance(trunk, day.plusDays(1));
             day = day.plusDays(1);
         }
         cropReading = CropReadingWorth.of(futures.members(), base, passes, doubt);

@@ -88,7 +88,7 @@ final class Recourse {
             if (day.isAfter(futures.last())) {
                 break;
             }
-            futures.season().advance(run, day);
+            futures.advance(run, day);
             Optional<Later> later = on(run, day, alone, second);
             double least = best.map(Later::adds_usdHa).orElse(LEAST_USDHA);
             if (later.isPresent() && later.get().adds_usdHa() > least) {

@@ -48,7 +48,7 @@ final class Trials {
                 run.apply(t * n + m, trials.get(t).pass());
             }
         }
-        futures.season().finish(run, futures.last());
+        futures.finish(run);
         simulated += (long) trials.size() * n;
         for (int t = 0; t < trials.size(); t++) {
             int at = t * n;

@@ -2,6 +2,7 @@
 package org.earleaf.decide;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -47,6 +48,7 @@ final class ZoneEnsemble {
     private final List<Flag> flags;
     private final SeasonRun morning;
     private final SeasonTrace past;
+    private long memberDays;
 
     private ZoneEnsemble(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
         this.farm = farm;
@@ -103,13 +105,17 @@ final class ZoneEnsemble {
                 new Assimilation(season, flags, seed, farm.settings().says(Setting.SOIL_TEST_SHIFTS));
         LocalDate first = season.setup().first();
         for (LocalDate date : readingDays(first)) {
+            LocalDate from = run.date();
             season.advance(run, date.plusDays(1), past);
+            count(run, from);
             List<Reading> ofDay = farm.readings().stream()
                     .filter(r -> r.isOn(zone) && r.date().equals(date))
                     .toList();
             run = readings.correct(run, ofDay);
         }
+        LocalDate from = run.date();
         season.advance(run, decisionDay(), past);
+        count(run, from);
         return run;
     }
 
@@ -185,6 +191,30 @@ final class ZoneEnsemble {
     LocalDate decisionDay() {
         LocalDate first = season.setup().first();
         return on.isBefore(first) ? first : on.isAfter(last) ? last : on;
+    }
+
+    /** Steps a run until {@code next} is its next day. */
+    void advance(SeasonRun run, LocalDate next) {
+        LocalDate from = run.date();
+        season.advance(run, next);
+        count(run, from);
+    }
+
+    /** Steps a run to its end. */
+    void finish(SeasonRun run) {
+        LocalDate from = run.date();
+        season.finish(run, last);
+        count(run, from);
+    }
+
+    /** Counts what a run has been stepped since a day. */
+    void count(SeasonRun run, LocalDate from) {
+        memberDays += run.members() * ChronoUnit.DAYS.between(from, run.date());
+    }
+
+    /** Days stepped so far for this zone, times the members of each run. */
+    long memberDays() {
+        return memberDays;
     }
 
     /** A fresh run of all members on the morning of the decision day. */

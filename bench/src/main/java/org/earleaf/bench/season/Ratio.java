@@ -9,10 +9,10 @@ import java.util.SplittableRandom;
  * Ratio of the medians of two contenders that were measured in turns, with the 95 % interval of 2000 draws of rounds
  * with replacement.
  */
-record Ratio(double median, double low, double high) {
+public record Ratio(double median, double low, double high) {
     private static final int DRAWS = 2000;
 
-    static Ratio of(double[] ours, double[] theirs) {
+    public static Ratio of(double[] ours, double[] theirs) {
         SplittableRandom random = new SplittableRandom(1);
         int n = ours.length;
         double[] draws = new double[DRAWS];
@@ -30,14 +30,14 @@ record Ratio(double median, double low, double high) {
         return new Ratio(median(ours) / median(theirs), draws[DRAWS / 40 - 1], draws[DRAWS - DRAWS / 40 - 1]);
     }
 
-    static double median(double[] values) {
+    public static double median(double[] values) {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
         int half = sorted.length / 2;
         return sorted.length % 2 == 1 ? sorted[half] : .5 * (sorted[half - 1] + sorted[half]);
     }
 
-    String json() {
+    public String json() {
         return String.format(Locale.ROOT, "{\"median\":%.4f,\"low\":%.4f,\"high\":%.4f}", median, low, high);
     }
 
