@@ -28,7 +28,7 @@ public final class Ours {
         DoubleSupplier turn = Shape.valueOf(args[0]).on(Cases.timed(Season.LANES));
         BufferedReader questions = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.US_ASCII));
         for (int k = 0; k < WARM_TURNS; k++) {
-            turn.getAsDouble();
+            double unused = turn.getAsDouble();
         }
         while (questions.readLine() != null) {
             System.out.printf(Locale.ROOT, "%.3f%n", turn.getAsDouble());
@@ -58,7 +58,7 @@ public final class Ours {
                 DoubleSupplier alone = ALONE.on(timed);
                 DoubleSupplier together = TOGETHER.on(timed);
                 return () -> {
-                    alone.getAsDouble();
+                    double unused = alone.getAsDouble();
                     return together.getAsDouble();
                 };
             }
