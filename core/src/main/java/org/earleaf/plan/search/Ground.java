@@ -43,15 +43,16 @@ final class Ground {
     final int[] choices;
     final boolean cleaned;
 
-    /** @param change_usd by job and shift, what moving it there costs beside everything else */
-    Ground(PlanProblem problem, double[][] change_usd) {
+    Ground(PlanProblem problem, Changes changes) {
         this.problem = problem;
         jobs = problem.jobs().size();
         shifts = problem.shifts().size();
         allowed = new boolean[jobs][shifts];
         work_s = new double[jobs][shifts];
         charge_usd = new double[jobs][shifts];
-        undone_usd = problem.jobs().stream().mapToDouble(Job::undone_usd).toArray();
+        undone_usd = IntStream.range(0, jobs)
+                .mapToDouble(j -> problem.jobs().get(j).undone_usd() + changes.leftOut_usd(j))
+                .toArray();
         supply_m3 = problem.jobs().stream().mapToDouble(Job::supply_m3).toArray();
         cost_usdS = new double[shifts];
         fromYard_s = new double[shifts][jobs];
@@ -74,7 +75,7 @@ final class Ground {
         apart = gaps(problem);
         cleaned = !problem.cleanout().from_to_s().isEmpty();
         for (int s = 0; s < shifts; s++) {
-            fillShift(s, change_usd);
+            fillShift(s, changes);
         }
         fillRoads();
         near = IntStream.range(0, jobs).mapToObj(this::byNearness).toArray(int[][]::new);
@@ -94,7 +95,7 @@ final class Ground {
         return all;
     }
 
-    private void fillShift(int s, double[][] change_usd) {
+    private void fillShift(int s, Changes changes) {
         Shift shift = problem.shifts().get(s);
         cost_usdS[s] = problem.rigs().get(shift.rig()).cost_usdS();
         length_s[s] = shift.length_s();
@@ -107,7 +108,7 @@ final class Ground {
             allowed[j][s] = isAllowed(j, shift);
             if (allowed[j][s]) {
                 work_s[j][s] = job.work_s().get(shift.rig());
-                charge_usd[j][s] = job.loss().on(shift.day()) + work_s[j][s] * cost_usdS[s] + change_usd[j][s];
+                charge_usd[j][s] = job.loss().on(shift.day()) + work_s[j][s] * cost_usdS[s] + changes.moved_usd(j, s);
             }
         }
     }

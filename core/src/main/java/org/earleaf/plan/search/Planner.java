@@ -10,16 +10,12 @@ public final class Planner {
     private Planner() {}
 
     public static Found plan(PlanProblem problem, Effort effort) {
-        return search(
-                problem,
-                Plan.empty(problem),
-                new double[problem.jobs().size()][problem.shifts().size()],
-                effort);
+        return search(problem, Plan.empty(problem), Changes.FREE, effort);
     }
 
-    /** @param change_usd by job and shift, what moving a job there costs beside everything else */
-    static Found search(PlanProblem problem, Plan from, double[][] change_usd, Effort effort) {
-        Ground ground = new Ground(problem, change_usd);
+    /** From a plan, what changes it costing something of its own. */
+    static Found search(PlanProblem problem, Plan from, Changes changes, Effort effort) {
+        Ground ground = new Ground(problem, changes);
         Annealing annealing = new Annealing(ground, effort);
         Plan plan = annealing.run(start(ground, from)).plan();
         if (!Rules.broken(problem, plan).isEmpty()) {
@@ -29,6 +25,10 @@ public final class Planner {
     }
 
     /** As much of a plan as still keeps the rules. */
+    static Plan kept(PlanProblem problem, Plan from) {
+        return start(new Ground(problem, Changes.FREE), from).plan();
+    }
+
     private static State start(Ground ground, Plan from) {
         State state = new State(ground);
         for (int s = 0; s < ground.shifts; s++) {

@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.bench.plan;
+
+import com.google.ortools.Loader;
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CircuitConstraint;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverSolutionCallback;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.earleaf.plan.Gap;
+import org.earleaf.plan.Job;
+import org.earleaf.plan.Plan;
+import org.earleaf.plan.PlanProblem;
+import org.earleaf.plan.Shift;
+import org.earleaf.plan.Supply;
+
+/** The same problem to CP-SAT: a circuit a shift over the jobs it may do, arcs carrying the road, all in minutes and cents. */
+final class Oracle {
+    /** What the solver came to; costs in $, the times at which each better plan stood in s. */
+    record Answer(Plan plan, double best_usd, double bound_usd, boolean proven, double took_s, List<double[]> trace) {}
+
+    private final PlanProblem p;
+    private final CpModel model = new CpModel();
+    private final LinearExprBuilder cost = LinearExpr.newBuilder();
+    private final BoolVar[][] does;
+    private final List<Map<Integer, BoolVar>> arcs = new ArrayList<>();
+
+    private Oracle(PlanProblem p) {
+        this.p = p;
+        does = new BoolVar[p.jobs().size()][p.shifts().size()];
+    }
+
+    static Answer solve(PlanProblem problem, double seconds, int workers) {
+        Loader.loadNativeLibraries();
+        return new Oracle(problem).solve(seconds, workers);
+    }
+
+    private static long cents(double usd) {
+        long c = Math.round(usd * 100);
+        if (Math.abs(c - usd * 100) > 1e-6) {
+            throw new IllegalStateException(usd + " is not in whole cents");
+        }
+        return c;
+    }
+
+    private static long minutes(double s) {
+        long m = Math.round(s / 60);
+        if (Math.abs(m - s / 60) > 1e-6) {
+            throw new IllegalStateException(s + " s is not in whole minutes");
+        }
+        return m;
+    }
+
+    private boolean may(int j, Shift s) {
+        Job job = p.jobs().get(j);
+        return job.canBeDoneBy(s.rig())
+                && s.day() >= job.release()
+                && s.day() <= job.lastDay().get(s.rig());
+    }
+
+    private void jobs() {
+        for (int j = 0; j < p.jobs().size(); j++) {
+            List<Literal> one = new ArrayList<>();
+            for (int s = 0; s < p.shifts().size(); s++) {
+                Shift shift = p.shifts().get(s);
+                if (may(j, shift)) {
+                    does[j][s] = model.newBoolVar("x" + j + "_" + s);
+                    one.add(does[j][s]);
+                    long perMin = cents(p.rigs().get(shift.rig()).cost_usdS() * 60);
+                    long work = minutes(p.jobs().get(j).work_s().get(shift.rig()));
+                    cost.addTerm(does[j][s], cents(p.jobs().get(j).loss().on(shift.day())) + perMin * work);
+                }
+            }
+            BoolVar undone = model.newBoolVar("u" + j);
+            one.add(undone);
+            cost.addTerm(undone, cents(p.jobs().get(j).undone_usd()));
+            model.addExactlyOne(one);
+        }
+    }
+
+    /** Node 0 is the yard; a job that the shift does not do loops to itself. */
+    private void shift(int s) {
+        Shift shift = p.shifts().get(s);
+        Map<Integer, BoolVar> mine = new HashMap<>();
+        arcs.add(mine);
+        List<Integer> able = new ArrayList<>();
+        for (int j = 0; j < p.jobs().size(); j++) {
+            if (does[j][s] != null) {
+                able.add(j);
+            }
+        }
+        if (able.isEmpty()) {
+            return;
+        }
+        long perMin = cents(p.rigs().get(shift.rig()).cost_usdS() * 60);
+        CircuitConstraint circuit = model.addCircuit();
+        LinearExprBuilder time = LinearExpr.newBuilder();
+        circuit.addArc(0, 0, model.newBoolVar("idle" + s));
+        for (int j : able) {
+            circuit.addArc(j + 1, j + 1, does[j][s].not());
+            time.addTerm(does[j][s], minutes(p.jobs().get(j).work_s().get(shift.rig())));
+            circuit.addArc(j + 1, 0, model.newBoolVar("home"));
+            for (int before = -1; before < p.jobs().size(); before++) {
+                if (before != j && (before < 0 || does[before][s] != null)) {
+                    BoolVar arc = model.newBoolVar("a");
+                    circuit.addArc(before + 1, j + 1, arc);
+                    mine.put((before + 1) * 1000 + j, arc);
+                    long road = minutes(p.travel_s(shift, before, j));
+                    time.addTerm(arc, road);
+                    cost.addTerm(arc, perMin * road);
+                }
+            }
+        }
+        model.addLessOrEqual(time, minutes(shift.length_s()));
+    }
+
+    private void supply() {
+        for (Supply supply : p.supply()) {
+            LinearExprBuilder used = LinearExpr.newBuilder();
+            for (int j = 0; j < p.jobs().size(); j++) {
+                for (int s = 0; s < p.shifts().size(); s++) {
+                    if (does[j][s] != null && p.shifts().get(s).day() == supply.day()) {
+                        used.addTerm(
+                                does[j][s], Math.round(1e4 * p.jobs().get(j).supply_m3()));
+                    }
+                }
+            }
+            model.addLessOrEqual(used, Math.round(1e4 * supply.most_m3()) + 5);
+        }
+    }
+
+    private void gaps() {
+        for (Gap g : p.gaps()) {
+            for (int a = 0; a < p.shifts().size(); a++) {
+                for (int b = 0; b < p.shifts().size(); b++) {
+                    boolean near =
+                            g.shortBy(p.shifts().get(a).day(), p.shifts().get(b).day()) > 0;
+                    if (near && does[g.first()][a] != null && does[g.second()][b] != null) {
+                        model.addBoolOr(new Literal[] {does[g.first()][a].not(), does[g.second()][b].not()});
+                    }
+                }
+            }
+        }
+    }
+
+    private Answer solve(double seconds, int workers) {
+        jobs();
+        for (int s = 0; s < p.shifts().size(); s++) {
+            shift(s);
+        }
+        supply();
+        gaps();
+        model.minimize(cost);
+        CpSolver solver = new CpSolver();
+        solver.getParameters()
+                .setMaxTimeInSeconds(seconds)
+                .setNumWorkers(workers)
+                .setRandomSeed(1);
+        List<double[]> trace = new ArrayList<>();
+        long start = System.nanoTime();
+        CpSolverStatus status = solver.solve(model, new CpSolverSolutionCallback() {
+            @Override
+            public void onSolutionCallback() {
+                trace.add(new double[] {(System.nanoTime() - start) / 1e9, objectiveValue() / 100});
+            }
+        });
+        double took = (System.nanoTime() - start) / 1e9;
+        boolean any = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+        return new Answer(
+                any ? plan(solver) : Plan.empty(p),
+                any ? solver.objectiveValue() / 100 : Double.POSITIVE_INFINITY,
+                solver.bestObjectiveBound() / 100,
+                status == CpSolverStatus.OPTIMAL,
+                took,
+                trace);
+    }
+
+    private Plan plan(CpSolver solver) {
+        List<List<Integer>> routes = new ArrayList<>();
+        for (Map<Integer, BoolVar> mine : arcs) {
+            Map<Integer, Integer> next = new HashMap<>();
+            mine.forEach((key, arc) -> {
+                if (solver.booleanValue(arc)) {
+                    next.put(key / 1000 - 1, key % 1000);
+                }
+            });
+            List<Integer> route = new ArrayList<>();
+            for (Integer at = next.get(-1); at != null; at = next.get(at)) {
+                route.add(at);
+            }
+            routes.add(route);
+        }
+        return new Plan(routes);
+    }
+}
