@@ -38,6 +38,19 @@ public final class Rules {
         return all;
     }
 
+    /** The rules that a job put into a shift may break, the shift's own last. */
+    static List<Breach> brokenIn(PlanProblem problem, Plan plan, int shift) {
+        Rules rules = new Rules(problem, plan);
+        List<Breach> all = new ArrayList<>();
+        if (!problem.gaps().isEmpty()) {
+            all.addAll(rules.gap());
+        }
+        all.addAll(rules.supply());
+        all.addAll(rules.window(shift));
+        all.addAll(rules.shift(shift));
+        return all;
+    }
+
     /** The rules that look at a job and its shift alone. */
     static List<Breach> ofJob(PlanProblem problem, int job, int shift) {
         Rules rules = new Rules(problem, Plan.empty(problem));

@@ -80,7 +80,7 @@ public record WhyLeftOut(int job, Optional<Rule> rule, double by, String sentenc
         Breach nearest = null;
         for (int s : shifts) {
             for (int p = 0; p <= plan.routes().get(s).size(); p++) {
-                List<Breach> broken = Rules.broken(problem, plan.with(job, s, p));
+                List<Breach> broken = Rules.brokenIn(problem, plan.with(job, s, p), s);
                 if (broken.isEmpty()) {
                     return null;
                 }

@@ -65,7 +65,7 @@ final class Draw {
         for (int a : acres) {
             work += minutes(a, random.nextInt(rigs.size()));
         }
-        days = (int) Math.max(3, Math.min(9, Math.ceil(1.1 * work / (rigs.size() * 330.0)) + 1));
+        days = (int) Math.max(3, Math.min(10, Math.ceil(1.6 * work / (rigs.size() * 330.0)) + 1));
         List<Shift> shifts = shifts();
         List<Job> jobs = new ArrayList<>();
         List<Gap> gaps = new ArrayList<>();

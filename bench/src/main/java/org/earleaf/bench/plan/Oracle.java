@@ -21,6 +21,7 @@ import org.earleaf.plan.Plan;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.Shift;
 import org.earleaf.plan.Supply;
+import org.earleaf.units.Units;
 
 /** The same problem to CP-SAT: a circuit a shift over the jobs it may do, arcs carrying the road, all in minutes and cents. */
 final class Oracle {
@@ -103,9 +104,11 @@ final class Oracle {
         long perMin = cents(p.rigs().get(shift.rig()).cost_usdS() * 60);
         CircuitConstraint circuit = model.addCircuit();
         LinearExprBuilder time = LinearExpr.newBuilder();
-        circuit.addArc(0, 0, model.newBoolVar("idle" + s));
+        BoolVar idle = model.newBoolVar("idle" + s);
+        circuit.addArc(0, 0, idle);
         for (int j : able) {
             circuit.addArc(j + 1, j + 1, does[j][s].not());
+            model.addImplication(does[j][s], idle.not()); // else a ring of jobs could leave the yard out
             time.addTerm(does[j][s], minutes(p.jobs().get(j).work_s().get(shift.rig())));
             circuit.addArc(j + 1, 0, model.newBoolVar("home"));
             for (int before = -1; before < p.jobs().size(); before++) {
@@ -128,12 +131,11 @@ final class Oracle {
             for (int j = 0; j < p.jobs().size(); j++) {
                 for (int s = 0; s < p.shifts().size(); s++) {
                     if (does[j][s] != null && p.shifts().get(s).day() == supply.day()) {
-                        used.addTerm(
-                                does[j][s], Math.round(1e4 * p.jobs().get(j).supply_m3()));
+                        used.addTerm(does[j][s], Math.round(p.jobs().get(j).supply_m3() / Units.M3_PER_GAL));
                     }
                 }
             }
-            model.addLessOrEqual(used, Math.round(1e4 * supply.most_m3()) + 5);
+            model.addLessOrEqual(used, Math.round(supply.most_m3() / Units.M3_PER_GAL));
         }
     }
 

@@ -36,7 +36,7 @@ final class PlanBench {
         long first = Long.parseLong(args[3]);
         List<Outcome> all = new ArrayList<>();
         print(
-                "farm  rigs jobs shifts      ours $    solver $     bound $ proven  gap %%  near: ours s solver s  first ms"
+                "farm  rigs jobs shifts      ours $    solver $     bound $ proven  out gap %%  near: ours s solver s  first ms"
                         + "  replan ms changed %%%n");
         for (long seed = first; seed < first + farms; seed++) {
             Path file = Outcome.file(folder, seed, limit_s);
@@ -57,7 +57,7 @@ final class PlanBench {
 
     private static void row(Outcome o) {
         print(
-                "%4.0f %5.0f %4.0f %6.0f %11.2f %11.2f %11.2f %6s %6.2f %12.2f %8.2f %9.0f %10.0f %9.0f%n",
+                "%4.0f %5.0f %4.0f %6.0f %11.2f %11.2f %11.2f %6s %4.0f %5.2f %12.2f %8.2f %9.0f %10.0f %9.0f%n",
                 o.of("seed"),
                 o.of("rigs"),
                 o.of("jobs"),
@@ -66,6 +66,7 @@ final class PlanBench {
                 o.of("solver_usd"),
                 o.of("bound_usd"),
                 o.proven() ? "yes" : "no",
+                o.of("ours_left_out"),
                 o.gap_pct(),
                 o.of("ours_near_s"),
                 o.of("solver_near_s"),
@@ -96,6 +97,11 @@ final class PlanBench {
                 || !Rules.broken(p, solver.plan()).isEmpty()
                 || solver.best_usd() < Double.POSITIVE_INFINITY
                         && Math.abs(PlanCost.of(p, solver.plan()).total_usd() - solver.best_usd()) > .01;
+        if (differs) {
+            System.err.printf(
+                    "farm %d: the solver says %.2f, its plan costs %.2f and breaks %s%n",
+                    seed, solver.best_usd(), PlanCost.of(p, solver.plan()).total_usd(), Rules.broken(p, solver.plan()));
+        }
         Outcome o = new Outcome(new Properties())
                 .with("seed", seed)
                 .with("rigs", p.rigs().size())

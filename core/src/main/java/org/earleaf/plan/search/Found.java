@@ -13,11 +13,15 @@ import org.earleaf.plan.WhyLeftOut;
  * @param steps taken
  * @param cutShort whether it was stopped before the steps asked for
  */
-public record Found(Plan plan, PlanCost cost, List<WhyLeftOut> leftOut, long steps, boolean cutShort) {
+public record Found(PlanProblem problem, Plan plan, PlanCost cost, long steps, boolean cutShort) {
     static Found of(PlanProblem problem, Plan plan, long steps, boolean cutShort) {
-        List<WhyLeftOut> leftOut = plan.leftOut(problem).stream()
+        return new Found(problem, plan, PlanCost.of(problem, plan), steps, cutShort);
+    }
+
+    /** Every job left out, with its reason; worked out when asked for. */
+    public List<WhyLeftOut> leftOut() {
+        return plan.leftOut(problem).stream()
                 .map(j -> WhyLeftOut.of(problem, plan, j))
                 .toList();
-        return new Found(plan, PlanCost.of(problem, plan), leftOut, steps, cutShort);
     }
 }
