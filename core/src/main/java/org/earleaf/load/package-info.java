@@ -5,7 +5,10 @@
  * {@link org.earleaf.load.LoadPlan} (loads with amounts), {@link org.earleaf.load.MixOrder} (order with reasons),
  * {@link org.earleaf.load.LoadSheet} (one sheet a load). Inside volumes are m3, masses kg, area m2, rate m3/m2.
  *
- * <p>Not here: label limits over all passes (farm), who confirmed what (record). Start at
+ * <p>{@link org.earleaf.load.LabelCheck} holds a load against labels over all that is made and reserved;
+ * {@link org.earleaf.load.TankLoad} leads it from plan to ground with two keys a product.
+ *
+ * <p>Not here: the filed account (record), where loads are kept (the store). Start at
  * {@link org.earleaf.load.LoadPlanner}.
  */
 @NullMarked

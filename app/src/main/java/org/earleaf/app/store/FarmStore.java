@@ -37,7 +37,7 @@ public final class FarmStore implements AutoCloseable {
     private FarmStore(Database db) {
         this.db = db;
         this.book = new RecordBook(db.sql());
-        this.loads = new LoadStore(db, this::changed);
+        this.loads = new LoadStore(db, book, this::changed);
     }
 
     /** Loads and label entries of the farm. */

@@ -10,11 +10,13 @@ import java.util.OptionalLong;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
+import org.earleaf.farm.Farm;
 import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.LabelEntry;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Pass;
+import org.earleaf.field.Placement;
 import org.earleaf.load.GroundUse;
 import org.earleaf.load.LabelCheck;
 import org.earleaf.load.LabelFinding;
@@ -24,6 +26,8 @@ import org.earleaf.load.LoadState;
 import org.earleaf.load.LotStock;
 import org.earleaf.load.MixGate;
 import org.earleaf.load.TankLoad;
+import org.earleaf.record.Chain;
+import org.earleaf.record.Told;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Units;
@@ -40,10 +44,14 @@ public final class LoadStore {
 
     private final Database db;
     private final LoadRows rows;
+    private final MixNotes notes;
+    private final RecordBook book;
     private final Runnable changed;
 
-    LoadStore(Database db, Runnable changed) {
+    LoadStore(Database db, RecordBook book, Runnable changed) {
         this.db = db;
+        this.book = book;
+        this.notes = new MixNotes(db.sql());
         this.rows = new LoadRows(db.sql());
         this.changed = changed;
     }
@@ -77,8 +85,12 @@ public final class LoadStore {
     }
 
     public LabelBook labels() {
-        return db.inTransaction(() -> new LabelBook(db.sql()
-                .query("select body from label_entry order by seq", (row, k) -> LoadJson.label(row.getString(1)))));
+        return db.inTransaction(this::labelsNow);
+    }
+
+    private LabelBook labelsNow() {
+        return new LabelBook(db.sql()
+                .query("select body from label_entry order by seq", (row, k) -> LoadJson.label(row.getString(1))));
     }
 
     /** Keeps a label entry behind those before it; none is ever changed. */
@@ -183,7 +195,7 @@ public final class LoadStore {
     private MixGate gateNow(TankLoad load, LocalDate today, boolean tankKnown) {
         boolean jar = !load.nitrogenCarrier()
                 || load.lines().stream().noneMatch(LoadLine::labelled)
-                || noted("jar", recipe(load));
+                || notes.has("jar", recipe(load), Instant.MIN);
         boolean stock = freeNow().stream().allMatch(lot -> lot.free() >= -EPS);
         return MixGate.of(load, today, findingsNow(load), rigReady(load), jar, stock, tankKnown);
     }
@@ -240,42 +252,23 @@ public final class LoadStore {
         });
     }
 
+    /**
+     * Files an applied load: a record for each piece of its ground and a pass made for each product, all or nothing.
+     *
+     * @param told what only a person knows
+     */
+    public List<Chain.Entry> file(String id, Farm farm, Placement placement, Told told) {
+        return write(() -> new LoadFiling(farm, labelsNow(), db.sql(), book).file(kept(id), rows, placement, told));
+    }
+
     /** Notes that a rig was cleaned out, with how. */
     public void cleaned(String rig, String how, String person, Instant at) {
-        note("clean", rig, how, person, at);
+        write(() -> notes.note("clean", rig, how, person, at));
     }
 
     /** Notes a jar test that passed for the mix of a load. */
     public void jarTested(TankLoad load, String what, String person, Instant at) {
-        note("jar", recipe(load), what, person, at);
-    }
-
-    private void note(String kind, String about, String said, String person, Instant at) {
-        if (said.isBlank() || person.isBlank()) {
-            throw EarleafException.of(
-                    kind.equals("jar") ? "jar test" : "cleanout",
-                    "nothing",
-                    "what was done, and by whom",
-                    "Write both.");
-        }
-        write(() -> db.sql()
-                .update(
-                        "insert into mix_note (seq, kind, about, at, person, said) select coalesce(max(seq), 0) + 1, ?, ?, ?, ?, ? from mix_note",
-                        kind,
-                        about.toLowerCase(java.util.Locale.ROOT),
-                        at.toString(),
-                        person.strip(),
-                        said.strip()));
-    }
-
-    private boolean noted(String kind, String about) {
-        Integer n = db.sql()
-                .queryForObject(
-                        "select count(*) from mix_note where kind = ? and about = ?",
-                        Integer.class,
-                        kind,
-                        about.toLowerCase(java.util.Locale.ROOT));
-        return n != null && n > 0;
+        write(() -> notes.note("jar", recipe(load), what, person, at));
     }
 
     private static String recipe(TankLoad load) {
@@ -303,26 +296,14 @@ public final class LoadStore {
         }
         List<String> now = load.lines().stream().map(LoadLine::product).toList();
         boolean same = before.lines().stream().filter(LoadLine::labelled).allMatch(l -> now.contains(l.product()));
-        return same || cleanedSince(load.rig(), last);
-    }
-
-    private boolean cleanedSince(String rig, Instant last) {
-        return db
-                .sql()
-                .queryForList(
-                        "select at from mix_note where kind = 'clean' and about = ?",
-                        String.class,
-                        rig.toLowerCase(java.util.Locale.ROOT))
-                .stream()
-                .anyMatch(at -> !Instant.parse(at).isBefore(last));
+        return same || notes.has("clean", load.rig(), last);
     }
 
     private List<LabelFinding> findingsNow(TankLoad load) {
-        LabelBook book = new LabelBook(db.sql()
-                .query("select body from label_entry order by seq", (row, k) -> LoadJson.label(row.getString(1))));
+        LabelBook labels = labelsNow();
         List<LabelFinding> all = new ArrayList<>();
         for (LoadGround g : load.grounds()) {
-            all.addAll(LabelCheck.of(book, load.work(g), ground(load, g)));
+            all.addAll(LabelCheck.of(labels, load.work(g), ground(load, g)));
         }
         return all;
     }

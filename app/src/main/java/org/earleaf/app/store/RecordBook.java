@@ -75,7 +75,8 @@ final class RecordBook {
         return added;
     }
 
-    private Chain.Entry append(FiledRecord record) {
+    /** Files a record behind the last; refused with everything that is missing. */
+    Chain.Entry append(FiledRecord record) {
         List<Problem> problems = record.problems();
         if (!problems.isEmpty()) {
             throw new EarleafException(problems);

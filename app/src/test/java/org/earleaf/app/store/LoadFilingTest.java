@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.earleaf.app.store.Tanks.DAY;
+import static org.earleaf.app.store.Tanks.T;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Placement;
+import org.earleaf.load.LabelFinding;
+import org.earleaf.record.Applicator;
+import org.earleaf.record.Chain;
+import org.earleaf.record.Deadlines;
+import org.earleaf.record.FiledRecord;
+import org.earleaf.record.RecordRule;
+import org.earleaf.record.Told;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LoadFilingTest {
+    @TempDir
+    Path folder;
+
+    private FarmStore store;
+    private LoadStore loads;
+
+    @BeforeEach
+    void open() {
+        store = FarmStore.create(folder.resolve("earleaf.db"));
+        FarmStoreTest.put(store, Tanks.farm());
+        loads = store.loads();
+        loads.keep(Tanks.label());
+        loads.add(Tanks.load("a", "1", "highboy", 10, 1, 500));
+    }
+
+    @AfterEach
+    void close() {
+        store.close();
+    }
+
+    /** @param second person who turns the second key */
+    private Kept applied(String second) {
+        Kept k = loads.reserve("a", 1, "A. Grower", T);
+        k = loads.mixing("a", k.version(), "A. Grower", T);
+        k = loads.key("a", k.version(), 1, Tanks.key(k.load(), "A. Grower"));
+        var first = Tanks.key(k.load(), second);
+        k = loads.key(
+                "a",
+                k.version(),
+                1,
+                new org.earleaf.load.LoadLine.Key(first.code(), first.measured(), second, T.plusSeconds(40), ""));
+        k = loads.mixed("a", k.version(), DAY, true, "A. Grower", T);
+        return loads.applied("a", k.version(), "A. Grower", T);
+    }
+
+    private static Told told(String wind, String certificate, Instant filed) {
+        TreeMap<String, String> air = new TreeMap<>();
+        if (!wind.isEmpty()) {
+            air.put("wind", wind);
+        }
+        return new Told(
+                Applicator.onOwnGround("A. Grower", certificate),
+                "S 12, T 80 N, R 21 W",
+                "",
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(LocalTime.of(9, 0)),
+                Optional.of(LocalTime.of(11, 30)),
+                air,
+                filed);
+    }
+
+    private List<Chain.Entry> file(String wind, String certificate) {
+        return loads.file("a", store.farm(), Placement.OVER_THE_TOP, told(wind, certificate, T));
+    }
+
+    @Test
+    void a_record_is_made_from_the_load_with_only_the_unknowable_added() {
+        applied("B. Helper");
+        FiledRecord r = file("6 mph from SW", "none").get(0).record();
+        assertThat(r.problems()).isEmpty();
+        assertThat(r.field()).isEqualTo("Home Eighty");
+        assertThat(r.crop()).isEqualTo("corn");
+        assertThat(r.area().text()).isEqualTo("79.1 ac");
+        assertThat(r.products()).hasSize(1);
+        // 10 fl oz/ac on 79.07 ac, 6.18 gal, out of the 8 gal of the first lot.
+        assertThat(r.products().get(0).amount().text()).isEqualTo("790.74 fl oz");
+        assertThat(r.products().get(0).rate()).isEqualTo("10 fl oz/ac");
+        assertThat(r.products().get(0).registration()).isEqualTo("INVENTED-7");
+        assertThat(r.products().get(0).lot()).isEqualTo("A");
+        assertThat(r.reentry_h()).hasValue(12);
+        assertThat(r.extras()).containsEntry("mixed by", "A. Grower, B. Helper").doesNotContainKey("deviation");
+        assertThat(Chain.verify(store.records())).isEmpty();
+        assertThat(loads.get("a").filed()).hasValue(1);
+    }
+
+    @Test
+    void one_person_alone_is_kept_as_single() {
+        applied("A. Grower");
+        assertThat(file("6 mph", "none").get(0).record().extras())
+                .containsEntry("mixed by", "A. Grower; single: both keys of one person");
+    }
+
+    @Test
+    void what_the_law_or_a_label_asks_for_is_not_left_out() {
+        applied("B. Helper");
+        assertThatThrownBy(() -> file("6 mph", ""))
+                .hasMessageContaining("certification")
+                .hasMessageContaining("7 CFR 110.3");
+        assertThatThrownBy(() -> file("", "none")).hasMessageContaining("the wind at the start");
+        assertThat(store.records()).isEmpty();
+        assertThat(store.farm().passes()).hasSize(2);
+        assertThat(loads.get("a").filed()).isEmpty();
+    }
+
+    @Test
+    void wind_outside_the_label_is_written_down_as_a_deviation() {
+        applied("B. Helper");
+        assertThat(file("12 mph from W", "none").get(0).record().extras().get("deviation"))
+                .isEqualTo("wind 12 mph from W, the label of Demo P says 10 mph (greatest wind)");
+    }
+
+    @Test
+    void a_load_is_filed_once_and_only_when_applied() {
+        assertThatThrownBy(() -> file("6 mph", "none")).hasMessageContaining("a load that is planned");
+        applied("B. Helper");
+        file("6 mph", "none");
+        assertThatThrownBy(() -> file("6 mph", "none")).hasMessageContaining("a load that is filed already");
+    }
+
+    @Test
+    void its_pass_counts_once_on_the_ground_and_stands_among_the_passes_made() {
+        applied("B. Helper");
+        file("6 mph", "none");
+        Pass pass = store.farm().passes().stream()
+                .filter(p -> p.product().equals("Demo P"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(pass.state()).isEqualTo(Pass.State.MADE);
+        assertThat(pass.rateUnit()).isEqualTo("fl oz/ac");
+        assertThat(pass.rate()).isCloseTo(10, org.assertj.core.api.Assertions.within(1e-9));
+        // 10 lie there, 10 more are the 20 of a season; 11 are not.
+        assertThat(stops(10)).isFalse();
+        assertThat(stops(11)).isTrue();
+    }
+
+    private boolean stops(double flozAc) {
+        return loads.findings(Tanks.load("b", "2", "highboy", flozAc, 1, 500)).stream()
+                .anyMatch(LabelFinding::isStop);
+    }
+
+    @Test
+    void a_late_entry_is_filed_and_flagged() {
+        applied("B. Helper");
+        Told late = told("6 mph", "none", Instant.parse("2026-06-23T12:00:00Z"));
+        FiledRecord r = loads.file("a", store.farm(), Placement.OVER_THE_TOP, late)
+                .get(0)
+                .record();
+        assertThat(Deadlines.isLate(r, ZoneId.of("America/Chicago"), RecordRule.federal()))
+                .isTrue();
+    }
+}

@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.record;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.farm.LabelEntry;
+import org.earleaf.farm.LabelFigure;
+import org.earleaf.farm.LabelItem;
+import org.earleaf.load.LoadGround;
+import org.earleaf.load.LoadLine;
+import org.earleaf.load.LotStock;
+import org.earleaf.load.TankLoad;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Quantity;
+import org.earleaf.units.Units;
+
+/**
+ * Makes the record of a load on one field: what was measured, by lot, with registration and re-entry from the labels;
+ * a person adds only what the load cannot know (start, stop, wind, certificate, where the field lies).
+ */
+public final class LoadAccount {
+    private static final String WIND = "wind";
+    private static final double EPS = 1e-9;
+
+    private final TankLoad load;
+    private final LoadGround ground;
+    private final LabelBook labels;
+    private final List<LotStock.Draw> draws;
+    private final Told told;
+
+    private LoadAccount(TankLoad load, LoadGround ground, LabelBook labels, List<LotStock.Draw> draws, Told told) {
+        this.load = load;
+        this.ground = ground;
+        this.labels = labels;
+        this.draws = draws;
+        this.told = told;
+    }
+
+    /**
+     * The record of an applied load on one piece of its ground.
+     *
+     * @param passId pass that it stands for
+     * @param draws lots that its products came out of
+     */
+    public static FiledRecord of(
+            String id,
+            String passId,
+            TankLoad load,
+            LoadGround ground,
+            String placement,
+            LabelBook labels,
+            List<LotStock.Draw> draws,
+            ZoneId zone,
+            Told told) {
+        return new LoadAccount(load, ground, labels, draws, told).record(id, passId, placement, zone);
+    }
+
+    private FiledRecord record(String id, String passId, String placement, ZoneId zone) {
+        TreeMap<String, String> extras = new TreeMap<>(told.extras());
+        extras.put("load", load.id());
+        extras.put("mixed by", mixedBy());
+        deviation().ifPresent(said -> extras.put("deviation", said));
+        Optional<ZonedDateTime> start = told.start().map(t -> ZonedDateTime.of(load.date(), t, zone));
+        return new FiledRecord(
+                id,
+                "",
+                "",
+                passId,
+                ground.field(),
+                ground.zone(),
+                told.location(),
+                ground.crop(),
+                new Amount(rounded(ground.area_ha() / Units.HA_PER_AC, 1), "ac"),
+                placement,
+                load.rig(),
+                uses(),
+                load.date(),
+                start,
+                told.end().map(e -> end(e, zone)),
+                told.applicator(),
+                extras,
+                told.filed(),
+                told.applicator().name());
+    }
+
+    private ZonedDateTime end(LocalTime end, ZoneId zone) {
+        boolean nextDay = told.start().isPresent() && end.isBefore(told.start().get());
+        LocalDate day = nextDay ? load.date().plusDays(1) : load.date();
+        return ZonedDateTime.of(day, end, zone);
+    }
+
+    private List<ProductUse> uses() {
+        double all_ha = load.grounds().stream().mapToDouble(LoadGround::area_ha).sum();
+        double share = ground.area_ha() / all_ha;
+        List<ProductUse> uses = new ArrayList<>();
+        for (LoadLine line : load.lines()) {
+            Optional<LabelEntry> label = label(line);
+            double amount = line.measured().times(share).inUnit();
+            double perAc = amount / (ground.area_ha() / Units.HA_PER_AC);
+            uses.add(new ProductUse(
+                    line.product(),
+                    label.map(LabelEntry::registration).orElse(""),
+                    new Amount(rounded(amount, 2), line.planned().unit()),
+                    rounded(perAc, 3).stripTrailingZeros().toPlainString() + " "
+                            + line.planned().unit() + "/ac",
+                    lots(line.product()),
+                    reentry_h(label)));
+        }
+        return uses;
+    }
+
+    private Optional<LabelEntry> label(LoadLine line) {
+        return line.labelled() ? labels.find(line.product(), ground.crop()) : Optional.empty();
+    }
+
+    private static OptionalInt reentry_h(Optional<LabelEntry> label) {
+        LabelFigure stated = label.map(l -> l.figure(LabelItem.REENTRY)).orElse(LabelFigure.NOT_ENTERED);
+        return stated.isStated() ? OptionalInt.of((int) Math.ceil(stated.limit().value())) : OptionalInt.empty();
+    }
+
+    private String lots(String product) {
+        TreeSet<String> lots = new TreeSet<>();
+        draws.stream().filter(d -> d.product().equalsIgnoreCase(product)).forEach(d -> lots.add(d.lot()));
+        lots.remove("");
+        return String.join(", ", lots);
+    }
+
+    /** Who turned the keys, and whether one person turned both. */
+    private String mixedBy() {
+        TreeSet<String> people = new TreeSet<>();
+        load.lines().forEach(l -> l.keys().forEach(k -> people.add(k.person().strip())));
+        boolean single = load.lines().stream().anyMatch(LoadLine::isSingle);
+        return String.join(", ", people) + (single ? "; single: both keys of one person" : "");
+    }
+
+    /** What the wind was against what the labels say; refused when a label states one and nobody told it. */
+    private Optional<String> deviation() {
+        for (LoadLine line : load.lines()) {
+            Optional<LabelEntry> label = label(line);
+            if (label.isEmpty()) {
+                continue;
+            }
+            for (LabelItem item : List.of(LabelItem.WIND_MOST, LabelItem.WIND_LEAST)) {
+                LabelFigure stated = label.get().figure(item);
+                if (stated.isStated() && isOutside(item, stated.limit().value())) {
+                    return Optional.of("wind " + told.extras().get(WIND) + ", the label of " + line.product() + " says "
+                            + stated.entered() + " (" + item.words() + ")");
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean isOutside(LabelItem item, double limit_ms) {
+        String said = told.extras().getOrDefault(WIND, "");
+        if (said.isBlank()) {
+            throw EarleafException.of(
+                    WIND, "nothing", "the wind at the start, as in 6 mph", "The label asks for it: give it.");
+        }
+        double wind_ms = Quantity.parse(said.replaceFirst("(?i)\\s+from\\s+.*", ""), Dimension.SPEED, WIND)
+                .inside();
+        return item.bound() == LabelItem.Bound.MOST ? wind_ms > limit_ms * (1 + EPS) : wind_ms < limit_ms * (1 - EPS);
+    }
+
+    private static BigDecimal rounded(double value, int digits) {
+        return BigDecimal.valueOf(value).setScale(digits, RoundingMode.HALF_UP);
+    }
+}
