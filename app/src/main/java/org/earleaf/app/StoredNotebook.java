@@ -18,8 +18,18 @@ import org.earleaf.record.FiledRecord;
  */
 public record StoredNotebook(FarmStore store, boolean lasting) implements Notebook {
     @Override
-    public Reading enter(Reading reading) {
-        return store.enter(reading);
+    public Reading enter(Reading reading, Optional<Photograph> photograph) {
+        return store.enter(reading, photograph);
+    }
+
+    @Override
+    public List<Photograph.Note> photographs() {
+        return store.photographs();
+    }
+
+    @Override
+    public Optional<Photograph> findPhotograph(String id) {
+        return store.findPhotograph(id);
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.earleaf.app.Photograph;
 import org.earleaf.app.store.FarmHead.Remark;
 import org.earleaf.app.store.WeatherTables.Ahead;
 import org.earleaf.farm.Farm;
@@ -154,12 +155,27 @@ public final class FarmStore implements AutoCloseable {
 
     /** Keeps a reading under an id of its own. */
     public Reading enter(Reading reading) {
+        return enter(reading, Optional.empty());
+    }
+
+    /** Keeps a reading under an id of its own, and its photograph with it: both or neither. */
+    public Reading enter(Reading reading, Optional<Photograph> photograph) {
         Reading kept = WorkTables.withId(UUID.randomUUID().toString(), reading);
         return db.inTransaction(() -> {
             new Merge(db.sql()).insert(WorkTables.READINGS, List.of(kept));
+            photograph.ifPresent(p -> new PhotographTable(db.sql()).keep(kept.id(), p));
             changed();
             return kept;
         });
+    }
+
+    /** Every photograph, without its picture. */
+    public List<Photograph.Note> photographs() {
+        return db.inTransaction(() -> new PhotographTable(db.sql()).notes());
+    }
+
+    public Optional<Photograph> findPhotograph(String id) {
+        return db.inTransaction(() -> new PhotographTable(db.sql()).find(id));
     }
 
     /**

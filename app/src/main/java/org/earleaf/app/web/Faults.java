@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.earleaf.app.Photograph;
 import org.earleaf.app.web.view.Places;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
@@ -20,6 +21,7 @@ import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
+import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.NoHandlerFoundException;
 
@@ -57,6 +59,17 @@ class Faults {
         List<String> sentences =
                 wrong.problems().stream().map(Problem::sentence).toList();
         return page(HttpStatus.BAD_REQUEST, new View("This cannot be done as asked.", sentences, Map.of()), request);
+    }
+
+    @ExceptionHandler
+    ModelAndView tooLarge(MaxUploadSizeExceededException tooLarge, HttpServletRequest request) {
+        String what =
+                "photograph: found a file over " + (Photograph.MOST_BYTES >> 20) + " MB; expected a JPEG or PNG of at"
+                        + " most that. Take it in a lower resolution, and enter the reading again.";
+        return page(
+                HttpStatus.CONTENT_TOO_LARGE,
+                new View("The photograph is too large.", List.of(what), Map.of()),
+                request);
     }
 
     @ExceptionHandler({

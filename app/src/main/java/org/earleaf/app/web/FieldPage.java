@@ -6,6 +6,7 @@ import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.FieldLeaf;
 import org.earleaf.app.web.view.FieldsView;
+import org.earleaf.app.web.view.ReadingsView;
 import org.earleaf.field.Zone;
 import org.jspecify.annotations.Nullable;
 import org.springframework.format.annotation.DateTimeFormat;
@@ -42,6 +43,8 @@ class FieldPage {
         FarmDay today = desk.today();
         Zone zone = desk.zone(today, place);
         model.addAttribute("view", FieldLeaf.of(today, zone, shown(today, zone, day, index), with, format));
+        model.addAttribute(
+                "readings", ReadingsView.of(today, zone, desk.notebook().photographs()));
         return "field";
     }
 

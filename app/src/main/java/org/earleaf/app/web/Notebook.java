@@ -4,6 +4,7 @@ package org.earleaf.app.web;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.earleaf.app.Photograph;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.record.Chain;
@@ -14,8 +15,13 @@ import org.earleaf.record.FiledRecord;
  * gives from then on.
  */
 public interface Notebook {
-    /** Keeps a reading; the id handed in is ignored, the one given back stands. */
-    Reading enter(Reading reading);
+    /** Keeps a reading and its photograph, both or neither; the id handed in is ignored, the one given back stands. */
+    Reading enter(Reading reading, Optional<Photograph> photograph);
+
+    /** Every photograph kept, without its picture. */
+    List<Photograph.Note> photographs();
+
+    Optional<Photograph> findPhotograph(String id);
 
     /**
      * Marks a pass made and files its record, both or neither.

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.Brief;
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.Photograph;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.Places;
 import org.earleaf.app.web.view.WalkView;
@@ -19,6 +22,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.util.UriComponentsBuilder;
 
@@ -55,6 +59,7 @@ class WalkPage {
     ModelAndView keep(
             ReadingForm form,
             @RequestParam(required = false) @Nullable Integer step,
+            @RequestParam(required = false) @Nullable MultipartFile photograph,
             @ModelAttribute(name = "format", binding = false) Format format,
             Model model) {
         FarmDay today = desk.today();
@@ -65,7 +70,7 @@ class WalkPage {
         }
         try {
             String before = zone.isCorn() ? WalkView.shortOn(today.outlook(zone)) : "";
-            Reading kept = desk.notebook().enter(form.reading(zone, today.on()));
+            Reading kept = desk.notebook().enter(form.reading(zone, today.on()), photograph(photograph));
             return new ModelAndView("redirect:"
                     + UriComponentsBuilder.fromPath("/walk")
                             .queryParam("place", "{place}")
@@ -76,9 +81,18 @@ class WalkPage {
                             .buildAndExpand(form.place(), kept.id(), before, expected)
                             .toUriString());
         } catch (EarleafException wrong) {
+            model.addAttribute("again", photograph != null && !photograph.isEmpty());
             ModelAndView again = page(today, form, wrong.problems(), format, model);
             again.setStatus(HttpStatus.BAD_REQUEST);
             return again;
+        }
+    }
+
+    private static Optional<Photograph> photograph(@Nullable MultipartFile sent) {
+        try {
+            return sent == null || sent.isEmpty() ? Optional.empty() : Optional.of(Photograph.of(sent.getBytes()));
+        } catch (IOException lost) {
+            throw EarleafException.of("photograph", "a file that did not arrive", "a whole file", "Send it again.");
         }
     }
 

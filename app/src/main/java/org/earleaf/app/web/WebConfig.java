@@ -5,6 +5,7 @@ import java.time.Duration;
 import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
 import org.springframework.boot.http.converter.autoconfigure.HttpMessageConvertersAutoConfiguration;
 import org.springframework.boot.servlet.autoconfigure.HttpEncodingAutoConfiguration;
+import org.springframework.boot.servlet.autoconfigure.MultipartAutoConfiguration;
 import org.springframework.boot.thymeleaf.autoconfigure.ThymeleafAutoConfiguration;
 import org.springframework.boot.tomcat.autoconfigure.servlet.TomcatServletWebServerAutoConfiguration;
 import org.springframework.boot.webmvc.autoconfigure.DispatcherServletAutoConfiguration;
@@ -19,6 +20,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 @Configuration(proxyBeanMethods = false)
 @ImportAutoConfiguration({
     TomcatServletWebServerAutoConfiguration.class,
+    MultipartAutoConfiguration.class,
     DispatcherServletAutoConfiguration.class,
     WebMvcAutoConfiguration.class,
     HttpEncodingAutoConfiguration.class,
@@ -34,6 +36,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     FieldPage.class,
     OptionsPage.class,
     WalkPage.class,
+    PhotographPage.class,
     RigsPage.class,
     LoadPage.class,
     RecordsPage.class,

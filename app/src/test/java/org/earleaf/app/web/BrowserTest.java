@@ -11,6 +11,7 @@ import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.Cookie;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -21,9 +22,12 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -233,6 +237,33 @@ class BrowserTest {
             assertThat(page.locator("noscript button").count()
                             + page.locator("form.days button").count())
                     .isPositive();
+        }
+    }
+
+    @Test
+    void without_script_a_photograph_goes_with_a_reading(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("corn.jpg");
+        ImageIO.write(new BufferedImage(600, 400, BufferedImage.TYPE_INT_RGB), "jpg", file.toFile());
+        try (Watched w = Watched.open("sunlight", PHONE, false)) {
+            Page page = w.page();
+            page.navigate(home + "/walk?place=creek-bottom&kind=height");
+            page.locator("#value").fill("47");
+            page.locator("#photograph").setInputFiles(file);
+            page.locator(".finish button").click();
+            assertThat(page.locator("[role=status]").textContent()).contains("Height 47 in is kept");
+            page.navigate(home + "/field/creek-bottom");
+            assertThat(page.locator(".readings img")).hasAttribute("alt", Pattern.compile(".*Height 47 in"));
+        }
+        // The rules of accessibility are a script themselves.
+        try (Watched w = Watched.open("sunlight", PHONE, true)) {
+            Page page = w.page();
+            page.navigate(home + "/field/creek-bottom");
+            page.locator(".readings img").scrollIntoViewIfNeeded();
+            page.waitForCondition(
+                    () -> (boolean) page.evaluate("document.querySelector('.readings img').naturalWidth > 0"));
+            List<String> faults = new ArrayList<>(w.faults());
+            check(page, "field with a photograph: ", faults);
+            assertThat(faults).isEmpty();
         }
     }
 

@@ -3,6 +3,8 @@ package org.earleaf.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.Socket;
 import java.net.URI;
@@ -11,6 +13,9 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -184,6 +189,65 @@ class PagesTest {
         assertThat(get("/records").body()).contains("None has been changed since it was filed.", "the chain holds");
     }
 
+    private static HttpResponse<String> walkWith(byte[] photograph) throws IOException, InterruptedException {
+        String edge = "----earleaf-test";
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        String[][] fields = {{"place", "sand-ridge"}, {"kind", "height"}, {"unit", "in"}, {"value", "51"}};
+        for (String[] f : fields) {
+            String part =
+                    "--" + edge + "\r\nContent-Disposition: form-data; name=\"" + f[0] + "\"\r\n\r\n" + f[1] + "\r\n";
+            body.write(part.getBytes(StandardCharsets.UTF_8));
+        }
+        body.write(("--" + edge + "\r\nContent-Disposition: form-data; name=\"photograph\"; filename=\"a.jpg\"\r\n"
+                        + "Content-Type: image/jpeg\r\n\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+        body.write(photograph);
+        body.write(("\r\n--" + edge + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        HttpRequest request = at("/walk")
+                .header("Content-Type", "multipart/form-data; boundary=" + edge)
+                .header("Origin", "http://127.0.0.1:" + server.port())
+                .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+                .build();
+        return CLIENT.send(request, BodyHandlers.ofString());
+    }
+
+    @Test
+    void a_photograph_goes_with_its_reading_and_stands_on_the_fields_page() throws Exception {
+        ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
+        ImageIO.write(new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB), "jpg", jpeg);
+        assertThat(walkWith(jpeg.toByteArray()).statusCode()).isEqualTo(302);
+        String page = get("/field/sand-ridge").body();
+        Matcher image = Pattern.compile("src=\"(/photographs/[^\"]+/small)\" alt=\"([^\"]+)\"|"
+                        + "alt=\"([^\"]+)\"[^>]*src=\"(/photographs/[^\"]+/small)\"")
+                .matcher(page);
+        Matcher whole = Pattern.compile("href=\"(/photographs/[^\"]+)\"").matcher(page);
+        assertThat(whole.find()).isTrue();
+        HttpResponse<String> picture = get(whole.group(1));
+        assertThat(picture.statusCode()).isEqualTo(200);
+        assertThat(picture.headers().firstValue("Content-Type")).contains("image/jpeg");
+        assertThat(picture.headers().firstValue("Cache-Control")).contains("no-store");
+        assertThat(get(whole.group(1) + "/small").statusCode()).isEqualTo(200);
+        assertThat(image.find()).isTrue();
+        assertThat(page).contains("with Height 51 in");
+        assertThat(get("/photographs/none").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void a_file_that_is_no_photograph_is_refused_and_the_reading_is_not_kept_without_it() throws Exception {
+        int before = count(get("/field/sand-ridge").body(), "Height, 51 in");
+        HttpResponse<String> wrong = walkWith("notes".getBytes(StandardCharsets.UTF_8));
+        assertThat(wrong.statusCode()).isEqualTo(400);
+        assertThat(wrong.body()).contains("neither JPEG nor PNG", "value=\"51\"", "Choose the photograph again.");
+        HttpResponse<String> large = walkWith(new byte[(9 << 20) + 500_000]);
+        assertThat(large.statusCode()).isEqualTo(413);
+        assertThat(large.body()).contains("The photograph is too large.", "8 MB");
+        assertThat(count(get("/field/sand-ridge").body(), "Height, 51 in")).isEqualTo(before);
+    }
+
+    private static int count(String page, String words) {
+        return page.split(Pattern.quote(words), -1).length - 1;
+    }
+
     @Test
     void a_pass_of_tomorrow_cannot_be_filed_today() throws Exception {
         String own = "http://127.0.0.1:" + server.port();
@@ -213,6 +277,25 @@ class PagesTest {
     void page_and_style_together_are_small_enough_for_the_first_packets() throws Exception {
         int bytes = compressed("/") + compressed("/static/earleaf.css");
         assertThat(bytes).as("bytes of first page and its style, compressed").isLessThan(14_000);
+    }
+
+    @Test
+    void every_page_is_light() throws Exception {
+        for (String path : new String[] {
+            "/",
+            "/calendar",
+            "/calendar?span=season",
+            "/field",
+            "/field/mill-eighty",
+            "/field/mill-eighty/options",
+            "/walk",
+            "/static/earleaf.css",
+            "/static/leaves.css"
+        }) {
+            int bytes = compressed(path);
+            System.out.printf("%6d bytes compressed  %s%n", bytes, path);
+            assertThat(bytes).as(path).isLessThan(20_000);
+        }
     }
 
     private static int compressed(String path) throws IOException, InterruptedException {

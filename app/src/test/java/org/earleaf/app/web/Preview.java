@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.Photograph;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.record.Chain;
@@ -16,6 +18,8 @@ import org.earleaf.units.EarleafException;
 /** The pages over the fixture, for tests and for looking at while they are written ({@code main}). */
 public final class Preview implements Days, Notebook {
     private final List<Reading> readings = new ArrayList<>();
+    private final List<Photograph> photographs = new ArrayList<>();
+    private final List<Photograph.Note> notes = new ArrayList<>();
     private final List<Chain.Entry> records = new ArrayList<>();
 
     @Override
@@ -29,7 +33,7 @@ public final class Preview implements Days, Notebook {
     }
 
     @Override
-    public Reading enter(Reading r) {
+    public Reading enter(Reading r, Optional<Photograph> photograph) {
         Reading kept = new Reading(
                 "r" + (readings.size() + 1),
                 r.field(),
@@ -43,7 +47,23 @@ public final class Preview implements Days, Notebook {
                 r.position(),
                 r.note());
         readings.add(kept);
+        photograph.ifPresent(photographs::add);
+        photograph.ifPresent(
+                p -> notes.add(new Photograph.Note("p" + photographs.size(), kept.id(), p.wide(), p.tall())));
         return kept;
+    }
+
+    @Override
+    public List<Photograph.Note> photographs() {
+        return List.copyOf(notes);
+    }
+
+    @Override
+    public Optional<Photograph> findPhotograph(String id) {
+        return IntStream.range(0, notes.size())
+                .filter(k -> notes.get(k).id().equals(id))
+                .mapToObj(photographs::get)
+                .findFirst();
     }
 
     @Override

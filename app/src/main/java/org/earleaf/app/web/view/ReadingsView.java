@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.Comparator;
+import java.util.List;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.Photograph;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Zone;
+
+/** The readings of a field this season, newest first, with their photographs. */
+public record ReadingsView(List<Row> rows) {
+    /** @param note what was written beside it */
+    public record Row(String date, String what, String note, List<Picture> pictures) {}
+
+    /** @param says what it shows, for those who cannot see it */
+    public record Picture(String id, int wide, int tall, String says) {}
+
+    public static ReadingsView of(FarmDay day, Zone zone, List<Photograph.Note> photographs) {
+        return new ReadingsView(day.farm().readings().stream()
+                .filter(r -> r.isOn(zone) && !r.date().isAfter(day.on()) && isOfSeason(r, zone))
+                .sorted(Comparator.comparing(Reading::date).reversed())
+                .map(r -> row(r, photographs))
+                .toList());
+    }
+
+    private static boolean isOfSeason(Reading r, Zone zone) {
+        return r.date().getYear() == zone.planted().getYear();
+    }
+
+    private static Row row(Reading r, List<Photograph.Note> photographs) {
+        String what = ReadingKinds.name(r.kind()) + ", " + r.entered();
+        List<Picture> pictures = photographs.stream()
+                .filter(p -> p.reading().equals(r.id()))
+                .map(p -> new Picture(
+                        p.id(),
+                        p.wide(),
+                        p.tall(),
+                        "Photograph of " + Format.date(r.date()) + ", with " + ReadingKinds.name(r.kind()) + " "
+                                + r.entered()))
+                .toList();
+        return new Row(Format.day(r.date()), what, r.note(), pictures);
+    }
+}
