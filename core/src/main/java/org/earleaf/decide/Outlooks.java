@@ -13,6 +13,9 @@ import org.earleaf.season.ZoneSeason;
 
 /** Where zones stand on a day, and what lies ahead of them. */
 public final class Outlooks {
+    /** So many members stand behind every outlook. */
+    public static final int MEMBERS = ZoneEnsemble.MEMBERS;
+
     private Outlooks() {}
 
     /** If nothing more is done. With hindsight, weather after the day is used as far as the record goes. */

@@ -12,8 +12,16 @@ import org.earleaf.field.Placement;
 import org.earleaf.season.SeasonTrace.Daily;
 
 /**
- * Whether a rig may still enter: out of reach from the first day on which the height that nine in ten futures stay
- * below, and 2 in more, exceeds its clearance for that placement.
+ * Whether a rig may still enter.
+ *
+ * <pre>
+ * out of reach from the first day with H + 5 cm above c
+ *
+ * H      height that nine in ten futures stay below             [cm]
+ * c      clearance of the rig; a hired aircraft has none to keep [cm]
+ * Source own construct: the margin of 5 cm is an assumption
+ * Check  ClearanceFitTest, NitrogenOptionsTest
+ * </pre>
  */
 final class Reach {
     private Reach() {}

@@ -30,7 +30,8 @@ class Frame {
             new Link("Walk", "/walk"),
             new Link("Rigs", "/rigs"),
             new Link("Loads", "/loads"),
-            new Link("Records", "/records"));
+            new Link("Records", "/records"),
+            new Link("Assumptions", "/assumptions"));
     private static final List<String> FILES =
             List.of("/static/earleaf.css", "/static/leaves.css", "/static/earleaf.js");
 

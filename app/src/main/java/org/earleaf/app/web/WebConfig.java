@@ -40,6 +40,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     RigsPage.class,
     LoadPage.class,
     RecordsPage.class,
+    WhyPage.class,
     LookPage.class
 })
 class WebConfig implements WebMvcConfigurer {

@@ -58,7 +58,7 @@ class PagesTest {
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
                 .containsPattern(
-                        "<h1><span class=\"line\"><span class=\"now\">Today</span> put nitrogen at the row base on"
+                        "<h1[^>]*><span class=\"line\"><span class=\"now\">Today</span> put nitrogen at the row base on"
                                 + " two fields\\.</span> <span class=\"line\">Mill Eighty first: it runs short [\\w ]+\\.</span></h1>");
     }
 
@@ -288,6 +288,8 @@ class PagesTest {
             "/field",
             "/field/mill-eighty",
             "/field/mill-eighty/options",
+            "/why/worth?place=mill-eighty",
+            "/assumptions",
             "/walk",
             "/static/earleaf.css",
             "/static/leaves.css"

@@ -226,6 +226,23 @@ public enum Format {
                 : number(dry_kgHa / Units.DRY_SHARE_OF_TRADE_CORN / 1000, 1);
     }
 
+    /** Yield to a tenth of a bushel, or to 10 kg. */
+    public String yieldFine(double dry_kgHa) {
+        return this == US
+                ? number(Units.buAc(dry_kgHa), 1)
+                : number(dry_kgHa / Units.DRY_SHARE_OF_TRADE_CORN / 1000, 2);
+    }
+
+    /** Bushels an acre or a hectare, which prices are told by in either unit. */
+    public String bushelsFine(double dry_kgHa) {
+        return number(this == US ? Units.buAc(dry_kgHa) : Units.buAc(dry_kgHa) / Units.HA_PER_AC, 1);
+    }
+
+    /** "$0.52/lb N". */
+    public String nitrogenPrice(double usdKg) {
+        return this == US ? "$" + number(usdKg * Units.KG_PER_LB, 2) + "/lb N" : "$" + number(usdKg, 2) + "/kg N";
+    }
+
     public String yieldUnit() {
         return this == US ? "bu/ac" : "t/ha";
     }

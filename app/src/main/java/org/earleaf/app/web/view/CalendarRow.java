@@ -81,7 +81,7 @@ public record CalendarRow(
                 new CalendarView.Pair(bars.draw(spans.get(0), spoken), bars.draw(spans.get(1), spoken)),
                 Format.shortDate(o.calendar().planted()) + " to "
                         + o.calendar().nitrogenTo().map(Format::shortDate).orElse("the end"),
-                lines.stream().map(RigLine::words).map(Words::capital).toList(),
+                reach(o),
                 proposed.map(p -> format.moneyFine(p.waitCost_usdHaDay())).orElse(""),
                 date(o.calendar().silk()),
                 date(o.calendar().maturity()));
@@ -133,6 +133,11 @@ public record CalendarRow(
         return lines;
     }
 
+    /** "Highboy to 8 Jul", one for all rigs that fit equally long. */
+    static List<String> reach(Outlook o) {
+        return rigs(o).stream().map(RigLine::words).map(Words::capital).toList();
+    }
+
     private static String words(List<String> rigs, Optional<LocalDate> last) {
         return last.map(d -> together(rigs) + " to " + Format.shortDate(d))
                 .orElseGet(() -> together(rigs) + ": corn too tall");
@@ -143,7 +148,7 @@ public record CalendarRow(
                 ", ", rigs.stream().map(r -> r.toLowerCase(java.util.Locale.US)).toList());
     }
 
-    private static String shortOn(DateSpread when) {
+    static String shortOn(DateSpread when) {
         if (when.p50().isPresent()) {
             return "short " + date(when);
         }

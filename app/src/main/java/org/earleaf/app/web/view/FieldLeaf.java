@@ -30,7 +30,7 @@ import org.earleaf.units.Flag;
 public record FieldLeaf(
         String name,
         String place,
-        List<Markup> constants,
+        List<Figured> constants,
         Markup headline,
         DayView day,
         Markup rain,
@@ -44,8 +44,24 @@ public record FieldLeaf(
         LedgerView ledger,
         List<String> assumed,
         String balance) {
+    private static final List<Figure> FIGURES = List.of(
+            Figure.SHORT,
+            Figure.SOIL,
+            Figure.CROP_NITROGEN,
+            Figure.YIELD,
+            Figure.LEDGER,
+            Figure.STAGE,
+            Figure.REACH,
+            Figure.CHOICE_MADE,
+            Figure.ENTERED,
+            Figure.REMAINDER);
     private static final int DRAWN_BEFORE_D = 30;
     private static final int DRAWN_AFTER_D = 45;
+
+    /** What this page shows, to ask why. */
+    public List<Figure> figures() {
+        return FIGURES;
+    }
 
     /** @param date the day to show, in the run's reach */
     public static FieldLeaf of(FarmDay farmDay, Zone zone, LocalDate date, boolean with, Format format) {
@@ -108,24 +124,29 @@ public record FieldLeaf(
         return flag.where() + ": " + flag.what() + ".";
     }
 
-    static List<Markup> constants(Outlook o, Format format) {
+    static List<Figured> constants(Outlook o, Format format) {
         Zone z = o.zone();
-        List<Markup> all = new ArrayList<>();
-        all.add(new Say()
-                .text(format.area(z.area_ha()))
-                .unit(format.areaUnit())
-                .text(", " + z.soil().texture())
-                .done());
+        List<Figured> all = new ArrayList<>();
+        all.add(new Figured(
+                Figure.ENTERED,
+                new Say()
+                        .text(format.area(z.area_ha()))
+                        .unit(format.areaUnit())
+                        .text(", " + z.soil().texture())
+                        .done()));
         String planted = z.planted().isAfter(o.on()) ? "To be planted " : "Planted ";
-        all.add(Markup.text(planted + Format.date(z.planted()) + ", " + Format.number(z.relativeMaturity_d(), 0)
-                + "-day corn, " + format.plants(z.population_m2()) + " plants"));
-        all.add(
+        all.add(new Figured(
+                Figure.ENTERED,
+                Markup.text(planted + Format.date(z.planted()) + ", " + Format.number(z.relativeMaturity_d(), 0)
+                        + "-day corn, " + format.plants(z.population_m2()) + " plants")));
+        all.add(new Figured(
+                Figure.STAGE,
                 o.leafCollars() > 0
                         ? new Say()
                                 .text(o.stage() + ", ")
                                 .markup(format.height(o.height_cm()))
                                 .done()
-                        : Markup.text(o.stage()));
+                        : Markup.text(o.stage())));
         return all;
     }
 

@@ -23,7 +23,7 @@ import org.earleaf.weather.WeatherDay;
 /** The morning page. */
 public record MorningView(
         String date,
-        List<Markup> constants,
+        List<Figured> constants,
         Markup headline,
         List<Entry> entries,
         List<Later> later,
@@ -34,12 +34,34 @@ public record MorningView(
         List<String> cautions,
         String behind) {
 
+    private static final List<Figure> FIGURES = List.of(
+            Figure.CHOICE_MADE,
+            Figure.WORTH,
+            Figure.CHANCE,
+            Figure.WAIT,
+            Figure.SHORT,
+            Figure.SOIL,
+            Figure.REACH,
+            Figure.STAGE,
+            Figure.WEATHER_AHEAD,
+            Figure.SPRAY_HOURS,
+            Figure.SPRAY,
+            Figure.READING,
+            Figure.ENTERED,
+            Figure.RUNS);
+
+    /** What this page shows, to ask why. */
+    public List<Figure> figures() {
+        return FIGURES;
+    }
+
     /** A pass for today. */
     public record Entry(
             String when,
             String name,
             String area,
             String place,
+            String choice,
             Markup what,
             Markup product,
             String why,
@@ -56,6 +78,7 @@ public record MorningView(
             String when,
             String name,
             String place,
+            String choice,
             Markup what,
             Markup worth,
             String chance,
@@ -92,18 +115,20 @@ public record MorningView(
                 Format.number(brief.seasonsSimulated(), 0) + " seasons were simulated for this page.");
     }
 
-    private static List<Markup> constants(FarmDay day, Brief brief, Format format) {
-        List<Markup> all = new ArrayList<>();
+    private static List<Figured> constants(FarmDay day, Brief brief, Format format) {
+        List<Figured> all = new ArrayList<>();
         List<WeatherDay> forecast = day.farm().weather().forecast();
         forecast.stream()
                 .filter(w -> w.date().equals(brief.on()))
                 .findFirst()
-                .ifPresent(w -> all.add(new Say()
-                        .text(format.temperature(w.tmin_C()) + " to " + format.temperature(w.tmax_C()))
-                        .unit(format.temperatureUnit())
-                        .done()));
-        all.add(rain(day, forecast, brief.on(), format));
-        Words.stages(brief.outlooks()).ifPresent(s -> all.add(Markup.text("Corn " + s)));
+                .ifPresent(w -> all.add(new Figured(
+                        Figure.WEATHER_AHEAD,
+                        new Say()
+                                .text(format.temperature(w.tmin_C()) + " to " + format.temperature(w.tmax_C()))
+                                .unit(format.temperatureUnit())
+                                .done())));
+        all.add(new Figured(Figure.WEATHER_AHEAD, rain(day, forecast, brief.on(), format)));
+        Words.stages(brief.outlooks()).ifPresent(s -> all.add(new Figured(Figure.STAGE, Markup.text("Corn " + s))));
         return all;
     }
 
@@ -137,6 +162,7 @@ public record MorningView(
                     label(o.field(), o.zone()),
                     Double.isNaN(area_ha) ? "" : format.area(area_ha) + " " + format.areaUnit(),
                     places.of(o.field(), o.zone()),
+                    Choice.key(o),
                     new Say()
                             .markup(Words.rate(o, format))
                             .text(" " + Words.where(o.placement()) + ", " + o.rig() + ".")
@@ -167,6 +193,7 @@ public record MorningView(
                         Format.day(o.date()),
                         label(o.field(), o.zone()),
                         places.of(o.field(), o.zone()),
+                        Choice.key(o),
                         new Say()
                                 .markup(Words.rate(o, format))
                                 .text(" " + Words.where(o.placement()) + ", " + o.rig())

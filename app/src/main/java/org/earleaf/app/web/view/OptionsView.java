@@ -47,7 +47,22 @@ public record OptionsView(
         List<Row> all,
         int allOf,
         ProtectionView protection) {
+    private static final List<Figure> FIGURES = List.of(
+            Figure.WORTH,
+            Figure.CHANCE,
+            Figure.BAD_CASE,
+            Figure.BREAK_EVEN,
+            Figure.WAIT,
+            Figure.CHOICE_MADE,
+            Figure.REACH,
+            Figure.SPRAY,
+            Figure.ENTERED);
     private static final int LISTED = 100;
+
+    /** What this page shows, to ask why. */
+    public List<Figure> figures() {
+        return FIGURES;
+    }
 
     public record Table(String title, String first, List<Row> rows) {}
 

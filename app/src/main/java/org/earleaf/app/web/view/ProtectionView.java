@@ -18,9 +18,10 @@ import org.earleaf.protection.ProtectionAdvice;
  */
 public record ProtectionView(List<String> says, List<String> why, String assumed, List<Row> rows, String caution) {
     /**
+     * @param key names it in addresses
      * @param forbidden what forbids it; empty: it may be made
      */
-    public record Row(String label, WorthView worth, boolean picked, List<String> forbidden) {}
+    public record Row(String label, String key, WorthView worth, boolean picked, List<String> forbidden) {}
 
     static ProtectionView of(ProtectionAnswer answer, Format format) {
         List<Option> best = answer.bestOfEach();
@@ -28,6 +29,7 @@ public record ProtectionView(List<String> says, List<String> why, String assumed
         List<Row> rows = best.stream()
                 .map(o -> new Row(
                         Format.day(o.date()) + ": " + Words.choice(o, format),
+                        Choice.key(o),
                         WorthView.of(o.worth(), scale, "", isPicked(answer, o), format),
                         isPicked(answer, o),
                         o.refusals().stream().map(Reason::sentence).toList()))

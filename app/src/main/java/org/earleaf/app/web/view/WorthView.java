@@ -45,7 +45,7 @@ public record WorthView(
                 breakEven(worth));
     }
 
-    private static String breakEven(Worth worth) {
+    static String breakEven(Worth worth) {
         double corn = worth.breakEvenCorn_usdBu();
         return Double.isNaN(corn) || Double.isInfinite(corn) || corn < 0 ? "no price" : "$" + Format.number(corn, 2);
     }

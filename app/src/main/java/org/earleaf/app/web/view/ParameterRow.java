@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.math.BigDecimal;
+import org.earleaf.app.web.drawing.Marks;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.protection.ProtectionAssumption;
+import org.earleaf.protection.Support;
+import org.earleaf.season.Parameter;
+
+/**
+ * A number that is assumed, as a row of a table.
+ *
+ * @param source with its mark: filled when published, half-filled when recalled or derived, open else
+ * @param spread between the members of an ensemble
+ */
+public record ParameterRow(
+        String id, String meaning, String unit, String usual, String range, Markup source, String spread) {
+
+    static ParameterRow of(Parameter p) {
+        String word = p.tag().word();
+        Markup source =
+                switch (p.tag()) {
+                    case PUBLISHED -> Marks.done(word);
+                    case MEMORY -> Marks.soon(word);
+                    default -> Marks.open(word);
+                };
+        return new ParameterRow(
+                p.name(),
+                p.meaning(),
+                unit(p.unit()),
+                number(p.usual()),
+                number(p.low()) + " to " + number(p.high()),
+                source,
+                spread(p));
+    }
+
+    static ParameterRow of(ProtectionAssumption a) {
+        Support support = a.support();
+        String word = support.word();
+        Markup source =
+                switch (support) {
+                    case PUBLISHED -> Marks.done(word);
+                    case DERIVED, MEMORY -> Marks.soon(word);
+                    default -> Marks.open(word);
+                };
+        return new ParameterRow(
+                a.name(),
+                a.meaning(),
+                unit(a.unit()),
+                number(a.usual()),
+                number(a.low()) + " to " + number(a.high()),
+                source,
+                "");
+    }
+
+    private static String unit(String unit) {
+        return unit.equals("-") ? "" : unit;
+    }
+
+    private static String spread(Parameter p) {
+        if (p.cv() > 0) {
+            return number(p.cv()) + " of its value";
+        }
+        return p.sd() > 0 ? number(p.sd()) + " " + p.unit() : "none";
+    }
+
+    private static String number(double value) {
+        String plain = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        return plain.startsWith("-") ? "\u2212" + plain.substring(1) : plain;
+    }
+}

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.view.WhyInputs.Input;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Prices;
+import org.earleaf.farm.Rig;
+import org.earleaf.farm.Setting;
+import org.earleaf.farm.Settings;
+
+/** Prices and settings of the farm, each as a row that says who set it. */
+final class SettingRows {
+    private static final String USUAL = "As usual; the farm may set it";
+
+    private SettingRows() {}
+
+    /** All of them. */
+    static List<Input> of(Farm farm, Format format) {
+        List<Input> all = new ArrayList<>(corn(farm.prices()));
+        all.add(new Input(
+                "Nitrogen", format.nitrogenPrice(farm.prices().nitrogen_usdKg()), "Where a product has no price"));
+        new TreeSet<>(farm.prices().nitrogenOf_usdKg().keySet())
+                .forEach(product -> all.add(nitrogen(farm.prices(), product, format)));
+        for (Rig r : farm.rigs()) {
+            if (!r.isTender()) {
+                all.add(pass(r, format));
+                all.add(clearance(r, format));
+            }
+        }
+        for (Setting s : Setting.values()) {
+            all.add(new Input(
+                    Words.capital(s.meaning()),
+                    value(s, farm.settings(), format),
+                    farm.settings().own().containsKey(s) ? WhyInputs.YOU : USUAL));
+        }
+        return all;
+    }
+
+    static List<Input> corn(Prices p) {
+        return List.of(
+                new Input("Corn", "$" + Format.number(p.corn_usdBu(), 2) + " a bushel", WhyInputs.YOU),
+                new Input(
+                        "Bringing a bushel home",
+                        "$" + Format.number(p.harvestCost_usdBu(), 2),
+                        WhyInputs.YOU + ", or the default"));
+    }
+
+    static Input nitrogen(Prices p, String product, Format format) {
+        return new Input(
+                "Nitrogen in " + product,
+                format.nitrogenPrice(p.nitrogen_usdKg(product)),
+                p.nitrogenOf_usdKg().containsKey(product) ? WhyInputs.YOU : "No price of its own: that of nitrogen");
+    }
+
+    static Input pass(Rig r, Format format) {
+        return new Input("A pass of the " + r.name(), money(r.cost_usdHa(), format), WhyInputs.YOU);
+    }
+
+    static Input clearance(Rig r, Format format) {
+        return new Input(Words.capital(r.name()), "clears " + length(r.clearance_m(), format), WhyInputs.YOU);
+    }
+
+    private static String value(Setting s, Settings settings, Format format) {
+        double value = settings.of(s);
+        return switch (s.unit()) {
+            case "yes or no" -> settings.says(s) ? "yes" : "no";
+            case "m" -> length(value, format);
+            case "$/ha" -> money(value, format);
+            case "mg/kg" -> Format.number(value, 0) + " ppm";
+            default -> Format.number(value, 2);
+        };
+    }
+
+    private static String money(double usdHa, Format format) {
+        return format.moneyFine(usdHa) + "/" + format.areaUnit();
+    }
+
+    private static String length(double m, Format format) {
+        return format.length(100 * m) + " " + format.lengthUnit();
+    }
+}

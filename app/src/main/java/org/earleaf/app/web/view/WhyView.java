@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.earleaf.Brief;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.Outlook;
+import org.earleaf.decide.Reason;
+import org.earleaf.decide.Spray;
+import org.earleaf.decide.Worth;
+import org.earleaf.farm.Prices;
+import org.earleaf.field.Zone;
+import org.earleaf.protection.ProtectionAssumption;
+
+/**
+ * What is behind one figure: of one field and choice, or in general.
+ *
+ * @param place of the field, empty in general
+ * @param choice key of the choice, empty where it is not of one
+ * @param sum the figure worked out before the reader's eyes, empty where it takes a season's run
+ * @param others the other figures
+ * @param places fields to choose from, by place
+ */
+public record WhyView(
+        String name,
+        String place,
+        String choice,
+        Markup headline,
+        String says,
+        String sum,
+        List<String> reasons,
+        List<WhyInputs.Input> inputs,
+        List<Equation> equations,
+        List<ParameterRow> assumed,
+        List<String> filled,
+        List<String> changes,
+        List<Figure> others,
+        Map<String, String> places) {
+
+    /** In general, with the fields to choose from. */
+    public static WhyView general(FarmDay day, Figure figure) {
+        Map<String, String> places = new LinkedHashMap<>();
+        Places.of(day.farm()).all().forEach((place, zone) -> {
+            if (zone.isCorn()) {
+                places.put(place, zone.label());
+            }
+        });
+        return new WhyView(
+                "Why",
+                "",
+                "",
+                new Say().sentence(figure.title() + ": how it is worked out.").done(),
+                figure.says(),
+                "",
+                List.of(),
+                List.of(),
+                figure.equations(),
+                assumed(figure, Optional.empty()),
+                List.of(),
+                List.of(),
+                others(figure),
+                places);
+    }
+
+    /** @param chosen the choice asked for; empty for the one to make, if there is one */
+    public static WhyView of(FarmDay day, Zone zone, Figure figure, Optional<Option> chosen, Format format) {
+        Outlook outlook = day.outlook(zone);
+        Optional<Option> choice = figure.isOfChoice() ? chosen : Optional.empty();
+        Figure behind = figure.behind(choice);
+        return new WhyView(
+                zone.label(),
+                Places.of(day.farm()).of(zone),
+                choice.map(Choice::key).orElse(""),
+                headline(day, outlook, figure, chosen, format),
+                figure.says(),
+                choice.filter(o -> figure == Figure.WORTH || figure == Figure.BREAK_EVEN)
+                        .map(o -> sum(figure, o.worth(), day.farm().prices(), format))
+                        .orElse(""),
+                figure == Figure.CHOICE_MADE
+                        ? choice.map(o -> o.why().stream().map(Reason::sentence).toList())
+                                .orElse(List.of())
+                        : List.of(),
+                new WhyInputs(day, zone, choice, format).of(behind.inputs()),
+                behind.equations(),
+                assumed(behind, choice),
+                outlook.flags().stream()
+                        .map(f -> f.where() + ": " + f.what() + ".")
+                        .toList(),
+                chosen.map(o -> Changes.of(day, zone, o, format))
+                        .orElse(List.of("A reading of this field: it keeps the members that foresaw it.")),
+                others(figure),
+                Map.of());
+    }
+
+    private static List<ParameterRow> assumed(Figure figure, Optional<Option> choice) {
+        if (figure != Figure.SPRAY) {
+            return figure.assumed().stream().map(ParameterRow::of).toList();
+        }
+        List<ProtectionAssumption> all = List.of(ProtectionAssumption.values());
+        return choice.flatMap(Option::spray).map(Spray::assumptions).orElse(all).stream()
+                .map(ParameterRow::of)
+                .toList();
+    }
+
+    private static List<Figure> others(Figure but) {
+        return Arrays.stream(Figure.values()).filter(f -> f != but).toList();
+    }
+
+    private static Markup headline(
+            FarmDay day, Outlook outlook, Figure figure, Optional<Option> choice, Format format) {
+        String value = value(day, outlook, figure, choice, format);
+        return new Say()
+                .sentence(figure.title() + (value.isEmpty() ? "." : ": " + value + "."))
+                .done();
+    }
+
+    private static String value(FarmDay day, Outlook o, Figure figure, Optional<Option> choice, Format format) {
+        return switch (figure) {
+            case WORTH, CHANCE, BAD_CASE, BREAK_EVEN, WAIT, CHOICE_MADE, SPRAY ->
+                choice.map(c -> ofChoice(figure, c, day, format)).orElse("no pass is offered");
+            case SHORT -> CalendarRow.shortOn(o.nShort()).replaceFirst("^short ", "");
+            case YIELD ->
+                format.yield(o.yield_kgHa().p50()) + " " + format.yieldUnit() + " ("
+                        + format.yield(o.yield_kgHa().p10()) + " to "
+                        + format.yield(o.yield_kgHa().p90()) + ")";
+            case STAGE -> o.stage() + ", " + format.length(o.height_cm().p50()) + " " + format.lengthUnit();
+            case SOIL ->
+                format.nitrogen(SoilSums.mineral(o.trace(), o.today())) + " " + format.nitrogenUnit() + " today";
+            case REACH -> String.join("; ", CalendarRow.reach(o));
+            case READING ->
+                day.brief().readings().stream()
+                        .filter(r -> r.field().equals(o.zone().field())
+                                && r.zone().equals(o.zone().zone())
+                                && !Double.isNaN(r.worth_usdHa()))
+                        .map(Brief.ReadingWorthTaking::worth_usdHa)
+                        .map(w -> format.moneyFine(w) + " " + format.areaName())
+                        .findFirst()
+                        .orElse("not worth the drive, or not known");
+            case RUNS -> Format.number(day.brief().seasonsSimulated(), 0) + " for the whole farm";
+            default -> "";
+        };
+    }
+
+    private static String ofChoice(Figure figure, Option c, FarmDay day, Format format) {
+        Worth w = c.worth();
+        String unit = " " + format.moneyUnit();
+        return switch (figure) {
+            case WORTH -> format.money(w.mean_usdHa()) + unit + " " + format.moneyRange(w.p10_usdHa(), w.p90_usdHa());
+            case CHANCE -> Format.chance(w.chanceItPays()) + " futures";
+            case BAD_CASE -> format.money(w.badCase_usdHa()) + unit;
+            case BREAK_EVEN -> WorthView.breakEven(w) + " a bushel";
+            case WAIT ->
+                format.moneyFine(c.waitCost_usdHaDay()) + "/" + format.areaUnit() + " on " + Format.date(c.date());
+            default -> Words.choice(c, format) + ", " + Format.soon(c.date(), day.on());
+        };
+    }
+
+    /** The arithmetic of the mean, with the figures it is made of. */
+    private static String sum(Figure figure, Worth w, Prices p, Format format) {
+        if (figure == Figure.WORTH) {
+            return "($" + Format.number(p.corn_usdBu(), 2) + " less $" + Format.number(p.harvestCost_usdBu(), 2)
+                    + ") a bushel times " + format.bushelsFine(w.meanYieldGain_kgHa()) + " bu gained, less "
+                    + format.moneyFine(w.cost_usdHa()) + " spent, is " + format.moneyFine(w.mean_usdHa()) + " "
+                    + format.areaName() + " on average.";
+        }
+        return w.meanYieldGain_kgHa() <= 0
+                ? "No yield is gained on average: no price earns it back."
+                : format.moneyFine(w.cost_usdHa()) + " spent, shared by " + format.bushelsFine(w.meanYieldGain_kgHa())
+                        + " bu gained, and $" + Format.number(p.harvestCost_usdBu(), 2)
+                        + " to bring each home, is " + WorthView.breakEven(w) + " a bushel.";
+    }
+}
