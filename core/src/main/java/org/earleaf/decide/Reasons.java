@@ -83,7 +83,7 @@ final class Reasons {
     record LostSoFar(double leached_kgHa, double gas_kgHa) implements Reason {
         @Override
         public String sentence() {
-            return "Since the start " + lb(leached_kgHa) + " lb were leached and " + lb(gas_kgHa) + " lb lost as gas.";
+            return "Lost since the start: " + lb(leached_kgHa) + " lb leached, " + lb(gas_kgHa) + " lb as gas.";
         }
     }
 

@@ -15,9 +15,6 @@ public final class WorthPlot {
     /** Where values end; the rest is for the figures of the money [% of the width]. */
     private static final double PLOTTED = 91;
 
-    /** Room that the words under the line of nothing take. */
-    private static final double NAMED = 30;
-
     private static final double WIDE = 1000;
 
     private final double left;
@@ -100,23 +97,39 @@ public final class WorthPlot {
         return this;
     }
 
-    /** Words at a point. */
-    public WorthPlot word(Point p, String words) {
+    /** The choice made, on a line that rises through it. */
+    public WorthPlot chosenOnRise(Point p, String words) {
+        see(List.of(p));
         labels.add(ink -> {
-            boolean after = x(p.x()) < 60;
-            ink.labelBeside(x(p.x()), after ? 6 : -6, y(p.y()) - 8, after ? "halo" : "end halo", words);
+            ink.dotAt(x(p.x()), y(p.y()), 7, "rf");
+            besideRise(ink, p, 12, "rd halo", words);
         });
         return this;
     }
 
-    /** From here on it cannot be done. */
-    public WorthPlot closedFrom(double x, String words) {
+    /** Words at a point of a line that rises through it. */
+    public WorthPlot wordOnRise(Point p, String words) {
+        labels.add(ink -> besideRise(ink, p, 6, "halo", words));
+        return this;
+    }
+
+    /** A line that rises leaves room before it and above, and after it and below. */
+    private void besideRise(Ink ink, Point p, double gap, String cls, String words) {
+        boolean before = x(p.x()) > 30;
+        ink.labelBeside(
+                x(p.x()), before ? -gap : gap, y(p.y()) + (before ? -8 : 18), before ? "end " + cls : cls, words);
+    }
+
+    /**
+     * From here on it cannot be done.
+     *
+     * @param nothingFrom from here on nothing else can either
+     */
+    public WorthPlot closedFrom(double x, double nothingFrom, String words) {
         parts.add(0, ink -> {
-            ink.put("<rect class=\"sh\" y=\"0\" height=\"")
-                    .put(PLOT)
-                    .put("\" x=\"")
-                    .put(x(x));
-            ink.put("%\" width=\"").put(100 - x(x)).put("%\"/>");
+            ink.put("<rect class=\"sh\" y=\"0\" height=\"").put(PLOT);
+            ink.put("\" x=\"").put(x(nothingFrom));
+            ink.put("%\" width=\"").put(PLOTTED - x(nothingFrom)).put("%\"/>");
             ink.lineAt(x(x), 0, x(x), PLOT, "k2");
         });
         labels.add(ink -> {
@@ -143,7 +156,7 @@ public final class WorthPlot {
         high += pad;
         Ink ink = new Ink().put("<svg class=\"curve\" width=\"100%\" height=\"").put(HEAD + PLOT + FOOT);
         ink.put("\" role=\"img\" aria-labelledby=\"").text(captionId).put("\">");
-        ink.labelAt(0, 12, "so", "gain, " + unit);
+        ink.labelAt(0, 12, "so", "gain, " + unit + "; at 0: do nothing");
         ink.put("<svg y=\"").put(HEAD).put("\" height=\"").put(PLOT).put("\" width=\"100%\" overflow=\"visible\">");
         double step = step(high - low);
         for (double money = Math.ceil(low / step) * step; money <= high; money += step) {
@@ -151,13 +164,9 @@ public final class WorthPlot {
         }
         parts.forEach(p -> p.on(ink));
         for (double money = Math.ceil(low / step) * step; money <= high; money += step) {
-            double below = y(money) - y(0);
-            if (Math.abs(money) > step / 2 && (below < 0 || below > NAMED)) {
-                ink.labelAt(100, y(money) - 4, "end so halo", Format.number(money, step < 1 ? 1 : 0));
-            }
+            ink.labelAt(100, y(money) - 4, "end so halo", Format.number(money, step < 1 ? 1 : 0));
         }
         ink.lineAt(0, y(0), 100, y(0), "k2");
-        ink.labelAt(100, y(0) + (y(0) > PLOT - 22 ? -5 : 17), "end halo", "0, do nothing");
         ink.lineAt(0, PLOT, 100, PLOT, "kn");
         labels.forEach(l -> l.on(ink));
         return ink.close("svg").close("svg").done();

@@ -158,7 +158,9 @@ final class WorthCurves {
         int days = (int) ChronoUnit.DAYS.between(from, end);
         WorthPlot plot = new WorthPlot(-.5, days + .5);
         closes.ifPresent(d -> plot.closedFrom(
-                ChronoUnit.DAYS.between(from, d) + .5, go.rig().toLowerCase(java.util.Locale.US) + " no longer fits"));
+                ChronoUnit.DAYS.between(from, d) + .5,
+                ChronoUnit.DAYS.between(from, d.isAfter(last) ? d : last) + .5,
+                go.rig().toLowerCase(java.util.Locale.US) + " no longer fits"));
         bests.values().forEach(o -> {
             Worth w = o.worth();
             plot.stem(at(o), money(w.p10_usdHa()), money(w.mean_usdHa()), money(w.p90_usdHa()));
@@ -173,15 +175,17 @@ final class WorthCurves {
                 plot.tick(k, k % 4 == 0 ? Format.shortDate(date) : date.getDayOfMonth() + "", cls);
             }
         }
-        return Optional.of(new Curve("By date", "by-date", plot.draw("by-date", format.moneyUnit()), dateSays(closes)));
+        return Optional.of(
+                new Curve("By date", "by-date", plot.draw("by-date", format.moneyUnit()), dateSays(closes, last)));
     }
 
     private double at(Option o) {
         return ChronoUnit.DAYS.between(day.on(), o.date());
     }
 
-    private String dateSays(Optional<LocalDate> closes) {
-        String end = closes.map(d -> " After " + Format.date(d) + " the corn is too tall for the " + go.rig() + ".")
+    private String dateSays(Optional<LocalDate> closes, LocalDate last) {
+        String end = closes.map(d -> " After " + Format.date(d) + " the corn is too tall for the " + go.rig()
+                        + (last.isAfter(d) ? "; what stands after it is by another rig." : "."))
                 .orElse("");
         return "The best that can be done on each day that was worked out: mean as a dot, eight of ten futures as a"
                 + " line. A day’s wait costs " + format.moneyFine(go.waitCost_usdHaDay()) + " " + format.areaName()
@@ -199,11 +203,11 @@ final class WorthCurves {
                 new Point(DEAREST_USDBU, money(worth.meanAt_usdHa(DEAREST_USDBU))));
         double pays = worth.breakEvenCorn_usdBu();
         WorthPlot plot = new WorthPlot(CHEAPEST_USDBU, DEAREST_USDBU).line(ends, "k3");
-        plot.chosen(new Point(now, money(worth.mean_usdHa())), "today $" + Format.number(now, 2));
+        plot.chosenOnRise(new Point(now, money(worth.mean_usdHa())), "today $" + Format.number(now, 2));
         if (pays > CHEAPEST_USDBU && pays < DEAREST_USDBU) {
             plot.dots(List.of(new Point(pays, 0)), "k");
             if (pays < now - ROOM_USDBU || pays > now + ROOM_USDBU) {
-                plot.word(new Point(pays, 0), "$" + Format.number(pays, 2));
+                plot.wordOnRise(new Point(pays, 0), "$" + Format.number(pays, 2));
             }
         }
         for (int k = 0; k <= 6; k++) {

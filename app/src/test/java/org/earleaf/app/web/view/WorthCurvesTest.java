@@ -62,6 +62,26 @@ class WorthCurvesTest {
     }
 
     @Test
+    void no_day_that_was_worked_out_is_hatched_as_if_nothing_could_be_done() {
+        String drawing = drawn("by-date");
+        Matcher hatch = Pattern.compile("class=\"sh\"[^>]* x=\"([\\d.]+)%").matcher(drawing);
+        assertThat(hatch.find()).isTrue();
+        double from = Double.parseDouble(hatch.group(1));
+        Matcher dots = Pattern.compile("<circle class=\"(?:k|rf)\"[^>]* cx=\"([\\d.]+)%")
+                .matcher(drawing);
+        assertThat(dots.results().map(d -> Double.parseDouble(d.group(1))).toList())
+                .isNotEmpty()
+                .allMatch(x -> x < from);
+    }
+
+    @Test
+    void what_the_zero_means_is_said_above_and_no_figure_of_money_is_left_out_for_it() {
+        for (String id : new String[] {"by-rate", "by-date", "by-price"}) {
+            assertThat(drawn(id)).contains("at 0: do nothing", ">0</text>").doesNotContain("0, do nothing");
+        }
+    }
+
+    @Test
     void the_price_of_corn_crosses_nothing_at_the_break_even_of_the_table() {
         String says = VIEW.curves().get(2).says();
         String picked = VIEW.tables().get(0).rows().stream()
