@@ -52,8 +52,9 @@ final class Assimilation {
         this.shiftsNitrate = shiftsNitrate;
     }
 
-    /** The run corrected by the readings of the day that was stepped last. */
+    /** The run corrected by the readings of one day: the day that was stepped last, or is next. */
     SeasonRun correct(SeasonRun run, List<Reading> readings) {
+        long day = readings.get(0).date().toEpochDay() + 1;
         double[] log = new double[run.members()];
         boolean any = false;
         List<Reading> shifting = new ArrayList<>();
@@ -66,9 +67,9 @@ final class Assimilation {
                 any |= weigh(run, r, log);
             }
         }
-        SeasonRun corrected = any ? resample(run, log, run.date().toEpochDay()) : run;
+        SeasonRun corrected = any ? resample(run, log, day) : run;
         for (Reading r : shifting) {
-            long draw = seed + 97 * run.date().toEpochDay() + shifting.indexOf(r);
+            long draw = seed + 97 * day + shifting.indexOf(r);
             corrected = KalmanStep.shifted(corrected, r, spread(r), draw);
         }
         return corrected;
@@ -91,7 +92,7 @@ final class Assimilation {
         }
         if (widened > 1) {
             flags.add(new Flag(
-                    r.field() + ", " + r.kind().word() + " of " + r.date(),
+                    r.title(),
                     "the reading " + r.entered() + " conflicts with every member of the ensemble; it counts less"));
         }
         for (int m = 0; m < z.length; m++) {

@@ -97,7 +97,7 @@ final class ZoneEnsemble {
         return List.copyOf(all);
     }
 
-    /** All members on the morning of the decision day, corrected by the readings before it. */
+    /** All members on the morning of the decision day, corrected by the readings up to it; those of the day came then. */
     private SeasonRun morning(long seed) {
         List<ParameterSet> sets = ParameterDraws.members(season.parameters(), MEMBERS, seed);
         SeasonRun run = SeasonRun.start(season.setup(), sets, weather, weatherOf());
@@ -106,7 +106,7 @@ final class ZoneEnsemble {
         LocalDate first = season.setup().first();
         for (LocalDate date : readingDays(first)) {
             LocalDate from = run.date();
-            season.advance(run, date.plusDays(1), past);
+            season.advance(run, date.isBefore(decisionDay()) ? date.plusDays(1) : date, past);
             count(run, from);
             List<Reading> ofDay = farm.readings().stream()
                     .filter(r -> r.isOn(zone) && r.date().equals(date))
@@ -119,11 +119,11 @@ final class ZoneEnsemble {
         return run;
     }
 
-    /** Days with readings after planting and before the decision day; those before planting set the start. */
+    /** Days with readings from planting to the decision day; those before planting set the start. */
     private List<LocalDate> readingDays(LocalDate first) {
         return farm.readings().stream()
                 .filter(r -> r.isOn(zone)
-                        && r.date().isBefore(decisionDay())
+                        && !r.date().isAfter(decisionDay())
                         && !r.date().isBefore(zone.planted())
                         && r.date().isAfter(first))
                 .map(Reading::date)

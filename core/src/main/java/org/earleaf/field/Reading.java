@@ -69,4 +69,9 @@ public record Reading(
     public boolean isOn(Zone z) {
         return field.equals(z.field()) && (zone.isEmpty() || zone.equals(z.zone()));
     }
+
+    /** What it is called in remarks: "Home Eighty, height of 2026-06-29". */
+    public String title() {
+        return field + ", " + kind.word() + " of " + date;
+    }
 }

@@ -70,6 +70,17 @@ class AssimilationTest {
         assertThat(spread(high)).isLessThan(spread(before));
     }
 
+    /** A test is entered on the day it was taken, and asked on that day what to do. */
+    @Test
+    void a_soil_test_of_the_day_itself_counts_on_that_day_and_one_of_the_day_after_does_not() {
+        double[] before = nitrate(new TestFarm());
+        double[] today = nitrate(new TestFarm().nitrate(TESTED.plusDays(1), 2 * mean(before)));
+        double[] tomorrow = nitrate(new TestFarm().nitrate(TESTED.plusDays(2), 2 * mean(before)));
+        assertThat(mean(today)).isBetween(1.1 * mean(before), 2 * mean(before));
+        assertThat(spread(today)).isLessThan(spread(before));
+        assertThat(tomorrow).isEqualTo(before);
+    }
+
     @Test
     void members_still_close_after_a_correction() {
         TestFarm farm = new TestFarm().nitrate(TESTED, 25).height(120);
