@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -20,6 +21,11 @@ public record StoredNotebook(FarmStore store, boolean lasting) implements Notebo
     @Override
     public Reading enter(Reading reading, Optional<Photograph> photograph) {
         return store.enter(reading, photograph);
+    }
+
+    @Override
+    public Optional<Reading> withdraw(String id, LocalDate on) {
+        return store.withdraw(id, on);
     }
 
     @Override

@@ -2,6 +2,7 @@
 package org.earleaf.app.store;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -73,11 +74,15 @@ public final class FarmStore implements AutoCloseable {
     public Optional<Farm> findFarm() {
         return db.inTransaction(() -> {
             Merge tables = new Merge(db.sql());
-            return tables.all(FarmHead.TABLE).stream().findFirst().map(head -> farm(head, tables));
+            return tables.all(FarmHead.TABLE).stream().findFirst().map(head -> farm(head, tables, readings(tables)));
         });
     }
 
-    private static Farm farm(FarmHead head, Merge tables) {
+    private List<Reading> readings(Merge tables) {
+        return new WithdrawnTable(db.sql()).counting(tables.all(WorkTables.READINGS));
+    }
+
+    private static Farm farm(FarmHead head, Merge tables, List<Reading> readings) {
         TreeMap<String, Double> prices = new TreeMap<>();
         tables.all(ShelfTables.PRICES).forEach(p -> prices.put(p.product(), p.nitrogen_usdKg()));
         WeatherFill.Filled past = WeatherFill.fill(tables.all(WeatherTables.OBSERVED), head.site(), WEATHER);
@@ -89,7 +94,7 @@ public final class FarmStore implements AutoCloseable {
                 new Prices(head.corn_usdBu(), head.harvestCost_usdBu(), head.nitrogen_usdKg(), prices),
                 tables.all(GroundTables.zones(tables.all(GroundTables.SOIL))),
                 tables.all(WorkTables.PASSES),
-                tables.all(WorkTables.READINGS),
+                readings,
                 tables.all(WorkTables.IRRIGATION),
                 tables.all(WorkTables.MANURE),
                 tables.all(ShelfTables.NITROGEN),
@@ -166,6 +171,24 @@ public final class FarmStore implements AutoCloseable {
             photograph.ifPresent(p -> new PhotographTable(db.sql()).keep(kept.id(), p));
             changed();
             return kept;
+        });
+    }
+
+    /**
+     * Takes a reading back: it stays in the file and counts no longer.
+     *
+     * @return the reading; empty when there is none of this id that counts
+     */
+    public Optional<Reading> withdraw(String id, LocalDate on) {
+        return db.inTransaction(() -> {
+            Optional<Reading> reading = readings(new Merge(db.sql())).stream()
+                    .filter(r -> r.id().equals(id))
+                    .findFirst();
+            reading.ifPresent(r -> {
+                new WithdrawnTable(db.sql()).add(r, on);
+                changed();
+            });
+            return reading;
         });
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -17,6 +18,9 @@ import org.earleaf.record.FiledRecord;
 public interface Notebook {
     /** Keeps a reading and its photograph, both or neither; the id handed in is ignored, the one given back stands. */
     Reading enter(Reading reading, Optional<Photograph> photograph);
+
+    /** Takes a reading back: it counts no longer. Empty when there is none of this id that counts. */
+    Optional<Reading> withdraw(String id, LocalDate on);
 
     /** Every photograph kept, without its picture. */
     List<Photograph.Note> photographs();

@@ -42,6 +42,7 @@ class WalkPage {
             @RequestParam(required = false) @Nullable String kept,
             @RequestParam(defaultValue = "") String was,
             @RequestParam(defaultValue = "") String expected,
+            @RequestParam(defaultValue = "") String withdrawn,
             @ModelAttribute(name = "format", binding = false) Format format,
             Model model) {
         FarmDay today = desk.today();
@@ -52,6 +53,7 @@ class WalkPage {
                     Zone zone = desk.zone(today, Places.of(today.farm()).of(r.field(), r.zone()));
                     model.addAttribute("answer", WalkView.answer(today, zone, r, was, expected, format));
                 });
+        model.addAttribute("withdrawn", withdrawn);
         return page(today, asked(today, form), List.of(), format, model);
     }
 
@@ -88,6 +90,26 @@ class WalkPage {
         }
     }
 
+    /** Takes back a reading that was wrong; the right one is entered as any other. */
+    @PostMapping("/walk/withdraw")
+    String withdraw(@RequestParam String id) {
+        Reading gone = desk.notebook()
+                .withdraw(id, desk.today().on())
+                .orElseThrow(
+                        () -> new Faults.NotHere("There is no such reading that counts: it may be withdrawn already."));
+        return "redirect:"
+                + UriComponentsBuilder.fromPath("/walk")
+                        .queryParam("place", "{place}")
+                        .queryParam("kind", "{kind}")
+                        .queryParam("withdrawn", "{what}")
+                        .encode()
+                        .buildAndExpand(
+                                Places.of(desk.today().farm()).of(gone.field(), gone.zone()),
+                                gone.kind().word(),
+                                gone.entered())
+                        .toUriString();
+    }
+
     private static Optional<Photograph> photograph(@Nullable MultipartFile sent) {
         try {
             return sent == null || sent.isEmpty() ? Optional.empty() : Optional.of(Photograph.of(sent.getBytes()));
@@ -99,7 +121,14 @@ class WalkPage {
     private ModelAndView page(FarmDay today, ReadingForm form, List<Problem> problems, Format format, Model model) {
         Zone zone = desk.zone(today, ReadingForm.text(form.place()));
         model.addAttribute(
-                "view", WalkView.of(today, zone, form.kindRead(), model.containsAttribute("answer"), format));
+                "view",
+                WalkView.of(
+                        today,
+                        zone,
+                        form.kindRead(),
+                        model.containsAttribute("answer"),
+                        desk.notebook().photographs(),
+                        format));
         model.addAttribute("form", form);
         model.addAttribute("today", today.on().toString());
         model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());

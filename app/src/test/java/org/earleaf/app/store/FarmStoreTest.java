@@ -4,16 +4,11 @@ package org.earleaf.app.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import javax.imageio.ImageIO;
-import org.earleaf.app.Photograph;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.FieldWeather;
 import org.earleaf.farm.WeatherBook;
@@ -202,45 +197,6 @@ class FarmStoreTest {
             assertThat(store.findFarm()).isEmpty();
             assertThat(store.changes()).isZero();
         }
-    }
-
-    @Test
-    void a_photograph_is_kept_with_its_reading_or_not_at_all_and_a_further_import_leaves_both() throws Exception {
-        ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
-        ImageIO.write(new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB), "jpg", jpeg);
-        Photograph picture = Photograph.of(jpeg.toByteArray());
-        Farms.Written given = Farms.random(3);
-        Reading reading = given.farm().readings().isEmpty()
-                ? height(given.farm().zones().get(0).field())
-                : given.farm().readings().get(0);
-        try (FarmStore store = FarmStore.create(file())) {
-            store.importFarm(given.farm(), given.observed());
-            Reading kept = store.enter(reading, Optional.of(picture));
-            Photograph wrong = new Photograph(picture.image(), picture.type(), picture.small(), 0, 40);
-            int before = store.farm().readings().size();
-            assertThatThrownBy(() -> store.enter(reading, Optional.of(wrong))).isInstanceOf(RuntimeException.class);
-            assertThat(store.farm().readings()).hasSize(before);
-            store.importFarm(given.farm(), given.observed());
-            assertThat(store.photographs()).hasSize(1);
-            Photograph.Note note = store.photographs().get(0);
-            assertThat(note.reading()).isEqualTo(kept.id());
-            assertThat(store.findPhotograph(note.id())).contains(picture);
-        }
-    }
-
-    private static Reading height(String field) {
-        return new Reading(
-                "",
-                field,
-                "",
-                LocalDate.of(2026, 6, 20),
-                Reading.Kind.HEIGHT,
-                80,
-                "80 cm",
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                "");
     }
 
     @Test

@@ -244,6 +244,25 @@ class PagesTest {
         assertThat(count(get("/field/sand-ridge").body(), "Height, 51 in")).isEqualTo(before);
     }
 
+    @Test
+    void a_reading_that_was_wrong_is_withdrawn_once_and_said_to_be() throws Exception {
+        String own = "http://127.0.0.1:" + server.port();
+        assertThat(post("/walk", "place=mill-eighty&kind=height&unit=in&value=57", "Origin", own)
+                        .statusCode())
+                .isEqualTo(302);
+        Matcher id = Pattern.compile(
+                        "name=\"id\" value=\"([^\"]+)\"><button[^>]*>Withdraw<span class=\"vh\"> Height, 57 in")
+                .matcher(get("/field/mill-eighty").body());
+        assertThat(id.find()).isTrue();
+        HttpResponse<String> gone = post("/walk/withdraw", "id=" + id.group(1), "Origin", own);
+        assertThat(gone.statusCode()).isEqualTo(302);
+        assertThat(get(gone.headers().firstValue("Location").orElseThrow()).body())
+                .contains("Height 57 in</b> is withdrawn");
+        assertThat(get("/field/mill-eighty").body()).doesNotContain("Height, 57 in");
+        assertThat(post("/walk/withdraw", "id=" + id.group(1), "Origin", own).statusCode())
+                .isEqualTo(404);
+    }
+
     private static int count(String page, String words) {
         return page.split(Pattern.quote(words), -1).length - 1;
     }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.earleaf.app.FarmDay;
@@ -35,7 +36,7 @@ public final class Preview implements Days, Notebook {
     @Override
     public Reading enter(Reading r, Optional<Photograph> photograph) {
         Reading kept = new Reading(
-                "r" + (readings.size() + 1),
+                "r" + UUID.randomUUID(),
                 r.field(),
                 r.zone(),
                 r.date(),
@@ -51,6 +52,14 @@ public final class Preview implements Days, Notebook {
         photograph.ifPresent(
                 p -> notes.add(new Photograph.Note("p" + photographs.size(), kept.id(), p.wide(), p.tall())));
         return kept;
+    }
+
+    @Override
+    public Optional<Reading> withdraw(String id, LocalDate on) {
+        Optional<Reading> gone =
+                readings.stream().filter(r -> r.id().equals(id)).findFirst();
+        gone.ifPresent(readings::remove);
+        return gone;
     }
 
     @Override

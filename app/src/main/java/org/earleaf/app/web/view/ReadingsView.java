@@ -11,8 +11,11 @@ import org.earleaf.field.Zone;
 
 /** The readings of a field this season, newest first, with their photographs. */
 public record ReadingsView(List<Row> rows) {
-    /** @param note what was written beside it */
-    public record Row(String date, String what, String note, List<Picture> pictures) {}
+    /**
+     * @param id by which it can be withdrawn
+     * @param note what was written beside it
+     */
+    public record Row(String id, String date, String what, String note, List<Picture> pictures) {}
 
     /** @param says what it shows, for those who cannot see it */
     public record Picture(String id, int wide, int tall, String says) {}
@@ -31,7 +34,12 @@ public record ReadingsView(List<Row> rows) {
 
     private static Row row(Reading r, List<Photograph.Note> photographs) {
         String what = ReadingKinds.name(r.kind()) + ", " + r.entered();
-        List<Picture> pictures = photographs.stream()
+        return new Row(r.id(), Format.day(r.date()), what, r.note(), pictures(r, photographs));
+    }
+
+    /** Those that go with a reading. */
+    static List<Picture> pictures(Reading r, List<Photograph.Note> photographs) {
+        return photographs.stream()
                 .filter(p -> p.reading().equals(r.id()))
                 .map(p -> new Picture(
                         p.id(),
@@ -40,6 +48,5 @@ public record ReadingsView(List<Row> rows) {
                         "Photograph of " + Format.date(r.date()) + ", with " + ReadingKinds.name(r.kind()) + " "
                                 + r.entered()))
                 .toList();
-        return new Row(Format.day(r.date()), what, r.note(), pictures);
     }
 }

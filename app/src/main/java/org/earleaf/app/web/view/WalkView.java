@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.earleaf.Brief;
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.Photograph;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
@@ -75,13 +76,18 @@ public record WalkView(
     /** Another kind of reading. */
     public record Other(String name, String link, boolean chosen) {}
 
-    public record Kept(String date, String field, String what, Markup state) {}
+    /**
+     * @param id by which it can be withdrawn
+     */
+    public record Kept(
+            String id, String date, String field, String what, List<ReadingsView.Picture> pictures, Markup state) {}
 
     /**
      * @param answered whether a reading has just been kept: then the whole farm's brief, which has to be worked out
      *     anew, is not waited for
      */
-    public static WalkView of(FarmDay day, Zone zone, Kind kind, boolean answered, Format format) {
+    public static WalkView of(
+            FarmDay day, Zone zone, Kind kind, boolean answered, List<Photograph.Note> photographs, Format format) {
         Places places = Places.of(day.farm());
         String place = places.of(zone);
         Map<String, String> names = new LinkedHashMap<>();
@@ -109,7 +115,7 @@ public record WalkView(
                         .toList(),
                 answered ? "" : because(day.brief(), zone, kind),
                 ReadingKinds.howTo(kind),
-                kept(day));
+                kept(day, photographs));
     }
 
     private static List<String> found(Kind kind) {
@@ -174,15 +180,17 @@ public record WalkView(
         return Format.number(SoilTest.mgKg(kgHa, density, depth_mm), 0);
     }
 
-    private static List<Kept> kept(FarmDay day) {
+    private static List<Kept> kept(FarmDay day, List<Photograph.Note> photographs) {
         LocalDate from = day.on().minusDays(KEPT_D);
         List<Kept> kept = new ArrayList<>();
         for (Reading r : day.farm().readings()) {
             if (!r.date().isBefore(from) && !r.date().isAfter(day.on())) {
                 kept.add(new Kept(
+                        r.id(),
                         Format.day(r.date()),
                         MorningView.label(r.field(), r.zone()),
                         ReadingKinds.name(r.kind()) + ", " + r.entered(),
+                        ReadingsView.pictures(r, photographs),
                         Marks.done("on the farm machine")));
             }
         }
@@ -214,11 +222,14 @@ public record WalkView(
         }
         String now = shortOn(day.outlook(zone));
         if (now.equals(before)) {
-            return say.text("It changes nothing: " + spoken(now) + ".").done();
+            say.text("Still " + spoken(now) + ".");
+        } else {
+            say.text("Before: " + spoken(before) + ". ").strong("Now: " + spoken(now) + ".");
         }
-        return say.text("Before: " + spoken(before) + ". ")
-                .strong("Now: " + spoken(now) + ".")
-                .done();
+        day.outlook(zone).flags().stream()
+                .filter(f -> f.where().equals(r.title()))
+                .forEach(f -> say.text(" " + Words.capital(f.what()) + "."));
+        return say.done();
     }
 
     private static String spoken(String shortOn) {
