@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import org.earleaf.Cautions;
 import org.earleaf.app.cli.DemoCommand;
 import org.earleaf.app.cli.Faults;
+import org.earleaf.app.cli.ExportCommand;
 import org.earleaf.app.cli.FieldCommand;
 import org.earleaf.app.cli.ImportCommand;
 import org.earleaf.app.cli.InitCommand;
@@ -59,7 +60,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new RigCommand())
                 .addSubcommand(new LoadCommand())
                 .addSubcommand(new ReadCommand(wiring))
-                .addSubcommand(new RecordCommand(wiring));
+                .addSubcommand(new RecordCommand(wiring))
+                .addSubcommand(new ExportCommand());
         return Faults.guard(line);
     }
 

@@ -19,7 +19,7 @@ public record Photograph(byte[] image, String type, byte[] small, int wide, int 
     static final long MOST_PIXELS = 60_000_000L;
 
     /** What is known of a kept photograph without its picture. */
-    public record Note(String id, String reading, int wide, int tall) {}
+    public record Note(String id, String reading, String type, int wide, int tall) {}
 
     /** From what was sent; refused with the reason when it is no picture that can be kept. */
     public static Photograph of(byte[] sent) {

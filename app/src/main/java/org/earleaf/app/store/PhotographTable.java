@@ -29,8 +29,9 @@ final class PhotographTable {
 
     List<Photograph.Note> notes() {
         return sql.query(
-                "select id, reading, wide, tall from photograph order by id",
-                (row, k) -> new Photograph.Note(row.getString(1), row.getString(2), row.getInt(3), row.getInt(4)));
+                "select id, reading, type_, wide, tall from photograph order by id",
+                (row, k) -> new Photograph.Note(
+                        row.getString(1), row.getString(2), row.getString(3), row.getInt(4), row.getInt(5)));
     }
 
     Optional<Photograph> find(String id) {

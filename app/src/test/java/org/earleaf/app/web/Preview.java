@@ -50,7 +50,7 @@ public final class Preview implements Days, Notebook {
         readings.add(kept);
         photograph.ifPresent(photographs::add);
         photograph.ifPresent(
-                p -> notes.add(new Photograph.Note("p" + photographs.size(), kept.id(), p.wide(), p.tall())));
+                p -> notes.add(new Photograph.Note("p" + photographs.size(), kept.id(), p.type(), p.wide(), p.tall())));
         return kept;
     }
 
