@@ -50,8 +50,12 @@ class LateEditsTest {
             assertThat(entered).isEqualTo(all(always(with(farm, height(24))))).isNotEqualTo(never);
 
             store.importFarm(with(farm, height(22)), written);
-            assertThat(store.farm().readings()).filteredOn(r -> r.id().equals(low.id())).hasSize(1);
-            assertThat(all(days.day(ON))).isEqualTo(all(always(with(farm, height(22))))).isNotEqualTo(entered);
+            assertThat(store.farm().readings())
+                    .filteredOn(r -> r.id().equals(low.id()))
+                    .hasSize(1);
+            assertThat(all(days.day(ON)))
+                    .isEqualTo(all(always(with(farm, height(22)))))
+                    .isNotEqualTo(entered);
 
             store.withdraw(low.id(), ON);
             assertThat(all(days.day(ON))).isEqualTo(never);

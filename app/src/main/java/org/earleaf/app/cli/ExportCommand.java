@@ -117,7 +117,13 @@ public final class ExportCommand implements Callable<Integer> {
                 Files.write(folder.resolve(names.get(k)), p.image(), StandardOpenOption.CREATE_NEW);
                 Reading r = Objects.requireNonNull(readings.get(notes.get(k).reading()));
                 list.append(row(
-                        names.get(k), r.field(), r.zone(), r.date().toString(), r.kind().word(), r.entered(), r.note()));
+                        names.get(k),
+                        r.field(),
+                        r.zone(),
+                        r.date().toString(),
+                        r.kind().word(),
+                        r.entered(),
+                        r.note()));
             }
             Files.writeString(folder.resolve(LIST), list, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
         } catch (IOException e) {

@@ -67,7 +67,8 @@ class ExportPhotographsTest {
             Reading wrong = store.enter(height("Ferry Lane"), Optional.of(png));
             store.withdraw(wrong.id(), LocalDate.of(2026, 6, 21));
         }
-        assertThat(run(0, "export", "--photographs", folder.toString(), "--farm", db)).contains("3 photographs written");
+        assertThat(run(0, "export", "--photographs", folder.toString(), "--farm", db))
+                .contains("3 photographs written");
         assertThat(folder.resolve("2026-06-20 Oxbow height.jpg")).hasBinaryContent(jpeg.image());
         assertThat(folder.resolve("2026-06-20 Oxbow height 2.jpg")).hasBinaryContent(jpeg.image());
         assertThat(folder.resolve("2026-06-20 _Oxbow height.png")).hasBinaryContent(png.image());
