@@ -116,8 +116,7 @@ public final class BriefCost {
                 IntStream.range(0, LANES).map(k -> k % ZoneEnsemble.MEMBERS).toArray();
         for (int k = 0; k < KERNEL_RUNS; k++) {
             ZoneEnsemble ensemble = futures.get(k % futures.size());
-            int[] weatherOf =
-                    IntStream.of(from).map(m -> m % ensemble.weather().size()).toArray();
+            int[] weatherOf = ZoneEnsemble.weatherOf(IntStream.of(from), ensemble.weather());
             SeasonRun morning = ensemble.members();
             SeasonRun run = past
                     ? SeasonRun.start(

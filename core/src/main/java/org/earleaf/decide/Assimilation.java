@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.earleaf.field.Reading;
 import org.earleaf.season.Event;
 import org.earleaf.season.Observing;
@@ -142,8 +143,7 @@ final class Assimilation {
         for (int f : from) {
             sets.add(run.parameters(f));
         }
-        int[] weatherOf = new int[from.length];
-        Arrays.setAll(weatherOf, m -> m % run.weather().size());
+        int[] weatherOf = ZoneEnsemble.weatherOf(IntStream.range(0, from.length), run.weather());
         return run.branch(from, ParameterDraws.jittered(sets, seed + 31 * day), run.weather(), weatherOf);
     }
 

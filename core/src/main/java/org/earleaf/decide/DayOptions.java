@@ -60,17 +60,17 @@ final class DayOptions {
     /**
      * What can be done on a day.
      *
-     * @param trials what was tried
      * @param gains by trial with nothing after it, and member, each with its first rig [$/ha]
+     * @param bestPass the trial that brings most with nothing after it
      * @param best_usdHa what the best option brings on average; not below 0
      * @param waiting_usdHa what the rain until then adds, as it tells whether and how much; not below 0
      */
-    record Day(List<Option> options, List<Trial> trials, double[][] gains, double best_usdHa, double waiting_usdHa) {
-        /** The pass of the day that brings most, with nothing after it. */
-        Optional<CropReadingWorth.DayPass> bestPass(int ahead) {
-            return DayOptions.bestPass(trials, gains, ahead);
-        }
-    }
+    record Day(
+            List<Option> options,
+            double[][] gains,
+            Optional<CropReadingWorth.DayPass> bestPass,
+            double best_usdHa,
+            double waiting_usdHa) {}
 
     /** The rigs that may enter for nitrogen, with what they would do. */
     Set<String> fitting(LocalDate day) {
@@ -114,7 +114,7 @@ final class DayOptions {
             }
         }
         double best = options.stream().mapToDouble(o -> o.worth().mean_usdHa()).reduce(0, Math::max);
-        return new Day(options, trials, gains, best, waiting(gains, day, ahead));
+        return new Day(options, gains, bestPass(trials, gains, ahead), best, waiting(gains, day, ahead));
     }
 
     /** The best pass of a day by a rig that may not enter only because nobody knows the crop's height well enough. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.earleaf.field.Reading;
 import org.earleaf.season.Correcting;
 import org.earleaf.season.Observing;
@@ -111,11 +112,8 @@ final class KalmanStep {
                 sets.set(m, sets.get(m).clamped(p, Math.exp(x[m] + moves[m])));
             }
         }
-        int[] same = new int[run.members()];
-        int[] weatherOf = new int[run.members()];
-        Arrays.setAll(same, m -> m);
-        Arrays.setAll(weatherOf, m -> m % run.weather().size());
-        return run.branch(same, sets, run.weather(), weatherOf);
+        int[] same = IntStream.range(0, run.members()).toArray();
+        return run.branch(same, sets, run.weather(), ZoneEnsemble.weatherOf(IntStream.of(same), run.weather()));
     }
 
     private static double log(double value) {

@@ -119,7 +119,7 @@ public final class NitrogenOptions {
                 best[ahead] = found.best_usdHa();
                 waiting[ahead] = found.waiting_usdHa();
                 all.addAll(found.options());
-                found.bestPass(ahead).ifPresent(passes::add);
+                found.bestPass().ifPresent(passes::add);
                 doubt = ahead == 0 ? days.inDoubt(trunk) : doubt;
                 if (ahead == 0 && found.gains().length > 0) {
                     soilTest = SoilTestWorth.of(trunk, found.gains());

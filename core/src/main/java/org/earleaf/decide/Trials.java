@@ -60,8 +60,6 @@ final class Trials {
     SeasonRun branch(SeasonRun run, int copies, int[] members) {
         int[] from = new int[copies * members.length];
         Arrays.setAll(from, lane -> members[lane % members.length]);
-        int[] weatherOf =
-                Arrays.stream(from).map(m -> m % futures.weather().size()).toArray();
-        return run.branch(from, futures.weather(), weatherOf);
+        return run.branch(from, futures.weather(), ZoneEnsemble.weatherOf(IntStream.of(from), futures.weather()));
     }
 }

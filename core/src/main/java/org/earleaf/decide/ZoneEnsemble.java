@@ -4,7 +4,6 @@ package org.earleaf.decide;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -105,17 +104,13 @@ final class ZoneEnsemble {
                 new Assimilation(season, flags, seed, farm.settings().says(Setting.SOIL_TEST_SHIFTS));
         LocalDate first = season.setup().first();
         for (LocalDate date : readingDays(first)) {
-            LocalDate from = run.date();
-            season.advance(run, date.isBefore(decisionDay()) ? date.plusDays(1) : date, past);
-            count(run, from);
+            advance(run, date.isBefore(decisionDay()) ? date.plusDays(1) : date, past);
             List<Reading> ofDay = farm.readings().stream()
                     .filter(r -> r.isOn(zone) && r.date().equals(date))
                     .toList();
             run = readings.correct(run, ofDay);
         }
-        LocalDate from = run.date();
-        season.advance(run, decisionDay(), past);
-        count(run, from);
+        advance(run, decisionDay(), past);
         return run;
     }
 
@@ -132,10 +127,13 @@ final class ZoneEnsemble {
                 .toList();
     }
 
-    int[] weatherOf() {
-        int[] of = new int[MEMBERS];
-        Arrays.setAll(of, m -> m % weather.size());
-        return of;
+    private int[] weatherOf() {
+        return weatherOf(IntStream.range(0, MEMBERS), weather);
+    }
+
+    /** Which course of weather each of some members takes: the m-th, or the only one. */
+    static int[] weatherOf(IntStream members, List<Forcing> weather) {
+        return members.map(m -> m % weather.size()).toArray();
     }
 
     Farm farm() {
@@ -197,6 +195,12 @@ final class ZoneEnsemble {
     void advance(SeasonRun run, LocalDate next) {
         LocalDate from = run.date();
         season.advance(run, next);
+        count(run, from);
+    }
+
+    private void advance(SeasonRun run, LocalDate next, SeasonTrace means) {
+        LocalDate from = run.date();
+        season.advance(run, next, means);
         count(run, from);
     }
 
