@@ -51,6 +51,11 @@ public final class Rules {
         return all;
     }
 
+    /** Whether the rules that look at a job and its shift alone let it be done there. */
+    public static boolean allow(PlanProblem problem, int job, int shift) {
+        return ofJob(problem, job, shift).isEmpty();
+    }
+
     /** The rules that look at a job and its shift alone. */
     static List<Breach> ofJob(PlanProblem problem, int job, int shift) {
         Rules rules = new Rules(problem, Plan.empty(problem));

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.earleaf.plan.Gap;
 import org.earleaf.plan.Job;
-import org.earleaf.plan.Pin;
 import org.earleaf.plan.PlanProblem;
+import org.earleaf.plan.Rules;
 import org.earleaf.plan.Shift;
 import org.earleaf.plan.Supply;
 import org.earleaf.plan.Window;
@@ -105,27 +105,12 @@ final class Ground {
             opens_s[j][s] = window.from_s();
             closes_s[j][s] = window.to_s();
             windowed[s] |= window.from_s() > 0 || window.to_s() < shift.length_s();
-            allowed[j][s] = isAllowed(j, shift);
+            allowed[j][s] = Rules.allow(problem, j, s);
             if (allowed[j][s]) {
                 work_s[j][s] = job.work_s().get(shift.rig());
                 charge_usd[j][s] = job.loss().on(shift.day()) + work_s[j][s] * cost_usdS[s] + changes.moved_usd(j, s);
             }
         }
-    }
-
-    private boolean isAllowed(int j, Shift shift) {
-        Job job = problem.jobs().get(j);
-        if (!job.canBeDoneBy(shift.rig())
-                || shift.day() < job.release()
-                || shift.day() > job.lastDay().get(shift.rig())) {
-            return false;
-        }
-        for (Pin p : problem.pins()) {
-            if (p.job() == j && (p.rig() != shift.rig() || p.day() != shift.day())) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private void fillRoads() {
