@@ -34,13 +34,14 @@ public final class RecordTable {
 
     private RecordTable() {}
 
-    public static String csv(List<Chain.Entry> entries) {
+    /** Column names, then a row for each product of each record. */
+    public static List<List<String>> rows(List<Chain.Entry> entries) {
         List<String> head = new ArrayList<>();
         head.add("number");
         head.addAll(OF_PRODUCT);
         head.addAll(OF_RECORD);
         head.addAll(List.of("previous", "hash", "text"));
-        StringBuilder csv = new StringBuilder(String.join(",", head)).append('\n');
+        List<List<String>> rows = new ArrayList<>(List.of(head));
         for (Chain.Entry e : entries) {
             List<String> products = said(e.text(), "product");
             for (int k = 0; k < products.size(); k++) {
@@ -53,12 +54,10 @@ public final class RecordTable {
                     row.add(safe(said(e.text(), name).get(0)));
                 }
                 row.addAll(List.of(e.previous(), e.hash(), e.text()));
-                csv.append(String.join(
-                                ",", row.stream().map(RecordTable::quoted).toList()))
-                        .append('\n');
+                rows.add(row);
             }
         }
-        return csv.toString();
+        return rows;
     }
 
     /** Values of a name in the text, as written there. */
@@ -72,10 +71,5 @@ public final class RecordTable {
     /** A spreadsheet takes what begins with these signs for a formula. */
     private static String safe(String cell) {
         return !cell.isEmpty() && "=+-@\t\r".indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
-    }
-
-    private static String quoted(String cell) {
-        boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 }

@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.earleaf.app.Photograph;
 import org.earleaf.app.store.FarmStore;
+import org.earleaf.exchange.table.CsvRows;
 import org.earleaf.field.Reading;
 import org.earleaf.units.EarleafException;
 import picocli.CommandLine.Command;
@@ -109,14 +110,15 @@ public final class ExportCommand implements Callable<Integer> {
 
     private void write(
             FarmStore store, List<Photograph.Note> notes, List<String> names, Map<String, Reading> readings) {
-        StringBuilder list = new StringBuilder("file,field,zone,date,kind,reading,note\n");
+        List<List<String>> list = new ArrayList<>();
+        list.add(List.of("file", "field", "zone", "date", "kind", "reading", "note"));
         try {
             Files.createDirectories(folder);
             for (int k = 0; k < notes.size(); k++) {
                 Photograph p = store.findPhotograph(notes.get(k).id()).orElseThrow();
                 Files.write(folder.resolve(names.get(k)), p.image(), StandardOpenOption.CREATE_NEW);
                 Reading r = Objects.requireNonNull(readings.get(notes.get(k).reading()));
-                list.append(row(
+                list.add(List.of(
                         names.get(k),
                         r.field(),
                         r.zone(),
@@ -125,17 +127,10 @@ public final class ExportCommand implements Callable<Integer> {
                         r.entered(),
                         r.note()));
             }
-            Files.writeString(folder.resolve(LIST), list, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+            Files.writeString(
+                    folder.resolve(LIST), CsvRows.text(list), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
         } catch (IOException e) {
             throw new UncheckedIOException(folder.toString(), e);
         }
-    }
-
-    private static String row(String... cells) {
-        List<String> quoted = new ArrayList<>();
-        for (String c : cells) {
-            quoted.add(c.matches("(?s).*[\",\r\n].*") ? '"' + c.replace("\"", "\"\"") + '"' : c);
-        }
-        return String.join(",", quoted) + "\n";
     }
 }

@@ -16,7 +16,6 @@ import org.earleaf.field.Pass;
 import org.earleaf.record.Account;
 import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
-import org.earleaf.record.RecordTable;
 import org.earleaf.units.EarleafException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -162,7 +161,7 @@ public final class RecordCommand implements Callable<Integer> {
     int export(@Mixin Common common) {
         try (FarmStore store = open(common)) {
             List<Chain.Entry> all = store.records();
-            print(common.isJson() ? RecordText.exportJson(all) : RecordTable.csv(all));
+            print(common.isJson() ? RecordText.exportJson(all) : RecordText.exportCsv(all));
         }
         return Faults.DONE;
     }

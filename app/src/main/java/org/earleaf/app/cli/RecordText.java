@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.earleaf.exchange.table.CsvRows;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
 import org.earleaf.record.Applicator;
@@ -13,6 +14,7 @@ import org.earleaf.record.Deadlines;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.record.ProductUse;
 import org.earleaf.record.RecordRule;
+import org.earleaf.record.RecordTable;
 import org.jspecify.annotations.Nullable;
 
 /** Records as pages to read, and as JSON. */
@@ -115,6 +117,11 @@ final class RecordText {
                 "records", entries.stream().map(RecordText::map).toList(),
                 "planned", passes,
                 "head", Chain.head(entries)));
+    }
+
+    /** Everything filed as a table, so that it can be checked without Earleaf. */
+    static String exportCsv(List<Chain.Entry> entries) {
+        return CsvRows.text(RecordTable.rows(entries));
     }
 
     /** Everything filed, link by link, so that it can be checked without Earleaf. */

@@ -25,7 +25,6 @@ import org.earleaf.record.Applicator;
 import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.record.ProductUse;
-import org.earleaf.record.RecordTable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,14 +111,15 @@ class ExportTest {
             List<Chain.Entry> entries = chain(length);
             assertThat(check(RecordText.exportJson(entries), Chain.head(entries)))
                     .isEmpty();
-            assertThat(check(RecordTable.csv(entries), Chain.head(entries))).isEmpty();
-            assertThat(check(RecordTable.csv(entries), "")).isEmpty();
+            assertThat(check(RecordText.exportCsv(entries), Chain.head(entries)))
+                    .isEmpty();
+            assertThat(check(RecordText.exportCsv(entries), "")).isEmpty();
         }
     }
 
     @Test
     void a_table_has_a_row_for_each_product_and_no_cell_that_a_spreadsheet_takes_for_a_formula() {
-        String csv = RecordTable.csv(chain(2));
+        String csv = RecordText.exportCsv(chain(2));
         assertThat(csv).startsWith("number,product,registration,amount,rate,lot,reentry_h,date,field,zone,location,");
         assertThat(csv)
                 .contains("1,\"Demo \"\"F0\"\", strong\",INVENTED-0,801.50 fl oz,10 fl oz/ac,'=L0,12,2026-06-02,");
@@ -130,7 +130,7 @@ class ExportTest {
     void ten_thousand_random_tamperings_of_exports_are_all_found() throws Exception {
         List<Chain.Entry> good = chain(20);
         String head = Chain.head(good);
-        String csv = RecordTable.csv(good);
+        String csv = RecordText.exportCsv(good);
         SplittableRandom random = new SplittableRandom(11);
         int missed = 0;
         int tried = 0;
@@ -143,7 +143,7 @@ class ExportTest {
             } else {
                 List<Chain.Entry> entries = new ArrayList<>(good);
                 tamper(entries, random);
-                bad = table ? RecordTable.csv(entries) : RecordText.exportJson(entries);
+                bad = table ? RecordText.exportCsv(entries) : RecordText.exportJson(entries);
             }
             tried++;
             if (check(bad, head).isEmpty() && !sameCells(bad, csv)) {
