@@ -75,6 +75,11 @@ public record LoadLine(
         return new Amount(inside, planned.isMass(), planned.unit());
     }
 
+    /** Its rate as measured where it was, so that a load mixed too strong counts for what it holds. */
+    public double measuredPerHa() {
+        return perHa * measured().inside() / planned.inside();
+    }
+
     /** The line with one more key; refused with what to do. */
     LoadLine with(Key key) {
         if (isIn()) {
@@ -95,7 +100,24 @@ public record LoadLine(
         }
         List<Key> all = new java.util.ArrayList<>(keys);
         all.add(key);
+        return keyed(all);
+    }
+
+    LoadLine withoutKeys() {
+        return keyed(List.of());
+    }
+
+    private LoadLine keyed(List<Key> all) {
         return new LoadLine(order, product, perHa, dry, labelled, planned, most, codes, classes, all);
+    }
+
+    /** The share of it that goes to another tank or stays. */
+    LoadLine times(double share) {
+        List<Key> parts = keys.stream()
+                .map(k -> new Key(k.code(), k.measured() * share, k.person(), k.at(), k.reason()))
+                .toList();
+        return new LoadLine(
+                order, product, perHa, dry, labelled, planned.times(share), most * share, codes, classes, parts);
     }
 
     private void amount(Key key) {

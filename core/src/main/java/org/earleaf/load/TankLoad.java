@@ -1,18 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.farm.DropletClass;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
+import org.earleaf.units.Sha256;
 import org.earleaf.units.Units;
 
 /**
@@ -89,13 +86,8 @@ public record TankLoad(
     public List<GroundUse> uses(LoadGround g) {
         GroundUse.State made = state == LoadState.APPLIED ? GroundUse.State.MADE : GroundUse.State.RESERVED;
         return lines.stream()
-                .map(l -> new GroundUse(job, date, l.product(), onGround(l), g.area_ha(), l.labelled(), made))
+                .map(l -> new GroundUse(job, date, l.product(), l.measuredPerHa(), g.area_ha(), l.labelled(), made))
                 .toList();
-    }
-
-    /** As measured where it was, so that a load mixed too strong counts for what it holds. */
-    private static double onGround(LoadLine line) {
-        return line.perHa() * line.measured().inside() / line.planned().inside();
     }
 
     /** What the recipe is locked to, as one fingerprint. */
@@ -125,13 +117,7 @@ public record TankLoad(
                 .append('|')
                 .append(l.planned().inside())
                 .append('\n'));
-        try {
-            MessageDigest sha = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(sha.digest(text.toString().getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            // Every Java platform must have it (java.security.MessageDigest).
-            throw new AssertionError(e);
-        }
+        return Sha256.hex(text.toString());
     }
 
     public boolean isLocked() {
@@ -144,19 +130,7 @@ public record TankLoad(
                 state.isOpen(),
                 "a load with nothing in the tank",
                 "It holds product already: apply it, or record what is left.");
-        List<LoadLine> bare = plan.lines.stream()
-                .map(l -> new LoadLine(
-                        l.order(),
-                        l.product(),
-                        l.perHa(),
-                        l.dry(),
-                        l.labelled(),
-                        l.planned(),
-                        l.most(),
-                        l.codes(),
-                        l.classes(),
-                        List.of()))
-                .toList();
+        List<LoadLine> bare = plan.lines.stream().map(LoadLine::withoutKeys).toList();
         TankLoad changed = new TankLoad(
                 id,
                 job,
@@ -266,22 +240,7 @@ public record TankLoad(
     }
 
     private TankLoad share(String newId, String newRig, String source, double share) {
-        List<LoadLine> parts = lines.stream()
-                .map(l -> new LoadLine(
-                        l.order(),
-                        l.product(),
-                        l.perHa(),
-                        l.dry(),
-                        l.labelled(),
-                        l.planned().times(share),
-                        l.most() * share,
-                        l.codes(),
-                        l.classes(),
-                        l.keys().stream()
-                                .map(k -> new LoadLine.Key(
-                                        k.code(), k.measured() * share, k.person(), k.at(), k.reason()))
-                                .toList()))
-                .toList();
+        List<LoadLine> parts = lines.stream().map(l -> l.times(share)).toList();
         TankLoad part = new TankLoad(
                 newId,
                 job,
@@ -304,6 +263,17 @@ public record TankLoad(
     }
 
     private TankLoad in(LoadState next, String newLock, List<LoadLine> newLines) {
+        return as(next, newLock, newLines, events);
+    }
+
+    private TankLoad noting(Instant at, String person, String what) {
+        need(!person.isBlank(), "the name of who does it", "Say who you are.");
+        List<Event> all = new ArrayList<>(events);
+        all.add(new Event(at, person.strip(), what));
+        return as(state, lock, lines, all);
+    }
+
+    private TankLoad as(LoadState next, String newLock, List<LoadLine> newLines, List<Event> all) {
         return new TankLoad(
                 id,
                 job,
@@ -320,30 +290,6 @@ public record TankLoad(
                 newLines,
                 next,
                 newLock,
-                from,
-                events);
-    }
-
-    private TankLoad noting(Instant at, String person, String what) {
-        need(!person.isBlank(), "the name of who does it", "Say who you are.");
-        List<Event> all = new ArrayList<>(events);
-        all.add(new Event(at, person.strip(), what));
-        return new TankLoad(
-                id,
-                job,
-                rig,
-                date,
-                volume_m3,
-                rate_m3m2,
-                nitrogenCarrier,
-                droplets,
-                boom_m,
-                speed_ms,
-                certified,
-                grounds,
-                lines,
-                state,
-                lock,
                 from,
                 all);
     }
@@ -367,7 +313,8 @@ public record TankLoad(
         }
     }
 
-    private static String gallons(double m3) {
+    /** A volume as messages tell it. */
+    public static String gallons(double m3) {
         return Figure.text(m3 / Units.M3_PER_GAL, 4) + " gal";
     }
 }

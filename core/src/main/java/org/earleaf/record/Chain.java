@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.units.Sha256;
 
 /**
  * Records in the order in which they were filed, each bound to the one before it.
@@ -85,18 +82,6 @@ public final class Chain {
     }
 
     private static String hash(String previous, String text) {
-        MessageDigest sha = sha256();
-        sha.update(previous.getBytes(StandardCharsets.US_ASCII));
-        sha.update(text.getBytes(StandardCharsets.UTF_8));
-        return HexFormat.of().formatHex(sha.digest());
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            // Every Java platform must have it (java.security.MessageDigest).
-            throw new AssertionError(e);
-        }
+        return Sha256.hex(previous, text);
     }
 }

@@ -67,7 +67,7 @@ final class LoadFiling {
     }
 
     private Pass pass(TankLoad load, LoadGround g, LoadLine line, Placement placement) {
-        double perHa = line.perHa() * line.measured().inside() / line.planned().inside();
+        double perHa = line.measuredPerHa();
         RateUnit unit =
                 RateUnit.findByWord(line.planned().unit() + "/ac").orElse(line.dry() ? RateUnit.KG_HA : RateUnit.L_HA);
         double nitrogen_kgHa = farm.findNitrogen(line.product())

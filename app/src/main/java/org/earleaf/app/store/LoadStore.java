@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.LabelBook;
@@ -17,6 +18,7 @@ import org.earleaf.farm.Product;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
+import org.earleaf.load.Amount;
 import org.earleaf.load.GroundUse;
 import org.earleaf.load.LabelCheck;
 import org.earleaf.load.LabelFinding;
@@ -29,8 +31,6 @@ import org.earleaf.load.TankLoad;
 import org.earleaf.record.Chain;
 import org.earleaf.record.Told;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
-import org.earleaf.units.Units;
 
 /**
  * Loads and label entries of the farm. Every method is one transaction that holds the write lock from its first read:
@@ -140,14 +140,16 @@ public final class LoadStore {
         return change(id, version, (load, was) -> {
             TankLoad reserved = load.reserved(findingsNow(load), person, at);
             fitsTank(load);
-            List<LotStock> free = new ArrayList<>(freeNow());
-            for (LoadLine line : load.lines()) {
-                List<LotStock.Draw> draws = LotStock.draw(free, line.product(), line.planned());
-                rows.draw(id, draws);
-                free = rows.free(new Merge(db.sql()).all(ShelfTables.STOCK));
-            }
+            draw(load, LoadLine::planned);
             return reserved;
         });
+    }
+
+    /** Takes what each line needs out of what the lines before it left of the lots. */
+    private void draw(TankLoad load, Function<LoadLine, Amount> needed) {
+        for (LoadLine line : load.lines()) {
+            rows.draw(load.id(), LotStock.draw(freeNow(), line.product(), needed.apply(line)));
+        }
     }
 
     private void fitsTank(TankLoad load) {
@@ -156,8 +158,8 @@ public final class LoadStore {
             if (same && rig.tank_m3() > 0 && load.volume_m3() > rig.tank_m3() * (1 + EPS)) {
                 throw EarleafException.of(
                         "load " + load.id(),
-                        gallons(load.volume_m3()),
-                        "at most the " + gallons(rig.tank_m3()) + " of the " + rig.name(),
+                        TankLoad.gallons(load.volume_m3()),
+                        "at most the " + TankLoad.gallons(rig.tank_m3()) + " of the " + rig.name(),
                         "Part it into more loads.");
             }
         }
@@ -203,10 +205,7 @@ public final class LoadStore {
     public Kept mixed(String id, long version, LocalDate today, boolean tankKnown, String person, Instant at) {
         return change(id, version, (load, was) -> {
             rows.giveBack(id);
-            List<LotStock> free = freeNow();
-            List<LotStock.Draw> draws = new ArrayList<>();
-            load.lines().forEach(l -> draws.addAll(LotStock.draw(free, l.product(), l.measured())));
-            rows.draw(id, draws);
+            draw(load, LoadLine::measured);
             return load.mixed(gateNow(load, today, tankKnown), person, at);
         });
     }
@@ -367,9 +366,5 @@ public final class LoadStore {
             changed.run();
             return done;
         });
-    }
-
-    private static String gallons(double m3) {
-        return Figure.text(m3 / Units.M3_PER_GAL, 4) + " gal";
     }
 }
