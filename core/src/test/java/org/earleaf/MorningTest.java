@@ -4,12 +4,12 @@ package org.earleaf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import org.earleaf.decide.SprayFarm;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
+import org.earleaf.units.RecordCopy;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,50 +27,12 @@ class MorningTest {
     /** Three fields of the same farm. */
     private static Farm farm() {
         Farm f = new SprayFarm().lesions(ON.minusDays(1), 80).farm();
-        List<Zone> zones = new ArrayList<>(f.zones());
-        zones.add(named(f.zones().get(0), "Away"));
-        zones.add(named(f.zones().get(0), "Far"));
-        return new Farm(
-                f.name(),
-                f.site(),
-                f.timeZone(),
-                f.prices(),
-                zones,
-                f.passes(),
-                f.readings(),
-                f.irrigation(),
-                f.manure(),
-                f.nitrogen(),
-                f.products(),
-                f.rigs(),
-                f.recipes(),
-                f.stock(),
-                f.boundaries(),
-                f.weather(),
-                f.flags());
+        Zone home = f.zones().get(0);
+        return RecordCopy.with(f, "zones", List.of(home, named(home, "Away"), named(home, "Far")));
     }
 
     private static Zone named(Zone z, String name) {
-        return new Zone(
-                name,
-                z.zone(),
-                z.area_ha(),
-                z.crop(),
-                z.planted(),
-                z.relativeMaturity_d(),
-                z.population_m2(),
-                z.rowSpacing_m(),
-                z.previousCrop(),
-                z.drainage(),
-                z.tillage(),
-                z.residueCover(),
-                z.curveNumber(),
-                z.hybrid(),
-                z.gddSilk(),
-                z.gddBlackLayer(),
-                z.yieldGoal_kgHa(),
-                z.soil(),
-                z.disease());
+        return RecordCopy.with(z, "field", name);
     }
 
     private static Brief brief(int threads) {

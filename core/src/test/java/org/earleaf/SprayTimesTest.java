@@ -11,7 +11,7 @@ import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.SprayFarm;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.WeatherBook;
+import org.earleaf.units.RecordCopy;
 import org.earleaf.weather.HourReason.Factor;
 import org.earleaf.weather.SprayFit;
 import org.earleaf.weather.WeatherHour;
@@ -46,25 +46,7 @@ class SprayTimesTest {
 
     private static Farm farm(List<WeatherHour> hours) {
         Farm f = new SprayFarm().lesions(ON.minusDays(1), 80).farm();
-        WeatherBook w = f.weather();
-        return new Farm(
-                f.name(),
-                f.site(),
-                f.timeZone(),
-                f.prices(),
-                f.zones(),
-                f.passes(),
-                f.readings(),
-                f.irrigation(),
-                f.manure(),
-                f.nitrogen(),
-                f.products(),
-                f.rigs(),
-                f.recipes(),
-                f.stock(),
-                f.boundaries(),
-                new WeatherBook(w.observed(), w.forecast(), w.rainChance(), hours, w.gaps(), w.flags()),
-                f.flags());
+        return RecordCopy.with(f, "weather", RecordCopy.with(f.weather(), "hours", hours));
     }
 
     private static SprayTable table(List<WeatherHour> hours) {

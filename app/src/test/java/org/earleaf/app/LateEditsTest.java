@@ -145,24 +145,6 @@ class LateEditsTest {
     }
 
     private static Farm with(Farm f, List<Pass> passes, List<Reading> readings) {
-        return new Farm(
-                f.name(),
-                f.site(),
-                f.timeZone(),
-                f.prices(),
-                f.zones(),
-                passes,
-                readings,
-                f.irrigation(),
-                f.manure(),
-                f.nitrogen(),
-                f.products(),
-                f.rigs(),
-                f.recipes(),
-                f.stock(),
-                f.boundaries(),
-                f.weather(),
-                f.flags(),
-                f.settings());
+        return RecordCopy.with(RecordCopy.with(f, "passes", passes), "readings", readings);
     }
 }

@@ -18,6 +18,7 @@ import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
+import org.earleaf.units.RecordCopy;
 import org.earleaf.units.Units;
 import org.earleaf.weather.LabelLimit;
 import org.earleaf.weather.SprayLabel;
@@ -80,27 +81,8 @@ public final class SprayFarm {
 
     public Farm farm() {
         Farm f = new TestFarm().farm();
-        Zone z = f.zones().get(0);
-        Zone susceptible = new Zone(
-                z.field(),
-                z.zone(),
-                z.area_ha(),
-                z.crop(),
-                z.planted(),
-                z.relativeMaturity_d(),
-                z.population_m2(),
-                z.rowSpacing_m(),
-                z.previousCrop(),
-                z.drainage(),
-                z.tillage(),
-                z.residueCover(),
-                z.curveNumber(),
-                z.hybrid(),
-                z.gddSilk(),
-                z.gddBlackLayer(),
-                z.yieldGoal_kgHa(),
-                z.soil(),
-                new DiseaseFacts(5, Map.of(Disease.NORTHERN_LEAF_BLIGHT, 3.0), Set.of(), true));
+        DiseaseFacts disease = new DiseaseFacts(5, Map.of(Disease.NORTHERN_LEAF_BLIGHT, 3.0), Set.of(), true);
+        Zone susceptible = RecordCopy.with(f.zones().get(0), "disease", disease);
         Rig high = new Rig(
                 "high",
                 "self-propelled",

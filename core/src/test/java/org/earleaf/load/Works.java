@@ -4,6 +4,7 @@ package org.earleaf.load;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.earleaf.farm.DropletClass;
+import org.earleaf.units.RecordCopy;
 import org.earleaf.units.Units;
 
 /** A load like another but for one fact. */
@@ -11,218 +12,38 @@ final class Works {
     private Works() {}
 
     static LabelWork stage(LabelWork w, double stage) {
-        return new LabelWork(
-                w.job(),
-                w.place(),
-                w.crop(),
-                w.zone_ha(),
-                w.area_ha(),
-                w.date(),
-                w.cropBegins(),
-                stage,
-                w.height_m(),
-                w.harvest(),
-                w.carrier_LHa(),
-                w.nitrogenCarrier(),
-                w.byAir(),
-                w.droplets(),
-                w.boom_m(),
-                w.speed_ms(),
-                w.water_m(),
-                w.sensitive_m(),
-                w.certified(),
-                w.parts());
+        return RecordCopy.with(w, "stage", stage);
     }
 
     static LabelWork carrier(LabelWork w, double galAc) {
-        return new LabelWork(
-                w.job(),
-                w.place(),
-                w.crop(),
-                w.zone_ha(),
-                w.area_ha(),
-                w.date(),
-                w.cropBegins(),
-                w.stage(),
-                w.height_m(),
-                w.harvest(),
-                galAc * Units.LHA_PER_GALAC,
-                w.nitrogenCarrier(),
-                w.byAir(),
-                w.droplets(),
-                w.boom_m(),
-                w.speed_ms(),
-                w.water_m(),
-                w.sensitive_m(),
-                w.certified(),
-                w.parts());
+        return RecordCopy.with(w, "carrier_LHa", galAc * Units.LHA_PER_GALAC);
     }
 
     static LabelWork carried(LabelWork w, boolean uan, boolean air) {
-        return new LabelWork(
-                w.job(),
-                w.place(),
-                w.crop(),
-                w.zone_ha(),
-                w.area_ha(),
-                w.date(),
-                w.cropBegins(),
-                w.stage(),
-                w.height_m(),
-                w.harvest(),
-                w.carrier_LHa(),
-                uan,
-                air,
-                w.droplets(),
-                w.boom_m(),
-                w.speed_ms(),
-                w.water_m(),
-                w.sensitive_m(),
-                w.certified(),
-                w.parts());
+        return RecordCopy.with(RecordCopy.with(w, "nitrogenCarrier", uan), "byAir", air);
     }
 
     static LabelWork droplets(LabelWork w, Optional<DropletClass> c) {
-        return new LabelWork(
-                w.job(),
-                w.place(),
-                w.crop(),
-                w.zone_ha(),
-                w.area_ha(),
-                w.date(),
-                w.cropBegins(),
-                w.stage(),
-                w.height_m(),
-                w.harvest(),
-                w.carrier_LHa(),
-                w.nitrogenCarrier(),
-                w.byAir(),
-                c,
-                w.boom_m(),
-                w.speed_ms(),
-                w.water_m(),
-                w.sensitive_m(),
-                w.certified(),
-                w.parts());
+        return RecordCopy.with(w, "droplets", c);
     }
 
     static LabelWork boom(LabelWork w, double boom_m) {
-        return new LabelWork(
-                w.job(),
-                w.place(),
-                w.crop(),
-                w.zone_ha(),
-                w.area_ha(),
-                w.date(),
-                w.cropBegins(),
-                w.stage(),
-                w.height_m(),
-                w.harvest(),
-                w.carrier_LHa(),
-                w.nitrogenCarrier(),
-                w.byAir(),
-                w.droplets(),
-                boom_m,
-                w.speed_ms(),
-                w.water_m(),
-                w.sensitive_m(),
-                w.certified(),
-                w.parts());
+        return RecordCopy.with(w, "boom_m", boom_m);
     }
 
     static LabelWork water(LabelWork w, double water_m) {
-        return new LabelWork(
-                w.job(),
-                w.place(),
-                w.crop(),
-                w.zone_ha(),
-                w.area_ha(),
-                w.date(),
-                w.cropBegins(),
-                w.stage(),
-                w.height_m(),
-                w.harvest(),
-                w.carrier_LHa(),
-                w.nitrogenCarrier(),
-                w.byAir(),
-                w.droplets(),
-                w.boom_m(),
-                w.speed_ms(),
-                water_m,
-                w.sensitive_m(),
-                w.certified(),
-                w.parts());
+        return RecordCopy.with(w, "water_m", water_m);
     }
 
     static LabelWork harvest(LabelWork w, Optional<LocalDate> harvest) {
-        return new LabelWork(
-                w.job(),
-                w.place(),
-                w.crop(),
-                w.zone_ha(),
-                w.area_ha(),
-                w.date(),
-                w.cropBegins(),
-                w.stage(),
-                w.height_m(),
-                harvest,
-                w.carrier_LHa(),
-                w.nitrogenCarrier(),
-                w.byAir(),
-                w.droplets(),
-                w.boom_m(),
-                w.speed_ms(),
-                w.water_m(),
-                w.sensitive_m(),
-                w.certified(),
-                w.parts());
+        return RecordCopy.with(w, "harvest", harvest);
     }
 
     static LabelWork uncertified(LabelWork w) {
-        return new LabelWork(
-                w.job(),
-                w.place(),
-                w.crop(),
-                w.zone_ha(),
-                w.area_ha(),
-                w.date(),
-                w.cropBegins(),
-                w.stage(),
-                w.height_m(),
-                w.harvest(),
-                w.carrier_LHa(),
-                w.nitrogenCarrier(),
-                w.byAir(),
-                w.droplets(),
-                w.boom_m(),
-                w.speed_ms(),
-                w.water_m(),
-                w.sensitive_m(),
-                false,
-                w.parts());
+        return RecordCopy.with(w, "certified", false);
     }
 
     static LabelWork crop(LabelWork w, String crop) {
-        return new LabelWork(
-                w.job(),
-                w.place(),
-                crop,
-                w.zone_ha(),
-                w.area_ha(),
-                w.date(),
-                w.cropBegins(),
-                w.stage(),
-                w.height_m(),
-                w.harvest(),
-                w.carrier_LHa(),
-                w.nitrogenCarrier(),
-                w.byAir(),
-                w.droplets(),
-                w.boom_m(),
-                w.speed_ms(),
-                w.water_m(),
-                w.sensitive_m(),
-                w.certified(),
-                w.parts());
+        return RecordCopy.with(w, "crop", crop);
     }
 }

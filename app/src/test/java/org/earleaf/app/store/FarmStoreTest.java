@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.earleaf.app.RecordCopy;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.FieldWeather;
 import org.earleaf.farm.WeatherBook;
@@ -174,24 +175,7 @@ class FarmStoreTest {
             put(store, wrong);
             assertThat(store.farm().passes()).as("a double id is no fault").hasSize(2);
         }
-        Farm impossible = new Farm(
-                farm.name(),
-                new org.earleaf.weather.Site(95, 0, 0),
-                farm.timeZone(),
-                farm.prices(),
-                farm.zones(),
-                farm.passes(),
-                farm.readings(),
-                farm.irrigation(),
-                farm.manure(),
-                farm.nitrogen(),
-                farm.products(),
-                farm.rigs(),
-                farm.recipes(),
-                farm.stock(),
-                farm.boundaries(),
-                farm.weather(),
-                farm.flags());
+        Farm impossible = RecordCopy.with(farm, "site", new org.earleaf.weather.Site(95, 0, 0));
         try (FarmStore store = FarmStore.create(folder.resolve("empty.db"))) {
             assertThatThrownBy(() -> put(store, impossible)).hasMessageContaining("CHECK constraint");
             assertThat(store.findFarm()).isEmpty();
@@ -278,65 +262,14 @@ class FarmStoreTest {
     }
 
     static Farm with(Farm f, WeatherBook weather) {
-        return new Farm(
-                f.name(),
-                f.site(),
-                f.timeZone(),
-                f.prices(),
-                f.zones(),
-                f.passes(),
-                f.readings(),
-                f.irrigation(),
-                f.manure(),
-                f.nitrogen(),
-                f.products(),
-                f.rigs(),
-                f.recipes(),
-                f.stock(),
-                f.boundaries(),
-                weather,
-                f.flags());
+        return RecordCopy.with(f, "weather", weather);
     }
 
     static Farm withPasses(Farm f, List<Pass> passes) {
-        return new Farm(
-                f.name(),
-                f.site(),
-                f.timeZone(),
-                f.prices(),
-                f.zones(),
-                passes,
-                f.readings(),
-                f.irrigation(),
-                f.manure(),
-                f.nitrogen(),
-                f.products(),
-                f.rigs(),
-                f.recipes(),
-                f.stock(),
-                f.boundaries(),
-                f.weather(),
-                f.flags());
+        return RecordCopy.with(f, "passes", passes);
     }
 
     static Farm rename(Farm f, String name) {
-        return new Farm(
-                name,
-                f.site(),
-                f.timeZone(),
-                f.prices(),
-                f.zones(),
-                f.passes(),
-                f.readings(),
-                f.irrigation(),
-                f.manure(),
-                f.nitrogen(),
-                f.products(),
-                f.rigs(),
-                f.recipes(),
-                f.stock(),
-                f.boundaries(),
-                f.weather(),
-                f.flags());
+        return RecordCopy.with(f, "name", name);
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.earleaf.app.Photograph;
+import org.earleaf.app.RecordCopy;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Reading;
 import org.junit.jupiter.api.Test;
@@ -86,24 +87,6 @@ class KeptReadingsTest {
     }
 
     private static Farm withReadings(Farm f, List<Reading> readings) {
-        return new Farm(
-                f.name(),
-                f.site(),
-                f.timeZone(),
-                f.prices(),
-                f.zones(),
-                f.passes(),
-                readings,
-                f.irrigation(),
-                f.manure(),
-                f.nitrogen(),
-                f.products(),
-                f.rigs(),
-                f.recipes(),
-                f.stock(),
-                f.boundaries(),
-                f.weather(),
-                f.flags(),
-                f.settings());
+        return RecordCopy.with(f, "readings", readings);
     }
 }

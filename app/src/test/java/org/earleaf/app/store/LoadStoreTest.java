@@ -10,6 +10,7 @@ import static org.earleaf.app.store.Tanks.T;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.farm.Farm;
 import org.earleaf.load.LoadState;
@@ -285,24 +286,7 @@ class LoadStoreTest {
         Farm f = Tanks.farm();
         FarmStoreTest.put(store, f);
         assertThat(free("A")).isCloseTo(8 - poured, within(1e-9));
-        Farm counted = new Farm(
-                f.name(),
-                f.site(),
-                f.timeZone(),
-                f.prices(),
-                f.zones(),
-                f.passes(),
-                f.readings(),
-                f.irrigation(),
-                f.manure(),
-                f.nitrogen(),
-                f.products(),
-                f.rigs(),
-                f.recipes(),
-                List.of(Tanks.lot("A", 5), Tanks.lot("B", 6)),
-                f.boundaries(),
-                f.weather(),
-                f.flags());
+        Farm counted = RecordCopy.with(f, "stock", List.of(Tanks.lot("A", 5), Tanks.lot("B", 6)));
         FarmStoreTest.put(store, counted);
         assertThat(free("A")).isCloseTo(5, within(1e-9));
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.app.RecordCopy;
 import org.earleaf.farm.ActiveIngredient;
 import org.earleaf.farm.DropletClass;
 import org.earleaf.farm.Farm;
@@ -69,25 +70,7 @@ public final class Tanks {
     }
 
     public static Farm farm() {
-        Farm f = Farms.small();
-        return new Farm(
-                f.name(),
-                f.site(),
-                f.timeZone(),
-                f.prices(),
-                f.zones(),
-                f.passes(),
-                f.readings(),
-                f.irrigation(),
-                f.manure(),
-                f.nitrogen(),
-                f.products(),
-                f.rigs(),
-                f.recipes(),
-                List.of(lot("A", 8), lot("B", 6)),
-                f.boundaries(),
-                f.weather(),
-                f.flags());
+        return RecordCopy.with(Farms.small(), "stock", List.of(lot("A", 8), lot("B", 6)));
     }
 
     static Stock lot(String lot, double gal) {

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+
+/** A record like another but for one component, for tests; its twin stands in core, whose tests are not seen here. */
+public final class RecordCopy {
+    private RecordCopy() {}
+
+    public static <R extends Record> R with(R record, String component, Object value) {
+        RecordComponent[] all = record.getClass().getRecordComponents();
+        if (Arrays.stream(all).noneMatch(c -> c.getName().equals(component))) {
+            throw new IllegalArgumentException(record.getClass() + " has no " + component);
+        }
+        Object[] values = new Object[all.length];
+        try {
+            for (int k = 0; k < all.length; k++) {
+                values[k] = all[k].getName().equals(component)
+                        ? value
+                        : all[k].getAccessor().invoke(record);
+            }
+            @SuppressWarnings("unchecked") // a record's class declares what it is
+            Class<R> type = (Class<R>) record.getClass();
+            Constructor<R> constructor = type.getDeclaredConstructor(
+                    Arrays.stream(all).map(RecordComponent::getType).toArray(Class<?>[]::new));
+            return constructor.newInstance(values);
+        } catch (ReflectiveOperationException e) {
+            throw new LinkageError(e.getMessage(), e);
+        }
+    }
+}
