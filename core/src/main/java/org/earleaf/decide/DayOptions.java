@@ -7,10 +7,12 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -19,6 +21,7 @@ import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Zone;
+import org.earleaf.protection.PassWorth;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.units.Units;
 
@@ -152,16 +155,26 @@ final class DayOptions {
     }
 
     private List<Trial> trials(SeasonRun trunk, LocalDate day, int ahead) {
+        Map<Candidate, List<Trial>> all = new LinkedHashMap<>();
+        candidates(day).forEach(c -> all.put(c, trials(c, fitting(c, day), day)));
+        if (ahead > 0) {
+            lookThrough(trunk, all, ahead);
+            all.replaceAll((c, ofCandidate) -> ofCandidate.stream()
+                    .filter(t -> promising.getOrDefault(c, Set.of()).contains(t.rate_kgHa()))
+                    .toList());
+        }
+        return all.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** The rates that look best on a few members, looked through anew every third day; only they are run on all. */
+    private void lookThrough(SeasonRun trunk, Map<Candidate, List<Trial>> all, int ahead) {
         boolean anew = ahead - scouted >= SCOUT_EVERY_D;
-        List<Trial> all = new ArrayList<>();
-        for (Candidate c : candidates(day)) {
-            List<Trial> ofCandidate = trials(c, fitting(c, day), day);
-            all.addAll(ahead == 0 ? ofCandidate : promising(trunk, c, ofCandidate, anew));
-        }
-        if (ahead > 0 && anew) {
-            scouted = ahead;
-        }
-        return all;
+        promising.putAll(all.entrySet().parallelStream()
+                .filter(e -> anew || !promising.containsKey(e.getKey()))
+                .collect(Collectors.toMap(Map.Entry::getKey, e -> scout(trunk, e.getValue()).stream()
+                        .map(Trial::rate_kgHa)
+                        .collect(Collectors.toSet()))));
+        scouted = anew ? ahead : scouted;
     }
 
     /** Every rate that a candidate may lay that day. */
@@ -174,17 +187,6 @@ final class DayOptions {
                         .filter(rate -> rate <= most + 1e-9)
                         .mapToObj(rate -> new Trial(c, rate, fitting))
                         .toList();
-    }
-
-    /** The rates that look best on a few members, looked through anew every third day; only they are run on all. */
-    private List<Trial> promising(SeasonRun trunk, Candidate candidate, List<Trial> trials, boolean anew) {
-        if (anew || !promising.containsKey(candidate)) {
-            promising.put(
-                    candidate,
-                    scout(trunk, trials).stream().map(Trial::rate_kgHa).collect(Collectors.toSet()));
-        }
-        Set<Double> rates = promising.get(candidate);
-        return trials.stream().filter(t -> rates.contains(t.rate_kgHa())).toList();
     }
 
     private List<Trial> scout(SeasonRun trunk, List<Trial> trials) {
@@ -208,7 +210,7 @@ final class DayOptions {
         double[][] gains = new double[yields.length][];
         for (int t = 0; t < gains.length; t++) {
             Trial trial = trials.get(t);
-            gains[t] = Worth.gains_usdHa(
+            gains[t] = PassWorth.gains_usdHa(
                     Worth.gained(yields[t], without),
                     trial.cost_usdHa(futures.farm(), trial.rigs().get(0)),
                     futures.farm().prices());
@@ -219,12 +221,11 @@ final class DayOptions {
     /** What may follow the most promising trials of a day. */
     private Map<Trial, Recourse.Later> later(
             SeasonRun trunk, List<Trial> trials, double[][] yields, double[][] gains, int ahead) {
-        Map<Trial, Recourse.Later> all = new HashMap<>();
-        for (Trial first : worthASecondLook(best(trials, gains), ahead)) {
-            double[] alone = yields[trials.indexOf(first)];
-            recourse.after(trunk, first, alone, ahead == 0 ? WEEKS_TODAY : WEEKS_LATER, first.candidate())
-                    .ifPresent(later -> all.put(first, later));
-        }
+        int weeks = ahead == 0 ? WEEKS_TODAY : WEEKS_LATER;
+        Map<Trial, Recourse.Later> all = new ConcurrentHashMap<>();
+        worthASecondLook(best(trials, gains), ahead).parallelStream()
+                .forEach(first -> recourse.after(trunk, first, yields[trials.indexOf(first)], weeks, first.candidate())
+                        .ifPresent(later -> all.put(first, later)));
         return all;
     }
 

@@ -2,6 +2,7 @@
 package org.earleaf.decide;
 
 import java.util.Arrays;
+import org.earleaf.units.Ranks;
 
 /**
  * Choices made later with what will be known then, and not with what only the member knows: members that have seen about
@@ -30,9 +31,8 @@ final class Informed {
      * @param course which course of weather a member follows; members of one course share their future
      */
     Informed(double[] seen, int[] course) {
-        double[] sorted = seen.clone();
-        Arrays.sort(sorted);
-        edges = new double[] {Spread.quantile(sorted, 1.0 / GROUPS), Spread.quantile(sorted, 2.0 / GROUPS)};
+        Ranks ranks = Ranks.of(seen);
+        edges = new double[] {ranks.quantile(1.0 / GROUPS), ranks.quantile(2.0 / GROUPS)};
         group = new int[seen.length];
         for (int m = 0; m < seen.length; m++) {
             group[m] = (seen[m] > edges[0] ? 1 : 0) + (seen[m] > edges[1] ? 1 : 0);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.earleaf.decide.Candidate.Trial;
 import org.earleaf.farm.Rig;
+import org.earleaf.protection.PassWorth;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.units.Units;
 import org.earleaf.weather.Forcing;
@@ -107,7 +108,7 @@ final class Recourse {
         double[][] gains = new double[yields.length][];
         for (int b = 0; b < gains.length; b++) {
             double[] gained = Worth.gained(yields[b], alone);
-            gains[b] = Worth.gains_usdHa(
+            gains[b] = PassWorth.gains_usdHa(
                     gained, cost(choices.get(b)), futures.farm().prices());
         }
         Informed informed = new Informed(rain(day), futures.courses());

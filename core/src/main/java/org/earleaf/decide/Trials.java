@@ -3,6 +3,7 @@ package org.earleaf.decide;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.IntStream;
 import org.earleaf.decide.Candidate.Trial;
 import org.earleaf.season.SeasonRun;
@@ -18,7 +19,7 @@ final class Trials {
             IntStream.range(0, ZoneEnsemble.MEMBERS / 5).map(k -> 5 * k).toArray();
 
     private final ZoneEnsemble futures;
-    private long simulated;
+    private final LongAdder simulated = new LongAdder();
 
     Trials(ZoneEnsemble futures) {
         this.futures = futures;
@@ -26,17 +27,19 @@ final class Trials {
 
     /** Season runs so far. */
     long simulated() {
-        return simulated;
+        return simulated.sum();
     }
 
     /** Dry grain [kg/ha] by trial and member when the trials are made this morning, for some of the members. */
     double[][] yields(SeasonRun morning, List<Trial> trials, int[] members) {
         double[][] yields = new double[trials.size()][members.length];
         int atOnce = Math.max(1, LANES / members.length);
-        for (int k = 0; k < trials.size(); k += atOnce) {
-            int n = Math.min(atOnce, trials.size() - k);
-            yields(morning, trials.subList(k, k + n), members, Arrays.copyOfRange(yields, k, k + n));
-        }
+        // Blocks share nothing, so a processor without a zone of its own helps with those of another.
+        IntStream.iterate(0, k -> k < trials.size(), k -> k + atOnce).boxed().toList().parallelStream()
+                .forEach(k -> {
+                    int n = Math.min(atOnce, trials.size() - k);
+                    yields(morning, trials.subList(k, k + n), members, Arrays.copyOfRange(yields, k, k + n));
+                });
         return yields;
     }
 
@@ -49,7 +52,7 @@ final class Trials {
             }
         }
         futures.finish(run);
-        simulated += (long) trials.size() * n;
+        simulated.add((long) trials.size() * n);
         for (int t = 0; t < trials.size(); t++) {
             int at = t * n;
             Arrays.setAll(yields[t], m -> run.yield(at + m).grain_kgHa());

@@ -4,7 +4,7 @@ package org.earleaf.decide;
 import java.util.Arrays;
 import org.earleaf.farm.Prices;
 import org.earleaf.protection.PassWorth;
-import org.earleaf.units.Units;
+import org.earleaf.units.Ranks;
 
 /**
  * What an option is worth against doing nothing over the same futures [$ a hectare].
@@ -29,8 +29,6 @@ public record Worth(
         double cost_usdHa,
         double meanYieldGain_kgHa,
         double regret_usdHa) {
-    private static final double BAD_SHARE = .2;
-
     /** Without the regret. */
     public Worth(
             double mean_usdHa,
@@ -55,6 +53,10 @@ public record Worth(
 
     /** The worth of a pass against disease or insects, which is measured alike. */
     static Worth of(PassWorth w) {
+        return of(w, Double.NaN);
+    }
+
+    private static Worth of(PassWorth w, double regret_usdHa) {
         return new Worth(
                 w.mean_usdHa(),
                 w.p10_usdHa(),
@@ -63,7 +65,8 @@ public record Worth(
                 w.badCase_usdHa(),
                 w.breakEvenCorn_usdBu(),
                 w.cost_usdHa(),
-                w.meanYieldGain_kgHa());
+                w.meanYieldGain_kgHa(),
+                regret_usdHa);
     }
 
     /** From the yield gained in each future at one cost. */
@@ -80,36 +83,10 @@ public record Worth(
 
     /** @param known the best gain of each future for somebody who knows it; empty: the regret is not known */
     static Worth of(double[] gained_kgHa, double[] costs_usdHa, Prices prices, double[] known) {
-        double[] gains = new double[gained_kgHa.length];
-        double perKg = usdKg(prices);
-        Arrays.setAll(gains, m -> gained_kgHa[m] * perKg - costs_usdHa[m]);
-        double regret = known.length == 0 ? Double.NaN : Choice.regret_usdHa(gains, known);
-        Arrays.sort(gains);
-        double meanYield = mean(gained_kgHa);
-        double cost_usdHa = mean(costs_usdHa);
-        double needed = meanYield > 0 ? cost_usdHa / bushels(meanYield) : Double.POSITIVE_INFINITY;
-        long paying = Arrays.stream(gains).filter(g -> g > 0).count();
-        return new Worth(
-                mean(gains),
-                Spread.quantile(gains, .1),
-                Spread.quantile(gains, .9),
-                (double) paying / gains.length,
-                worst(gains, BAD_SHARE),
-                needed + prices.corn_usdBu() - prices.netCorn_usdBu(),
-                cost_usdHa,
-                meanYield,
-                regret);
-    }
-
-    /** Money gained in each future [$/ha]. */
-    static double[] gains_usdHa(double[] gained_kgHa, double cost_usdHa, Prices prices) {
-        double perKg = usdKg(prices);
-        return Arrays.stream(gained_kgHa).map(kg -> kg * perKg - cost_usdHa).toArray();
-    }
-
-    /** What a kilogram of dry grain brings home. */
-    private static double usdKg(Prices prices) {
-        return prices.netCorn_usdBu() * bushels(1);
+        double[] gains = PassWorth.gains_usdHa(gained_kgHa, 0, prices);
+        Arrays.setAll(gains, m -> gains[m] - costs_usdHa[m]);
+        PassWorth worth = PassWorth.of(gained_kgHa, gains, mean(costs_usdHa), prices);
+        return of(worth, known.length == 0 ? Double.NaN : Choice.regret_usdHa(gains, known));
     }
 
     /** Yield with less yield without, by future. */
@@ -121,7 +98,9 @@ public record Worth(
 
     /** Expected gain at another price of corn, everything else as it is; NaN when no yield is gained. */
     public double meanAt_usdHa(double corn_usdBu) {
-        return meanYieldGain_kgHa > 0 ? bushels(meanYieldGain_kgHa) * (corn_usdBu - breakEvenCorn_usdBu) : Double.NaN;
+        return meanYieldGain_kgHa > 0
+                ? PassWorth.bushels(meanYieldGain_kgHa) * (corn_usdBu - breakEvenCorn_usdBu)
+                : Double.NaN;
     }
 
     /** What counts when options are compared: the mean, and the worst fifth by its weight [$/ha]. */
@@ -129,9 +108,7 @@ public record Worth(
         if (badCaseWeight == 0) {
             return mean(gains);
         }
-        double[] sorted = gains.clone();
-        Arrays.sort(sorted);
-        return objective(mean(gains), worst(sorted, BAD_SHARE), badCaseWeight);
+        return objective(mean(gains), Ranks.of(gains).worst(PassWorth.BAD_SHARE), badCaseWeight);
     }
 
     private static double objective(double mean, double badCase, double badCaseWeight) {
@@ -143,29 +120,11 @@ public record Worth(
         return objective(mean_usdHa, badCase_usdHa, badCaseWeight);
     }
 
-    /** Bushels at trade moisture in kilograms of dry grain. */
-    static double bushels(double dry_kg) {
-        return dry_kg / Units.DRY_SHARE_OF_TRADE_CORN / (Units.LB_PER_BU_CORN * Units.KG_PER_LB);
-    }
-
     static double mean(double[] values) {
         double sum = 0;
         for (double v : values) {
             sum += v;
         }
         return sum / values.length;
-    }
-
-    /** Mean of the worst share of equally likely values, sorted; a value on the edge counts in part. */
-    static double worst(double[] sorted, double share) {
-        double want = share * sorted.length;
-        double sum = 0;
-        double taken = 0;
-        for (int k = 0; taken < want; k++) {
-            double part = Math.min(1, want - taken);
-            sum += part * sorted[k];
-            taken += part;
-        }
-        return sum / want;
     }
 }

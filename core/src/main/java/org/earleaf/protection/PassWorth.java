@@ -3,6 +3,7 @@ package org.earleaf.protection;
 
 import java.util.Arrays;
 import org.earleaf.farm.Prices;
+import org.earleaf.units.Ranks;
 import org.earleaf.units.Units;
 
 /**
@@ -26,50 +27,43 @@ public record PassWorth(
         double breakEvenCorn_usdBu,
         double cost_usdHa,
         double meanYieldGain_kgHa) {
-    private static final double BAD_SHARE = .2;
+    /** The bad case is the mean of the worst fifth. */
+    public static final double BAD_SHARE = .2;
 
     /** From the dry grain gained in each of the equally likely draws. */
     static PassWorth of(double[] gained_kgHa, double cost_usdHa, Prices prices) {
-        double perKg = prices.netCorn_usdBu() * bushels(1);
-        double[] gains =
-                Arrays.stream(gained_kgHa).map(kg -> kg * perKg - cost_usdHa).toArray();
-        Arrays.sort(gains);
+        return of(gained_kgHa, gains_usdHa(gained_kgHa, cost_usdHa, prices), cost_usdHa, prices);
+    }
+
+    /** From the dry grain gained and the money gained with it, where costs differ, and the cost on average. */
+    public static PassWorth of(double[] gained_kgHa, double[] gains_usdHa, double cost_usdHa, Prices prices) {
+        Ranks ranks = Ranks.of(gains_usdHa);
         double meanYield = Arrays.stream(gained_kgHa).sum() / gained_kgHa.length;
         double needed = meanYield > 0 ? cost_usdHa / bushels(meanYield) : Double.POSITIVE_INFINITY;
         return new PassWorth(
-                Arrays.stream(gains).sum() / gains.length,
-                quantile(gains, .1),
-                quantile(gains, .9),
-                (double) Arrays.stream(gains).filter(g -> g > 0).count() / gains.length,
-                worst(gains),
+                Arrays.stream(gains_usdHa).sum() / gains_usdHa.length,
+                ranks.quantile(.1),
+                ranks.quantile(.9),
+                (double) Arrays.stream(gains_usdHa).filter(g -> g > 0).count() / gains_usdHa.length,
+                ranks.worst(BAD_SHARE),
                 needed + prices.corn_usdBu() - prices.netCorn_usdBu(),
                 cost_usdHa,
                 meanYield);
     }
 
+    /** Money gained in each draw at one cost [$/ha]. */
+    public static double[] gains_usdHa(double[] gained_kgHa, double cost_usdHa, Prices prices) {
+        double perKg = usdKg(prices);
+        return Arrays.stream(gained_kgHa).map(kg -> kg * perKg - cost_usdHa).toArray();
+    }
+
+    /** What a kilogram of dry grain brings home. */
+    public static double usdKg(Prices prices) {
+        return prices.netCorn_usdBu() * bushels(1);
+    }
+
     /** Bushels at 15.5 % moisture in kilograms of dry grain. */
-    static double bushels(double dry_kg) {
+    public static double bushels(double dry_kg) {
         return dry_kg / Units.DRY_SHARE_OF_TRADE_CORN / (Units.LB_PER_BU_CORN * Units.KG_PER_LB);
-    }
-
-    /** Quantile of sorted values, linear between order statistics (Hyndman & Fan 1996, type 7). */
-    private static double quantile(double[] sorted, double p) {
-        double h = (sorted.length - 1) * p;
-        int low = (int) Math.floor(h);
-        int high = Math.min(low + 1, sorted.length - 1);
-        return sorted[low] + (h - low) * (sorted[high] - sorted[low]);
-    }
-
-    /** Mean of the worst fifth; a value on the edge counts in part. */
-    private static double worst(double[] sorted) {
-        double want = BAD_SHARE * sorted.length;
-        double sum = 0;
-        double taken = 0;
-        for (int k = 0; taken < want; k++) {
-            double part = Math.min(1, want - taken);
-            sum += part * sorted[k];
-            taken += part;
-        }
-        return sum / want;
     }
 }

@@ -122,7 +122,7 @@ final class ProtectionReasons {
             AphidOutlook aphids,
             List<ThresholdRule.Finding> findings) {
         List<ProtectionReason> why = new ArrayList<>();
-        double perKg = c.prices().netCorn_usdBu() * PassWorth.bushels(1);
+        double perKg = PassWorth.usdKg(c.prices());
         why.add(new Expected(worth, o.cost_usdHa() / perKg));
         why.addAll(findings);
         o.fungicide().ifPresent(f -> fungicide(c, o, f, severity, why));

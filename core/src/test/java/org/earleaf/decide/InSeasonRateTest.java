@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.Map;
 import org.earleaf.farm.Prices;
+import org.earleaf.protection.PassWorth;
+import org.earleaf.units.Ranks;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -48,7 +50,7 @@ class InSeasonRateTest {
         double[][] gains = new double[n][];
         for (int k = 0; k < n; k++) {
             double rate = from + k * step;
-            gains[k] = Worth.gains_usdHa(gained(supply, rate), cost_usdHa(rate), PRICES);
+            gains[k] = PassWorth.gains_usdHa(gained(supply, rate), cost_usdHa(rate), PRICES);
         }
         return gains;
     }
@@ -79,7 +81,7 @@ class InSeasonRateTest {
         assertThat(usdAc(w.p10_usdHa())).isCloseTo(-18.650206, within(1e-6));
         assertThat(usdAc(w.badCase_usdHa())).isCloseTo(-29.626381, within(1e-6));
         assertThat(w.chanceItPays()).isEqualTo(.8);
-        double[] returns = Worth.gains_usdHa(gained(SUPPLY_LBAC, rate), cost_usdHa(rate), PRICES);
+        double[] returns = PassWorth.gains_usdHa(gained(SUPPLY_LBAC, rate), cost_usdHa(rate), PRICES);
         double[] expected = {127.7531, 105.7389, 81.8901, 67.2140, 52.5378, 39.6961, 25.0200, 8.5093, -15.9062, -43.3466
         };
         for (int m = 0; m < expected.length; m++) {
@@ -88,7 +90,7 @@ class InSeasonRateTest {
         Arrays.sort(returns);
         assertThat(usdAc(returns[0])).isCloseTo(-43.346600, within(1e-6));
         assertThat(usdAc(returns[9])).isCloseTo(127.753133, within(1e-6));
-        assertThat(usdAc(Worth.worst(returns, .25))).isCloseTo(-21.999247, within(1e-6));
+        assertThat(usdAc(Ranks.of(returns).worst(.25))).isCloseTo(-21.999247, within(1e-6));
     }
 
     /** Slope of the mean return by central difference, exact for a quadratic, plus the price of nitrogen. */

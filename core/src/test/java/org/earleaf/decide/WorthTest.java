@@ -4,9 +4,9 @@ package org.earleaf.decide;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import java.util.Map;
 import org.earleaf.farm.Prices;
+import org.earleaf.units.Ranks;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -18,17 +18,11 @@ class WorthTest {
         127.7531, 105.7389, 81.8901, 67.2140, 52.5378, 39.6961, 25.0200, 8.5093, -15.9062, -43.3466
     };
 
-    private static double[] sorted() {
-        double[] s = RETURNS.clone();
-        Arrays.sort(s);
-        return s;
-    }
-
     @Test
     void tenth_percentile_and_worst_shares_agree_with_the_reference() {
-        assertThat(Spread.quantile(sorted(), .1)).isCloseTo(-18.650206, within(1e-4));
-        assertThat(Worth.worst(sorted(), .2)).isCloseTo(-29.626381, within(1e-4));
-        assertThat(Worth.worst(sorted(), .25)).isCloseTo(-21.999247, within(1e-4));
+        assertThat(Ranks.of(RETURNS).quantile(.1)).isCloseTo(-18.650206, within(1e-4));
+        assertThat(Ranks.of(RETURNS).worst(.2)).isCloseTo(-29.626381, within(1e-4));
+        assertThat(Ranks.of(RETURNS).worst(.25)).isCloseTo(-21.999247, within(1e-4));
     }
 
     /** A gain of 24.212723 bu at 4.50 that needs 14.232578 bu breaks even at 2.645163 a bushel. */
