@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.IntStream;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.FieldWeather;
@@ -30,6 +31,9 @@ import org.earleaf.weather.WeatherSeries;
  */
 final class ZoneEnsemble {
     static final int MEMBERS = 100;
+    /** So many times as many members are run up to today where there are readings (own construct). */
+    private static final int TO_CHOOSE_FROM = 4;
+
     /** Corn is ripe or frozen before this many days after planting (common practice, no source). */
     private static final int LONGEST_SEASON_D = 170;
     /** Start of all draws: results can be repeated. */
@@ -47,7 +51,7 @@ final class ZoneEnsemble {
     private final List<Flag> flags;
     private final SeasonRun morning;
     private final SeasonTrace past;
-    private long memberDays;
+    private final LongAdder memberDays = new LongAdder();
 
     private ZoneEnsemble(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
         this.farm = farm;
@@ -96,14 +100,20 @@ final class ZoneEnsemble {
         return List.copyOf(all);
     }
 
-    /** All members on the morning of the decision day, corrected by the readings up to it; those of the day came then. */
+    /**
+     * All members on the morning of the decision day, corrected by the readings up to it; those of the day came then.
+     * Readings choose among more members than go on, so that a choice made several times over does not leave a handful.
+     */
     private SeasonRun morning(long seed) {
-        List<ParameterSet> sets = ParameterDraws.members(season.parameters(), MEMBERS, seed);
-        SeasonRun run = SeasonRun.start(season.setup(), sets, weather, weatherOf());
+        LocalDate first = season.setup().first();
+        List<LocalDate> days = readingDays(first);
+        int[] members = IntStream.range(0, days.isEmpty() ? MEMBERS : MEMBERS * TO_CHOOSE_FROM)
+                .toArray();
+        List<ParameterSet> sets = ParameterDraws.members(season.parameters(), members.length, seed);
+        SeasonRun run = SeasonRun.start(season.setup(), sets, weather, weatherOf(IntStream.of(members), weather));
         Assimilation readings =
                 new Assimilation(season, flags, seed, farm.settings().says(Setting.SOIL_TEST_SHIFTS));
-        LocalDate first = season.setup().first();
-        for (LocalDate date : readingDays(first)) {
+        for (LocalDate date : days) {
             advance(run, date.isBefore(decisionDay()) ? date.plusDays(1) : date, past);
             List<Reading> ofDay = farm.readings().stream()
                     .filter(r -> r.isOn(zone) && r.date().equals(date))
@@ -111,7 +121,15 @@ final class ZoneEnsemble {
             run = readings.correct(run, ofDay);
         }
         advance(run, decisionDay(), past);
-        return run;
+        return days.isEmpty() ? run : thinned(run);
+    }
+
+    /** Every so-manieth: copies of one member stand side by side, so each is thinned alike. */
+    private SeasonRun thinned(SeasonRun run) {
+        int[] from = IntStream.range(0, MEMBERS)
+                .map(m -> TO_CHOOSE_FROM * m + TO_CHOOSE_FROM / 2)
+                .toArray();
+        return run.branch(from, weather, weatherOf());
     }
 
     /** Days with readings from planting to the decision day; those before planting set the start. */
@@ -213,12 +231,12 @@ final class ZoneEnsemble {
 
     /** Counts what a run has been stepped since a day. */
     void count(SeasonRun run, LocalDate from) {
-        memberDays += run.members() * ChronoUnit.DAYS.between(from, run.date());
+        memberDays.add(run.members() * ChronoUnit.DAYS.between(from, run.date()));
     }
 
     /** Days stepped so far for this zone, times the members of each run. */
     long memberDays() {
-        return memberDays;
+        return memberDays.sum();
     }
 
     /** A fresh run of all members on the morning of the decision day. */
