@@ -48,7 +48,7 @@ final class SprayTimes {
     }
 
     /** In order and each once: when clocks go back an hour comes twice, and the first of the two is taken. */
-    private static List<WeatherHour> around(List<WeatherHour> all, LocalDateTime from) {
+    static List<WeatherHour> around(List<WeatherHour> all, LocalDateTime from) {
         List<WeatherHour> known = new ArrayList<>();
         all.stream()
                 .filter(h -> !h.at().isBefore(from.minusHours(AROUND_H)))

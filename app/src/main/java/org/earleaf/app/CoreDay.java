@@ -8,6 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.earleaf.Brief;
 import org.earleaf.Morning;
+import org.earleaf.Week;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Outlook;
@@ -25,6 +26,8 @@ final class CoreDay implements FarmDay {
     private final Map<Zone, Outlook> outlooks = new ConcurrentHashMap<>();
     private final Map<Zone, NitrogenOptions.Answer> options = new ConcurrentHashMap<>();
     private final Map<Option, Outlook> with = new ConcurrentHashMap<>();
+    private final Map<Long, Week> weeks = new ConcurrentHashMap<>();
+    private List<NitrogenOptions.Answer> answers = List.of();
     private @Nullable Brief brief;
 
     CoreDay(Farm farm, LocalDate on, boolean hindsight) {
@@ -47,7 +50,7 @@ final class CoreDay implements FarmDay {
     public synchronized Brief brief() {
         Brief known = brief;
         if (known == null) {
-            List<NitrogenOptions.Answer> answers = Morning.answers(farm, on, hindsight);
+            answers = Morning.answers(farm, on, hindsight);
             options.putAll(
                     answers.stream().collect(Collectors.toMap(a -> a.outlook().zone(), a -> a)));
             known = Morning.brief(farm, on, answers);
@@ -77,6 +80,12 @@ final class CoreDay implements FarmDay {
     @Override
     public ProtectionAnswer protection(Zone zone) {
         return answer(zone).protection();
+    }
+
+    @Override
+    public synchronized Week week(long seed) {
+        brief();
+        return weeks.computeIfAbsent(seed, s -> Week.of(farm, on, answers, s, () -> false));
     }
 
     private NitrogenOptions.Answer answer(Zone zone) {

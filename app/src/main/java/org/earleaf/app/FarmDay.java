@@ -4,6 +4,7 @@ package org.earleaf.app;
 import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.Brief;
+import org.earleaf.Week;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Outlook;
 import org.earleaf.decide.ProtectionAnswer;
@@ -32,4 +33,7 @@ public interface FarmDay {
 
     /** Passes against disease and insects on a zone. */
     ProtectionAnswer protection(Zone zone);
+
+    /** What the rigs do in the next seven days; the same seed gives the same plan. */
+    Week week(long seed);
 }

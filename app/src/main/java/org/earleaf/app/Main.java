@@ -56,7 +56,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new MorningCommand(wiring))
                 .addSubcommand(new FieldCommand(wiring))
                 .addSubcommand(new OptionsCommand(wiring))
-                .addSubcommand(new PlanCommand())
+                .addSubcommand(new PlanCommand(wiring))
                 .addSubcommand(new RigCommand())
                 .addSubcommand(new LoadCommand())
                 .addSubcommand(new ReadCommand(wiring))

@@ -6,7 +6,7 @@ import org.earleaf.units.Units;
 
 /**
  * What a farm may set for its decisions; every usual value is common practice without a source. Inside units: dollars a
- * hectare, metres, mg/kg, shares; 1 and 0 for yes and no.
+ * hectare, metres, m/s, mg/kg, shares, hours, minutes, days; 1 and 0 for yes and no.
  */
 public enum Setting {
     BAD_CASE_WEIGHT(
@@ -20,7 +20,18 @@ public enum Setting {
     HIRED_RIG_COST(
             "hiring a high-clearance rig with drop hoses, without product", "$/ha", 16 / Units.HA_PER_AC, 0, 250),
     AIRCRAFT_NEAR("whether an aircraft that spreads urea can be hired", "yes or no", 1, 0, 1),
-    AIRCRAFT_COST("spreading urea by air, without product", "$/ha", 15 / Units.HA_PER_AC, 0, 250);
+    AIRCRAFT_COST("spreading urea by air, without product", "$/ha", 15 / Units.HA_PER_AC, 0, 250),
+    HIRED_NOTICE("days before a hired rig can come", "days", 2, 0, 14),
+    LEAVE_AT("hour at which rigs may leave the yard", "h", 6, 0, 14),
+    DRIVER_DAY("longest working day of a driver", "h", 12, 1, 18),
+    SUNDAYS("whether Sundays are worked", "yes or no", 1, 0, 1),
+    LEAF_HOURS("hours of a day fit for spraying leaves, where no hourly weather is given", "h", 6, 0, 18),
+    GROUND_HOURS("hours of a day fit for nitrogen on the ground, where no hourly weather is given", "h", 10, 0, 18),
+    ROAD_SPEED("speed of a rig on the road", "m/s", 15 * Units.MS_PER_MPH, 1, 20),
+    FOLD_TIME("folding and unfolding at each change of place", "min", 6, 0, 60),
+    FILL_TIME("filling the tank once, hitching and mixing included", "min", 15, 1, 120),
+    TENDER_RELOAD("loading the tender at the yard", "min", 20, 1, 240),
+    RINSE_TIME("rinsing the tank between two products", "min", 45, 0, 240);
 
     private final String meaning;
     private final String unit;

@@ -13,6 +13,8 @@ import java.util.List;
  * @param lastDay by rig, the last day on which the rig may do it
  * @param productClass what is in the tank; between two classes it is cleaned
  * @param supply_m3 carrier and product that the tenders bring
+ * @param lossOfRig by rig, where what a day loses depends on who does it (another placement, another price); empty: it
+ *     does not
  */
 public record Job(
         String name,
@@ -24,13 +26,51 @@ public record Job(
         int release,
         List<Integer> lastDay,
         String productClass,
-        double supply_m3) {
+        double supply_m3,
+        List<LossByDay> lossOfRig) {
     public Job {
         work_s = List.copyOf(work_s);
         lastDay = List.copyOf(lastDay);
+        lossOfRig = List.copyOf(lossOfRig);
+    }
+
+    /** Whoever does it, a day loses the same. */
+    public Job(
+            String name,
+            double area_m2,
+            Spot at,
+            List<Double> work_s,
+            LossByDay loss,
+            double undone_usd,
+            int release,
+            List<Integer> lastDay,
+            String productClass,
+            double supply_m3) {
+        this(name, area_m2, at, work_s, loss, undone_usd, release, lastDay, productClass, supply_m3, List.of());
+    }
+
+    /** What doing it with a rig on a day loses against the best rig on the best day [$]. */
+    public double loss_usd(int rig, int day) {
+        return (lossOfRig.isEmpty() ? loss : lossOfRig.get(rig)).on(day);
     }
 
     public boolean canBeDoneBy(int rig) {
         return !work_s.get(rig).isNaN();
+    }
+
+    /** The same, to be done no sooner than a day. */
+    public Job notBefore(int day) {
+        return new Job(
+                name,
+                area_m2,
+                at,
+                work_s,
+                loss,
+                undone_usd,
+                Math.max(release, day),
+                lastDay,
+                productClass,
+                supply_m3,
+                lossOfRig);
     }
 }

@@ -22,7 +22,7 @@ public record PlanCost(double loss_usd, double undone_usd, double rig_usd) {
         for (int s = 0; s < plan.routes().size(); s++) {
             Shift shift = problem.shifts().get(s);
             for (int j : plan.routes().get(s)) {
-                loss += problem.jobs().get(j).loss().on(shift.day());
+                loss += problem.jobs().get(j).loss_usd(shift.rig(), shift.day());
             }
             rig += problem.rigs().get(shift.rig()).cost_usdS()
                     * Timetable.of(problem, shift, plan.routes().get(s)).busy_s();

@@ -188,8 +188,8 @@ public final class Rules {
         List<Breach> found = new ArrayList<>();
         for (Timetable.Stop stop : timetable(s).stops()) {
             Job job = problem.jobs().get(stop.job());
-            double late = stop.end_s() - shift.window(job.productClass()).to_s();
-            if (shift.windows().containsKey(job.productClass()) && late > ROUNDING_S) {
+            double late = stop.end_s() - shift.window(job).to_s();
+            if (shift.narrows(job) && late > ROUNDING_S) {
                 found.add(new Breach(
                         Rule.WINDOW,
                         stop.job(),

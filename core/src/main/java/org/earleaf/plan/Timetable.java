@@ -31,8 +31,7 @@ public record Timetable(List<Stop> stops) {
         for (int j : route) {
             Job job = problem.jobs().get(j);
             double travel_s = problem.travel_s(shift, last, j);
-            double start_s =
-                    Math.max(now_s + travel_s, shift.window(job.productClass()).from_s());
+            double start_s = Math.max(now_s + travel_s, shift.window(job).from_s());
             double end_s = start_s + job.work_s().get(shift.rig());
             stops.add(new Stop(j, travel_s, start_s - now_s - travel_s, start_s, end_s));
             now_s = end_s;

@@ -75,7 +75,7 @@ public final class ExactPlans {
                 boolean may = !job.work_s().get(shift.rig()).isNaN()
                         && shift.day() >= job.release()
                         && shift.day() <= job.lastDay().get(shift.rig());
-                loss += job.loss().on(shift.day());
+                loss += job.loss_usd(shift.rig(), shift.day());
                 int rest = set & ~(1 << last);
                 for (int before = -1; may && before < n; before++) {
                     boolean first = rest == 0 && before < 0;

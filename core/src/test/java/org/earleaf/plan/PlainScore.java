@@ -45,7 +45,7 @@ public final class PlainScore {
                 if (clock > Math.min(w.to_s(), shift.length_s()) + .5) {
                     return Double.NaN;
                 }
-                usd += job.loss().on(shift.day());
+                usd += job.loss_usd(shift.rig(), shift.day());
                 at = job.at();
                 tank = job.productClass();
             }

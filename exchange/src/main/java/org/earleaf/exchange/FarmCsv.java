@@ -108,12 +108,17 @@ final class FarmCsv {
         Map<Setting, Double> own = new EnumMap<>(Setting.class);
         for (Setting setting : Setting.values()) {
             OptionalDouble value =
-                    switch (setting) {
-                        case HIRED_RIG_NEAR, AIRCRAFT_NEAR, SOIL_TEST_SHIFTS -> yesNo(setting.word());
-                        case BAD_CASE_WEIGHT -> optional(setting, Measures.PLAIN_SHARE);
-                        case LOW_NITRATE -> optional(setting, Measures.NITRATE_MGKG);
-                        case HIRED_RIG_CLEARANCE -> optional(setting, Measures.LENGTH_M);
-                        case HIRED_RIG_COST, AIRCRAFT_COST -> optional(setting, Measures.USD_HA);
+                    switch (setting.unit()) {
+                        case "yes or no" -> yesNo(setting.word());
+                        case "share" -> optional(setting, Measures.PLAIN_SHARE);
+                        case "mg/kg" -> optional(setting, Measures.NITRATE_MGKG);
+                        case "m" -> optional(setting, Measures.LENGTH_M);
+                        case "$/ha" -> optional(setting, Measures.USD_HA);
+                        case "m/s" -> optional(setting, Measures.SPEED_MS);
+                        case "h" -> optional(setting, Measures.HOURS);
+                        case "min" -> optional(setting, Measures.MINUTES);
+                        case "days" -> optional(setting, Measures.DAYS);
+                        default -> throw new IllegalStateException("no measure reads " + setting.unit());
                     };
             value.ifPresent(v -> own.put(setting, v));
         }

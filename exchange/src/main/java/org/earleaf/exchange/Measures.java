@@ -32,6 +32,8 @@ final class Measures {
     static final Measure PRESSURE_PA = Measure.of(Dimension.PRESSURE, 1);
     static final Measure NITROGEN_KGHA = Measure.of(Dimension.MASS_RATE, 1);
     static final Measure DAYS = Measure.of("d", 1).and("days", 1).and("", 1);
+    static final Measure HOURS = Measure.of("h", 1).and("", 1);
+    static final Measure MINUTES = Measure.of("min", 1).and("h", 60);
     static final Measure PLANTS_M2 =
             Measure.of("ac", 1 / Units.M2_PER_AC).and("ha", 1e-4).and("m2", 1);
     static final Measure CEC_CMOLKG =

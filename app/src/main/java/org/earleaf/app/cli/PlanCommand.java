@@ -5,10 +5,15 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.earleaf.Cautions;
+import org.earleaf.Week;
+import org.earleaf.WeekChange;
 import org.earleaf.app.Search;
+import org.earleaf.app.Wiring;
 import org.earleaf.exchange.PlanInstance;
 import org.earleaf.plan.search.Found;
 import org.earleaf.units.EarleafException;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -22,17 +27,21 @@ import picocli.CommandLine.Spec;
         description = "Which rig does which field on which day, so that the fewest dollars are lost.",
         footer = Cautions.LABEL)
 public final class PlanCommand implements Callable<Integer> {
+    private final Wiring wiring;
+
     @Mixin
     private final Common common = new Common();
 
     @Option(
             names = "--instance",
             paramLabel = "DIR",
-            required = true,
-            description = "A problem as plain files (docs/plan-instance.md).")
-    private Path instance = Path.of("");
+            description = "A problem as plain files (docs/plan-instance.md); else the farm's week is planned.")
+    private @Nullable Path instance;
 
-    @Option(names = "--seconds", paramLabel = "N", description = "Longest search (default: 10).")
+    @ArgGroup(validate = false, heading = "What has come to pass since the week was planned:%n")
+    private final PlanChanges changes = new PlanChanges();
+
+    @Option(names = "--seconds", paramLabel = "N", description = "With --instance: longest search (default: 10).")
     private double seconds = Search.USUAL_S;
 
     @Option(names = "--seed", paramLabel = "S", description = "Seed of the search (default: 1).")
@@ -41,13 +50,40 @@ public final class PlanCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
+    public PlanCommand(Wiring wiring) {
+        this.wiring = wiring;
+    }
+
     @Override
     public Integer call() {
+        Path folder = instance;
+        if (folder != null) {
+            return solve(folder);
+        }
+        Week week;
+        WeekChange change = changes.change();
+        try (Progress progress = Progress.of(spec, "Working out the fields and the week")) {
+            week = FarmSource.day(wiring, common, false).week(seed);
+        }
+        if (change.isNone()) {
+            return print(Json.text(WeekJson.of(week, seed, common.isMetric())), WeekText.of(week, common.isMetric()));
+        }
+        WeekChange.Anew anew = change.to(week, seed);
+        return print(Json.text(WeekJson.of(anew, seed, common.isMetric())), WeekText.of(anew, common.isMetric()));
+    }
+
+    private int print(String json, String text) {
+        Printed.print(spec, common.isJson() ? json : text);
+        return Faults.DONE;
+    }
+
+    private int solve(Path folder) {
+        changes.refuse();
         if (!(seconds >= 0)) {
             throw EarleafException.of("--seconds", seconds + "", "0 or more", "Give the longest search in seconds.");
         }
         PrintWriter err = spec.commandLine().getErr();
-        PlanInstance.Read read = PlanInstance.read(instance);
+        PlanInstance.Read read = PlanInstance.read(folder);
         read.flags().forEach(f -> err.println("note: " + f.where() + ": " + f.what()));
         Found found;
         try (Progress progress = Progress.of(spec, "Searching")) {

@@ -77,7 +77,7 @@ final class Oracle {
                     one.add(does[j][s]);
                     long perMin = cents(p.rigs().get(shift.rig()).cost_usdS() * 60);
                     long work = minutes(p.jobs().get(j).work_s().get(shift.rig()));
-                    cost.addTerm(does[j][s], cents(p.jobs().get(j).loss().on(shift.day())) + perMin * work);
+                    cost.addTerm(does[j][s], cents(p.jobs().get(j).loss_usd(shift.rig(), shift.day())) + perMin * work);
                 }
             }
             BoolVar undone = model.newBoolVar("u" + j);

@@ -101,14 +101,15 @@ final class Ground {
         length_s[s] = shift.length_s();
         for (int j = 0; j < jobs; j++) {
             Job job = problem.jobs().get(j);
-            Window window = shift.window(job.productClass());
+            Window window = shift.window(job);
             opens_s[j][s] = window.from_s();
             closes_s[j][s] = window.to_s();
             windowed[s] |= window.from_s() > 0 || window.to_s() < shift.length_s();
             allowed[j][s] = Rules.allow(problem, j, s);
             if (allowed[j][s]) {
                 work_s[j][s] = job.work_s().get(shift.rig());
-                charge_usd[j][s] = job.loss().on(shift.day()) + work_s[j][s] * cost_usdS[s] + changes.moved_usd(j, s);
+                charge_usd[j][s] =
+                        job.loss_usd(shift.rig(), shift.day()) + work_s[j][s] * cost_usdS[s] + changes.moved_usd(j, s);
             }
         }
     }

@@ -11,6 +11,7 @@ import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
+import org.earleaf.units.Units;
 
 /** Prices and settings of the farm, each as a row that says who set it. */
 final class SettingRows {
@@ -71,6 +72,11 @@ final class SettingRows {
             case "m" -> length(value, format);
             case "$/ha" -> money(value, format);
             case "mg/kg" -> Format.number(value, 0) + " ppm";
+            case "h", "min", "days" -> Format.number(value, 0) + " " + s.unit();
+            case "m/s" ->
+                format.isMetric()
+                        ? Format.number(value, 1) + " m/s"
+                        : Format.number(value / Units.MS_PER_MPH, 0) + " mph";
             default -> Format.number(value, 2);
         };
     }

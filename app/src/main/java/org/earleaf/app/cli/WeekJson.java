@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.earleaf.Cautions;
+import org.earleaf.Week;
+import org.earleaf.WeekChange;
+import org.earleaf.decide.Option;
+import org.earleaf.plan.WhyLeftOut;
+import org.earleaf.plan.search.OverFutures;
+import org.earleaf.units.Units;
+import org.jspecify.annotations.Nullable;
+
+/** The plan of a farm's week for scripts; every key is always there, possibly empty. */
+final class WeekJson {
+    private WeekJson() {}
+
+    static Map<String, @Nullable Object> of(Week week, long seed, boolean metric) {
+        List<Object> days = new ArrayList<>();
+        for (int d = 0; d < Week.DAYS; d++) {
+            days.add(Json.object("date", week.on().plusDays(d), "chance_it_can_be_worked", week.chance(d)));
+        }
+        OverFutures.Robust plan = week.plan();
+        return Json.object(
+                "on",
+                week.on(),
+                "days",
+                days,
+                "jobs",
+                week.all().stream().map(s -> stop(week, s, metric)).toList(),
+                "left_out",
+                week.leftOut().stream().map(w -> leftOut(week, w)).toList(),
+                "later",
+                week.later().stream()
+                        .map(l -> Json.object("field", l.place(), "kind", l.kind(), "date", l.date()))
+                        .toList(),
+                "total_usd",
+                plan.found().cost().total_usd(),
+                "loss_usd",
+                plan.found().cost().loss_usd(),
+                "undone_usd",
+                plan.found().cost().undone_usd(),
+                "rig_usd",
+                plan.found().cost().rig_usd(),
+                "over_futures",
+                Json.object(
+                        "mean_usd", plan.mean_usd(),
+                        "p10_usd", plan.p10_usd(),
+                        "p90_usd", plan.p90_usd(),
+                        "plan_for_the_likely_days_usd", plan.likely_usd(),
+                        "courses", week.courses().size(),
+                        "first_days_compared", plan.firstDays()),
+                "seed",
+                seed,
+                "notes",
+                week.notes(),
+                "cautions",
+                List.of(Cautions.LABEL));
+    }
+
+    /** The new plan with what it changes. */
+    static Map<String, @Nullable Object> of(WeekChange.Anew anew, long seed, boolean metric) {
+        Map<String, @Nullable Object> all = of(anew.now(), seed, metric);
+        all.put(
+                "changed",
+                Json.object(
+                        "moved", anew.moved().stream().map(j -> moved(anew, j)).toList(),
+                        "forced",
+                                anew.forced().stream().map(j -> moved(anew, j)).toList(),
+                        "costs_more_usd", anew.more_usd()));
+        return all;
+    }
+
+    private static Map<String, @Nullable Object> moved(WeekChange.Anew anew, int job) {
+        return Json.object(
+                "job",
+                anew.now().passes().get(job).name(),
+                "was",
+                WeekText.place(anew.before(), job),
+                "is",
+                WeekText.place(anew.now(), job));
+    }
+
+    private static Map<String, @Nullable Object> stop(Week week, Week.Stop s, boolean metric) {
+        Option o = s.way();
+        Rates rates = Rates.of(o, metric);
+        return new Keys(metric)
+                .put("job", s.pass().name())
+                .put("field", o.field())
+                .put("zone", o.zone())
+                .put("kind", o.kind())
+                .put("product", o.product())
+                .put("placement", o.placement().word())
+                .put("rate", rates.rate())
+                .put("rate_unit", rates.rateUnit())
+                .put("product_rate", rates.productRate())
+                .put("product_rate_unit", rates.productRateUnit())
+                .put(
+                        metric ? "area_ha" : "area_ac",
+                        metric ? s.pass().zone().area_ha() : s.pass().zone().area_ha() / Units.HA_PER_AC)
+                .put("rig", s.rig())
+                .put("date", s.date())
+                .put("order", s.order())
+                .put("leave", s.leave())
+                .put("start", s.start())
+                .put("end", s.end())
+                .put("loads", s.loads())
+                .put("gain", Measure.MONEY, o.worth().mean_usdHa())
+                .put("chance_it_is_done", week.plan().chanceDone().get(s.job()))
+                .map();
+    }
+
+    private static Map<String, @Nullable Object> leftOut(Week week, WhyLeftOut w) {
+        return Json.object(
+                "job",
+                week.passes().get(w.job()).name(),
+                "reason",
+                w.sentence(),
+                "rule",
+                w.rule().map(r -> r.sentence()).orElse("It costs more than it brings."),
+                "loses_usd",
+                week.problem().jobs().get(w.job()).undone_usd(),
+                "chance_it_is_done",
+                week.plan().chanceDone().get(w.job()));
+    }
+}

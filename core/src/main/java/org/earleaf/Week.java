@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import org.earleaf.decide.DryDays;
+import org.earleaf.decide.NitrogenOptions;
+import org.earleaf.decide.Option;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Rig;
+import org.earleaf.plan.Plan;
+import org.earleaf.plan.PlanProblem;
+import org.earleaf.plan.Shift;
+import org.earleaf.plan.Timetable;
+import org.earleaf.plan.WhyLeftOut;
+import org.earleaf.plan.search.Course;
+import org.earleaf.plan.search.Effort;
+import org.earleaf.plan.search.OverFutures;
+
+/**
+ * A farm's next seven days: what each rig does on each day, over the futures of its weather.
+ *
+ * @param on the first of the days
+ * @param problem with the hours of each day taken as it will likely be
+ * @param passes by job of the problem
+ * @param rigs by rig of the problem
+ * @param weather which days can be worked, by course of the weather
+ * @param courses the same as hours of the rigs
+ * @param later passes whose day comes after these days
+ * @param notes what was taken for lack of a figure, and what to look after
+ */
+public record Week(
+        LocalDate on,
+        PlanProblem problem,
+        List<FieldPass> passes,
+        List<Rig> rigs,
+        List<DryDays.Course> weather,
+        List<Course> courses,
+        List<Later> later,
+        List<String> notes,
+        OverFutures.Robust plan) {
+    public static final int DAYS = 7;
+
+    public Week {
+        passes = List.copyOf(passes);
+        rigs = List.copyOf(rigs);
+        weather = List.copyOf(weather);
+        courses = List.copyOf(courses);
+        later = List.copyOf(later);
+        notes = List.copyOf(notes);
+    }
+
+    /** A pass that is better made after these days. */
+    public record Later(String place, String kind, LocalDate date) {}
+
+    /**
+     * One job in its place.
+     *
+     * @param order from 1
+     * @param leave when the rig sets out for it, or begins to wait beside it
+     * @param loads tanks filled for it; 0: not known
+     */
+    public record Stop(
+            int job,
+            FieldPass pass,
+            Option way,
+            String rig,
+            LocalDate date,
+            int order,
+            LocalDateTime leave,
+            LocalDateTime start,
+            LocalDateTime end,
+            int loads) {}
+
+    /** @param stop ends the search early, with the best plan so far */
+    public static Week of(
+            Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers, long seed, BooleanSupplier stop) {
+        WeekProblem built = new WeekProblem(farm, on, answers);
+        PlanProblem problem = built.problem();
+        Effort usual = usual(seed, problem.jobs().size());
+        Effort effort = new Effort(seed, usual.steps(), stop, plan -> {});
+        List<Course> courses = built.courses();
+        return new Week(
+                on,
+                problem,
+                built.passes(),
+                built.rigs(),
+                built.weather(),
+                courses,
+                built.later(),
+                built.notes(),
+                OverFutures.of(problem, courses, effort));
+    }
+
+    /** Steps that a week of a farm usually needs. */
+    static Effort usual(long seed, int jobs) {
+        return Effort.of(seed, 8_000L + 1_000L * jobs);
+    }
+
+    /** Who does what. */
+    public Plan routes() {
+        return plan.found().plan();
+    }
+
+    /** Chance that a day can be worked. */
+    public double chance(int day) {
+        return DryDays.chance(weather, day);
+    }
+
+    public LocalDate date(Shift shift) {
+        return on.plusDays(shift.day());
+    }
+
+    /** What a shift does, in its order. */
+    public List<Stop> stops(int shift) {
+        Shift s = problem.shifts().get(shift);
+        List<Integer> route = routes().routes().get(shift);
+        Timetable table = Timetable.of(problem, s, route);
+        LocalDateTime begin = date(s).atStartOfDay().plusSeconds(Math.round(s.begins_s()));
+        return java.util.stream.IntStream.range(0, route.size())
+                .mapToObj(k -> stop(s, begin, table.stops().get(k), k + 1))
+                .toList();
+    }
+
+    private Stop stop(Shift shift, LocalDateTime begin, Timetable.Stop at, int order) {
+        FieldPass pass = passes.get(at.job());
+        String rig = problem.rigOf(shift);
+        Option way = pass.way(rig, date(shift));
+        return new Stop(
+                at.job(),
+                pass,
+                way,
+                rig,
+                date(shift),
+                order,
+                begin.plusSeconds(Math.round(at.start_s() - at.travel_s())),
+                begin.plusSeconds(Math.round(at.start_s())),
+                begin.plusSeconds(Math.round(at.end_s())),
+                WorkTime.loads(rigs.get(shift.rig()), pass.zone(), way));
+    }
+
+    /** Everything that is done, by day, then by rig. */
+    public List<Stop> all() {
+        return java.util.stream.IntStream.range(0, problem.shifts().size())
+                .boxed()
+                .sorted(java.util.Comparator.comparingInt(
+                                (Integer s) -> problem.shifts().get(s).day())
+                        .thenComparingInt(s -> s))
+                .flatMap(s -> stops(s).stream())
+                .toList();
+    }
+
+    /** The same farm, other hours, pins or work left, and what came of it. */
+    Week with(PlanProblem other, List<Course> otherCourses, OverFutures.Robust found) {
+        return new Week(on, other, passes, rigs, weather, otherCourses, later, notes, found);
+    }
+
+    /** What is not done in these days, and why. */
+    public List<WhyLeftOut> leftOut() {
+        return plan.found().leftOut();
+    }
+}
