@@ -87,7 +87,7 @@ class PlanInstanceTest {
         assertThat(p.cleanout().between_s("spray", "N")).isZero();
         assertThat(p.pins()).containsExactly(new Pin(0, 1, 3));
         assertThat(p.gaps().get(0).eitherOrder()).isTrue();
-        assertThat(p.shifts().get(0).window("spray")).isEqualTo(new Window(3600, 18000));
+        assertThat(p.shifts().get(0).window(p.jobs().get(0))).isEqualTo(new Window(3600, 18000));
         // 420 min hold four absences of 90 min: five tankfuls of 3000 gal.
         assertThat(p.supply().get(0).most_m3())
                 .isCloseTo(15000 * org.earleaf.units.Units.M3_PER_GAL, org.assertj.core.api.Assertions.within(1e-9));

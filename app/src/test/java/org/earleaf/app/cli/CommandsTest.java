@@ -13,6 +13,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
 import org.earleaf.Brief;
+import org.earleaf.Week;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.Main;
 import org.earleaf.app.Wiring;
@@ -82,6 +83,11 @@ class CommandsTest {
         @Override
         public ProtectionAnswer protection(Zone zone) {
             return day.protection(zone);
+        }
+
+        @Override
+        public Week week(long seed) {
+            return day.week(seed);
         }
     }
 
@@ -323,6 +329,33 @@ class CommandsTest {
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err()).contains("location").contains("certification");
         assertThat(json(ok(on("record", "list", "--json"))).get("planned")).hasSize(1);
+    }
+
+    @Test
+    void the_week_is_planned_and_planned_anew_when_it_rains_a_rig_breaks_or_a_pass_is_pinned() {
+        imported();
+        assertThat(ok(on("plan")).out())
+                .contains("The week from Tuesday 30 June 2026", "highboy, out at 06:00", "Done in", "What it costs")
+                .contains("The label is the law");
+        JsonNode week = json(ok(on("plan", "--json")));
+        assertThat(week.get("days")).hasSize(7);
+        JsonNode first = week.get("jobs").get(0);
+        String day = first.get("date").asString();
+        assertThat(first.get("start").asString()).startsWith(day + "T");
+        assertThat(first.get("chance_it_is_done").asDouble()).isBetween(0.0, 1.0);
+        JsonNode rain = json(ok(on("plan", "--json", "--rain", day)));
+        rain.get("jobs").forEach(j -> assertThat(j.get("date").asString()).isNotEqualTo(day));
+        assertThat(rain.get("changed").get("forced").get(0).get("was").asString())
+                .startsWith("highboy on ");
+        assertThat(ok(on("plan", "--down", "highboy@" + day)).out()).contains("Has to move: ");
+        assertThat(ok(on("plan", "--done", "Mill Eighty")).out()).contains("less than before");
+        JsonNode pinned = json(ok(on("plan", "--json", "--pin", "Mill Eighty, nitrogen=highboy@2026-07-02")));
+        assertThat(pinned.get("jobs").toString()).contains("Mill Eighty");
+        assertThat(run(on("plan", "--down", "highboy")).err()).contains("RIG@DAY");
+        assertThat(run(on("plan", "--pin", "Mill Eighty")).err()).contains("PASS=RIG@DAY");
+        assertThat(run("plan", "--instance", "../docs/plan-example", "--rain", day)
+                        .err())
+                .contains("only for a farm's own week");
     }
 
     @Test

@@ -10,9 +10,13 @@ import java.util.Optional;
 import java.util.Set;
 import org.earleaf.Brief;
 import org.earleaf.Cautions;
+import org.earleaf.Week;
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.RecordCopy;
+import org.earleaf.decide.CropReadingWorth;
 import org.earleaf.decide.DateSpread;
 import org.earleaf.decide.FieldCalendar;
+import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.OutOfReach;
 import org.earleaf.decide.Outlook;
@@ -253,6 +257,32 @@ public final class Fixture implements FarmDay {
     @Override
     public ProtectionAnswer protection(Zone zone) {
         return FixtureSprays.answer(zone);
+    }
+
+    @Override
+    public Week week(long seed) {
+        List<NitrogenOptions.Answer> answers = ZONES.stream()
+                .map(z -> new NitrogenOptions.Answer(
+                        outlook(z),
+                        options(z),
+                        options(z).stream().findFirst(),
+                        Optional.empty(),
+                        new CropReadingWorth(0, 0, Optional.empty()),
+                        0,
+                        new ProtectionAnswer(List.of(), Optional.empty(), List.of(), List.of()),
+                        0))
+                .toList();
+        return Week.of(withYears(), TODAY, answers, seed, () -> false);
+    }
+
+    /** With earlier years of weather, as futures need them: a wet day in four. */
+    private Farm withYears() {
+        Farm farm = farm();
+        List<WeatherDay> days = new ArrayList<>();
+        for (LocalDate d = TODAY.minusYears(22).minusDays(90); !d.isAfter(TODAY); d = d.plusDays(1)) {
+            days.add(WeatherDay.of(d, 28, 15, (d.toEpochDay() + d.getYear()) % 4 == 0 ? 8 : 0));
+        }
+        return RecordCopy.with(farm, "weather", RecordCopy.with(farm.weather(), "observed", new WeatherSeries(days)));
     }
 
     private static Option option(Zone zone, int days, double lb, Placement placement, double mean) {
