@@ -32,6 +32,7 @@ import org.earleaf.plan.search.OverFutures;
  * @param notes what was taken for lack of a figure, and what to look after
  */
 public record Week(
+        Farm farm,
         LocalDate on,
         PlanProblem problem,
         List<FieldPass> passes,
@@ -83,6 +84,7 @@ public record Week(
         Effort effort = new Effort(seed, usual.steps(), stop, plan -> {});
         List<Course> courses = built.courses();
         return new Week(
+                farm,
                 on,
                 problem,
                 built.passes(),
@@ -154,7 +156,7 @@ public record Week(
 
     /** The same farm, other hours, pins or work left, and what came of it. */
     Week with(PlanProblem other, List<Course> otherCourses, OverFutures.Robust found) {
-        return new Week(on, other, passes, rigs, weather, otherCourses, later, notes, found);
+        return new Week(farm, on, other, passes, rigs, weather, otherCourses, later, notes, found);
     }
 
     /** What is not done in these days, and why. */

@@ -2,6 +2,7 @@
 package org.earleaf;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -32,10 +33,41 @@ public record WeekChange(List<LocalDate> rain, List<Down> down, List<String> don
     public static final WeekChange NONE = new WeekChange(List.of(), List.of(), List.of(), List.of());
 
     /** A rig and a day. */
-    public record Down(String rig, LocalDate day) {}
+    public record Down(String rig, LocalDate day) {
+        /** @param text as RIG@DAY */
+        public static Down parse(String text) {
+            int at = text.lastIndexOf('@');
+            if (at < 1) {
+                throw wrong(text, "RIG@DAY, such as Highboy@2026-07-01");
+            }
+            return new Down(text.substring(0, at).strip(), parseDay(text, text.substring(at + 1)));
+        }
+    }
 
     /** A pass put on a rig and a day. */
-    public record PinAt(String pass, String rig, LocalDate day) {}
+    public record PinAt(String pass, String rig, LocalDate day) {
+        /** @param text as PASS=RIG@DAY */
+        public static PinAt parse(String text) {
+            int is = text.indexOf('=');
+            if (is < 1 || text.lastIndexOf('@') < is + 2) {
+                throw wrong(text, "PASS=RIG@DAY, such as \"Oxbow, nitrogen=Highboy@2026-07-01\"");
+            }
+            Down where = Down.parse(text.substring(is + 1));
+            return new PinAt(text.substring(0, is).strip(), where.rig(), where.day());
+        }
+    }
+
+    private static LocalDate parseDay(String text, String day) {
+        try {
+            return LocalDate.parse(day.strip());
+        } catch (DateTimeParseException notADay) {
+            throw wrong(text, "a day that exists after the @, as YYYY-MM-DD");
+        }
+    }
+
+    private static EarleafException wrong(String found, String expected) {
+        return EarleafException.of("change of the plan", "\"" + found + "\"", expected, "Write it so.");
+    }
 
     public WeekChange {
         rain = List.copyOf(rain);

@@ -2,7 +2,6 @@
 package org.earleaf.app.cli;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.WeekChange;
@@ -33,9 +32,9 @@ final class PlanChanges {
     WeekChange change() {
         return new WeekChange(
                 rain,
-                down.stream().map(PlanChanges::down).toList(),
+                down.stream().map(WeekChange.Down::parse).toList(),
                 done,
-                pins.stream().map(PlanChanges::pin).toList());
+                pins.stream().map(WeekChange.PinAt::parse).toList());
     }
 
     /** A problem posed as files has pins of its own, and no week told before. */
@@ -47,35 +46,5 @@ final class PlanChanges {
                     "these only for a farm's own week",
                     "Change shifts.csv or jobs.csv instead.");
         }
-    }
-
-    private static WeekChange.Down down(String text) {
-        int at = text.lastIndexOf('@');
-        if (at < 1) {
-            throw wrong("--down", text, "RIG@DAY, such as Highboy@2026-07-01");
-        }
-        return new WeekChange.Down(text.substring(0, at), day("--down", text, text.substring(at + 1)));
-    }
-
-    private static WeekChange.PinAt pin(String text) {
-        int is = text.indexOf('=');
-        int at = text.lastIndexOf('@');
-        if (is < 1 || at < is + 2) {
-            throw wrong("--pin", text, "PASS=RIG@DAY, such as \"Oxbow, nitrogen=Highboy@2026-07-01\"");
-        }
-        return new WeekChange.PinAt(
-                text.substring(0, is), text.substring(is + 1, at), day("--pin", text, text.substring(at + 1)));
-    }
-
-    private static LocalDate day(String option, String text, String day) {
-        try {
-            return LocalDate.parse(day.strip());
-        } catch (DateTimeParseException notADay) {
-            throw wrong(option, text, "a day that exists after the @, as YYYY-MM-DD");
-        }
-    }
-
-    private static EarleafException wrong(String option, String found, String expected) {
-        return EarleafException.of(option, "\"" + found + "\"", expected, "Write it so.");
     }
 }

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
  * programming, with none of the search's own code.
  */
 class OverFuturesTest {
-    private static final int FLEETS = 40;
+    private static final int FLEETS = 25;
 
     private static PlanProblem fleet(int seed) {
         return RandomFleet.of(seed, 1 + seed % 2, 3, 4, false);
