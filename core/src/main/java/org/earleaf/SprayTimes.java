@@ -154,10 +154,7 @@ final class SprayTimes {
         SprayWork work = new SprayWork(farm, k, p.placement(), products, p.nitrogen_kgHa() > 0);
         String kind = p.nitrogen_kgHa() > 0
                 ? Option.NITROGEN
-                : products.stream()
-                        .map(q -> q.label().kind().word())
-                        .findFirst()
-                        .orElse("other");
+                : products.stream().map(q -> q.kind().word()).findFirst().orElse("other");
         return job(
                 p.field(),
                 p.zone(),

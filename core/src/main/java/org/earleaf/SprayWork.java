@@ -4,6 +4,7 @@ package org.earleaf;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.stream.Stream;
 import org.earleaf.decide.Outlook;
 import org.earleaf.farm.DropletClass;
 import org.earleaf.farm.Farm;
@@ -64,19 +65,17 @@ record SprayWork(Farm farm, Outlook outlook, Placement placement, List<Product> 
     }
 
     private SprayLabel label() {
-        return SprayLabel.ofMix(products.stream()
-                .map(Product::label)
-                .filter(ProductLabel::isLimiting)
-                .map(ProductLabel::weather)
-                .toList());
+        return SprayLabel.ofMix(labels().map(ProductLabel::weather).toList());
+    }
+
+    private Stream<ProductLabel> labels() {
+        return products.stream().filter(p -> p.kind().isLimiting()).map(p -> farm.labels()
+                .advice(p.name(), outlook.zone().crop()));
     }
 
     /** Medium droplets or finer are taken to be used unless every label asks for coarser ones. */
     private boolean mediumOrFiner() {
-        return products.stream()
-                .map(Product::label)
-                .filter(ProductLabel::isLimiting)
-                .allMatch(l -> l.droplet_class().or(0) <= DropletClass.M.ordinal());
+        return labels().allMatch(l -> l.droplet_class().or(0) <= DropletClass.M.ordinal());
     }
 
     private Ground ground(LocalDateTime firstHour) {

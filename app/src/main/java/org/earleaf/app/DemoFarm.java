@@ -18,6 +18,7 @@ public final class DemoFarm implements AutoCloseable {
             "forecast.csv",
             "hours.csv",
             "irrigation.csv",
+            "labels.csv",
             "manure.csv",
             "passes.csv",
             "products.csv",

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Pass;
@@ -84,8 +83,7 @@ final class ProtectionGround {
 
     private static boolean isFungicide(Farm farm, Pass pass) {
         return farm.findProduct(pass.product())
-                .map(Product::label)
-                .filter(l -> l.kind() == ProductKind.FUNGICIDE)
+                .filter(p -> p.kind() == ProductKind.FUNGICIDE)
                 .isPresent();
     }
 

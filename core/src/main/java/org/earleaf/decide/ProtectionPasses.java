@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
@@ -171,11 +170,7 @@ final class ProtectionPasses {
     }
 
     private static Set<String> groups(List<SprayMix.Part> parts) {
-        return parts.stream()
-                .map(SprayMix.Part::product)
-                .map(Product::label)
-                .flatMap(l -> l.groups().stream())
-                .collect(Collectors.toSet());
+        return parts.stream().flatMap(p -> p.label().groups().stream()).collect(Collectors.toSet());
     }
 
     private Option option(LocalDate day, SprayMix mix, Carrier c) {

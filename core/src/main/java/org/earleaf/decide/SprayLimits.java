@@ -66,8 +66,8 @@ final class SprayLimits {
     List<Reason> of(SprayMix mix, Rig rig, Placement placement, LocalDate date) {
         List<Reason> no = new ArrayList<>();
         for (SprayMix.Part part : mix.parts()) {
-            if (part.product().label().isLimiting()) {
-                label(part.product(), placement, date, no);
+            if (part.product().kind().isLimiting()) {
+                label(part.product(), part.label(), placement, date, no);
             }
         }
         if (!mix.withoutPrice().isEmpty()) {
@@ -80,8 +80,7 @@ final class SprayLimits {
         return no;
     }
 
-    private void label(Product product, Placement placement, LocalDate date, List<Reason> no) {
-        ProductLabel label = product.label();
+    private void label(Product product, ProductLabel label, Placement placement, LocalDate date, List<Reason> no) {
         List<String> missing = new ArrayList<>(label.missing());
         if (placement == Placement.BY_AIR && label.byAir().isEmpty()) {
             missing.add("whether it is allowed from the air");

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
+import org.earleaf.farm.ProductLabel;
 import org.earleaf.farm.RateUnit;
 import org.earleaf.farm.Recipe;
 
@@ -22,6 +23,7 @@ import org.earleaf.farm.Recipe;
  * @param parts in the order of the recipe
  */
 public record SprayMix(String recipe, double carrier_LHa, List<Part> parts) {
+    private static final String CORN = "corn";
     private static final Set<String> SURFACTANTS = Set.of("NIS", "HSOC", "COC", "MSO");
 
     public SprayMix {
@@ -31,16 +33,17 @@ public record SprayMix(String recipe, double carrier_LHa, List<Part> parts) {
     /**
      * One product of it.
      *
+     * @param label what advice needs of its label for corn
      * @param rate as entered, in its unit
      */
-    public record Part(Product product, double rate, RateUnit unit) {
+    public record Part(Product product, ProductLabel label, double rate, RateUnit unit) {
         /** L/ha of a volume, kg/ha of a mass, of a share of the tank what it comes to. */
         public double inside(double carrier_LHa) {
             return unit == RateUnit.PERCENT_VV ? unit.inside(rate) * carrier_LHa : unit.inside(rate);
         }
 
         private boolean is(ProductKind kind) {
-            return product.label().kind() == kind;
+            return product.kind() == kind;
         }
 
         private boolean protects() {
@@ -87,7 +90,8 @@ public record SprayMix(String recipe, double carrier_LHa, List<Part> parts) {
             if (product.isEmpty() || unit.isEmpty()) {
                 return new SprayMix(recipe.name(), recipe.carrier_LHa(), List.of());
             }
-            parts.add(new Part(product.get(), line.rate(), unit.get()));
+            ProductLabel label = farm.labels().advice(line.product(), CORN);
+            parts.add(new Part(product.get(), label, line.rate(), unit.get()));
         }
         return new SprayMix(recipe.name(), recipe.carrier_LHa(), parts);
     }

@@ -24,6 +24,14 @@ public record LabelBook(List<LabelEntry> entries) {
                 .filter(e -> !e.look().isDone());
     }
 
+    /** What advice needs of it. */
+    public ProductLabel advice(String product, String crop) {
+        return find(product, crop)
+                .map(ProductLabel::of)
+                .orElseGet(
+                        () -> findWaiting(product, crop).isPresent() ? ProductLabel.WAITING : ProductLabel.NOT_ENTERED);
+    }
+
     /** What is in a product, whichever crop it was entered for. */
     public List<ActiveIngredient> activesOf(String product) {
         return last(entries.stream()

@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
+import org.earleaf.weather.LabelLimit;
 
 /**
  * What the label of a product says for one crop, as people copied it. It counts only after a second look: by another
@@ -25,6 +27,7 @@ import org.earleaf.units.Problem;
  * @param figures what is entered; an item that is missing was not entered
  * @param neverWith products, active ingredients or groups that may not be in the same tank
  * @param after products or classes that must be in the tank before it
+ * @param plantBack_d days from the last pass until another crop may be planted there, by crop
  * @param look who entered it and who looked again
  */
 public record LabelEntry(
@@ -38,6 +41,7 @@ public record LabelEntry(
         Map<LabelItem, LabelFigure> figures,
         Set<String> neverWith,
         Set<String> after,
+        Map<String, Double> plantBack_d,
         Look look) {
     /** What "a season" means on a label. */
     public enum Clock {
@@ -76,6 +80,48 @@ public record LabelEntry(
         figures = Collections.unmodifiableMap(sorted);
         neverWith = Collections.unmodifiableSet(new TreeSet<>(neverWith));
         after = Collections.unmodifiableSet(new TreeSet<>(after));
+        plantBack_d = Collections.unmodifiableMap(new TreeMap<>(plantBack_d));
+    }
+
+    /** One that says nothing of crops planted after it. */
+    public LabelEntry(
+            String product,
+            String crop,
+            boolean dry,
+            String registration,
+            String version,
+            Clock clock,
+            List<ActiveIngredient> actives,
+            Map<LabelItem, LabelFigure> figures,
+            Set<String> neverWith,
+            Set<String> after,
+            Look look) {
+        this(product, crop, dry, registration, version, clock, actives, figures, neverWith, after, Map.of(), look);
+    }
+
+    public LabelLimit limit(LabelItem item) {
+        return figure(item).limit();
+    }
+
+    /** Pairs of figures that stand the wrong way round: a least above the most. */
+    public List<Problem> turned() {
+        List<Problem> problems = new ArrayList<>();
+        turned(problems, LabelItem.LEAST, LabelItem.SINGLE);
+        turned(problems, LabelItem.FIRST_STAGE, LabelItem.LAST_STAGE);
+        turned(problems, LabelItem.FINEST, LabelItem.COARSEST);
+        turned(problems, LabelItem.WIND_LEAST, LabelItem.WIND_MOST);
+        return problems;
+    }
+
+    private void turned(List<Problem> problems, LabelItem least, LabelItem most) {
+        if (limit(least).or(Double.NEGATIVE_INFINITY) > limit(most).or(Double.POSITIVE_INFINITY)) {
+            problems.add(new Problem(
+                    product + " on " + crop + ", " + most.words(),
+                    figure(most).entered() + ", below the " + least.words() + " of "
+                            + figure(least).entered(),
+                    "both ends of the label in order",
+                    "Read both off the label again."));
+        }
     }
 
     public LabelFigure figure(LabelItem item) {
@@ -127,6 +173,7 @@ public record LabelEntry(
         differ(problems, "active ingredients", actives, again.actives);
         differ(problems, "never in one tank with", neverWith, again.neverWith);
         differ(problems, "what goes in before it", after, again.after);
+        differ(problems, "days until other crops", plantBack_d, again.plantBack_d);
         differ(problems, "form", dry ? "dry" : "liquid", again.dry ? "dry" : "liquid");
         if (!problems.isEmpty()) {
             throw new EarleafException(problems);
@@ -145,7 +192,7 @@ public record LabelEntry(
     }
 
     private static String told(Object value) {
-        if (value instanceof org.earleaf.weather.LabelLimit limit) {
+        if (value instanceof LabelLimit limit) {
             return switch (limit.state()) {
                 case NOT_ENTERED -> "nothing";
                 case NONE_STATED -> "none";
@@ -167,6 +214,7 @@ public record LabelEntry(
                 figures,
                 neverWith,
                 after,
+                plantBack_d,
                 new Look(look.enteredBy(), look.entered(), person, at));
     }
 

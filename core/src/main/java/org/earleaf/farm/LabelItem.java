@@ -8,7 +8,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Figure;
 import org.earleaf.units.Quantity;
+import org.earleaf.units.Units;
 import org.earleaf.weather.LabelLimit;
 
 /** One thing that a label may limit: what it is, how it is written, and whether the figure is a most or a least. */
@@ -43,6 +45,11 @@ public enum LabelItem {
 
     private static final Pattern NUMBER = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(.*)");
     private static final double LHA_PER_M3M2 = 1e7;
+    private static final int MOST_MPH = 40;
+    private static final int MOST_AIR_C = 55;
+    private static final int MOST_RAINFAST_H = 72;
+    private static final int MOST_DAYS = 365;
+    private static final int HOURS_PER_DAY = 24;
 
     /** How an item is written. */
     public enum Kind {
@@ -139,10 +146,35 @@ public enum LabelItem {
         if (said.isEmpty()) {
             return LabelFigure.NOT_ENTERED;
         }
-        if (said.equalsIgnoreCase("none")) {
+        if (said.equalsIgnoreCase("none") && kind != Kind.YES_NO) {
             return new LabelFigure(LabelLimit.noneStated(), "none");
         }
-        return new LabelFigure(LabelLimit.of(inside(said, dry, crop, where)), said);
+        double inside = inside(said, dry, crop, where);
+        if (!(inside <= plausible())) {
+            throw EarleafException.of(
+                    where + ", " + words, said, "0 to " + plausibleText(), "Check the number and its unit.");
+        }
+        return new LabelFigure(LabelLimit.of(inside), said);
+    }
+
+    /** Beyond this it is a slip of the pen; common practice, no source. */
+    private double plausible() {
+        return switch (this) {
+            case WIND_LEAST, WIND_MOST, SPEED -> MOST_MPH * Units.MS_PER_MPH;
+            case AIR_MOST -> MOST_AIR_C;
+            case RAINFAST -> MOST_RAINFAST_H;
+            case INTERVAL, HARVEST, GRAZING -> MOST_DAYS;
+            case REENTRY -> MOST_DAYS * HOURS_PER_DAY;
+            default -> Double.POSITIVE_INFINITY;
+        };
+    }
+
+    private String plausibleText() {
+        return switch (kind) {
+            case SPEED -> MOST_MPH + " mph";
+            case TEMPERATURE -> MOST_AIR_C + " C";
+            default -> Figure.text(plausible(), 4) + (kind == Kind.HOURS ? " h" : " days");
+        };
     }
 
     private double inside(String said, boolean dry, String crop, String where) {
@@ -195,7 +227,7 @@ public enum LabelItem {
         return EarleafException.of(
                 where + ", " + words,
                 "\"" + said + "\"",
-                example(dry, crop) + ", or none where the label states none",
+                example(dry, crop) + (kind == Kind.YES_NO ? "" : ", or none where the label states none"),
                 "Copy it from the label.");
     }
 }

@@ -14,7 +14,7 @@ import org.earleaf.units.Dimension;
  * @param nitrogen nitrogen facts; null when it carries none
  * @param registration registration number on its label, empty when none
  * @param caution short text for sheets
- * @param label what it is for and the limits on its label, as far as entered
+ * @param kind what it is for; what its label says stands in the {@link LabelBook}
  */
 public record Product(
         String name,
@@ -25,8 +25,8 @@ public record Product(
         @org.jspecify.annotations.Nullable NitrogenProduct nitrogen,
         String registration,
         String caution,
-        ProductLabel label) {
-    /** One of whose label nothing was entered. */
+        ProductKind kind) {
+    /** One of which it was not told what it is for. */
     public Product(
             String name,
             String form,
@@ -36,7 +36,7 @@ public record Product(
             @org.jspecify.annotations.Nullable NitrogenProduct nitrogen,
             String registration,
             String caution) {
-        this(name, form, density_kgL, price, priceUnit, nitrogen, registration, caution, ProductLabel.NOT_ENTERED);
+        this(name, form, density_kgL, price, priceUnit, nitrogen, registration, caution, ProductKind.OTHER);
     }
 
     /**

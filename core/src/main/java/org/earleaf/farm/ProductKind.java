@@ -16,6 +16,11 @@ public enum ProductKind {
     /** Not told. */
     OTHER;
 
+    /** Whether its label limits a mix; a helper such as a spreader and plain fertiliser bring no limits of their own. */
+    public boolean isLimiting() {
+        return this != HELPER && this != FERTILIZER;
+    }
+
     public String word() {
         return name().toLowerCase(Locale.ROOT);
     }

@@ -7,9 +7,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.ProductKind;
-import org.earleaf.farm.ProductLabel;
+import org.earleaf.farm.LabelEntry;
 import org.earleaf.protection.CropAhead;
+import org.earleaf.units.RecordCopy;
 import org.earleaf.weather.LabelLimit;
 import org.junit.jupiter.api.Test;
 
@@ -89,15 +89,8 @@ class ProtectionPassesTest {
 
     @Test
     void a_label_that_was_not_entered_closes_the_pass_whatever_it_is_worth() {
-        ProductLabel unread = new ProductLabel(
-                ProductKind.FUNGICIDE,
-                List.of("11"),
-                SprayFarm.READ.weather(),
-                LabelLimit.of(3),
-                LabelLimit.notEntered(),
-                LabelLimit.noneStated(),
-                LabelLimit.noneStated(),
-                java.util.Optional.empty());
+        LabelEntry unread = SprayFarm.label(
+                "F1", "FRAC 11", LabelLimit.noneStated(), LabelLimit.noneStated(), LabelLimit.notEntered());
         ProtectionAnswer answer = answer(scouted(80).label(unread), ON);
         assertThat(answer.proposed()).isEmpty();
         assertThat(fungicides(answer)).isNotEmpty().allSatisfy(o -> assertThat(refusals(o))
@@ -106,14 +99,22 @@ class ProtectionPassesTest {
     }
 
     @Test
+    void a_label_that_waits_for_its_second_look_closes_the_pass() {
+        LabelEntry read = SprayFarm.label("F1", "FRAC 11", LabelLimit.of(30), LabelLimit.of(34), LabelLimit.of(30));
+        LabelEntry once = RecordCopy.with(read, "look", LabelEntry.Look.first("A", java.time.Instant.EPOCH));
+        ProtectionAnswer answer = answer(scouted(80).label(once), ON);
+        assertThat(answer.proposed()).isEmpty();
+    }
+
+    @Test
     void the_label_s_stage_and_days_before_harvest_bind() {
-        ProductLabel lateOnly =
-                SprayFarm.label(ProductKind.FUNGICIDE, "11", LabelLimit.of(34), LabelLimit.noneStated(), 7);
+        LabelEntry lateOnly =
+                SprayFarm.label("F1", "FRAC 11", LabelLimit.of(34), LabelLimit.noneStated(), LabelLimit.of(7));
         assertThat(fungicides(answer(scouted(80).label(lateOnly), ON)).stream()
                         .filter(o -> o.date().isBefore(ON.plusDays(7))))
                 .isNotEmpty()
                 .allSatisfy(o -> assertThat(refusals(o)).contains("from R4 on"));
-        ProductLabel long_ = SprayFarm.label(ProductKind.FUNGICIDE, "11", LabelLimit.of(30), LabelLimit.of(34), 90);
+        LabelEntry long_ = SprayFarm.label("F1", "FRAC 11", LabelLimit.of(30), LabelLimit.of(34), LabelLimit.of(90));
         assertThat(fungicides(answer(scouted(80).label(long_), ON)))
                 .isNotEmpty()
                 .allSatisfy(o -> assertThat(refusals(o)).contains("90 days before harvest"));

@@ -1,16 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
+import org.earleaf.farm.ActiveIngredient;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.farm.LabelEntry;
+import org.earleaf.farm.LabelFigure;
+import org.earleaf.farm.LabelItem;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
-import org.earleaf.farm.ProductLabel;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Disease;
@@ -21,35 +26,44 @@ import org.earleaf.field.Zone;
 import org.earleaf.units.RecordCopy;
 import org.earleaf.units.Units;
 import org.earleaf.weather.LabelLimit;
-import org.earleaf.weather.SprayLabel;
 
 /** The invented farm with sprays on its shelf. */
 public final class SprayFarm {
-    static final ProductLabel READ = label(ProductKind.FUNGICIDE, "11", LabelLimit.of(30), LabelLimit.of(34), 30);
-
-    private ProductLabel fungicide = READ;
+    private LabelEntry fungicide = label("F1", "FRAC 11", LabelLimit.of(30), LabelLimit.of(34), LabelLimit.of(30));
     private double clearance_in = 160;
     private final List<Reading> readings = new ArrayList<>();
 
-    static ProductLabel label(ProductKind kind, String group, LabelLimit first, LabelLimit last, double phi_d) {
-        SprayLabel weather = new SprayLabel(
-                LabelLimit.noneStated(),
-                LabelLimit.of(4.4),
-                LabelLimit.noneStated(),
-                LabelLimit.of(2),
-                Optional.of(false));
-        return new ProductLabel(
-                kind,
-                List.of(group.split("\\+")),
-                weather,
-                LabelLimit.of(3),
-                LabelLimit.of(phi_d),
-                first,
-                last,
-                Optional.empty());
+    /** Looked at twice. */
+    static LabelEntry label(String product, String group, LabelLimit first, LabelLimit last, LabelLimit harvest_d) {
+        Map<LabelItem, LabelLimit> said = Map.of(
+                LabelItem.WIND_LEAST, LabelLimit.noneStated(),
+                LabelItem.WIND_MOST, LabelLimit.of(4.4),
+                LabelItem.AIR_MOST, LabelLimit.noneStated(),
+                LabelItem.RAINFAST, LabelLimit.of(2),
+                LabelItem.INVERSION, LabelLimit.of(0),
+                LabelItem.FINEST, LabelLimit.of(3),
+                LabelItem.HARVEST, harvest_d,
+                LabelItem.FIRST_STAGE, first,
+                LabelItem.LAST_STAGE, last);
+        Map<LabelItem, LabelFigure> figures = new EnumMap<>(LabelItem.class);
+        said.forEach((item, limit) -> figures.put(item, new LabelFigure(limit, "as on the label")));
+        ActiveIngredient active = new ActiveIngredient(
+                "works in " + product, .1, 1, List.of(group), LabelLimit.noneStated(), LabelLimit.noneStated());
+        return new LabelEntry(
+                product,
+                "corn",
+                false,
+                "",
+                "",
+                LabelEntry.Clock.CROP,
+                List.of(active),
+                figures,
+                Set.of(),
+                Set.of(),
+                new LabelEntry.Look("A", Instant.EPOCH, "B", Instant.EPOCH));
     }
 
-    SprayFarm label(ProductLabel entered) {
+    SprayFarm label(LabelEntry entered) {
         fungicide = entered;
         return this;
     }
@@ -75,8 +89,8 @@ public final class SprayFarm {
         return this;
     }
 
-    private static Product product(String name, String form, double usdGal, ProductLabel label) {
-        return new Product(name, form, 1.1, usdGal, "usd/gal", null, "", "", label);
+    private static Product product(String name, String form, double usdGal, ProductKind kind) {
+        return new Product(name, form, 1.1, usdGal, "usd/gal", null, "", "", kind);
     }
 
     public Farm farm() {
@@ -99,13 +113,16 @@ public final class SprayFarm {
                 0,
                 0,
                 .65);
-        ProductLabel insecticide =
-                label(ProductKind.INSECTICIDE, "3A", LabelLimit.noneStated(), LabelLimit.noneStated(), 21);
         List<Product> products = List.of(
-                product("F1", "SC", 120, fungicide),
-                product("I1", "EC", 88, insecticide),
-                product("Spreader", "NIS", 26, helper()),
-                product("H1", "SL", 20, label(ProductKind.HERBICIDE, "9", LabelLimit.of(2), LabelLimit.of(8), 7)));
+                product("F1", "SC", 120, ProductKind.FUNGICIDE),
+                product("I1", "EC", 88, ProductKind.INSECTICIDE),
+                product("Spreader", "NIS", 26, ProductKind.HELPER),
+                product("H1", "SL", 20, ProductKind.HERBICIDE));
+        LabelLimit none = LabelLimit.noneStated();
+        LabelBook labels = new LabelBook(List.of(
+                fungicide,
+                label("I1", "IRAC 3A", none, none, LabelLimit.of(21)),
+                label("H1", "HRAC 9", LabelLimit.of(2), LabelLimit.of(8), LabelLimit.of(7))));
         List<Recipe> recipes = List.of(
                 new Recipe(
                         "Tassel",
@@ -132,19 +149,8 @@ public final class SprayFarm {
                 f.stock(),
                 f.boundaries(),
                 f.weather(),
-                f.flags());
-    }
-
-    private static ProductLabel helper() {
-        ProductLabel none = ProductLabel.NOT_ENTERED;
-        return new ProductLabel(
-                ProductKind.HELPER,
-                List.of(),
-                none.weather(),
-                none.droplet_class(),
-                none.preHarvest_d(),
-                none.firstStage(),
-                none.lastStage(),
-                none.byAir());
+                f.flags(),
+                f.settings(),
+                labels);
     }
 }

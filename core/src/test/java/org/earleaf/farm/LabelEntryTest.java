@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.RecordCopy;
 import org.earleaf.units.Units;
 import org.earleaf.weather.LabelLimit;
 import org.junit.jupiter.api.Test;
@@ -201,7 +202,13 @@ class LabelEntryTest {
                 new Case(LabelItem.REENTRY, "x", "12 h, or none"),
                 new Case(LabelItem.FIRST_STAGE, "R9", "VE, V1 to V24, VT, R1 to R6, or none"),
                 new Case(LabelItem.FINEST, "big", "XF VF F M C VC XC UC, or none"),
-                new Case(LabelItem.RESTRICTED, "maybe", "yes or no, or none"))) {
+                new Case(LabelItem.RESTRICTED, "none", "expected yes or no."),
+                new Case(LabelItem.WIND_MOST, "41 mph", "0 to 40 mph"),
+                new Case(LabelItem.AIR_MOST, "150 F", "0 to 55 C"),
+                new Case(LabelItem.RAINFAST, "168 h", "0 to 72 h"),
+                new Case(LabelItem.HARVEST, "366 days", "0 to 365 days"),
+                new Case(LabelItem.REENTRY, "9000 h", "0 to 8760 h"),
+                new Case(LabelItem.RESTRICTED, "maybe", "expected yes or no."))) {
             assertThatThrownBy(() -> read(c.item(), c.text()))
                     .isInstanceOf(EarleafException.class)
                     .hasMessageContaining("Demo F1 on corn, " + c.item().words())
@@ -276,5 +283,67 @@ class LabelEntryTest {
         assertThat(CropStages.word("corn", 0)).isEqualTo("VE");
         assertThat(CropStages.word("rice", 3)).isEmpty();
         assertThat(CropStages.words("sorghum")).isEqualTo("S0 to S9");
+    }
+
+    @Test
+    void a_least_above_its_most_is_told_with_both() {
+        LabelEntry good = entry("A. Grower", Map.of(LabelItem.LEAST, "12 fl oz/ac", LabelItem.SINGLE, "12 fl oz/ac"));
+        assertThat(good.turned()).isEmpty();
+        LabelEntry bad = entry(
+                "A. Grower",
+                Map.of(
+                        LabelItem.LEAST, "12 fl oz/ac",
+                        LabelItem.SINGLE, "10 fl oz/ac",
+                        LabelItem.FIRST_STAGE, "R4",
+                        LabelItem.LAST_STAGE, "VT",
+                        LabelItem.FINEST, "VC",
+                        LabelItem.COARSEST, "M",
+                        LabelItem.WIND_LEAST, "12 mph",
+                        LabelItem.WIND_MOST, "10 mph"));
+        assertThat(bad.turned())
+                .extracting(org.earleaf.units.Problem::sentence)
+                .containsExactly(
+                        "Demo F1 on corn, most in one pass: found 10 fl oz/ac, below the least in one pass of 12 fl oz/ac;"
+                                + " expected both ends of the label in order. Read both off the label again.",
+                        "Demo F1 on corn, latest stage: found VT, below the earliest stage of R4; expected both ends of"
+                                + " the label in order. Read both off the label again.",
+                        "Demo F1 on corn, coarsest droplets: found M, below the finest droplets of VC; expected both ends"
+                                + " of the label in order. Read both off the label again.",
+                        "Demo F1 on corn, greatest wind: found 10 mph, below the least wind of 12 mph; expected both ends"
+                                + " of the label in order. Read both off the label again.");
+    }
+
+    @Test
+    void advice_sees_of_an_entry_what_was_looked_at_twice_and_nothing_else() {
+        LabelEntry first = RecordCopy.with(
+                entry(
+                        "A. Grower",
+                        Map.of(
+                                LabelItem.WIND_MOST, "10 mph",
+                                LabelItem.INVERSION, "yes",
+                                LabelItem.BY_AIR, "no",
+                                LabelItem.HARVEST, "none",
+                                LabelItem.LAST_STAGE, "R4")),
+                "actives",
+                List.of(
+                        new ActiveIngredient(
+                                "x", .1, 1, List.of("FRAC 11"), LabelLimit.noneStated(), LabelLimit.noneStated()),
+                        new ActiveIngredient(
+                                "y", .1, 1, List.of("FRAC 3"), LabelLimit.noneStated(), LabelLimit.noneStated())));
+        assertThat(LabelBook.EMPTY.advice("Demo F1", "corn")).isEqualTo(ProductLabel.NOT_ENTERED);
+        LabelBook once = new LabelBook(List.of(first));
+        assertThat(once.advice("Demo F1", "corn")).isEqualTo(ProductLabel.WAITING);
+        assertThat(once.advice("Demo F1", "corn").missing()).containsExactly("a second look at what was entered");
+        ProductLabel seen = new LabelBook(List.of(first.checkedBy("B", LATER))).advice("demo f1", "Corn");
+        assertThat(seen.groups()).containsExactly("11", "3");
+        assertThat(seen.weather().windMax_ms().value()).isCloseTo(4.4704, within(1e-9));
+        assertThat(seen.weather().windMin_ms()).isEqualTo(LabelLimit.notEntered());
+        assertThat(seen.weather().inversionBan()).contains(true);
+        assertThat(seen.byAir()).contains(false);
+        assertThat(seen.preHarvest_d()).isEqualTo(LabelLimit.noneStated());
+        assertThat(seen.lastStage()).isEqualTo(LabelLimit.of(34));
+        assertThat(seen.missing())
+                .containsExactly(
+                        "least wind", "greatest temperature", "hours to rainfast", "finest droplets", "earliest stage");
     }
 }

@@ -2,6 +2,8 @@
 package org.earleaf.exchange;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -12,6 +14,7 @@ import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
@@ -79,6 +82,10 @@ public final class FarmFolder {
                 .map(file -> Boundaries.read(file, findings, rows, head))
                 .orElse(List.of());
         files.optional("products.csv").ifPresent(s -> ProductsCsv.read(s, shelf));
+        LabelBook labels = files.optional("labels.csv")
+                .map(s -> LabelsCsv.read(
+                        s, shelf, head.<ZoneId>map(FarmCsv.Head::timeZone).orElse(ZoneOffset.UTC)))
+                .orElse(LabelBook.EMPTY);
         List<Pass> passes = optional("passes.csv", s -> PassesCsv.read(s, names, shelf));
         List<Reading> readings =
                 optional("readings.csv", s -> ReadingsCsv.read(s, names, (f, z) -> soilOf(zones, f, z)));
@@ -112,7 +119,8 @@ public final class FarmFolder {
                 boundaries,
                 book,
                 flags,
-                h.settings());
+                h.settings(),
+                labels);
     }
 
     private <T> List<T> optional(String name, java.util.function.Function<Sheet, List<T>> read) {

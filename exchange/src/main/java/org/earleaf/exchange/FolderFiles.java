@@ -27,6 +27,7 @@ final class FolderFiles {
             "passes.csv",
             "readings.csv",
             "irrigation.csv",
+            "labels.csv",
             "manure.csv",
             "products.csv",
             "recipes.csv",

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.exchange.table.Column;
@@ -11,7 +12,7 @@ import org.earleaf.exchange.table.Sheet;
 import org.earleaf.exchange.table.Texts;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
-import org.earleaf.farm.ProductLabel;
+import org.earleaf.farm.ProductKind;
 import org.earleaf.units.Dimension;
 
 /** products.csv: what is bought. */
@@ -35,7 +36,7 @@ final class ProductsCsv {
     private final Column nitrate;
     private final Column registration;
     private final Column caution;
-    private final LabelColumns label;
+    private final Column kind;
 
     private ProductsCsv(Sheet sheet, Shelf shelf) {
         this.shelf = shelf;
@@ -50,11 +51,17 @@ final class ProductsCsv {
         nitrate = sheet.optionalNumber("nitrate_share", Measure.PLAIN, Measures.SHARE_LIMITS);
         registration = sheet.optionalText("registration");
         caution = sheet.optionalText("caution");
-        label = new LabelColumns(sheet);
+        kind = sheet.optionalText("kind");
     }
 
     static void read(Sheet sheet, Shelf shelf) {
         ProductsCsv file = new ProductsCsv(sheet, shelf);
+        for (String moved : List.of("label_", "group")) {
+            sheet.refuseColumns(
+                    moved,
+                    "what labels say in labels.csv, one figure a row",
+                    "Move it there (docs/farm-folder.md shows how) and take the column away.");
+        }
         if (!sheet.isComplete()) {
             shelf.setTorn();
             return;
@@ -70,14 +77,15 @@ final class ProductsCsv {
         String unit = row.text(priceUnit);
         Optional<NitrogenProduct> n = nitrogen(row, name, kgL);
         double usdKg = nitrogenPrice(row, money, unit, n);
-        ProductLabel entered = label.read(row);
+        ProductKind what =
+                row.word(kind, ProductKind::findByWord, ProductKind.words()).orElse(ProductKind.OTHER);
         if (!row.isGood()) {
             shelf.setTorn();
             return;
         }
         double density = Double.isNaN(kgL) && n.isPresent() ? n.get().density_kgL() : kgL;
         Product made = new Product(
-                name, code, density, money, unit, n.orElse(null), row.text(registration), row.text(caution), entered);
+                name, code, density, money, unit, n.orElse(null), row.text(registration), row.text(caution), what);
         if (!shelf.add(made)) {
             row.refuse(product, name + " a second time", "every product once", "Keep the row that is right.");
         } else if (!Double.isNaN(usdKg)) {

@@ -48,6 +48,11 @@ final class Shelf {
         return products;
     }
 
+    /** A product of products.csv. */
+    Optional<Product> find(String name) {
+        return Optional.ofNullable(byName.get(key(name)));
+    }
+
     List<NitrogenProduct> nitrogen() {
         return products.stream()
                 .flatMap(p -> Optional.ofNullable(p.nitrogen()).stream())

@@ -47,6 +47,7 @@ class FarmFolderReferenceTest {
         assertThat(farm.readings()).hasSize(6);
         assertThat(farm.rigs()).hasSize(2);
         assertThat(farm.boundaries()).hasSize(1);
+        assertThat(farm.labels().advice("Leaf Guard", "corn").missing()).isEmpty();
         assertThat(farm.settings().of(Setting.HIRED_RIG_COST)).isCloseTo(17 * 2.4710538147, within(1e-6));
         assertThat(farm.settings().of(Setting.BAD_CASE_WEIGHT)).isEqualTo(.2);
         assertThat(farm.settings().of(Setting.AIRCRAFT_NEAR)).isEqualTo(1);
@@ -71,6 +72,7 @@ class FarmFolderReferenceTest {
                 Tillage.words(),
                 Inhibitor.words(),
                 org.earleaf.farm.ProductKind.words(),
+                LabelWriter.words(),
                 org.earleaf.field.Disease.words());
         assertThat(text).contains(words.split(", "));
         assertThat(text.toUpperCase(java.util.Locale.ROOT))

@@ -31,7 +31,7 @@ class FaultsTest {
         PACKAGE + "ShedFaults#boundaries",
         PACKAGE + "ShedFaults#shed",
         PACKAGE + "ProtectionFaults#disease",
-        PACKAGE + "ProtectionFaults#labels",
+        PACKAGE + "LabelFaults#labels",
         PACKAGE + "ProtectionFaults#counts",
         PACKAGE + "ProtectionFaults#rigs"
     })

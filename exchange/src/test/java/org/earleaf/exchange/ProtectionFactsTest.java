@@ -7,22 +7,19 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
-import org.earleaf.farm.DropletClass;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
-import org.earleaf.farm.ProductLabel;
 import org.earleaf.field.Disease;
 import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Scouted;
-import org.earleaf.weather.LabelLimit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What a folder tells of disease, labels and scouting is read as written, and nothing is added to it. */
+/** What a folder tells of disease and scouting is read as written, and nothing is added to it. */
 class ProtectionFactsTest {
     @TempDir
     private Path dir;
@@ -47,28 +44,11 @@ class ProtectionFactsTest {
     }
 
     @Test
-    void a_label_is_read_in_any_unit_and_none_is_not_the_same_as_empty() {
-        Farm farm = read(ProtectionFaults.label(TinyFolder.us(), "fungicide,11+3,none,10,,2,yes,medium,30,VT,R4"));
-        ProductLabel label = farm.products().get(1).label();
-        assertThat(label.kind()).isEqualTo(ProductKind.FUNGICIDE);
-        assertThat(label.groups()).containsExactly("11", "3");
-        assertThat(label.weather().windMin_ms()).isEqualTo(LabelLimit.noneStated());
-        assertThat(label.weather().windMax_ms().value()).isCloseTo(4.4704, within(1e-9));
-        assertThat(label.weather().airMax_C()).isEqualTo(LabelLimit.notEntered());
-        assertThat(label.weather().inversionBan()).contains(true);
-        assertThat(label.droplet_class()).isEqualTo(LabelLimit.of(DropletClass.M.ordinal()));
-        assertThat(label.preHarvest_d()).isEqualTo(LabelLimit.of(30));
-        assertThat(label.firstStage()).isEqualTo(LabelLimit.of(30));
-        assertThat(label.lastStage()).isEqualTo(LabelLimit.of(34));
-        assertThat(label.missing()).containsExactly("greatest temperature");
-    }
-
-    @Test
-    void nothing_of_a_label_is_filled_in() {
-        for (Product p : read(TinyFolder.us()).products()) {
-            assertThat(p.label()).isEqualTo(ProductLabel.NOT_ENTERED);
-            assertThat(p.label().missing()).hasSize(9);
-        }
+    void a_product_says_what_it_is_for() {
+        assertThat(read(TinyFolder.us().wider("products.csv", "kind", 3, "Fungicide"))
+                        .products())
+                .extracting(Product::kind)
+                .containsExactly(ProductKind.OTHER, ProductKind.FUNGICIDE);
     }
 
     @Test

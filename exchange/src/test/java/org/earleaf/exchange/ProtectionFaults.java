@@ -3,25 +3,16 @@ package org.earleaf.exchange;
 
 import java.util.stream.Stream;
 
-/** Faults in what is told of disease, labels and scouting. */
+/** Faults in what is told of disease and scouting. */
 final class ProtectionFaults {
     static final String DISEASE = "disease_rating,gray_leaf_spot_rating,disease_history,wet_place";
-    static final String LABEL = "kind,group,label_wind_min_mph,label_wind_max_mph,label_temperature_max_f,"
-            + "label_rainfast_h,label_inversion_ban,label_droplet_min,label_pre_harvest_d,label_stage_first,"
-            + "label_stage_last";
     static final String COUNT = "found,positive,plants,leaf";
-    private static final String GOOD_LABEL = "fungicide,11+3,3,10,none,2,yes,M,30,VT,R4";
 
     private ProtectionFaults() {}
 
     /** The folder with disease told of its first field. */
     static TinyFolder disease(TinyFolder folder, String cells) {
         return folder.wider("fields.csv", DISEASE, 2, cells);
-    }
-
-    /** The folder with the label of its second product. */
-    static TinyFolder label(TinyFolder folder, String cells) {
-        return folder.wider("products.csv", LABEL, 3, cells);
     }
 
     /** The folder with a reading of plants more. */
@@ -47,33 +38,6 @@ final class ProtectionFaults {
 
     private static Fault told(String name, String cells, String where, String... parts) {
         return Fault.of(name, t -> disease(t, cells), where, parts);
-    }
-
-    static Stream<Fault> labels() {
-        String at = "products.csv, row 3, column ";
-        return Stream.of(
-                limit("a kind of product", "fungicide", "spray", at + "kind", "\"spray\"", "fungicide, insecticide"),
-                limit("a group in words", "11+3", "strobi", at + "group", "\"strobi\"", "11+3"),
-                limit("wind in words", ",3,10,", ",3,light,", at + "label_wind_max_mph", "\"light\"", "a number"),
-                limit("a storm allowed", ",3,10,", ",3,60,", at + "label_wind_max_mph", "60", "0 to 40 mph"),
-                limit("wind turned round", ",3,10,", ",12,10,", at + "label_wind_max_mph", "10, below", "in order"),
-                limit("hot beyond air", "none,2", "150,2", at + "label_temperature_max_f", "150"),
-                limit("a week to rainfast", "none,2", "none,168", at + "label_rainfast_h", "168", "0 to 72"),
-                limit(
-                        "an inversion perhaps",
-                        ",yes,",
-                        ",perhaps,",
-                        at + "label_inversion_ban",
-                        "\"perhaps\"",
-                        "yes, no"),
-                limit("droplets by size", ",M,", ",250,", at + "label_droplet_min", "\"250\"", "XF VF F M", "none"),
-                limit("days before harvest", ",30,VT", ",-30,VT", at + "label_pre_harvest_d", "-30", "0 to 365"),
-                limit("a stage in words", ",R4", ",dough", at + "label_stage_last", "\"dough\"", "VT", "none"),
-                limit("stages turned round", "VT,R4", "R4,VT", at + "label_stage_last", "VT, below", "in order"));
-    }
-
-    private static Fault limit(String name, String from, String to, String where, String... parts) {
-        return Fault.of(name, t -> label(t, GOOD_LABEL.replace(from, to)), where, parts);
     }
 
     static Stream<Fault> counts() {

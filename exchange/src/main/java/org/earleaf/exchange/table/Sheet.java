@@ -192,6 +192,17 @@ public final class Sheet {
         return complete;
     }
 
+    /** Refuses columns that begin like this: what they held has moved. */
+    public void refuseColumns(String beginning, String expected, String todo) {
+        for (String column : header.keySet()) {
+            if (column.startsWith(beginning)) {
+                claimed.add(column);
+                complete = false;
+                findings.problem(new Place(name, 1, column), "a column that is not kept here", expected, todo);
+            }
+        }
+    }
+
     private void unknown(String column) {
         Place place = new Place(name, 1, column);
         for (Map.Entry<String, Measure> a : asked.entrySet()) {

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import org.earleaf.exchange.table.Column;
+import org.earleaf.exchange.table.Row;
+import org.earleaf.farm.LabelEntry;
+
+/**
+ * One row of labels.csv.
+ *
+ * @param crop empty: every crop of the product
+ * @param of active ingredient or crop that it speaks of; empty: none
+ * @param said value with its unit
+ */
+record LabelLine(
+        Row row,
+        Column item,
+        Column value,
+        String product,
+        String crop,
+        String what,
+        String of,
+        String said,
+        LabelEntry.Look look) {
+
+    void refuse(String found, String expected, String todo) {
+        row.refuse(value, found, expected, todo);
+    }
+
+    void refuseSecond() {
+        row.refuse(
+                item,
+                what + (of.isEmpty() ? "" : " of " + of) + " a second time",
+                "it once for a crop",
+                "Keep the row that is right.");
+    }
+}
