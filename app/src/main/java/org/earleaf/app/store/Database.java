@@ -120,6 +120,7 @@ final class Database implements AutoCloseable {
         Flyway flyway = Flyway.configure()
                 .dataSource(pool)
                 .locations("classpath:db/common", "classpath:db/sqlite")
+                .javaMigrations(new LabelMove())
                 .load();
         for (var known : flyway.info().applied()) {
             if (known.getState() == MigrationState.FUTURE_SUCCESS) {

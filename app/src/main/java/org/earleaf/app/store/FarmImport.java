@@ -27,7 +27,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 /**
  * Brings a farm as read from a folder into the store; runs inside one transaction.
  *
- * <p>What happened (weather, passes, readings, irrigation, manure) is added to and never removed; what is so (fields,
+ * <p>What happened (weather, passes, readings, irrigation, manure, label entries) is added to and never removed; what is so (fields,
  * soil, prices, products, rigs, recipes, stock) is replaced where the folder gives it; the forecast is replaced always.
  */
 final class FarmImport {
@@ -128,6 +128,7 @@ final class FarmImport {
             merge.tell(ShelfTables.LINES, merge.all(ShelfTables.LINES), lines);
             merge.replaceQuietly(ShelfTables.LINES, lines);
         }
+        merge.tell(new LabelRows(sql).take(farm.labels()));
         settleCounted(farm.stock());
         merge.replace(ShelfTables.STOCK, farm.stock());
     }

@@ -13,6 +13,7 @@ import org.earleaf.app.Photograph;
 import org.earleaf.app.store.FarmHead.Remark;
 import org.earleaf.app.store.WeatherTables.Ahead;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Pass;
@@ -74,7 +75,9 @@ public final class FarmStore implements AutoCloseable {
     public Optional<Farm> findFarm() {
         return db.inTransaction(() -> {
             Merge tables = new Merge(db.sql());
-            return tables.all(FarmHead.TABLE).stream().findFirst().map(head -> farm(head, tables, readings(tables)));
+            return tables.all(FarmHead.TABLE).stream()
+                    .findFirst()
+                    .map(head -> farm(head, tables, readings(tables), new LabelRows(db.sql()).book()));
         });
     }
 
@@ -82,7 +85,7 @@ public final class FarmStore implements AutoCloseable {
         return new WithdrawnTable(db.sql()).counting(tables.all(WorkTables.READINGS));
     }
 
-    private static Farm farm(FarmHead head, Merge tables, List<Reading> readings) {
+    private static Farm farm(FarmHead head, Merge tables, List<Reading> readings, LabelBook labels) {
         TreeMap<String, Double> prices = new TreeMap<>();
         tables.all(ShelfTables.PRICES).forEach(p -> prices.put(p.product(), p.nitrogen_usdKg()));
         WeatherFill.Filled past = WeatherFill.fill(tables.all(WeatherTables.OBSERVED), head.site(), WEATHER);
@@ -105,7 +108,8 @@ public final class FarmStore implements AutoCloseable {
                 tables.all(GroundTables.BOUNDARIES),
                 weather,
                 joined(flags(tables, Remark.FARM), weather.flags()),
-                FarmHead.settings(tables.all(FarmHead.SETTINGS)));
+                FarmHead.settings(tables.all(FarmHead.SETTINGS)),
+                labels);
     }
 
     private static WeatherBook weather(WeatherFill.Filled past, Merge tables) {

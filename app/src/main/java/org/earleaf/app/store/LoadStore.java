@@ -44,6 +44,7 @@ public final class LoadStore {
 
     private final Database db;
     private final LoadRows rows;
+    private final LabelRows labels;
     private final MixNotes notes;
     private final RecordBook book;
     private final Runnable changed;
@@ -51,6 +52,7 @@ public final class LoadStore {
     LoadStore(Database db, RecordBook book, Runnable changed) {
         this.db = db;
         this.book = book;
+        this.labels = new LabelRows(db.sql());
         this.notes = new MixNotes(db.sql());
         this.rows = new LoadRows(db.sql());
         this.changed = changed;
@@ -85,23 +87,13 @@ public final class LoadStore {
     }
 
     public LabelBook labels() {
-        return db.inTransaction(this::labelsNow);
-    }
-
-    private LabelBook labelsNow() {
-        return new LabelBook(db.sql()
-                .query("select body from label_entry order by seq", (row, k) -> LoadJson.label(row.getString(1))));
+        return db.inTransaction(labels::book);
     }
 
     /** Keeps a label entry behind those before it; none is ever changed. */
     public void keep(LabelEntry entry) {
         write(() -> {
-            db.sql()
-                    .update(
-                            "insert into label_entry (seq, product, crop, body) select coalesce(max(seq), 0) + 1, ?, ?, ? from label_entry",
-                            entry.product(),
-                            entry.crop(),
-                            LoadJson.text(entry));
+            labels.add(entry);
             return entry;
         });
     }
@@ -257,7 +249,7 @@ public final class LoadStore {
      * @param told what only a person knows
      */
     public List<Chain.Entry> file(String id, Farm farm, Placement placement, Told told) {
-        return write(() -> new LoadFiling(farm, labelsNow(), db.sql(), book).file(kept(id), rows, placement, told));
+        return write(() -> new LoadFiling(farm, labels.book(), db.sql(), book).file(kept(id), rows, placement, told));
     }
 
     /** Notes that a rig was cleaned out, with how. */
@@ -299,10 +291,10 @@ public final class LoadStore {
     }
 
     private List<LabelFinding> findingsNow(TankLoad load) {
-        LabelBook labels = labelsNow();
+        LabelBook now = labels.book();
         List<LabelFinding> all = new ArrayList<>();
         for (LoadGround g : load.grounds()) {
-            all.addAll(LabelCheck.of(labels, load.work(g), ground(load, g)));
+            all.addAll(LabelCheck.of(now, load.work(g), ground(load, g)));
         }
         return all;
     }
@@ -335,7 +327,7 @@ public final class LoadStore {
         return products.stream()
                 .anyMatch(p -> p.name().equalsIgnoreCase(name)
                         && p.nitrogen() == null
-                        && p.label().isLimiting());
+                        && p.kind().isLimiting());
     }
 
     private Kept kept(String id) {

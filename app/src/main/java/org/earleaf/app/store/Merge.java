@@ -47,6 +47,11 @@ final class Merge {
         replaceQuietly(table, incoming);
     }
 
+    /** Gathers what was found elsewhere to differ. */
+    void tell(List<Difference> found) {
+        differences.addAll(found);
+    }
+
     /** Gathers what differs between two whole lists. */
     <T> void tell(Table<T> table, List<T> before, List<T> after) {
         Map<Object, Deque<T>> known = byMatch(before, table.match());

@@ -12,6 +12,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
+import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Stock;
@@ -36,26 +37,22 @@ final class ShelfTables {
             .text("source", "source", NitrogenProduct::source)
             .read(r -> nitrogen(r, ""));
 
-    static final Table<Product> PRODUCTS = LabelColumns.add(Table.named(
-                            "product", (Product p) -> "product " + p.name(), Product::name)
-                    .key("name", Product::name)
-                    .text("form", "form", Product::form)
-                    .number("density_kg_l", "density", Product::density_kgL, Shown.DENSITY)
-                    .number("price", "price", Product::price, Shown.PLAIN)
-                    .text("price_unit", "unit of the price", Product::priceUnit)
-                    .text("registration", "registration", Product::registration)
-                    .text("caution", "caution", Product::caution)
-                    .key(
-                            "n_name",
-                            p -> p.nitrogen() == null ? null : p.nitrogen().name())
-                    .number("n_nitrogen", "nitrogen", of(NitrogenProduct::nitrogen_share), Shown.SHARE)
-                    .number("n_density_kg_l", "", of(NitrogenProduct::density_kgL), Shown.DENSITY)
-                    .number("n_urea_share", "urea", of(NitrogenProduct::ureaShare), Shown.SHARE)
-                    .number("n_ammonium_share", "ammonium", of(NitrogenProduct::ammoniumShare), Shown.SHARE)
-                    .number("n_nitrate_share", "nitrate", of(NitrogenProduct::nitrateShare), Shown.SHARE)
-                    .key(
-                            "n_source",
-                            p -> p.nitrogen() == null ? null : p.nitrogen().source()))
+    static final Table<Product> PRODUCTS = Table.named("product", (Product p) -> "product " + p.name(), Product::name)
+            .key("name", Product::name)
+            .text("form", "form", Product::form)
+            .number("density_kg_l", "density", Product::density_kgL, Shown.DENSITY)
+            .number("price", "price", Product::price, Shown.PLAIN)
+            .text("price_unit", "unit of the price", Product::priceUnit)
+            .text("registration", "registration", Product::registration)
+            .text("caution", "caution", Product::caution)
+            .key("n_name", p -> p.nitrogen() == null ? null : p.nitrogen().name())
+            .number("n_nitrogen", "nitrogen", of(NitrogenProduct::nitrogen_share), Shown.SHARE)
+            .number("n_density_kg_l", "", of(NitrogenProduct::density_kgL), Shown.DENSITY)
+            .number("n_urea_share", "urea", of(NitrogenProduct::ureaShare), Shown.SHARE)
+            .number("n_ammonium_share", "ammonium", of(NitrogenProduct::ammoniumShare), Shown.SHARE)
+            .number("n_nitrate_share", "nitrate", of(NitrogenProduct::nitrateShare), Shown.SHARE)
+            .key("n_source", p -> p.nitrogen() == null ? null : p.nitrogen().source())
+            .text("kind", "kind", Product::kind)
             .read(ShelfTables::product);
 
     static final Table<Rig> RIGS = Table.named("rig", (Rig r) -> "rig " + r.name(), Rig::name)
@@ -180,7 +177,7 @@ final class ShelfTables {
                 n,
                 r.text("registration"),
                 r.text("caution"),
-                LabelColumns.read(r));
+                r.word(ProductKind.class, "kind"));
     }
 
     private static String words(Set<Placement> placements) {

@@ -16,9 +16,14 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.ProductLabel;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.farm.LabelEntry;
+import org.earleaf.farm.LabelItem;
+import org.earleaf.farm.Product;
+import org.earleaf.farm.ProductKind;
 import org.earleaf.field.Reading;
 import org.earleaf.units.EarleafException;
+import org.earleaf.weather.LabelLimit;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,8 +73,53 @@ class DatabaseTest {
                 + " values (1, 'High', 'pulled', 1, 'over the top')");
         try (Database db = Database.open(file())) {
             Merge tables = new Merge(db.sql());
-            assertThat(tables.all(ShelfTables.PRODUCTS).get(0).label()).isEqualTo(ProductLabel.NOT_ENTERED);
+            assertThat(tables.all(ShelfTables.PRODUCTS).get(0).kind()).isEqualTo(ProductKind.OTHER);
+            assertThat(new LabelRows(db.sql()).book().entries()).isEmpty();
             assertThat(tables.all(ShelfTables.RIGS).get(0).sprayClearance_m()).isNaN();
+        }
+    }
+
+    @Test
+    void what_labels_said_in_columns_of_a_product_waits_for_a_second_look_as_an_entry() {
+        SQLiteDataSource old = new SQLiteDataSource();
+        old.setUrl("jdbc:sqlite:" + file());
+        Flyway.configure()
+                .dataSource(old)
+                .locations("classpath:db/common", "classpath:db/sqlite")
+                .target("11")
+                .load()
+                .migrate();
+        JdbcTemplate sql = new JdbcTemplate(old);
+        sql.update(
+                "insert into product (seq, name, form, price_unit, registration, caution, kind, mode_groups,"
+                        + " label_wind_max_m_s, label_air_max_c, label_rainfast_h, label_inversion_ban, label_droplet_min,"
+                        + " label_pre_harvest_d, label_stage_first, label_stage_last, label_states_none, label_by_air)"
+                        + " values (1, 'Leaf Guard', 'SC', '', 'INV-12', '', 'fungicide', '11+3', 4.4704, 30, 2, 'yes', 3, 30,"
+                        + " 30, 34, 'label_wind_min_m_s', 'no'),"
+                        + " (2, 'Spreader', 'NIS', '', '', '', 'helper', '', null, null, null, '', null, null, null, null, '', '')");
+        String older = LoadJson.text(Tanks.label()).replace("\"plantBack_d\":{},", "");
+        assertThat(older).doesNotContain("plantBack");
+        sql.update("insert into label_entry (seq, product, crop, body) values (1, 'Demo P', 'corn', ?)", older);
+        try (Database db = Database.open(file())) {
+            LabelBook book = new LabelRows(db.sql()).book();
+            assertThat(book.entries()).hasSize(2).contains(Tanks.label());
+            LabelEntry moved = book.findWaiting("Leaf Guard", "corn").orElseThrow();
+            assertThat(moved.limit(LabelItem.WIND_LEAST)).isEqualTo(LabelLimit.noneStated());
+            assertThat(moved.limit(LabelItem.WIND_MOST)).isEqualTo(LabelLimit.of(4.4704));
+            assertThat(moved.limit(LabelItem.AIR_MOST)).isEqualTo(LabelLimit.of(30));
+            assertThat(moved.limit(LabelItem.RAINFAST)).isEqualTo(LabelLimit.of(2));
+            assertThat(moved.limit(LabelItem.INVERSION)).isEqualTo(LabelLimit.of(1));
+            assertThat(moved.limit(LabelItem.BY_AIR)).isEqualTo(LabelLimit.of(0));
+            assertThat(moved.figure(LabelItem.FINEST).entered()).isEqualTo("M");
+            assertThat(moved.limit(LabelItem.HARVEST)).isEqualTo(LabelLimit.of(30));
+            assertThat(moved.figure(LabelItem.FIRST_STAGE).entered()).isEqualTo("VT");
+            assertThat(moved.limit(LabelItem.LAST_STAGE)).isEqualTo(LabelLimit.of(34));
+            assertThat(moved.limit(LabelItem.SINGLE)).isEqualTo(LabelLimit.notEntered());
+            assertThat(moved.registration()).isEqualTo("INV-12");
+            assertThat(moved.look().isDone()).isFalse();
+            assertThat(new Merge(db.sql()).all(ShelfTables.PRODUCTS))
+                    .extracting(Product::kind)
+                    .containsExactly(ProductKind.FUNGICIDE, ProductKind.HELPER);
         }
     }
 

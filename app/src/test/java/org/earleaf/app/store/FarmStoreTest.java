@@ -12,6 +12,8 @@ import java.util.List;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.FieldWeather;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.farm.LabelEntry;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
@@ -58,6 +60,22 @@ class FarmStoreTest {
                 assertThat(again.added().values()).containsOnly(0);
                 assertThat(store.farm()).isEqualTo(farm);
             }
+        }
+    }
+
+    @Test
+    void a_newer_label_entry_counts_and_is_told_and_an_old_folder_does_not_come_before_it() {
+        Farm first = RecordCopy.with(Farms.small(), "labels", new LabelBook(List.of(Tanks.label())));
+        LabelEntry newer = RecordCopy.with(Tanks.label(), "version", "2");
+        try (FarmStore store = FarmStore.create(file())) {
+            put(store, first);
+            ImportReport report = put(store, RecordCopy.with(first, "labels", new LabelBook(List.of(newer))));
+            assertThat(report.differences())
+                    .extracting(d -> d.sentence(false))
+                    .containsExactly("label of Demo P on corn: version 1 -> 2");
+            assertThat(put(store, first).differences()).isEmpty();
+            assertThat(store.farm().labels().entries()).containsExactly(Tanks.label(), newer);
+            assertThat(store.farm().labels().find("Demo P", "corn")).contains(newer);
         }
     }
 

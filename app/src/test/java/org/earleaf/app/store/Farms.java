@@ -206,7 +206,8 @@ public final class Farms {
                 some(3, this::boundary),
                 book,
                 flags,
-                settings());
+                settings(),
+                RandomLabels.book(random));
     }
 
     private Settings settings() {
@@ -311,7 +312,7 @@ public final class Farms {
                 random.nextBoolean() ? nitrogen("n" + k) : null,
                 word(),
                 word(),
-                RandomLabels.label(random));
+                RandomLabels.kind(random));
     }
 
     private Rig rig(int k) {

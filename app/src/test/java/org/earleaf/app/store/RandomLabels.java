@@ -1,19 +1,24 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.random.RandomGenerator;
+import org.earleaf.farm.ActiveIngredient;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.farm.LabelEntry;
+import org.earleaf.farm.LabelFigure;
+import org.earleaf.farm.LabelItem;
 import org.earleaf.farm.ProductKind;
-import org.earleaf.farm.ProductLabel;
 import org.earleaf.field.Disease;
 import org.earleaf.field.DiseaseFacts;
 import org.earleaf.weather.LabelLimit;
-import org.earleaf.weather.SprayLabel;
 
 /** Random facts on disease and labels, for farms that go through the store. */
 final class RandomLabels {
@@ -32,16 +37,40 @@ final class RandomLabels {
         return new DiseaseFacts(rating, ratings, history, random.nextBoolean());
     }
 
-    static ProductLabel label(RandomGenerator random) {
-        SprayLabel weather = new SprayLabel(limit(random), limit(random), limit(random), limit(random), yesNo(random));
-        ProductKind kind = ProductKind.values()[random.nextInt(ProductKind.values().length)];
-        List<String> groups = List.of("11", "3A", "4D").subList(0, random.nextInt(4));
-        return new ProductLabel(
-                kind, groups, weather, limit(random), limit(random), limit(random), limit(random), yesNo(random));
+    static ProductKind kind(RandomGenerator random) {
+        return ProductKind.values()[random.nextInt(ProductKind.values().length)];
     }
 
-    private static Optional<Boolean> yesNo(RandomGenerator random) {
-        return random.nextBoolean() ? Optional.empty() : Optional.of(random.nextBoolean());
+    /** Entries of some products on some crops, looked at twice or waiting. */
+    static LabelBook book(RandomGenerator random) {
+        List<LabelEntry> entries = new ArrayList<>();
+        for (int k = random.nextInt(4); k > 0; k--) {
+            entries.add(entry("product " + k, random));
+        }
+        return new LabelBook(entries);
+    }
+
+    private static LabelEntry entry(String product, RandomGenerator random) {
+        Map<LabelItem, LabelFigure> figures = new EnumMap<>(LabelItem.class);
+        for (LabelItem item : LabelItem.values()) {
+            figures.put(item, new LabelFigure(limit(random), "as \"printed\" " + random.nextInt(9)));
+        }
+        ActiveIngredient active =
+                new ActiveIngredient("demo", random.nextDouble(), 1, List.of("FRAC 11"), limit(random), limit(random));
+        LabelEntry first = new LabelEntry(
+                product,
+                random.nextBoolean() ? "corn" : "wheat",
+                random.nextBoolean(),
+                "INVENTED",
+                "1",
+                LabelEntry.Clock.values()[random.nextInt(3)],
+                List.of(active),
+                figures,
+                Set.of("COC"),
+                Set.of("WC"),
+                Map.of("alfalfa", random.nextDouble()),
+                LabelEntry.Look.first("A", Instant.ofEpochSecond(random.nextInt())));
+        return random.nextBoolean() ? first : first.checkedBy("B", Instant.ofEpochSecond(random.nextInt()));
     }
 
     private static LabelLimit limit(RandomGenerator random) {

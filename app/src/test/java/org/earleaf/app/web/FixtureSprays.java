@@ -73,16 +73,16 @@ final class FixtureSprays {
 
     static Option option(Zone zone, String rig, double mean, List<Reason> refusals) {
         ProductLabel label = new ProductLabel(
-                ProductKind.FUNGICIDE,
                 List.of("11", "3"),
                 SprayLabel.NONE,
                 LabelLimit.noneStated(),
                 LabelLimit.noneStated(),
                 LabelLimit.noneStated(),
                 LabelLimit.noneStated(),
-                Optional.empty());
-        Product f1 = new Product("Demo F1", "SC", 1.09, 245, "usd/gal", null, "INVENTED-1", "", label);
-        SprayMix mix = new SprayMix("Tassel", 140.3, List.of(new SprayMix.Part(f1, 10, RateUnit.FLOZ_AC)));
+                Optional.empty(),
+                false);
+        Product f1 = new Product("Demo F1", "SC", 1.09, 245, "usd/gal", null, "INVENTED-1", "", ProductKind.FUNGICIDE);
+        SprayMix mix = new SprayMix("Tassel", 140.3, List.of(new SprayMix.Part(f1, label, 10, RateUnit.FLOZ_AC)));
         return new Option(
                 zone.field(),
                 zone.zone(),
