@@ -58,7 +58,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new OptionsCommand(wiring))
                 .addSubcommand(new PlanCommand(wiring))
                 .addSubcommand(new RigCommand())
-                .addSubcommand(new LoadCommand())
+                .addSubcommand(new LoadCommand(wiring))
                 .addSubcommand(new ReadCommand(wiring))
                 .addSubcommand(new RecordCommand(wiring))
                 .addSubcommand(new ExportCommand());

@@ -2,6 +2,7 @@
 package org.earleaf.farm;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The label entries of a farm's shelf, in the order in which they were made. */
@@ -39,6 +40,16 @@ public record LabelBook(List<LabelEntry> entries) {
                                 && e.look().isDone()))
                 .map(LabelEntry::actives)
                 .orElse(List.of());
+    }
+
+    /** Most days from a pass with a product until a crop may be planted, whichever crop the pass was on; 0 where none. */
+    public double plantBack_d(String product, String crop) {
+        return entries.stream()
+                .filter(e -> e.product().equalsIgnoreCase(product.strip())
+                        && find(product, e.crop()).filter(counts -> counts == e).isPresent())
+                .mapToDouble(e -> e.plantBack_d().getOrDefault(crop.toLowerCase(Locale.ROOT), 0.0))
+                .max()
+                .orElse(0);
     }
 
     private static Optional<LabelEntry> last(java.util.stream.Stream<LabelEntry> found) {

@@ -2,6 +2,7 @@
 package org.earleaf.load;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.earleaf.units.Dimension;
@@ -16,7 +17,8 @@ import org.earleaf.units.Problem;
  * @param usable_m3 of the tank
  * @param heel_m3 that stays in the tank, once
  * @param prime_m3 that fills the lines, once
- * @param labels order that labels ask for
+ * @param labels order that labels ask for beside what {@code facts} tell
+ * @param facts what the farm knows of the mix
  */
 public record LoadJob(
         List<MixLine> lines,
@@ -26,7 +28,8 @@ public record LoadJob(
         double heel_m3,
         double prime_m3,
         Split split,
-        Set<MixOrder.Before> labels) {
+        Set<MixOrder.Before> labels,
+        MixFacts facts) {
     /** How the whole is parted into loads. */
     public enum Split {
         EQUAL,
@@ -47,6 +50,26 @@ public record LoadJob(
         if (!problems.isEmpty()) {
             throw new EarleafException(problems);
         }
+    }
+
+    /** A job of which nothing but the recipe is known. */
+    public LoadJob(
+            List<MixLine> lines,
+            double area_m2,
+            double rate_m3m2,
+            double usable_m3,
+            double heel_m3,
+            double prime_m3,
+            Split split,
+            Set<MixOrder.Before> labels) {
+        this(lines, area_m2, rate_m3m2, usable_m3, heel_m3, prime_m3, split, labels, MixFacts.NONE);
+    }
+
+    /** What labels say on order, all of it. */
+    Set<MixOrder.Before> order() {
+        Set<MixOrder.Before> all = new HashSet<>(labels);
+        all.addAll(facts.order(lines));
+        return all;
     }
 
     /** A job without heel, prime or label order. */

@@ -17,4 +17,9 @@ public record LoadPlan(
         loads = List.copyOf(loads);
         remarks = List.copyOf(remarks);
     }
+
+    /** What is to be known of the mix before it is poured. */
+    public TankAdvice advice() {
+        return TankAdvice.of(this);
+    }
 }

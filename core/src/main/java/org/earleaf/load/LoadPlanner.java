@@ -41,7 +41,7 @@ public final class LoadPlanner {
         this.job = job;
         this.rate_m3m2 = Double.isNaN(job.rate_m3m2()) ? rateOfAlone() : job.rate_m3m2();
         FlowPart.RATE.require(rate_m3m2, "");
-        this.mixer = new Mixer(MixOrder.of(job.lines(), job.labels()), rate_m3m2, isNeat());
+        this.mixer = new Mixer(job, rate_m3m2, isNeat());
     }
 
     public static LoadPlan plan(LoadJob job) {

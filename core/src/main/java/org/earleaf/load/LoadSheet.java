@@ -15,6 +15,7 @@ import org.earleaf.units.Units;
  * @param settings how the rig is set; empty when no rig was given
  * @param limits what the load was checked against, in sentences
  * @param part what goes with a part of the load moved to another rig
+ * @param advice what is to be known of the mix before it is poured
  */
 public record LoadSheet(
         String field,
@@ -23,7 +24,8 @@ public record LoadSheet(
         Optional<Settings> settings,
         List<String> limits,
         List<String> cautions,
-        PartLoad part) {
+        PartLoad part,
+        TankAdvice advice) {
     public LoadSheet {
         limits = List.copyOf(limits);
         cautions = List.copyOf(cautions);
@@ -74,16 +76,17 @@ public record LoadSheet(
     public static List<LoadSheet> of(
             LoadPlan plan, String field, Optional<Settings> settings, List<String> limits, boolean metric) {
         List<String> cautions = LoadCautions.of(plan.job().lines(), plan.rate_m3m2());
+        TankAdvice advice = plan.advice();
         List<LoadSheet> sheets = new ArrayList<>();
         for (Load load : plan.loads()) {
             PartLoad part = part(plan, metric ? 0.5 : 100 * Units.M3_PER_GAL);
-            sheets.add(new LoadSheet(field, load, plan.rate_m3m2(), settings, limits, cautions, part));
+            sheets.add(new LoadSheet(field, load, plan.rate_m3m2(), settings, limits, cautions, part, advice));
         }
         return sheets;
     }
 
     private static PartLoad part(LoadPlan plan, double volume_m3) {
-        List<Goes> products = MixOrder.of(plan.job().lines(), plan.job().labels()).stream()
+        List<Goes> products = MixOrder.of(plan.job().lines(), plan.job().order()).stream()
                 .map(line -> new Goes(line.product(), line.dose().in(volume_m3, plan.rate_m3m2())))
                 .toList();
         return new PartLoad(volume_m3, volume_m3 / plan.rate_m3m2(), products);

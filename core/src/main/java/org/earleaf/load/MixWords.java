@@ -20,26 +20,26 @@ final class MixWords {
         List<String> found = new ArrayList<>();
         for (LabelWork.Part other : work.parts()) {
             boolean same = other.product().equalsIgnoreCase(part.product());
-            if (!same && words(other, book).stream().anyMatch(never::contains)) {
+            if (!same && of(other.product(), other.classes(), book).stream().anyMatch(never::contains)) {
                 found.add(other.product());
             }
         }
         return found;
     }
 
-    /** Every word by which a label may name a part. */
-    private static Set<String> words(LabelWork.Part part, LabelBook book) {
+    /** Every word by which a label or rule may name a product: itself, its classes, what works in it and its groups. */
+    static Set<String> of(String product, Set<String> classes, LabelBook book) {
         Set<String> words = new TreeSet<>();
-        words.add(plain(part.product()));
-        part.classes().forEach(c -> words.add(plain(c)));
-        book.activesOf(part.product()).forEach(a -> {
+        words.add(plain(product));
+        classes.forEach(c -> words.add(plain(c)));
+        book.activesOf(product).forEach(a -> {
             words.add(plain(a.name()));
             a.groups().forEach(g -> words.add(plain(g)));
         });
         return words;
     }
 
-    private static String plain(String word) {
+    static String plain(String word) {
         return word.strip().toLowerCase(Locale.ROOT);
     }
 }

@@ -4,6 +4,8 @@ package org.earleaf.load;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.earleaf.load.MixStep.Part;
 
 /**
@@ -20,13 +22,15 @@ final class Mixer {
     private static final String LAST_HOW = "Fill to the mark, then agitate 5 minutes in full before leaving.";
     private static final String LAST_WHY = "Filling to the mark makes up for the room that products take.";
 
+    private final Set<MixOrder.Before> labels;
     private final List<MixLine> order;
     private final double rate_m3m2;
     private final boolean neat;
     private final Optional<MixLine> solution;
 
-    Mixer(List<MixLine> order, double rate_m3m2, boolean neat) {
-        this.order = order;
+    Mixer(LoadJob job, double rate_m3m2, boolean neat) {
+        this.labels = job.order();
+        this.order = MixOrder.of(job.lines(), labels);
         this.rate_m3m2 = rate_m3m2;
         this.neat = neat;
         this.solution = order.size() < 2
@@ -106,9 +110,16 @@ final class Mixer {
     }
 
     private String why(MixLine line) {
-        return neat && order.size() == 1
-                ? "It goes on alone, without water."
-                : line.form().why();
+        if (neat && order.size() == 1) {
+            return "It goes on alone, without water.";
+        }
+        String first = labels.stream()
+                .filter(b -> b.then().equalsIgnoreCase(line.product())
+                        && order.stream().anyMatch(o -> o.product().equalsIgnoreCase(b.first())))
+                .map(MixOrder.Before::first)
+                .sorted()
+                .collect(Collectors.joining(", "));
+        return line.form().why() + (first.isEmpty() ? "" : " Its label wants " + first + " in before it.");
     }
 
     private static void add(List<MixStep> steps, String product, Part part, Amount amount, String how, String why) {

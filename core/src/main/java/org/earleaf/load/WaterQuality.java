@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.earleaf.units.EarleafException;
 import org.earleaf.units.Units;
 
 /**
@@ -18,6 +24,31 @@ import org.earleaf.units.Units;
 public record WaterQuality(double calcium, double magnesium, double sodium, double potassium, double iron) {
     /** From here on weak acids (HRAC 1, 4, 9, 10) are hurt: state weed guides. */
     private static final double HARD = 200;
+
+    private static final Pattern PART =
+            Pattern.compile("(?i)(ca|mg|na|k|fe)\\s+(\\d{1,5}(?:\\.\\d+)?)(?:\\s*(?:ppm|mg/l))?");
+
+    /** Reads "Ca 120, Mg 40, Na 30, K 5, Fe 0.5"; what is not named is taken as none. */
+    public static WaterQuality parse(String text, String where) {
+        Map<String, Double> found = new HashMap<>();
+        for (String part : text.split(",")) {
+            Matcher m = PART.matcher(part.strip());
+            if (!m.matches()
+                    || found.putIfAbsent(m.group(1).toLowerCase(Locale.ROOT), Double.valueOf(m.group(2))) != null) {
+                throw EarleafException.of(
+                        where,
+                        "\"" + part.strip() + "\"",
+                        "Ca, Mg, Na, K and Fe, each once with its ppm, parted by commas",
+                        "Write them as on the water test: Ca 120, Mg 40.");
+            }
+        }
+        return new WaterQuality(
+                found.getOrDefault("ca", 0.0),
+                found.getOrDefault("mg", 0.0),
+                found.getOrDefault("na", 0.0),
+                found.getOrDefault("k", 0.0),
+                found.getOrDefault("fe", 0.0));
+    }
 
     public double hardness() {
         return 2.497 * calcium + 4.118 * magnesium;

@@ -24,6 +24,19 @@ public sealed interface Outlet {
         }
     }
 
+    /** A nozzle whose droplet classes were entered. */
+    record Classed(NozzleModel model) implements Outlet {
+        @Override
+        public double rated_m3s() {
+            return model.size().rated_m3s();
+        }
+
+        @Override
+        public String text() {
+            return model.name() + ", " + model.size();
+        }
+    }
+
     /** A plate with a hole, for drop hoses and coulters. */
     record Plate(double diameter_m, double cd) implements Outlet {
         @Override

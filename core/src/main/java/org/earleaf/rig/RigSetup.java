@@ -6,11 +6,14 @@ import static org.earleaf.units.Units.PA_PER_PSI;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.earleaf.farm.ClearanceFit;
+import org.earleaf.farm.DropletClass;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.WorkingSpeed;
 import org.earleaf.field.Placement;
+import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
 
 /**
@@ -45,6 +48,7 @@ public final class RigSetup {
     private final WorkingSpeed speeds;
     private final double low_Pa;
     private final double high_Pa;
+    private final Optional<Droplets> droplets;
 
     /** Setups, best first; when there is none, why. */
     public record Answer(List<Setup> setups, List<SetupReason> reasons) {
@@ -54,8 +58,25 @@ public final class RigSetup {
         }
     }
 
-    private RigSetup(PassNeed need) {
+    /**
+     * Droplets wanted, and the nozzles to choose among.
+     *
+     * @param finest finest class that serves
+     * @param coarsest coarsest class that serves
+     */
+    public record Droplets(DropletClass finest, DropletClass coarsest, List<NozzleModel> nozzles) {
+        public Droplets {
+            nozzles = List.copyOf(nozzles);
+            if (finest.compareTo(coarsest) > 0) {
+                throw EarleafException.of(
+                        "droplets", finest + " to " + coarsest, "the finer class first", "Turn them round.");
+            }
+        }
+    }
+
+    private RigSetup(PassNeed need, Optional<Droplets> droplets) {
         this.need = need;
+        this.droplets = droplets;
         this.rig = need.rig();
         this.speeds = WorkingSpeed.of(need.placement(), need.height_m()).within(rig);
         this.speed_ms = Double.isNaN(need.speed_ms()) ? speeds.cruise_ms() : need.speed_ms();
@@ -68,7 +89,12 @@ public final class RigSetup {
     }
 
     public static Answer find(PassNeed need) {
-        return new RigSetup(need).find();
+        return new RigSetup(need, Optional.empty()).find();
+    }
+
+    /** Only nozzles, pressures and speeds at which the droplets are as wanted; streams of drop hoses have none. */
+    public static Answer find(PassNeed need, Droplets droplets) {
+        return new RigSetup(need, Optional.of(droplets)).find();
     }
 
     private Answer find() {
@@ -77,14 +103,19 @@ public final class RigSetup {
             return new Answer(List.of(), stops);
         }
         List<Setup> setups = new ArrayList<>();
-        List<SetupReason.PressureOut> misses = new ArrayList<>();
+        List<Miss> misses = new ArrayList<>();
         for (Outlet outlet : candidates()) {
             FlowSetting setting = setting(outlet);
-            if (setting.pressure_Pa() >= low_Pa && setting.pressure_Pa() <= high_Pa) {
-                setups.add(setup(outlet, setting));
+            double needs_Pa = setting.pressure_Pa();
+            Optional<Window> window = window(outlet);
+            if (needs_Pa < low_Pa || needs_Pa > high_Pa) {
+                misses.add(new Miss(
+                        needs_Pa, new SetupReason.PressureOut(outlet.text(), speed_ms, needs_Pa, low_Pa, high_Pa)));
+            } else if (window.filter(w -> needs_Pa >= w.low_Pa && needs_Pa <= w.high_Pa)
+                    .isPresent()) {
+                setups.add(setup(outlet, setting, window.get()));
             } else {
-                misses.add(
-                        new SetupReason.PressureOut(outlet.text(), speed_ms, setting.pressure_Pa(), low_Pa, high_Pa));
+                misses.add(new Miss(needs_Pa, dropletsOut(outlet, needs_Pa)));
             }
         }
         setups.sort(Comparator.comparingDouble((Setup s) -> -rounded(s.room()))
@@ -93,8 +124,40 @@ public final class RigSetup {
         if (!setups.isEmpty()) {
             return new Answer(setups, List.of());
         }
-        misses.sort(Comparator.comparingDouble(miss -> fromMiddle(miss.needs_Pa())));
-        return new Answer(List.of(), List.copyOf(misses.subList(0, Math.min(REASONS, misses.size()))));
+        return new Answer(
+                List.of(),
+                misses.stream()
+                        .sorted(Comparator.comparingDouble(miss -> fromMiddle(miss.needs_Pa)))
+                        .limit(REASONS)
+                        .map(Miss::reason)
+                        .toList());
+    }
+
+    /** An outlet that does not serve. */
+    private record Miss(double needs_Pa, SetupReason reason) {}
+
+    /** Pressures at which an outlet serves, and what ends them. */
+    private record Window(double low_Pa, double high_Pa, String lowBinds, String highBinds) {}
+
+    private Optional<Window> window(Outlet outlet) {
+        Window all = new Window(low_Pa, high_Pa, "lowest pressure", "highest pressure");
+        if (!(outlet instanceof Outlet.Classed nozzle)) {
+            return Optional.of(all);
+        }
+        Droplets wanted = droplets.orElseThrow();
+        return nozzle.model()
+                .within(wanted.finest(), wanted.coarsest())
+                .map(p -> new Window(
+                        Math.max(low_Pa, p.low_Pa()),
+                        Math.min(high_Pa, p.high_Pa()),
+                        p.low_Pa() > low_Pa ? "droplets, or no class entered below" : all.lowBinds,
+                        p.high_Pa() < high_Pa ? "droplets, or no class entered above" : all.highBinds));
+    }
+
+    private SetupReason dropletsOut(Outlet outlet, double needs_Pa) {
+        Droplets wanted = droplets.orElseThrow();
+        Optional<DropletClass> is = ((Outlet.Classed) outlet).model().at(needs_Pa);
+        return new SetupReason.DropletsOut(outlet.text(), speed_ms, needs_Pa, is, wanted.finest(), wanted.coarsest());
     }
 
     /** What forbids the pass before any outlet is looked at. */
@@ -110,6 +173,9 @@ public final class RigSetup {
                 return notHere("top and under-canopy outlets share the rate: split it over their groups first.");
             }
             default -> {}
+        }
+        if (need.isByRow() && droplets.isPresent()) {
+            return notHere("streams have no droplet class; ask for one with nozzles on a boom.");
         }
         if (rig.isTender()) {
             return notHere("a tender carries, it does not apply.");
@@ -142,6 +208,9 @@ public final class RigSetup {
                     .mapToObj(step -> new Outlet.Plate(step * PLATE_STEP_M, OrificeMath.SHARP_PLATE_CD))
                     .toList();
         }
+        if (droplets.isPresent()) {
+            return droplets.get().nozzles().stream().map(Outlet.Classed::new).toList();
+        }
         return NozzleSize.listAll().stream().map(Outlet.Nozzle::new).toList();
     }
 
@@ -159,9 +228,9 @@ public final class RigSetup {
                 List.of());
     }
 
-    private Setup setup(Outlet outlet, FlowSetting setting) {
-        double byLow_ms = speed_ms * Math.sqrt(low_Pa / setting.pressure_Pa());
-        double byHigh_ms = speed_ms * Math.sqrt(high_Pa / setting.pressure_Pa());
+    private Setup setup(Outlet outlet, FlowSetting setting, Window window) {
+        double byLow_ms = speed_ms * Math.sqrt(window.low_Pa / setting.pressure_Pa());
+        double byHigh_ms = speed_ms * Math.sqrt(window.high_Pa / setting.pressure_Pa());
         double slowest_ms = Math.max(byLow_ms, speeds.low_ms());
         double fastest_ms = Math.min(byHigh_ms, speeds.high_ms());
         double total_m3s = FlowMath.flow_m3s(need.rate_m3m2(), speed_ms, rig.width_m());
@@ -172,8 +241,8 @@ public final class RigSetup {
                 setting,
                 slowest_ms,
                 fastest_ms,
-                byLow_ms > speeds.low_ms() ? "lowest pressure" : "slowest speed",
-                byHigh_ms < speeds.high_ms() ? "highest pressure" : "fastest speed",
+                byLow_ms > speeds.low_ms() ? window.lowBinds : "slowest speed",
+                byHigh_ms < speeds.high_ms() ? window.highBinds : "fastest speed",
                 total_m3s,
                 PumpNeed.pump_m3s(total_m3s, rig.tank_m3(), PumpNeed.SOLUTIONS_PER_MIN),
                 Math.min(Math.log(speed_ms / slowest_ms), Math.log(fastest_ms / speed_ms)),

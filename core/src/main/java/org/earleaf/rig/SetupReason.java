@@ -4,7 +4,9 @@ package org.earleaf.rig;
 import static org.earleaf.rig.FlowPart.PRESSURE;
 import static org.earleaf.rig.FlowPart.SPEED;
 
+import java.util.Optional;
 import org.earleaf.decide.Reason;
+import org.earleaf.farm.DropletClass;
 import org.earleaf.field.Placement;
 import org.earleaf.units.Figure;
 
@@ -49,6 +51,24 @@ public sealed interface SetupReason extends Reason {
         public String sentence() {
             return outlet + " needs " + PRESSURE.text(needs_Pa) + " at " + SPEED.text(speed_ms) + "; "
                     + PRESSURE.text(low_Pa) + " to " + PRESSURE.text(high_Pa) + " is possible.";
+        }
+    }
+
+    /** An outlet whose droplets are finer or coarser than wanted, or not known, at the pressure that it needs. */
+    record DropletsOut(
+            String outlet,
+            double speed_ms,
+            double needs_Pa,
+            Optional<DropletClass> is,
+            DropletClass finest,
+            DropletClass coarsest)
+            implements SetupReason {
+        @Override
+        public String sentence() {
+            String wanted = finest == coarsest ? finest.name() : finest + " to " + coarsest;
+            return outlet + " needs " + PRESSURE.text(needs_Pa) + " at " + SPEED.text(speed_ms) + ": "
+                    + is.map(c -> "droplets " + c).orElse("its droplets are not entered there") + "; wanted " + wanted
+                    + ".";
         }
     }
 

@@ -2,8 +2,10 @@
 package org.earleaf.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.earleaf.units.EarleafException;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -34,6 +36,19 @@ class RinseTest {
         assertThat(well.isHard()).isTrue();
         assertThat(new WaterQuality(60, 12, 10, 2, .1).isHard()).isFalse();
         assertThat(new WaterQuality(200 / 2.497, 0, 0, 0, 0).isHard()).isTrue();
+    }
+
+    @Test
+    void a_water_test_is_read_as_it_is_written() {
+        assertThat(WaterQuality.parse("Ca 120, Mg 40 ppm,na 30, K 5 mg/L, Fe 0.5", "--water"))
+                .isEqualTo(new WaterQuality(120, 40, 30, 5, .5));
+        assertThat(WaterQuality.parse("mg 12", "--water")).isEqualTo(new WaterQuality(0, 12, 0, 0, 0));
+        for (String bad : new String[] {"Ca", "Ca x", "Pb 3", "Ca 1, Ca 2", "", "Ca -1"}) {
+            assertThatThrownBy(() -> WaterQuality.parse(bad, "--water"))
+                    .isInstanceOf(EarleafException.class)
+                    .hasMessageContaining("--water")
+                    .hasMessageContaining("Ca, Mg, Na, K and Fe");
+        }
     }
 
     private static final double GAL = Units.M3_PER_GAL;

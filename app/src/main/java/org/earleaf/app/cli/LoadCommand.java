@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.earleaf.app.Amounts;
+import org.earleaf.app.Wiring;
 import org.earleaf.exchange.RecipeFile;
 import org.earleaf.load.Amount;
 import org.earleaf.load.Load;
@@ -76,6 +77,15 @@ public final class LoadCommand implements Runnable {
     @Option(names = "--field", paramLabel = "NAME", description = "Field to print on the sheets.")
     private String field = "";
 
+    @Mixin
+    private final MixOptions mix = new MixOptions();
+
+    private final Wiring wiring;
+
+    public LoadCommand(Wiring wiring) {
+        this.wiring = wiring;
+    }
+
     @Override
     public void run() {
         LoadPlan plan = LoadPlanner.plan(new LoadJob(
@@ -86,16 +96,19 @@ public final class LoadCommand implements Runnable {
                 read(heel, Dimension.VOLUME, "--heel"),
                 read(prime, Dimension.VOLUME, "--prime"),
                 split,
-                Set.of()));
+                Set.of(),
+                mix.facts(wiring, common)));
+        MixText told = new MixText(plan, mix, common.isMetric());
         List<LoadSheet> sheets = LoadSheet.of(plan, field, Optional.empty(), List.of(), common.isMetric());
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         if (common.isJson()) {
-            out.println(Json.text(json(plan, sheets.get(0).cautions())));
+            out.println(Json.text(json(plan, sheets.get(0).cautions(), told)));
             return;
         }
         LoadText text = new LoadText(out, common.isMetric());
         sheets.forEach(text::print);
         plan.remarks().forEach(remark -> out.println("Note: " + remark));
+        told.print(out);
         out.println("Cautions");
         sheets.get(0).cautions().forEach(caution -> out.println("- " + caution));
     }
@@ -104,9 +117,9 @@ public final class LoadCommand implements Runnable {
         return Quantity.parse(text, dimension, option).inside();
     }
 
-    private Map<String, @Nullable Object> json(LoadPlan plan, List<String> cautions) {
+    private Map<String, @Nullable Object> json(LoadPlan plan, List<String> cautions, MixText told) {
         boolean metric = common.isMetric();
-        return Json.object(
+        Map<String, @Nullable Object> json = Json.object(
                 "loads",
                 plan.loads().stream().map(this::json).toList(),
                 metric ? "total_l" : "total_gal",
@@ -117,6 +130,8 @@ public final class LoadCommand implements Runnable {
                 plan.remarks(),
                 "cautions",
                 cautions);
+        json.putAll(told.json());
+        return json;
     }
 
     private Map<String, @Nullable Object> json(Load load) {

@@ -26,6 +26,7 @@ import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.LotStock;
+import org.earleaf.load.MixCheck;
 import org.earleaf.load.MixGate;
 import org.earleaf.load.TankLoad;
 import org.earleaf.record.Chain;
@@ -294,7 +295,9 @@ public final class LoadStore {
         LabelBook now = labels.book();
         List<LabelFinding> all = new ArrayList<>();
         for (LoadGround g : load.grounds()) {
-            all.addAll(LabelCheck.of(now, load.work(g), ground(load, g)));
+            List<GroundUse> ground = ground(load, g);
+            all.addAll(LabelCheck.of(now, load.work(g), ground));
+            all.addAll(MixCheck.of(now, load.work(g), ground));
         }
         return all;
     }

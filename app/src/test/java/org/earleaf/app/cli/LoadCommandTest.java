@@ -142,4 +142,97 @@ class LoadCommandTest {
                 .isEqualTo(2);
         assertThat(run("--area", "72 ac", "--tank", "1200 gal").err()).contains("Give the rate");
     }
+
+    /** Source: dilution of a well-mixed volume; the AMS formula of state weed guides; all worked by hand. */
+    @Test
+    void water_tender_jar_and_cleanout_are_added_to_the_answer() {
+        JsonNode json = json(run(
+                "--area",
+                "147 ac",
+                "--rate",
+                "15 gal/ac",
+                "--tank",
+                "980 gal",
+                "--heel",
+                "5 gal",
+                "--json",
+                "--water",
+                "Ca 120, Mg 40, Na 30, K 5, Fe 0.5",
+                "--tender",
+                "4000 gal",
+                "--rigs",
+                "4"));
+        assertThat(json.get("water").get("ammonium_sulfate_lb_100_gal").asDouble())
+                .isCloseTo(1.821, within(.0005));
+        assertThat(json.get("water").get("hard").asBoolean()).isTrue();
+        assertThat(json.get("tender").get("trips").asInt()).isEqualTo(1);
+        assertThat(json.get("jar_test").get("volume_ml").asDouble()).isEqualTo(500);
+        for (JsonNode item : json.get("jar_test").get("items")) {
+            if (item.get("product").asString().equals("Demo F1")) {
+                assertThat(item.get("amount").asDouble()).isCloseTo(2.604, within(.0005));
+            }
+        }
+        assertThat(json.get("cleanout").get("rinses").asInt()).isEqualTo(3);
+        assertThat(json.get("cleanout").get("aim_is").asString()).isEqualTo("assumption");
+        assertThat(json.get("mix").get("stop").asBoolean()).isFalse();
+    }
+
+    @Test
+    void with_a_crop_the_labels_of_the_farm_order_bind_and_forbid() {
+        String folder = Path.of(System.getProperty("earleaf.root", ".."))
+                .resolve("demo-farm")
+                .toString();
+        Ran early = run(
+                "--area",
+                "40 ac",
+                "--rate",
+                "15 gal/ac",
+                "--tank",
+                "980 gal",
+                "--folder",
+                folder,
+                "--crop",
+                "corn",
+                "--stage",
+                "V12");
+        assertThat(early.exit()).as(early.err()).isZero();
+        assertThat(early.out())
+                .contains("Do not mix: Surfactant or oil")
+                .contains("hours until re-entry: 24 h (Demo I1)")
+                .contains("days before harvest: 30 days (Demo F1)");
+        JsonNode tassel = json(run(
+                "--area",
+                "40 ac",
+                "--rate",
+                "15 gal/ac",
+                "--tank",
+                "980 gal",
+                "--folder",
+                folder,
+                "--crop",
+                "corn",
+                "--stage",
+                "R1",
+                "--json"));
+        assertThat(tassel.get("mix").get("stop").asBoolean()).isFalse();
+        assertThat(tassel.get("mix").get("limits")).isNotEmpty();
+        Ran wrong = run(
+                "--area",
+                "40 ac",
+                "--rate",
+                "15 gal/ac",
+                "--tank",
+                "980 gal",
+                "--folder",
+                folder,
+                "--crop",
+                "corn",
+                "--stage",
+                "Z30");
+        assertThat(wrong.exit()).isEqualTo(2);
+        assertThat(wrong.err()).contains("--stage", "VE, V1 to V24");
+        Ran water = run("--area", "40 ac", "--rate", "15 gal/ac", "--tank", "980 gal", "--water", "soft");
+        assertThat(water.exit()).isEqualTo(2);
+        assertThat(water.err()).contains("--water", "soft");
+    }
 }

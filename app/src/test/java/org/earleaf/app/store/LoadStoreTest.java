@@ -13,6 +13,7 @@ import java.util.List;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.farm.Farm;
+import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.LotStock;
 import org.earleaf.load.TankLoad;
@@ -65,6 +66,44 @@ class LoadStoreTest {
                         .mapToDouble(LotStock::free)
                         .sum()
                 / Units.M3_PER_GAL;
+    }
+
+    @Test
+    void two_lines_of_one_product_draw_the_same_lot_after_one_another_as_planned_and_as_measured() {
+        TankLoad one = Tanks.load("a", "job", "highboy", 5, 1, 500);
+        LoadLine first = one.lines().get(0);
+        LoadLine second = RecordCopy.with(first, "order", 2);
+        // 5 fl oz/ac on 32 ha are 3.0888 gal a line: 6.1776 of the 8 gal of lot A, and nothing of lot B.
+        loads.add(RecordCopy.with(one, "lines", List.of(first, second)));
+        loads.reserve("a", 1, "A", T);
+        double line_gal = first.planned().inside() / Units.M3_PER_GAL;
+        assertThat(line_gal).isCloseTo(3.0888, within(.0005));
+        assertThat(free("A")).isCloseTo(8 - 2 * line_gal, within(1e-9));
+        assertThat(free("B")).isCloseTo(6, within(1e-9));
+        Kept k = loads.mixing("a", 2, "A", T);
+        for (int order = 1; order <= 2; order++) {
+            for (String person : List.of("A", "B")) {
+                LoadLine.Key key =
+                        new LoadLine.Key("INVENTED-7", first.planned().inside() * 1.01, person, T, "");
+                k = loads.key("a", k.version(), order, key);
+            }
+        }
+        loads.mixed("a", k.version(), DAY, true, "A", T);
+        assertThat(free("A")).isCloseTo(8 - 2.02 * line_gal, within(1e-9));
+        assertThat(free("B")).isCloseTo(6, within(1e-9));
+    }
+
+    @Test
+    void lines_that_together_want_more_than_one_lot_holds_go_on_in_the_next() {
+        FarmStoreTest.put(
+                store, RecordCopy.with(Tanks.farm(), "stock", List.of(Tanks.lot("A", 4), Tanks.lot("B", 6))));
+        TankLoad one = Tanks.load("a", "job", "highboy", 5, 1, 500);
+        LoadLine first = one.lines().get(0);
+        loads.add(RecordCopy.with(one, "lines", List.of(first, RecordCopy.with(first, "order", 2))));
+        loads.reserve("a", 1, "A", T);
+        double both_gal = 2 * first.planned().inside() / Units.M3_PER_GAL;
+        assertThat(free("A")).isCloseTo(0, within(1e-9));
+        assertThat(free("B")).isCloseTo(10 - both_gal, within(1e-9));
     }
 
     @Test

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.util.Optional;
+import java.util.Set;
+import org.earleaf.app.Wiring;
+import org.earleaf.farm.CropStages;
+import org.earleaf.farm.Farm;
+import org.earleaf.load.LoadPlan;
+import org.earleaf.load.MixFacts;
+import org.earleaf.load.TenderTrips;
+import org.earleaf.load.WaterQuality;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Quantity;
+import picocli.CommandLine.Option;
+
+/** What {@code earleaf load} may be told beside the recipe: crop, water, tender. */
+final class MixOptions {
+    @Option(
+            names = "--crop",
+            paramLabel = "CROP",
+            description = "The crop it goes on: the farm's labels then order the mix and say what binds.")
+    private String crop = "";
+
+    @Option(names = "--stage", paramLabel = "V8", description = "Stage of that crop.")
+    private String stage = "";
+
+    @Option(
+            names = "--water",
+            paramLabel = "'Ca 120, Mg 40, Na 30, K 5, Fe 0.5'",
+            description = "What is dissolved in the water, in ppm.")
+    private String water = "";
+
+    @Option(names = "--tender", paramLabel = "'4000 gal'", description = "What the tender holds.")
+    private String tender = "";
+
+    @Option(names = "--round", paramLabel = "MINUTES", description = "Tender there and back, with its own filling.")
+    private double round_min = 90;
+
+    @Option(names = "--rigs", paramLabel = "N", description = "Rigs that draw on the tender (default: 1).")
+    private int rigs = 1;
+
+    @Option(names = "--speed", paramLabel = "'10 mph'", description = "Working speed, with --tender.")
+    private String speed = "10 mph";
+
+    @Option(names = "--width", paramLabel = "'90 ft'", description = "Width of the boom, with --tender.")
+    private String width = "90 ft";
+
+    @Option(names = "--efficiency", paramLabel = "SHARE", description = "Share of time in the field at full width.")
+    private double efficiency = .75;
+
+    @Option(names = "--fill", paramLabel = "MINUTES", description = "To fill the rig, products with it.")
+    private double fill_min = 12;
+
+    @Option(names = "--travel", paramLabel = "MINUTES", description = "Between field and tender.")
+    private double travel_min = 8;
+
+    private static final double SECONDS = 60;
+
+    /** What the farm knows of the mix; nothing where no crop was named. */
+    MixFacts facts(Wiring wiring, Common common) {
+        if (crop.isBlank()) {
+            return MixFacts.NONE;
+        }
+        Farm farm = FarmSource.farm(wiring, common);
+        double place = stage.isBlank()
+                ? Double.NaN
+                : CropStages.find(crop, stage)
+                        .orElseThrow(() -> EarleafException.of(
+                                "--stage",
+                                "\"" + stage + "\"",
+                                "a stage of " + crop + ": " + CropStages.words(crop),
+                                "Write one of these."));
+        return new MixFacts(farm.labels(), farm.products(), crop, place, Set.of());
+    }
+
+    Optional<WaterQuality> water() {
+        return water.isBlank() ? Optional.empty() : Optional.of(WaterQuality.parse(water, "--water"));
+    }
+
+    /** Cycle of the first load, where a tender is told of. */
+    Optional<TenderTrips> trips(LoadPlan plan) {
+        if (tender.isBlank()) {
+            return Optional.empty();
+        }
+        above(round_min, "--round");
+        above(rigs, "--rigs");
+        above(efficiency, "--efficiency");
+        return Optional.of(TenderTrips.of(
+                plan.loads().get(0).volume_m3(),
+                plan.rate_m3m2(),
+                inside(speed, Dimension.SPEED, "--speed"),
+                inside(width, Dimension.LENGTH, "--width"),
+                efficiency,
+                fill_min * SECONDS,
+                travel_min * SECONDS));
+    }
+
+    double tender_m3() {
+        return inside(tender, Dimension.VOLUME, "--tender");
+    }
+
+    double round_s() {
+        return round_min * SECONDS;
+    }
+
+    int rigs() {
+        return rigs;
+    }
+
+    private static double inside(String text, Dimension dimension, String option) {
+        double inside = Quantity.parse(text, dimension, option).inside();
+        above(inside, option);
+        return inside;
+    }
+
+    private static void above(double value, String option) {
+        if (!(value > 0)) {
+            throw EarleafException.of(option, String.valueOf(value), "more than 0", "Mend the value.");
+        }
+    }
+}

@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.earleaf.app.Amounts;
+import org.earleaf.load.Amount;
+import org.earleaf.load.Cleanout;
+import org.earleaf.load.JarTest;
+import org.earleaf.load.Load;
+import org.earleaf.load.LoadPlan;
+import org.earleaf.load.LoadSheet;
+import org.earleaf.load.MixRules;
+import org.earleaf.load.TankAdvice;
+import org.earleaf.load.TankLimit;
+import org.earleaf.load.TenderTrips;
+import org.earleaf.load.WaterQuality;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.Figure;
+import org.jspecify.annotations.Nullable;
+
+/** What is to be known of a mix before it is poured, as text and as data. */
+final class MixText {
+    private static final double MINUTE = 60;
+    private static final double HOUR = 3600;
+    private static final double ML = 1e6;
+    private static final double G = 1000;
+
+    private final LoadPlan plan;
+    private final TankAdvice advice;
+    private final MixOptions options;
+    private final boolean metric;
+
+    MixText(LoadPlan plan, MixOptions options, boolean metric) {
+        this.plan = plan;
+        this.advice = plan.advice();
+        this.options = options;
+        this.metric = metric;
+    }
+
+    void print(PrintWriter out) {
+        section(out, "Together in one tank", quarrels());
+        section(
+                out,
+                "What binds the tank",
+                advice.limits().stream().map(TankLimit::sentence).toList());
+        section(out, "Water", options.water().map(this::water).orElse(List.of()));
+        section(out, "Tender", options.trips(plan).map(this::tender).orElse(List.of()));
+        section(out, "Jar test", advice.jar().map(this::jar).orElse(List.of()));
+        section(out, "After the last load", cleanout(advice.cleanout()));
+    }
+
+    private static void section(PrintWriter out, String title, List<String> lines) {
+        if (!lines.isEmpty()) {
+            out.println(title);
+            lines.forEach(line -> out.println("- " + line));
+        }
+    }
+
+    private List<String> quarrels() {
+        List<String> lines = new ArrayList<>(advice.forbidden());
+        for (MixRules.Found found : advice.quarrels()) {
+            String weight = found.weight() == MixRules.Weight.STOP ? "Do not mix: " : "";
+            lines.add(weight + found.text());
+        }
+        return lines;
+    }
+
+    private List<String> water(WaterQuality water) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Hardness " + Figure.text(water.hardness(), 3) + " ppm as CaCO3"
+                + (water.isHard() ? ": hard; weak acids (HRAC 1, 4, 9, 10) are hurt by it." : "."));
+        double kgM3 = water.ammoniumSulfate_kgM3();
+        for (Load load : plan.loads()) {
+            lines.add("Load " + load.number() + ": "
+                    + Amounts.text(new Amount(kgM3 * load.volume_m3(), true, "lb"), metric)
+                    + " ammonium sulfate ties up what is dissolved; a label that asks for more wins.");
+        }
+        return lines;
+    }
+
+    private List<String> tender(TenderTrips trips) {
+        double lasts_s = trips.lasts_s(options.tender_m3(), options.rigs());
+        double wait_s = trips.wait_s(options.tender_m3(), options.rigs(), options.round_s());
+        List<String> lines = new ArrayList<>();
+        lines.add(Figure.text(trips(), 4) + " trips of " + Amounts.volume(options.tender_m3(), metric) + " for "
+                + Amounts.volume(plan.total_m3(), metric) + ".");
+        lines.add("One lasts " + Figure.text(lasts_s / MINUTE, 3) + " min: "
+                + (wait_s > 0
+                        ? "rigs wait " + Figure.text(wait_s / MINUTE, 3) + " min each round."
+                        : "no rig waits for it."));
+        return lines;
+    }
+
+    private double trips() {
+        long whole = (long) (plan.total_m3() / options.tender_m3());
+        return whole * options.tender_m3() < plan.total_m3() * (1 - 1e-9) ? whole + 1 : whole;
+    }
+
+    private List<String> jar(JarTest jar) {
+        List<String> lines = new ArrayList<>();
+        if (!advice.jarBecause().isEmpty()) {
+            lines.add(advice.jarBecause());
+        }
+        StringBuilder amounts = new StringBuilder("In " + Figure.text(jar.jar_m3() * ML, 3) + " mL: ");
+        List<String> each = new ArrayList<>();
+        for (LoadSheet.Goes goes : jar.amounts()) {
+            each.add(
+                    Figure.text(goes.amount().inUnit(), 3) + " " + goes.amount().unit() + " " + goes.product());
+        }
+        lines.add(amounts.append(String.join(", ", each)).append('.').toString());
+        lines.addAll(JarTest.steps());
+        return lines;
+    }
+
+    private List<String> cleanout(Cleanout clean) {
+        List<String> lines = new ArrayList<>(clean.steps());
+        if (clean.heel_m3() > 0) {
+            lines.add(clean.rinses() + " rinses of " + Amounts.volume(clean.rinse_m3(), metric) + " leave "
+                    + Figure.text(G * clean.left(), 2) + " thousandths of the mix in "
+                    + Amounts.volume(clean.heel_m3(), metric) + " that do not drain"
+                    + (clean.isEnough() ? "" : ": not enough") + " (aim " + Figure.text(G * clean.aim(), 2)
+                    + " thousandths: assumption; the label's clean-out decides).");
+        }
+        return lines;
+    }
+
+    /** Keys that are added to the answer. */
+    Map<String, @Nullable Object> json() {
+        Map<String, @Nullable Object> json = new LinkedHashMap<>();
+        json.put(
+                "mix",
+                Json.object(
+                        "stop",
+                        advice.isStop(),
+                        "forbidden",
+                        advice.forbidden(),
+                        "rules",
+                        advice.quarrels().stream()
+                                .map(q -> Json.object(
+                                        "id", q.id(),
+                                        "weight", q.weight().name().toLowerCase(Locale.ROOT),
+                                        "text", q.text()))
+                                .toList(),
+                        "limits",
+                        advice.limits().stream()
+                                .map(l -> Json.object(
+                                        "item", l.item().word(),
+                                        "words", l.item().words(),
+                                        "value", l.figure().entered(),
+                                        "product", l.product()))
+                                .toList()));
+        json.put("jar_test", advice.jar().map(this::jarJson));
+        json.put("cleanout", cleanoutJson(advice.cleanout()));
+        options.water().ifPresent(w -> json.put("water", waterJson(w)));
+        options.trips(plan).ifPresent(t -> json.put("tender", tenderJson(t)));
+        return json;
+    }
+
+    private Map<String, @Nullable Object> jarJson(JarTest jar) {
+        return Json.object(
+                "volume_ml",
+                jar.jar_m3() * ML,
+                "because",
+                advice.jarBecause(),
+                "items",
+                jar.amounts().stream()
+                        .map(g -> Json.object(
+                                "product", g.product(),
+                                "amount", g.amount().inUnit(),
+                                "unit", g.amount().unit()))
+                        .toList(),
+                "steps",
+                JarTest.steps());
+    }
+
+    private Map<String, @Nullable Object> cleanoutJson(Cleanout clean) {
+        return Json.object(
+                "rinses",
+                clean.rinses(),
+                metric ? "rinse_l" : "rinse_gal",
+                volume(clean.rinse_m3()),
+                metric ? "heel_l" : "heel_gal",
+                volume(clean.heel_m3()),
+                "left_share",
+                clean.left(),
+                "aim_share",
+                clean.aim(),
+                "aim_is",
+                "assumption",
+                "steps",
+                clean.steps());
+    }
+
+    private Map<String, @Nullable Object> waterJson(WaterQuality water) {
+        double kgM3 = water.ammoniumSulfate_kgM3();
+        return Json.object(
+                "hardness_ppm",
+                water.hardness(),
+                "hard",
+                water.isHard(),
+                metric ? "ammonium_sulfate_kg_m3" : "ammonium_sulfate_lb_100_gal",
+                metric ? kgM3 : Dimension.DENSITY.outside(100 * kgM3, "lb/gal"),
+                metric ? "ammonium_sulfate_kg" : "ammonium_sulfate_lb",
+                plan.loads().stream()
+                        .map(l -> new Amount(kgM3 * l.volume_m3(), true, "lb").in(metric ? "kg" : "lb"))
+                        .toList());
+    }
+
+    private Map<String, @Nullable Object> tenderJson(TenderTrips t) {
+        return Json.object(
+                "trips",
+                trips(),
+                "lasts_min",
+                t.lasts_s(options.tender_m3(), options.rigs()) / MINUTE,
+                "wait_min",
+                t.wait_s(options.tender_m3(), options.rigs(), options.round_s()) / MINUTE,
+                "cycle_min",
+                t.cycle_s() / MINUTE,
+                metric ? "area_ha_h" : "area_ac_h",
+                Dimension.AREA.outside(t.rate_m2s() * HOUR, metric ? "ha" : "ac"));
+    }
+
+    private double volume(double volume_m3) {
+        return Dimension.VOLUME.outside(volume_m3, metric ? "l" : "gal");
+    }
+}

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.load.LabelFinding.Verdict;
+
+/** Holds a load against the known quarrels of its products, and tells of crops that may not follow it. */
+public final class MixCheck {
+    private final LabelBook book;
+    private final LabelWork work;
+    private final List<LabelFinding> findings = new ArrayList<>();
+
+    private MixCheck(LabelBook book, LabelWork work) {
+        this.book = book;
+        this.work = work;
+    }
+
+    /** @param ground what is made and reserved on this ground, this load not among it */
+    public static List<LabelFinding> of(LabelBook book, LabelWork work, List<GroundUse> ground) {
+        MixCheck check = new MixCheck(book, work);
+        check.quarrels(ground);
+        work.parts().forEach(part -> check.follows(part.product()));
+        ground.forEach(check::before);
+        return List.copyOf(check.findings);
+    }
+
+    private void quarrels(List<GroundUse> ground) {
+        List<Set<String>> parts = work.parts().stream()
+                .map(p -> MixWords.of(p.product(), p.classes(), book))
+                .toList();
+        Set<String> earlier = new TreeSet<>();
+        ground.stream()
+                .filter(u -> !u.date().isBefore(work.cropBegins()))
+                .forEach(u -> earlier.addAll(MixWords.of(u.product(), Set.of(), book)));
+        for (MixRules.Found found : MixRules.of(parts, earlier, work.crop(), work.stage())) {
+            boolean stop = found.weight() == MixRules.Weight.STOP;
+            add(stop ? Verdict.OUTSIDE : Verdict.MIND, "this mix", "what goes together", found.text());
+        }
+    }
+
+    /** What may not be planted after it for some time. */
+    private void follows(String product) {
+        book.find(product, work.crop()).ifPresent(e -> e.plantBack_d()
+                .forEach((crop, days) -> add(
+                        Verdict.MIND,
+                        product,
+                        "days until other crops",
+                        crop + " may not be planted here before " + work.date().plusDays((long) Math.ceil(days))
+                                + ".")));
+    }
+
+    /** An earlier pass whose label does not let this crop follow so soon. */
+    private void before(GroundUse use) {
+        double days = book.plantBack_d(use.product(), work.crop());
+        LocalDate free = use.date().plusDays((long) Math.ceil(days));
+        if (days > 0 && !use.date().isAfter(work.date()) && free.isAfter(work.date())) {
+            long since = ChronoUnit.DAYS.between(use.date(), work.date());
+            add(
+                    Verdict.MIND,
+                    use.product(),
+                    "days until other crops",
+                    "it went on here " + since + " days ago; " + work.crop() + " may not be planted here before " + free
+                            + ".");
+        }
+    }
+
+    private void add(Verdict verdict, String product, String limit, String said) {
+        findings.add(LabelFinding.of(verdict, product, work.place(), limit, "", "", "", said));
+    }
+}

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.load;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What is to be known of a mix before it is poured, beside amounts and order.
+ *
+ * @param quarrels known quarrels between its products
+ * @param forbidden what labels forbid in one tank, in sentences
+ * @param limits what binds the whole tank; empty when crop or labels are not told
+ * @param jar amounts for a jar test; empty for a product that goes on alone
+ * @param jarBecause why a jar test is asked for; empty where it is only worth making
+ * @param cleanout after the last load
+ */
+public record TankAdvice(
+        List<MixRules.Found> quarrels,
+        List<String> forbidden,
+        List<TankLimit> limits,
+        Optional<JarTest> jar,
+        String jarBecause,
+        Cleanout cleanout) {
+    public TankAdvice {
+        quarrels = List.copyOf(quarrels);
+        forbidden = List.copyOf(forbidden);
+        limits = List.copyOf(limits);
+    }
+
+    static TankAdvice of(LoadPlan plan) {
+        LoadJob job = plan.job();
+        MixFacts facts = job.facts();
+        List<MixLine> lines = job.lines();
+        boolean mix = lines.size() > 1;
+        boolean carried = mix && lines.stream().anyMatch(l -> l.carries(plan.rate_m3m2()));
+        Set<String> words = new TreeSet<>();
+        lines.forEach(l -> words.addAll(facts.words(l)));
+        return new TankAdvice(
+                facts.quarrels(lines),
+                forbidden(facts, lines),
+                TankLimit.of(
+                        facts.labels(),
+                        facts.crop(),
+                        lines.stream().map(MixLine::product).toList()),
+                mix ? Optional.of(JarTest.of(plan.loads().get(0))) : Optional.empty(),
+                carried ? "Nitrogen solution carries the mix: it may clot. Make the jar test with this solution." : "",
+                Cleanout.of(job.heel_m3() + job.prime_m3(), job.usable_m3(), words));
+    }
+
+    private static List<String> forbidden(MixFacts facts, List<MixLine> lines) {
+        List<String> found = new ArrayList<>();
+        for (MixLine line : lines) {
+            Set<String> never = new TreeSet<>();
+            facts.labels().find(line.product(), facts.crop()).ifPresent(e -> e.neverWith()
+                    .forEach(w -> never.add(MixWords.plain(w))));
+            for (MixLine other : lines) {
+                if (other != line && facts.words(other).stream().anyMatch(never::contains)) {
+                    found.add(
+                            "The label of " + line.product() + " forbids " + other.product() + " in one tank with it.");
+                }
+            }
+        }
+        return found;
+    }
+
+    /** Whether a rule or label forbids the mix. */
+    public boolean isStop() {
+        return !forbidden.isEmpty() || quarrels.stream().anyMatch(q -> q.weight() == MixRules.Weight.STOP);
+    }
+}
