@@ -95,8 +95,7 @@ class LoadStoreTest {
 
     @Test
     void lines_that_together_want_more_than_one_lot_holds_go_on_in_the_next() {
-        FarmStoreTest.put(
-                store, RecordCopy.with(Tanks.farm(), "stock", List.of(Tanks.lot("A", 4), Tanks.lot("B", 6))));
+        FarmStoreTest.put(store, RecordCopy.with(Tanks.farm(), "stock", List.of(Tanks.lot("A", 4), Tanks.lot("B", 6))));
         TankLoad one = Tanks.load("a", "job", "highboy", 5, 1, 500);
         LoadLine first = one.lines().get(0);
         loads.add(RecordCopy.with(one, "lines", List.of(first, RecordCopy.with(first, "order", 2))));
