@@ -62,7 +62,8 @@ public final class CropStages {
     public static String word(String crop, double place) {
         return of(crop).stream()
                 .filter(step -> step.isSingle() ? place == step.place() : place >= step.first())
-                .reduce((before, after) -> after.place() >= before.place() ? after : before)
+                // Rows of a crop ascend.
+                .reduce((before, after) -> after)
                 .map(s -> s.isSingle() ? s.letters() : s.letters() + Figure.text(Math.floor(place - s.place()), 2))
                 .orElse("");
     }

@@ -106,11 +106,6 @@ public enum LabelItem {
         return needed;
     }
 
-    /** Whether "yes" forbids or asks for something: of two labels the one that says yes is the stricter. */
-    public boolean isYesStricter() {
-        return this == INVERSION || this == RESTRICTED;
-    }
-
     /** Whether it is judged in the air of the day and not before. */
     public boolean isOfAir() {
         return this == WIND_LEAST || this == WIND_MOST || this == AIR_MOST || this == INVERSION || this == RAINFAST;

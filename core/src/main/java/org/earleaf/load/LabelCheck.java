@@ -104,7 +104,10 @@ public final class LabelCheck {
         if (!figure.isStated()) {
             return;
         }
-        if (item.isOfAir() || item == LabelItem.REENTRY) {
+        OptionalDouble planned = planned(entry, item, part);
+        if (planned.isPresent()) {
+            compare(entry, item, figure, part, planned.getAsDouble());
+        } else if (item.isOfAir() || item == LabelItem.REENTRY) {
             String said = item == LabelItem.REENTRY ? "keep out for " : "before the start: ";
             add(
                     Verdict.BEFORE_START,
@@ -114,11 +117,6 @@ public final class LabelCheck {
                     figure.entered(),
                     "",
                     said + figure.entered() + ".");
-            return;
-        }
-        OptionalDouble planned = planned(entry, item, part);
-        if (planned.isPresent()) {
-            compare(entry, item, figure, part, planned.getAsDouble());
         }
     }
 

@@ -48,7 +48,8 @@ public record TankLimit(LabelItem item, LabelFigure figure, String product) {
     private boolean isStricterThan(TankLimit other) {
         double here = figure.limit().value();
         double there = other.figure.limit().value();
-        boolean least = item.bound() == LabelItem.Bound.LEAST || item.isYesStricter();
+        // A label that forbids inversions is stricter than one that does not.
+        boolean least = item.bound() == LabelItem.Bound.LEAST || item == LabelItem.INVERSION;
         return least ? here >= there : here <= there;
     }
 

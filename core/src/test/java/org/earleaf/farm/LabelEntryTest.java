@@ -346,4 +346,48 @@ class LabelEntryTest {
                 .containsExactly(
                         "least wind", "greatest temperature", "hours to rainfast", "finest droplets", "earliest stage");
     }
+
+    @Test
+    void a_second_entry_by_hand_tells_form_registration_and_nothing_where_nothing_was_said() {
+        LabelEntry first = entry("A. Grower", Map.of(LabelItem.SINGLE, "12 fl oz/ac"));
+        assertThat(first.look().isSingle()).isFalse();
+        LabelEntry other = RecordCopy.with(RecordCopy.with(first, "dry", true), "registration", "");
+        assertThatThrownBy(() -> first.enteredAgain(other))
+                .hasMessageContaining("Demo F1 on corn, registration: found nothing; expected INVENTED-1")
+                .hasMessageContaining("Demo F1 on corn, form: found dry; expected liquid");
+        assertThatThrownBy(() -> other.enteredAgain(first)).hasMessageContaining("form: found liquid; expected dry");
+        LabelEntry later = RecordCopy.with(first, "plantBack_d", Map.of("wheat", 30.0));
+        assertThatThrownBy(() -> first.enteredAgain(later)).hasMessageContaining("days until other crops");
+        assertThat(later.checkedBy("B", LATER).plantBack_d()).isEqualTo(Map.of("wheat", 30.0));
+    }
+
+    @Test
+    void five_items_are_judged_in_the_air_of_the_day() {
+        assertThat(java.util.Arrays.stream(LabelItem.values()).filter(LabelItem::isOfAir))
+                .containsExactly(
+                        LabelItem.WIND_LEAST,
+                        LabelItem.WIND_MOST,
+                        LabelItem.AIR_MOST,
+                        LabelItem.INVERSION,
+                        LabelItem.RAINFAST);
+    }
+
+    @Test
+    void a_yes_or_no_that_nobody_entered_is_neither() {
+        LabelEntry bare = entry("A. Grower", Map.of()).checkedBy("B", LATER);
+        ProductLabel seen = new LabelBook(List.of(bare)).advice("Demo F1", "corn");
+        assertThat(seen.weather().inversionBan()).isEmpty();
+        assertThat(seen.byAir()).isEmpty();
+        assertThat(seen.missing()).hasSize(9);
+        LabelEntry full = entry(
+                        "A. Grower",
+                        Map.of(
+                                LabelItem.FINEST, "M",
+                                LabelItem.HARVEST, "none",
+                                LabelItem.FIRST_STAGE, "VT",
+                                LabelItem.LAST_STAGE, "R4"))
+                .checkedBy("B", LATER);
+        assertThat(new LabelBook(List.of(full)).advice("Demo F1", "corn").missing())
+                .hasSize(5);
+    }
 }
