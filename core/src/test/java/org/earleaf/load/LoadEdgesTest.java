@@ -140,8 +140,10 @@ class LoadEdgesTest {
         for (String word : List.of("%", "% v/v", "pct", "%vv")) {
             assertThat(dose(.25, word, SL, null).in(1, 1).inside()).as(word).isCloseTo(.0025, within(1e-12));
         }
-        assertThat(dose(100, "ppm", SL, null).in(1, 1)).isEqualTo(new Amount(1e-4, false, "gal"));
-        assertThat(dose(100, "ppm", WG, null).in(1, 1)).isEqualTo(new Amount(.1, true, "lb"));
+        assertThat(dose(100, "ppm", SL, null).in(1, 1).inside()).isCloseTo(1e-4, within(1e-12));
+        assertThat(dose(100, "ppm", SL, null).unit()).isEqualTo("gal");
+        assertThat(dose(100, "ppm", WG, null).in(1, 1).inside()).isCloseTo(.1, within(1e-12));
+        assertThat(dose(100, "ppm", WG, null).unit()).isEqualTo("lb");
         assertThat(dose(15, "gpa", SL, null).onGround(1)).isCloseTo(Recipes.gpa(15), within(1e-15));
     }
 
