@@ -29,7 +29,7 @@ public final class Serving implements AutoCloseable {
 
     private Serving(Wiring wiring, FarmStore store, Optional<LocalDate> on, boolean lasting) {
         this.store = store;
-        this.days = new StoredDays(store, wiring, on);
+        this.days = new StoredDays(store, wiring, on, !lasting);
         this.lasting = lasting;
     }
 

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -18,15 +22,30 @@ public final class StoredDays implements Days {
     private final FarmStore store;
     private final Wiring wiring;
     private final Optional<LocalDate> fixed;
+    private final boolean trial;
     private final Map<LocalDate, FarmDay> kept = new LinkedHashMap<>();
     private @Nullable Farm farm;
     private long changes = -1;
 
-    /** @param fixed the day that stands for today; empty: the clock's */
-    public StoredDays(FarmStore store, Wiring wiring, Optional<LocalDate> fixed) {
+    /**
+     * @param fixed the day that stands for today; empty: the clock's
+     * @param trial whether that day stands for today on records too; never in a file that lasts
+     */
+    public StoredDays(FarmStore store, Wiring wiring, Optional<LocalDate> fixed, boolean trial) {
         this.store = store;
         this.wiring = wiring;
         this.fixed = fixed;
+        this.trial = trial;
+    }
+
+    @Override
+    public synchronized Instant now() {
+        Instant clock = wiring.clock().instant().truncatedTo(ChronoUnit.SECONDS);
+        if (!trial || fixed.isEmpty()) {
+            return clock;
+        }
+        ZoneId zone = farm().timeZone();
+        return fixed.get().atTime(LocalTime.ofInstant(clock, zone)).atZone(zone).toInstant();
     }
 
     @Override

@@ -5,7 +5,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.FarmStore;
+import org.earleaf.app.store.LoadJobs;
+import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.web.Notebook;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
@@ -41,6 +44,26 @@ public record StoredNotebook(FarmStore store, boolean lasting) implements Notebo
     @Override
     public Chain.Entry fileMade(Pass made, Function<Pass, FiledRecord> account) {
         return store.fileMade(made, account);
+    }
+
+    @Override
+    public Chain.Entry correct(FiledRecord correction, List<Pass> passes) {
+        return store.correct(correction, passes);
+    }
+
+    @Override
+    public LoadStore loads() {
+        return store.loads();
+    }
+
+    @Override
+    public LoadJobs jobs() {
+        return store.jobs();
+    }
+
+    @Override
+    public Catches catches() {
+        return store.catches();
     }
 
     @Override

@@ -41,7 +41,7 @@ class LateEditsTest {
         List<WeatherDay> written = FarmFolder.readWeather(DEMO).observed();
         try (FarmStore store = FarmStore.create(temp.resolve("farm.db"))) {
             store.importFarm(farm, written);
-            StoredDays days = new StoredDays(store, Wiring.live(), Optional.of(ON));
+            StoredDays days = new StoredDays(store, Wiring.live(), Optional.of(ON), false);
             double[] never = all(days.day(ON));
             assertThat(never).isEqualTo(all(Wiring.live().day(farm, ON, false)));
 
@@ -83,7 +83,7 @@ class LateEditsTest {
         Farm had = with(farm, passes, farm.readings());
         try (FarmStore store = FarmStore.create(temp.resolve("farm.db"))) {
             store.importFarm(farm, written);
-            StoredDays days = new StoredDays(store, Wiring.live(), Optional.of(ON));
+            StoredDays days = new StoredDays(store, Wiring.live(), Optional.of(ON), false);
             double[] never = all(days.day(ON));
             store.importFarm(had, written);
             assertThat(all(days.day(ON))).isEqualTo(all(always(had))).isNotEqualTo(never);

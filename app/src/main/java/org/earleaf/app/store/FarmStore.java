@@ -36,16 +36,30 @@ public final class FarmStore implements AutoCloseable {
     private final Database db;
     private final RecordBook book;
     private final LoadStore loads;
+    private final LoadJobs jobs;
+    private final Catches catches;
 
     private FarmStore(Database db) {
         this.db = db;
         this.book = new RecordBook(db.sql());
         this.loads = new LoadStore(db, book, this::changed);
+        this.jobs = new LoadJobs(db);
+        this.catches = new Catches(db);
     }
 
     /** Loads and label entries of the farm. */
     public LoadStore loads() {
         return loads;
+    }
+
+    /** What the loads of each job are of. */
+    public LoadJobs jobs() {
+        return jobs;
+    }
+
+    /** Catch tests of the rigs. */
+    public Catches catches() {
+        return catches;
     }
 
     /** Opens the file; makes it where there is none. */
@@ -221,8 +235,13 @@ public final class FarmStore implements AutoCloseable {
 
     /** Files a correction of a record; the pass becomes what it says. */
     public Chain.Entry correct(FiledRecord correction, Pass pass) {
+        return correct(correction, List.of(pass));
+    }
+
+    /** Files a correction of a record; its passes, one for each product, become what it says. */
+    public Chain.Entry correct(FiledRecord correction, List<Pass> passes) {
         return db.inTransaction(() -> {
-            Chain.Entry entry = book.correct(correction, pass);
+            Chain.Entry entry = book.correct(correction, passes);
             changed();
             return entry;
         });

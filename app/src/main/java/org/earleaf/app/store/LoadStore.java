@@ -95,6 +95,7 @@ public final class LoadStore {
     public void keep(LabelEntry entry) {
         write(() -> {
             labels.add(entry);
+            changed.run();
             return entry;
         });
     }
@@ -250,7 +251,12 @@ public final class LoadStore {
      * @param told what only a person knows
      */
     public List<Chain.Entry> file(String id, Farm farm, Placement placement, Told told) {
-        return write(() -> new LoadFiling(farm, labels.book(), db.sql(), book).file(kept(id), rows, placement, told));
+        return write(() -> {
+            List<Chain.Entry> entries =
+                    new LoadFiling(farm, labels.book(), db.sql(), book).file(kept(id), rows, placement, told);
+            changed.run();
+            return entries;
+        });
     }
 
     /** Notes that a rig was cleaned out, with how. */
@@ -355,11 +361,8 @@ public final class LoadStore {
         });
     }
 
+    /** Loads are no facts of the farm until they are filed: what is worked out for its fields stands until then. */
     private <T> T write(Supplier<T> work) {
-        return db.inTransaction(() -> {
-            T done = work.get();
-            changed.run();
-            return done;
-        });
+        return db.inTransaction(work);
     }
 }

@@ -39,7 +39,7 @@ final class RecordBook {
         return append(account.apply(kept));
     }
 
-    Chain.Entry correct(FiledRecord correction, Pass pass) {
+    Chain.Entry correct(FiledRecord correction, List<Pass> passes) {
         boolean known = all().stream().anyMatch(e -> e.record().id().equals(correction.corrects()));
         if (!known) {
             throw EarleafException.of(
@@ -48,7 +48,7 @@ final class RecordBook {
                     "a record that is filed",
                     "See: earleaf record list");
         }
-        keep(pass);
+        passes.forEach(this::keep);
         return append(correction);
     }
 

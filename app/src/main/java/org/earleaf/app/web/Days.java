@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import org.earleaf.app.FarmDay;
 
@@ -10,4 +11,7 @@ public interface Days {
     LocalDate today();
 
     FarmDay day(LocalDate on);
+
+    /** What steps and records are stamped with. */
+    Instant now();
 }

@@ -5,10 +5,23 @@ import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.view.Places;
 import org.earleaf.field.Zone;
 
-/** What every page works with: the farm by day, and the book that things are written in. */
-record Desk(Days days, Notebook notebook) {
+/**
+ * What every page works with: the farm by day, and the book that things are written in.
+ *
+ * @param numbers held while a load is numbered and kept
+ */
+record Desk(Days days, Notebook notebook, Object numbers) {
+    Desk(Days days, Notebook notebook) {
+        this(days, notebook, new Object());
+    }
+
     FarmDay today() {
         return days.day(days.today());
+    }
+
+    /** Number of the next load; the store refuses one that is taken. */
+    String nextLoad() {
+        return String.valueOf(notebook.loads().all().size() + 1);
     }
 
     /** The zone that an address names; refused with the list of fields when there is none. */

@@ -33,7 +33,7 @@ class Frame {
             new Link("Records", "/records"),
             new Link("Assumptions", "/assumptions"));
     private static final List<String> FILES =
-            List.of("/static/earleaf.css", "/static/leaves.css", "/static/earleaf.js");
+            List.of("/static/earleaf.css", "/static/leaves.css", "/static/tanks.css", "/static/earleaf.js");
 
     private final Desk desk;
     private final String version = fingerprint();

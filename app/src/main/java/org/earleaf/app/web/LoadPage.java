@@ -2,7 +2,6 @@
 package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletResponse;
-import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import org.earleaf.app.FarmDay;
@@ -39,7 +38,13 @@ class LoadPage {
 
     @GetMapping("/loads")
     String loads(@ModelAttribute(name = "format", binding = false) Format format, Model model) {
-        model.addAttribute("view", LoadsView.of(desk.today(), format));
+        model.addAttribute(
+                "view",
+                LoadsView.of(
+                        desk.today(),
+                        desk.notebook().loads().all(),
+                        desk.notebook().jobs().all(),
+                        format));
         return "loads";
     }
 
@@ -76,7 +81,7 @@ class LoadPage {
         LoadView.Job job = job(today, place, choice, format);
         try {
             Pass made = form.pass(job.option(), today.on());
-            Told told = form.told(job.rig().name(), Instant.now());
+            Told told = form.told(job.rig().name(), desk.days().now());
             Chain.Entry entry = desk.notebook()
                     .fileMade(made, kept -> Account.of(UUID.randomUUID().toString(), today.farm(), kept, told));
             LookPage.keep(response, "person", ReadingForm.text(form.person()));

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.earleaf.app.Photograph;
+import org.earleaf.app.store.Catches;
+import org.earleaf.app.store.LoadJobs;
+import org.earleaf.app.store.LoadStore;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.record.Chain;
@@ -34,6 +37,16 @@ public interface Notebook {
      * @param account makes the record of the pass as it is kept
      */
     Chain.Entry fileMade(Pass made, Function<Pass, FiledRecord> account);
+
+    /** Files a further record that says what is right; the passes made, one for each product, become what it says. */
+    Chain.Entry correct(FiledRecord correction, List<Pass> passes);
+
+    /** Loads of the farm, their jobs, and catch tests of its rigs. */
+    LoadStore loads();
+
+    LoadJobs jobs();
+
+    Catches catches();
 
     /** Every record in the order of filing. */
     List<Chain.Entry> records();

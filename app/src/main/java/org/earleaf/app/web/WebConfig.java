@@ -39,6 +39,8 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     PhotographPage.class,
     RigsPage.class,
     LoadPage.class,
+    NewLoadPage.class,
+    TankPage.class,
     RecordsPage.class,
     WhyPage.class,
     LookPage.class

@@ -46,7 +46,7 @@ import org.earleaf.weather.WeatherDay;
 import org.earleaf.weather.WeatherSeries;
 
 /** An invented farm on 30 June 2026, with toy seasons, for tests of pages. */
-public final class Fixture implements FarmDay {
+public class Fixture implements FarmDay {
     public static final LocalDate TODAY = LocalDate.of(2026, 6, 30);
     public static final Zone MILL = zone("Mill Eighty", "", 31.6, .762, 22, 24, PreviousCrop.CORN);
     private static final List<Zone> ZONES = List.of(

@@ -168,13 +168,12 @@ public record LoadView(
         return all;
     }
 
-    private static Setting setting(
-            String name, FlowPart part, double inside, int decimals, String note, Format format) {
+    static Setting setting(String name, FlowPart part, double inside, int decimals, String note, Format format) {
         String text = part.text(inside, format.isMetric());
         return new Setting(name, figure(part, inside, decimals, format), text.substring(text.indexOf(' ') + 1), note);
     }
 
-    private static String figure(FlowPart part, double inside, int decimals, Format format) {
+    static String figure(FlowPart part, double inside, int decimals, Format format) {
         return Format.number(part.outside(inside, format.isMetric()), decimals);
     }
 

@@ -3,22 +3,47 @@ package org.earleaf.app.web.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.store.LoadJobs;
+import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Zone;
+import org.earleaf.load.LoadState;
+import org.earleaf.load.TankLoad;
 import org.earleaf.units.EarleafException;
 
-/** What would have to be loaded for the passes that are proposed. */
-public record LoadsView(String date, Markup headline, List<Row> rows) {
+/**
+ * The loads that are kept, and what would have to be loaded for the passes that are proposed.
+ *
+ * @param open loads with something still to do, in the order in which they were made
+ * @param done filed or dropped, newest first
+ */
+public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank> done, List<Row> rows) {
+    /** How many that are done are shown. */
+    private static final int DONE_SHOWN = 20;
+
+    /** @param act what comes next */
+    public record Tank(
+            String number,
+            String what,
+            String name,
+            String ground,
+            String volume,
+            String rig,
+            String date,
+            Markup state,
+            String act) {}
+
     /** @param loads how many of what size, or why none */
     public record Row(String when, String name, String place, String choice, Markup what, String rig, String loads) {}
 
-    public static LoadsView of(FarmDay day, Format format) {
+    public static LoadsView of(FarmDay day, List<Kept> kept, List<LoadJobs.Job> jobs, Format format) {
         Places places = Places.of(day.farm());
         List<Row> rows = new ArrayList<>();
         int now = 0;
@@ -29,7 +54,62 @@ public record LoadsView(String date, Markup headline, List<Row> rows) {
                 rows.add(row(day, zone.get(), o, places, format));
             }
         }
-        return new LoadsView(Format.longDay(day.on()), headline(now, rows.size()), rows);
+        List<Tank> open = new ArrayList<>();
+        List<Tank> done = new ArrayList<>();
+        for (Kept k : kept) {
+            boolean over = k.filed().isPresent() || k.load().state() == LoadState.CANCELLED;
+            if (over) {
+                done.add(0, tank(k, jobs, format));
+            } else {
+                open.add(tank(k, jobs, format));
+            }
+        }
+        return new LoadsView(
+                Format.longDay(day.on()),
+                open.isEmpty() ? headline(now, rows.size()) : headline(open),
+                open,
+                done.subList(0, done.size() < DONE_SHOWN ? done.size() : DONE_SHOWN),
+                rows);
+    }
+
+    private static Markup headline(List<Tank> open) {
+        Tank first = open.get(0);
+        return new Say()
+                .sentence(Words.capital(Words.count(open.size(), "load")) + " in hand.")
+                .sentence(
+                        "Next",
+                        ": " + first.act().toLowerCase(Locale.ROOT) + ", load " + first.number() + ", " + first.name()
+                                + ".")
+                .done();
+    }
+
+    private static Tank tank(Kept k, List<LoadJobs.Job> jobs, Format format) {
+        TankLoad load = k.load();
+        return new Tank(
+                load.id(),
+                jobs.stream()
+                        .filter(j -> j.job().equals(load.job()))
+                        .map(LoadJobs.Job::recipe)
+                        .findFirst()
+                        .orElse(load.job()),
+                load.grounds().get(0).label(),
+                TankView.area(load, format),
+                Amounts.volume(load.volume_m3(), format.isMetric()),
+                load.rig(),
+                Format.day(load.date()),
+                TankView.mark(k),
+                act(TankView.word(k)));
+    }
+
+    private static String act(String state) {
+        return switch (state) {
+            case "planned" -> "Lock it";
+            case "locked" -> "Mix it";
+            case "mixing" -> "Go on mixing";
+            case "mixed" -> "Put it on";
+            case "empty" -> "File it";
+            default -> "Look";
+        };
     }
 
     private static Markup headline(int now, int all) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
@@ -133,7 +134,12 @@ public record RecordsView(Markup headline, Markup state, String head, List<Row> 
     }
 
     private static String filed(FiledRecord r, ZoneId home) {
-        return FILED.format(r.filed().atZone(home));
+        return filed(r.filed(), home);
+    }
+
+    /** Day and time of an instant at home. */
+    static String filed(Instant at, ZoneId home) {
+        return FILED.format(at.atZone(home));
     }
 
     private static List<Item> items(FiledRecord r, ZoneId home) {

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.farm.Product;
+import org.earleaf.load.Dose;
+import org.earleaf.load.LoadCautions;
+import org.earleaf.load.LoadJob;
+import org.earleaf.load.LoadLine;
+import org.earleaf.load.LoadPlanner;
+import org.earleaf.load.MixForm;
+import org.earleaf.load.MixLine;
+import org.earleaf.load.MixOrder;
+import org.earleaf.load.MixStep;
+import org.earleaf.load.TankLoad;
+
+/** A kept load as the hand at the tank needs it: every step with water and reason, and the cautions of its mix. */
+public final class LoadSteps {
+    private static final double M2_PER_HA = 10_000;
+    private static final double LHA_PER_M3M2 = 1e7;
+
+    private LoadSteps() {}
+
+    /**
+     * One step.
+     *
+     * @param line the product with its keys; empty for water and for the rest of what carries the mix
+     */
+    public record Step(MixStep mix, Optional<LoadLine> line) {}
+
+    /** Steps in order; a product that goes in in two parts has its keys with the first. */
+    public static List<Step> of(TankLoad load, Farm farm) {
+        Set<MixOrder.Before> order = new LinkedHashSet<>();
+        for (int k = 1; k < load.lines().size(); k++) {
+            order.add(new MixOrder.Before(
+                    load.lines().get(k - 1).product(), load.lines().get(k).product()));
+        }
+        List<MixStep> mixed = LoadPlanner.plan(new LoadJob(
+                        lines(load, farm),
+                        load.volume_m3() / load.rate_m3m2(),
+                        load.rate_m3m2(),
+                        load.volume_m3() * (1 + 1e-6),
+                        0,
+                        0,
+                        LoadJob.Split.EQUAL,
+                        order))
+                .loads()
+                .get(0)
+                .steps();
+        List<Step> steps = new ArrayList<>();
+        for (MixStep s : mixed) {
+            boolean rest = s.part() == MixStep.Part.CARRIER_LAST;
+            Optional<LoadLine> line = load.lines().stream()
+                    .filter(l -> !rest && l.product().equals(s.product()))
+                    .findFirst();
+            steps.add(new Step(s, line));
+        }
+        return steps;
+    }
+
+    /** What to mind at the tank. */
+    public static List<String> cautions(TankLoad load, Farm farm) {
+        return LoadCautions.of(lines(load, farm), load.rate_m3m2());
+    }
+
+    /** Products of a load with their rates, for another load like it. */
+    public static List<MixLine> lines(TankLoad load, Farm farm) {
+        return load.lines().stream().map(l -> line(l, farm)).toList();
+    }
+
+    private static MixLine line(LoadLine l, Farm farm) {
+        Optional<Product> product = farm.findProduct(l.product());
+        NitrogenProduct nitrogen = farm.findNitrogen(l.product())
+                .orElse(product.map(Product::nitrogen).orElse(null));
+        boolean mass = l.planned().isMass();
+        double inside = l.perHa() / (mass ? M2_PER_HA : LHA_PER_M3M2);
+        Dose dose = new Dose(
+                true,
+                mass,
+                inside,
+                l.perHa(),
+                mass ? "kg/ha" : "L/ha",
+                l.planned().unit());
+        return new MixLine(l.product(), dose, form(l, product), nitrogen);
+    }
+
+    /** As on the shelf; a product that has left it goes by what the load says of it. */
+    private static MixForm form(LoadLine l, Optional<Product> product) {
+        return product.flatMap(p -> MixForm.find(p.form()))
+                .or(() -> l.classes().stream()
+                        .filter(c -> c.equals(c.toUpperCase(java.util.Locale.ROOT)))
+                        .flatMap(c -> MixForm.find(c).stream())
+                        .findFirst())
+                .orElseGet(() -> MixForm.parse("SL", "form of " + l.product()));
+    }
+}

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.store;
+
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.earleaf.rig.CatchTest;
+import org.earleaf.units.EarleafException;
+
+/** Catch tests of the farm's rigs, each as it was entered. */
+public final class Catches {
+    private static final double LMIN_PER_M3S = 60_000;
+
+    private final Database db;
+
+    Catches(Database db) {
+        this.db = db;
+    }
+
+    /**
+     * One test.
+     *
+     * @param outlet nozzle size and pressure, in words
+     * @param rated_m3s what each outlet should give at the pressure of the catch
+     */
+    public record Caught(
+            String rig, Instant at, String person, String outlet, double rated_m3s, List<Double> flows_m3s) {
+        public Caught {
+            flows_m3s = List.copyOf(flows_m3s);
+        }
+
+        public CatchTest.Result read() {
+            return CatchTest.read(
+                    flows_m3s.stream().mapToDouble(Double::doubleValue).toArray(), rated_m3s);
+        }
+    }
+
+    /** Keeps a test behind those before it; refused when it cannot be read or nobody is named. */
+    public void keep(Caught test) {
+        if (test.person().isBlank()) {
+            throw EarleafException.of("catch test", "nobody", "the name of who caught it", "Say who you are.");
+        }
+        test.read();
+        String flows = test.flows_m3s().stream()
+                .map(f -> String.valueOf(f * LMIN_PER_M3S))
+                .collect(Collectors.joining(" "));
+        db.inTransaction(() -> db.sql()
+                .update(
+                        "insert into catch_test (seq, rig, caught, person, outlet, rated, flows)"
+                                + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ?, ?, ? from catch_test",
+                        test.rig(),
+                        test.at().toString(),
+                        test.person().strip(),
+                        test.outlet(),
+                        test.rated_m3s() * LMIN_PER_M3S,
+                        flows));
+    }
+
+    /** The newest test of a rig. */
+    public Optional<Caught> findNewest(String rig) {
+        return all().stream().filter(c -> c.rig().equalsIgnoreCase(rig)).reduce((before, after) -> after);
+    }
+
+    public List<Caught> all() {
+        return db.inTransaction(() -> db.sql()
+                .query(
+                        "select rig, caught, person, outlet, rated, flows from catch_test order by seq",
+                        (row, k) -> new Caught(
+                                row.getString(1),
+                                Instant.parse(row.getString(2)),
+                                row.getString(3),
+                                row.getString(4),
+                                row.getDouble(5) / LMIN_PER_M3S,
+                                Arrays.stream(row.getString(6).split(" "))
+                                        .map(f -> Double.parseDouble(f) / LMIN_PER_M3S)
+                                        .toList())));
+    }
+}

@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.LoadDraft;
+import org.earleaf.app.LoadSteps;
+import org.earleaf.app.store.LoadJobs;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.view.Places;
+import org.earleaf.decide.Outlook;
+import org.earleaf.farm.CropStages;
+import org.earleaf.farm.DropletClass;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.farm.Recipe;
+import org.earleaf.farm.Rig;
+import org.earleaf.farm.WorkingSpeed;
+import org.earleaf.field.Placement;
+import org.earleaf.field.Zone;
+import org.earleaf.load.LoadGround;
+import org.earleaf.load.MixLine;
+import org.earleaf.load.TankLoad;
+import org.earleaf.rig.FlowPart;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Figure;
+import org.earleaf.units.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/** A load to be made or changed, as it stands in the form. */
+public record LoadForm(
+        @Nullable String recipe,
+        @Nullable String place,
+        @Nullable String rig,
+        @Nullable String placement,
+        @Nullable String date,
+        @Nullable String area,
+        @Nullable String rate,
+        @Nullable String stage,
+        @Nullable String height,
+        @Nullable String harvest,
+        @Nullable String droplets,
+        @Nullable String boom,
+        @Nullable String speed,
+        @Nullable String water,
+        @Nullable String sensitive,
+        @Nullable String certified,
+        @Nullable String person,
+        @Nullable String version) {
+    private static final double LHA_PER_M3M2 = 1e7;
+    /** A changed load stays one load; whether its tank holds it is asked when it is locked. */
+    private static final double ANY_TANK_M3 = 1e4;
+
+    /** What is known before it is told; what another load told of this field is not asked again. */
+    static LoadForm proposed(
+            FarmDay day, Recipe recipe, Zone zone, Rig rig, List<TankLoad> others, String person, Format format) {
+        Optional<Outlook> seen = zone.isCorn() ? Optional.of(day.outlook(zone)) : Optional.empty();
+        double height_m = seen.map(o -> o.height_cm().p90() / 100).orElse(Double.NaN);
+        Placement placement = usual(rig);
+        Optional<TankLoad> last = others.stream()
+                .filter(l -> l.grounds().stream().anyMatch(g -> g.field().equals(zone.field())))
+                .reduce((a, b) -> b);
+        double rate_m3m2 = recipe.carrier_LHa() / LHA_PER_M3M2;
+        return new LoadForm(
+                recipe.name(),
+                Places.of(day.farm()).of(zone),
+                rig.name(),
+                placement.word(),
+                day.on().toString(),
+                area(zone.area_ha(), format),
+                Double.isNaN(rate_m3m2) ? "" : FlowPart.RATE.text(rate_m3m2, format.isMetric()),
+                seen.map(Outlook::stage)
+                        .filter(s -> CropStages.find(zone.crop(), s).isPresent())
+                        .orElse(""),
+                length(height_m, format.isMetric() ? "cm" : "in"),
+                seen.flatMap(o -> o.calendar().maturity().p10())
+                        .map(LocalDate::toString)
+                        .orElse(""),
+                last.flatMap(TankLoad::droplets).map(Enum::name).orElse(""),
+                last.map(l -> length(l.boom_m(), format.isMetric() ? "cm" : "in"))
+                        .orElse(""),
+                speed(WorkingSpeed.of(placement, height_m).within(rig).cruise_ms(), format),
+                last.map(l -> length(l.grounds().get(0).water_m(), format.isMetric() ? "m" : "ft"))
+                        .orElse(""),
+                last.map(l -> length(l.grounds().get(0).sensitive_m(), format.isMetric() ? "m" : "ft"))
+                        .orElse(""),
+                last.filter(TankLoad::certified).isPresent() ? "yes" : "",
+                person,
+                "");
+    }
+
+    /** A kept load as it stands, to be changed. */
+    static LoadForm of(TankLoad load, LoadJobs.Job job, long version, FarmDay day, String person, Format format) {
+        LoadGround g = load.grounds().get(0);
+        boolean metric = format.isMetric();
+        return new LoadForm(
+                job.recipe(),
+                Places.of(day.farm()).of(g.field(), g.zone()),
+                load.rig(),
+                job.placement().word(),
+                load.date().toString(),
+                area(g.area_ha(), format),
+                FlowPart.RATE.text(load.rate_m3m2(), metric),
+                Double.isNaN(g.stage()) ? "" : CropStages.word(g.crop(), g.stage()),
+                length(g.height_m(), metric ? "cm" : "in"),
+                g.harvest().map(LocalDate::toString).orElse(""),
+                load.droplets().map(Enum::name).orElse(""),
+                length(load.boom_m(), metric ? "cm" : "in"),
+                speed(load.speed_ms(), format),
+                length(g.water_m(), metric ? "m" : "ft"),
+                length(g.sensitive_m(), metric ? "m" : "ft"),
+                load.certified() ? "yes" : "",
+                person,
+                String.valueOf(version));
+    }
+
+    private static String area(double ha, Format format) {
+        return Figure.text(format.areaValue(ha), 4) + " " + format.areaUnit();
+    }
+
+    private static String length(double m, String unit) {
+        return Double.isNaN(m) ? "" : Figure.text(Dimension.LENGTH.outside(m, unit), 3) + " " + unit;
+    }
+
+    private static String speed(double ms, Format format) {
+        return Double.isNaN(ms) ? "" : FlowPart.SPEED.text(ms, format.isMetric());
+    }
+
+    private static Placement usual(Rig rig) {
+        return List.of(Placement.OVER_THE_TOP, Placement.BROADCAST).stream()
+                .filter(rig.placements()::contains)
+                .findFirst()
+                .orElseGet(() -> rig.placements().stream().sorted().findFirst().orElse(Placement.BROADCAST));
+    }
+
+    /** The plan that the form describes. */
+    LoadDraft draft(FarmDay day, LabelBook labels, String job, Optional<TankLoad> like) {
+        Zone zone = Places.of(day.farm())
+                .find(ReadingForm.text(place))
+                .orElseThrow(() -> wrong("field", place, "one of the fields offered"));
+        Rig machine = machine(day);
+        List<MixLine> lines = lines(day, like);
+        boolean solution = lines.size() == 1 && lines.get(0).isNitrogenSolution();
+        return new LoadDraft(
+                day.farm(),
+                labels,
+                job,
+                zone,
+                machine,
+                date("day of the pass", date).orElse(day.on()),
+                lines,
+                solution && ReadingForm.text(rate).isEmpty() ? Double.NaN : number(rate, Dimension.VOLUME_RATE, "rate"),
+                number(area, Dimension.AREA, "ground of this pass"),
+                like.isPresent() ? ANY_TANK_M3 : machine.tank_m3(),
+                seen(day, zone));
+    }
+
+    Rig machine(FarmDay day) {
+        return day.farm().rigs().stream()
+                .filter(r -> r.name().equalsIgnoreCase(ReadingForm.text(rig)))
+                .findFirst()
+                .orElseThrow(() -> wrong("rig", rig, "one of the rigs offered"));
+    }
+
+    private List<MixLine> lines(FarmDay day, Optional<TankLoad> like) {
+        Optional<Recipe> named = day.farm().recipes().stream()
+                .filter(r -> r.name().equals(ReadingForm.text(recipe)))
+                .findFirst();
+        return named.map(r -> LoadDraft.lines(day.farm(), r))
+                .or(() -> like.map(l -> LoadSteps.lines(l, day.farm())))
+                .orElseThrow(() -> wrong("recipe", recipe, "one of the recipes offered"));
+    }
+
+    private LoadDraft.Seen seen(FarmDay day, Zone zone) {
+        String told = ReadingForm.text(stage);
+        double at = told.isEmpty()
+                ? Double.NaN
+                : CropStages.find(zone.crop(), told)
+                        .orElseThrow(() -> wrong("stage", stage, CropStages.words(zone.crop())));
+        return new LoadDraft.Seen(
+                at,
+                day.on(),
+                optional(height, Dimension.LENGTH, "crop height"),
+                date("harvest", harvest),
+                ReadingForm.text(droplets).isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(DropletClass.find(ReadingForm.text(droplets))
+                                .orElseThrow(() -> wrong("droplets", droplets, DropletClass.words()))),
+                optional(boom, Dimension.LENGTH, "boom over the crop"),
+                optional(speed, Dimension.SPEED, "speed"),
+                "yes".equals(certified),
+                optional(water, Dimension.LENGTH, "distance to water"),
+                optional(sensitive, Dimension.LENGTH, "distance to what the mix hurts"));
+    }
+
+    Placement placed() {
+        return Placement.findByWord(ReadingForm.text(placement))
+                .orElseThrow(() -> wrong("placement", placement, Placement.words()));
+    }
+
+    private static double optional(@Nullable String said, Dimension dimension, String where) {
+        return ReadingForm.text(said).isEmpty() ? Double.NaN : number(said, dimension, where);
+    }
+
+    private static double number(@Nullable String said, Dimension dimension, String where) {
+        return Quantity.parse(ReadingForm.text(said), dimension, where).inside();
+    }
+
+    private static Optional<LocalDate> date(String where, @Nullable String said) {
+        try {
+            return ReadingForm.text(said).isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(LocalDate.parse(ReadingForm.text(said)));
+        } catch (DateTimeParseException unreadable) {
+            throw wrong(where, said, "a date like 2026-06-30");
+        }
+    }
+
+    private static EarleafException wrong(String where, @Nullable String found, String expected) {
+        return EarleafException.of(where, "\"" + ReadingForm.text(found) + "\"", expected, "Choose or write it again.");
+    }
+}

@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.LoadDraft;
+import org.earleaf.app.store.LoadJobs;
+import org.earleaf.app.store.LoadStore;
+import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.app.store.StaleLoad;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.view.DraftView;
+import org.earleaf.app.web.view.LoadView;
+import org.earleaf.app.web.view.VersionsView;
+import org.earleaf.decide.Option;
+import org.earleaf.farm.Recipe;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Zone;
+import org.earleaf.load.TankLoad;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Units;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.CookieValue;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
+
+/** Loads made from a recipe or a pass that is proposed, and changed while nothing is in the tank. */
+@Controller
+class NewLoadPage {
+    private final Desk desk;
+
+    NewLoadPage(Desk desk) {
+        this.desk = desk;
+    }
+
+    @GetMapping("/loads/new")
+    ModelAndView blank(
+            @RequestParam(defaultValue = "") String recipe,
+            @RequestParam(defaultValue = "") String place,
+            @RequestParam(defaultValue = "") String rig,
+            @CookieValue(name = "person", defaultValue = "") String person,
+            @ModelAttribute(name = "format", binding = false) Format format,
+            Model model) {
+        FarmDay today = desk.today();
+        DraftView view = DraftView.blank(today.farm());
+        if (recipe.isEmpty() || place.isEmpty() || rig.isEmpty()) {
+            model.addAttribute("view", view.chosen(recipe, place, rig));
+            return new ModelAndView("newload", model.asMap());
+        }
+        Recipe named = today.farm().recipes().stream()
+                .filter(r -> r.name().equals(recipe))
+                .findFirst()
+                .orElseThrow(() -> new Faults.NotHere("There is no recipe \"" + recipe + "\" on this farm."));
+        Zone zone = desk.zone(today, place);
+        Rig machine = today.farm().rigs().stream()
+                .filter(r -> r.name().equals(rig))
+                .findFirst()
+                .orElseThrow(() -> new Faults.NotHere("There is no rig \"" + rig + "\" on this farm."));
+        List<TankLoad> others =
+                desk.notebook().loads().all().stream().map(Kept::load).toList();
+        return page(
+                LoadForm.proposed(today, named, zone, machine, others, person, format), "/loads/new", List.of(), model);
+    }
+
+    @PostMapping("/loads/new")
+    ModelAndView make(@ModelAttribute("form") LoadForm form, HttpServletResponse response, Model model) {
+        try {
+            FarmDay today = desk.today();
+            String job = job(ReadingForm.text(form.recipe()));
+            LoadDraft draft = form.draft(today, desk.notebook().loads().labels(), job, Optional.empty());
+            LookPage.keep(response, "person", ReadingForm.text(form.person()));
+            return keep(draft, new LoadJobs.Job(job, ReadingForm.text(form.recipe()), form.placed()));
+        } catch (EarleafException wrong) {
+            return refused(page(form, "/loads/new", wrong.problems(), model));
+        }
+    }
+
+    /** Keeps the loads of a nitrogen pass as its sheet shows them. */
+    @PostMapping("/loads/{place}/keep")
+    ModelAndView keep(
+            @PathVariable String place,
+            @RequestParam(defaultValue = "") String choice,
+            @ModelAttribute(name = "format", binding = false) Format format) {
+        FarmDay today = desk.today();
+        Zone zone = desk.zone(today, place);
+        Option o = LoadView.find(today, zone, choice)
+                .orElseThrow(() -> new Faults.NotHere("This pass is not offered on " + zone.label() + " today."));
+        Rig rig = LoadView.job(today, zone, o, format).rig();
+        String rate = format.nitrogen(o.nitrogen_kgHa());
+        String recipe = o.product() + ", " + rate + " " + format.nitrogenUnit();
+        String job = job(recipe);
+        LoadDraft draft = new LoadDraft(
+                today.farm(),
+                desk.notebook().loads().labels(),
+                job,
+                zone,
+                rig,
+                o.date(),
+                List.of(LoadDraft.line(today.farm(), o.product(), Units.lbAc(o.nitrogen_kgHa()), "lb N/ac")),
+                Double.NaN,
+                zone.area_ha() * 10_000,
+                rig.tank_m3(),
+                LoadDraft.Seen.of(today.outlook(zone).leafCollars(), today.on()));
+        return keep(draft, new LoadJobs.Job(job, recipe, o.placement()));
+    }
+
+    private ModelAndView keep(LoadDraft draft, LoadJobs.Job job) {
+        List<Kept> kept = new ArrayList<>();
+        synchronized (desk.numbers()) {
+            int first = Integer.parseInt(desk.nextLoad());
+            int[] next = {first};
+            Supplier<String> ids = () -> String.valueOf(next[0]++);
+            List<TankLoad> loads = draft.loads(ids);
+            desk.notebook().jobs().keep(job);
+            loads.forEach(l -> kept.add(desk.notebook().loads().add(l)));
+        }
+        return new ModelAndView("redirect:/load/" + kept.get(0).load().id());
+    }
+
+    /** A name that no other job has. */
+    private String job(String recipe) {
+        return "job " + desk.nextLoad() + ", " + recipe;
+    }
+
+    @GetMapping("/load/{id}/edit")
+    ModelAndView edit(
+            @PathVariable String id,
+            @CookieValue(name = "person", defaultValue = "") String person,
+            @ModelAttribute(name = "format", binding = false) Format format,
+            HttpServletResponse response,
+            Model model) {
+        Kept kept = find(id);
+        response.setHeader(HttpHeaders.ETAG, kept.tag());
+        LoadJobs.Job job = desk.notebook().jobs().get(kept.load().job());
+        return page(
+                LoadForm.of(kept.load(), job, kept.version(), desk.today(), person, format),
+                "/load/" + id + "/edit",
+                List.of(),
+                model);
+    }
+
+    @PostMapping("/load/{id}/edit")
+    ModelAndView change(
+            @PathVariable String id,
+            @ModelAttribute("form") LoadForm form,
+            @ModelAttribute(name = "format", binding = false) Format format,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            Model model) {
+        LoadStore loads = desk.notebook().loads();
+        try {
+            Version version = Version.of(request, form.version());
+            FarmDay today = desk.today();
+            TankLoad was = loads.findVersion(id, version.number()).orElse(find(id).load());
+            LoadDraft draft = form.draft(today, loads.labels(), was.job(), Optional.of(was));
+            TankLoad plan = draft.loads(() -> id).get(0);
+            try {
+                loads.edit(
+                        id,
+                        version.number(),
+                        plan,
+                        ReadingForm.text(form.person()),
+                        desk.days().now());
+                desk.notebook()
+                        .jobs()
+                        .keep(new LoadJobs.Job(was.job(), ReadingForm.text(form.recipe()), form.placed()));
+                LookPage.keep(response, "person", ReadingForm.text(form.person()));
+                return new ModelAndView("redirect:/load/" + id);
+            } catch (StaleLoad stale) {
+                response.setHeader(HttpHeaders.ETAG, stale.now().tag());
+                model.addAttribute("view", VersionsView.of(plan, stale.now(), "The load as you wanted it", format));
+                model.addAttribute("form", form);
+                ModelAndView both = new ModelAndView("versions", model.asMap());
+                both.setStatus(version.refused());
+                return both;
+            }
+        } catch (EarleafException wrong) {
+            return refused(page(form, "/load/" + id + "/edit", wrong.problems(), model));
+        }
+    }
+
+    private Kept find(String id) {
+        return desk.notebook()
+                .loads()
+                .find(id)
+                .orElseThrow(() -> new Faults.NotHere("There is no load \"" + id + "\" on this farm."));
+    }
+
+    private ModelAndView page(LoadForm form, String action, List<Problem> problems, Model model) {
+        FarmDay today = desk.today();
+        model.addAttribute(
+                "view",
+                DraftView.of(
+                        today.farm(),
+                        action,
+                        ReadingForm.text(form.recipe()),
+                        ReadingForm.text(form.place()),
+                        ReadingForm.text(form.rig())));
+        model.addAttribute("form", form);
+        model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());
+        return new ModelAndView("newload", model.asMap());
+    }
+
+    private static ModelAndView refused(ModelAndView page) {
+        page.setStatus(HttpStatus.BAD_REQUEST);
+        return page;
+    }
+}

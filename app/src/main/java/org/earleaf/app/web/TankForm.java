@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.earleaf.load.LoadLine;
+import org.earleaf.load.TankLoad;
+import org.earleaf.record.Applicator;
+import org.earleaf.record.Told;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/** What is told of a kept load at one of its steps, as it stands in the form. */
+public record TankForm(
+        @Nullable String person,
+        @Nullable String version,
+        @Nullable String order,
+        @Nullable String code,
+        @Nullable String amount,
+        @Nullable String reason,
+        @Nullable String volume,
+        @Nullable String rig,
+        @Nullable String why,
+        @Nullable String kind,
+        @Nullable String said,
+        @Nullable String read,
+        @Nullable String gear,
+        @Nullable String nobody,
+        @Nullable String tank,
+        @Nullable String start,
+        @Nullable String end,
+        @Nullable String wind,
+        @Nullable String temperature,
+        @Nullable String licence,
+        @Nullable String location,
+        @Nullable String note) {
+    private static final String SAID = "labels read, protective gear on, nobody in the field, tank as expected";
+
+    static TankForm empty(String person) {
+        return new TankForm(person, "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "");
+    }
+
+    /** What the law asks and an earlier record told, filled in. */
+    TankForm knowing(String knownLicence, String knownLocation) {
+        return new TankForm(
+                person,
+                version,
+                order,
+                code,
+                amount,
+                reason,
+                volume,
+                rig,
+                why,
+                kind,
+                said,
+                read,
+                gear,
+                nobody,
+                tank,
+                start,
+                end,
+                wind,
+                temperature,
+                ReadingForm.text(licence).isEmpty() ? knownLicence : licence,
+                ReadingForm.text(location).isEmpty() ? knownLocation : location,
+                note);
+    }
+
+    String who() {
+        return ReadingForm.text(person);
+    }
+
+    /** Every box is ticked, or nothing goes in the tank. */
+    void requireLooked(boolean labelled) {
+        boolean all = ReadingForm.text(tank).equals("yes")
+                && ReadingForm.text(gear).equals("yes")
+                && (!labelled
+                        || ReadingForm.text(read).equals("yes")
+                                && ReadingForm.text(nobody).equals("yes"));
+        if (!all) {
+            throw EarleafException.of(
+                    "before mixing", "a box that is not ticked", "every box ticked", "Look first, then tick it.");
+        }
+    }
+
+    int orderRead() {
+        try {
+            return Integer.parseInt(ReadingForm.text(order));
+        } catch (NumberFormatException unreadable) {
+            throw EarleafException.of("step", "\"" + order + "\"", "the number of a step", "Open the load again.");
+        }
+    }
+
+    /** One key for a product; a bare number counts in the unit of the sheet. */
+    LoadLine.Key key(TankLoad load, Instant now) {
+        int step = orderRead();
+        LoadLine line = load.lines().stream()
+                .filter(l -> l.order() == step)
+                .findFirst()
+                .orElseThrow(() -> EarleafException.of(
+                        "step", String.valueOf(step), "a step of this load", "Open the load again."));
+        String measured = ReadingForm.text(amount).replace(",", "");
+        String withUnit =
+                measured.matches("[0-9.]+") ? measured + " " + line.planned().unit() : measured;
+        double inside = Quantity.parse(withUnit, line.planned().dimension(), "measured amount of " + line.product())
+                .inside();
+        return new LoadLine.Key(ReadingForm.text(code), inside, who(), now, ReadingForm.text(reason));
+    }
+
+    double moved_m3() {
+        return Quantity.parse(ReadingForm.text(volume), Dimension.VOLUME, "part to hand over")
+                .inside();
+    }
+
+    /** What only a person knows of an applied load. */
+    Told told(TankLoad load, boolean labelled, Instant filed) {
+        if (labelled
+                && (ReadingForm.text(start).isEmpty() || ReadingForm.text(end).isEmpty())) {
+            throw EarleafException.of(
+                    "start and stop",
+                    "not both",
+                    "the times of the first and the last drop, which are posted (40 CFR 170.311)",
+                    "Give both.");
+        }
+        TreeMap<String, String> extras = new TreeMap<>();
+        put(extras, "wind", wind);
+        put(extras, "temperature", temperature);
+        put(extras, "note", note);
+        if (labelled) {
+            extras.put("confirmed", SAID);
+        }
+        return new Told(
+                Applicator.onOwnGround(who(), ReadingForm.text(licence)),
+                ReadingForm.text(location),
+                "",
+                load.rig(),
+                Optional.empty(),
+                Optional.empty(),
+                time(start, "start"),
+                time(end, "stop"),
+                extras,
+                filed);
+    }
+
+    private static void put(TreeMap<String, String> extras, String name, @Nullable String said) {
+        if (!ReadingForm.text(said).isEmpty()) {
+            extras.put(name, ReadingForm.text(said));
+        }
+    }
+
+    static Optional<LocalTime> time(@Nullable String sent, String where) {
+        try {
+            return ReadingForm.text(sent).isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(LocalTime.parse(ReadingForm.text(sent)));
+        } catch (DateTimeParseException unreadable) {
+            throw EarleafException.of(
+                    where, "\"" + sent + "\"", "a time of day like 14:05", "Write hours and minutes.");
+        }
+    }
+}

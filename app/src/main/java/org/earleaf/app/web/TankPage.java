@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.store.LoadJobs;
+import org.earleaf.app.store.LoadStore;
+import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.app.store.StaleLoad;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.view.TankView;
+import org.earleaf.app.web.view.VersionsView;
+import org.earleaf.load.TankLoad;
+import org.earleaf.record.Chain;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.CookieValue;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.ModelAndView;
+
+/** A kept load from lock to record: each step a form of its own, made on the version that was seen. */
+@Controller
+class TankPage {
+    private final Desk desk;
+
+    TankPage(Desk desk) {
+        this.desk = desk;
+    }
+
+    @GetMapping("/load/{id}")
+    ModelAndView load(
+            @PathVariable String id,
+            @CookieValue(name = "person", defaultValue = "") String person,
+            @ModelAttribute(name = "format", binding = false) Format format,
+            HttpServletResponse response,
+            Model model) {
+        Kept kept = find(id);
+        response.setHeader(HttpHeaders.ETAG, kept.tag());
+        return page(kept, TankForm.empty(person), List.of(), format, model);
+    }
+
+    @PostMapping("/load/{id}/{step:lock|mix|key|mixed|hand|empty|file|drop|note}")
+    ModelAndView step(
+            @PathVariable String id,
+            @PathVariable String step,
+            @ModelAttribute("told") TankForm form,
+            @ModelAttribute(name = "format", binding = false) Format format,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            Model model) {
+        try {
+            Version version = Version.of(request, form.version());
+            try {
+                String next = take(id, step, version.number(), form);
+                LookPage.keep(response, "person", form.who());
+                return new ModelAndView("redirect:" + next);
+            } catch (StaleLoad stale) {
+                return stale(stale, version, format, response, model);
+            }
+        } catch (EarleafException wrong) {
+            Kept kept = find(id);
+            response.setHeader(HttpHeaders.ETAG, kept.tag());
+            ModelAndView again = page(kept, form, wrong.problems(), format, model);
+            again.setStatus(HttpStatus.BAD_REQUEST);
+            return again;
+        }
+    }
+
+    /** Takes one step and says where to go on. */
+    private String take(String id, String step, long version, TankForm form) {
+        LoadStore loads = desk.notebook().loads();
+        Instant now = desk.days().now();
+        String here = "/load/" + id;
+        switch (step) {
+            case "lock" -> loads.reserve(id, version, form.who(), now);
+            case "mix" -> {
+                form.requireLooked(TankView.isLabelled(find(id).load()));
+                loads.mixing(id, version, form.who(), now);
+            }
+            case "key" -> loads.key(id, version, form.orderRead(), form.key(find(id).load(), now));
+            case "mixed" -> loads.mixed(id, version, desk.days().today(), true, form.who(), now);
+            case "hand" -> {
+                return "/load/" + hand(id, version, form, now);
+            }
+            case "empty" -> loads.applied(id, version, form.who(), now);
+            case "drop" -> loads.cancel(id, version, ReadingForm.text(form.why()), form.who(), now);
+            case "note" -> note(id, form, now);
+            default -> {
+                return "/records/" + file(id, version, form, now);
+            }
+        }
+        return here;
+    }
+
+    private String hand(String id, long version, TankForm form, Instant now) {
+        synchronized (desk.numbers()) {
+            return desk.notebook()
+                    .loads()
+                    .handOver(
+                            id,
+                            version,
+                            form.moved_m3(),
+                            ReadingForm.text(form.rig()),
+                            desk.nextLoad(),
+                            form.who(),
+                            now)
+                    .get(1)
+                    .load()
+                    .id();
+        }
+    }
+
+    private void note(String id, TankForm form, Instant now) {
+        TankLoad load = find(id).load();
+        String said = ReadingForm.text(form.said());
+        if ("jar".equals(form.kind())) {
+            desk.notebook().loads().jarTested(load, said, form.who(), now);
+        } else {
+            desk.notebook().loads().cleaned(load.rig(), said, form.who(), now);
+        }
+    }
+
+    private long file(String id, long version, TankForm form, Instant now) {
+        Kept kept = find(id);
+        if (kept.version() != version) {
+            throw EarleafException.of(
+                    "load " + id,
+                    "a load that was changed meanwhile",
+                    "the load as it stands",
+                    "Look again, then file.");
+        }
+        TankLoad load = kept.load();
+        LoadJobs.Job job = desk.notebook().jobs().get(load.job());
+        List<Chain.Entry> entries = desk.notebook()
+                .loads()
+                .file(id, desk.today().farm(), job.placement(), form.told(load, TankView.isLabelled(load), now));
+        return entries.get(0).number();
+    }
+
+    private Kept find(String id) {
+        return desk.notebook()
+                .loads()
+                .find(id)
+                .orElseThrow(() -> new Faults.NotHere("There is no load \"" + id + "\" on this farm."));
+    }
+
+    private ModelAndView page(Kept kept, TankForm form, List<Problem> problems, Format format, Model model) {
+        FarmDay today = desk.today();
+        LoadStore loads = desk.notebook().loads();
+        TankLoad load = kept.load();
+        Optional<LoadJobs.Job> job = desk.notebook().jobs().find(load.job());
+        TankView view = TankView.of(
+                kept,
+                new TankView.Shop(today, job, loads.findings(load), loads.free(), loads.drawn(load.id()), loads.all()),
+                loads.gate(load, today.on(), true),
+                format);
+        model.addAttribute("view", view);
+        model.addAttribute("told", Known.fill(form, load, desk.notebook().records(), today.farm()));
+        model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());
+        return new ModelAndView("tank", model.asMap());
+    }
+
+    private ModelAndView stale(
+            StaleLoad stale, Version version, Format format, HttpServletResponse response, Model model) {
+        response.setHeader(HttpHeaders.ETAG, stale.now().tag());
+        model.addAttribute("view", VersionsView.of(stale.seen(), stale.now(), "The load as you saw it", format));
+        ModelAndView page = new ModelAndView("versions", model.asMap());
+        page.setStatus(version.refused());
+        return page;
+    }
+}

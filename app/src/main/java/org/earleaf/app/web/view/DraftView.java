@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.earleaf.app.LoadDraft;
+import org.earleaf.farm.CropStages;
+import org.earleaf.farm.DropletClass;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Recipe;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Placement;
+import org.earleaf.field.Zone;
+import org.earleaf.load.MixLine;
+import org.earleaf.units.EarleafException;
+
+/**
+ * What a load can be made of.
+ *
+ * @param action address that the form goes to; empty while recipe, field or rig are still to be chosen
+ * @param stages that the crop can have
+ * @param labelled whether a pesticide label is in the recipe, so that more is asked
+ */
+public record DraftView(
+        String action,
+        List<String> recipes,
+        Map<String, String> places,
+        List<String> rigs,
+        List<String> placements,
+        Map<String, String> droplets,
+        String recipe,
+        String place,
+        String rig,
+        String name,
+        String stages,
+        boolean labelled) {
+    public static DraftView blank(Farm farm) {
+        return of(farm, "", "", "", "");
+    }
+
+    public static DraftView of(Farm farm, String action, String recipe, String place, String rig) {
+        Map<String, String> places = new LinkedHashMap<>();
+        Places.of(farm).all().forEach((key, zone) -> places.put(key, zone.label()));
+        Map<String, String> droplets = new LinkedHashMap<>();
+        Arrays.stream(DropletClass.values()).forEach(c -> droplets.put(c.name(), c.name() + ", " + c.word()));
+        List<Rig> rigs = farm.rigs().stream()
+                .filter(r -> !r.isTender() && r.tank_m3() > 0)
+                .toList();
+        List<Placement> placements = rigs.stream()
+                .filter(r -> rig.isEmpty() || r.name().equals(rig))
+                .flatMap(r -> r.placements().stream())
+                .distinct()
+                .sorted()
+                .toList();
+        String crop = Places.of(farm).find(place).map(Zone::crop).orElse("corn");
+        return new DraftView(
+                action,
+                farm.recipes().stream().map(Recipe::name).toList(),
+                places,
+                rigs.stream().map(Rig::name).toList(),
+                placements.stream().map(Placement::word).toList(),
+                droplets,
+                recipe,
+                place,
+                rig,
+                Places.of(farm).find(place).map(Zone::label).orElse(""),
+                CropStages.words(crop),
+                isLabelled(farm, recipe));
+    }
+
+    /** The same with what is chosen already. */
+    public DraftView chosen(String theRecipe, String thePlace, String theRig) {
+        return new DraftView(
+                action,
+                recipes,
+                places,
+                rigs,
+                placements,
+                droplets,
+                theRecipe,
+                thePlace,
+                theRig,
+                name,
+                stages,
+                labelled);
+    }
+
+    private static boolean isLabelled(Farm farm, String recipe) {
+        try {
+            return farm.recipes().stream()
+                    .filter(r -> r.name().equals(recipe))
+                    .flatMap(r -> LoadDraft.lines(farm, r).stream())
+                    .anyMatch(MixLine::isLabelled);
+        } catch (EarleafException unreadable) {
+            return true;
+        }
+    }
+}

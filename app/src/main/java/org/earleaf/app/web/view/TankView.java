@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.app.Amounts;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.LoadSteps;
+import org.earleaf.app.store.LoadJobs;
+import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.app.web.drawing.Marks;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.farm.CropStages;
+import org.earleaf.farm.Rig;
+import org.earleaf.load.LabelFinding;
+import org.earleaf.load.LoadGround;
+import org.earleaf.load.LoadLine;
+import org.earleaf.load.LoadState;
+import org.earleaf.load.LotStock;
+import org.earleaf.load.MixGate;
+import org.earleaf.load.TankLoad;
+import org.earleaf.units.Problem;
+
+/**
+ * A kept load at the step where it stands.
+ *
+ * @param state "planned", "locked", "mixing", "mixed", "empty", "filed", "dropped"
+ * @param next number of the step whose key is asked for now; 0: none
+ * @param gate what keeps it from being marked mixed
+ * @param rigs that a part may be handed to
+ * @param filed number of its record, 0: none
+ */
+public record TankView(
+        String number,
+        long version,
+        String state,
+        Markup mark,
+        String what,
+        String name,
+        String rig,
+        String when,
+        String ground,
+        String locked,
+        Markup headline,
+        boolean labelled,
+        List<TankSteps.Step> steps,
+        int next,
+        List<LoadView.Setting> settings,
+        List<String> settingNotes,
+        List<Limit> limits,
+        List<Lot> lots,
+        List<String> cautions,
+        List<String> gate,
+        boolean jar,
+        boolean dirty,
+        String part,
+        List<String> rigs,
+        List<Event> events,
+        List<Other> others,
+        long filed) {
+    public record Limit(String product, String what, String planned, String allowed, Markup verdict, boolean stop) {}
+
+    /** A lot with what the load takes of it and what stays free. */
+    public record Lot(String product, String lot, String takes, String free) {}
+
+    public record Event(String at, String person, String what) {}
+
+    /** Another load of the same job. */
+    public record Other(String number, String state) {}
+
+    /** What a load is looked at with. */
+    public record Shop(
+            FarmDay day,
+            Optional<LoadJobs.Job> job,
+            List<LabelFinding> findings,
+            List<LotStock> free,
+            List<LotStock.Draw> drawn,
+            List<Kept> all) {}
+
+    public static boolean isLabelled(TankLoad load) {
+        return load.lines().stream().anyMatch(LoadLine::labelled);
+    }
+
+    public static TankView of(Kept kept, Shop shop, MixGate gate, Format format) {
+        TankLoad load = kept.load();
+        LoadGround g = load.grounds().get(0);
+        boolean metric = format.isMetric();
+        List<Problem> problems = load.state() == LoadState.MIXING ? gate.problems("") : List.of();
+        List<String> free = shop.day().farm().rigs().stream()
+                .filter(r -> !r.isTender() && r.tank_m3() > 0 && !r.name().equals(load.rig()))
+                .map(Rig::name)
+                .toList();
+        List<TankSteps.Step> steps = TankSteps.of(load, shop.day().farm(), metric);
+        return new TankView(
+                load.id(),
+                kept.version(),
+                word(kept),
+                mark(kept),
+                shop.job().map(LoadJobs.Job::recipe).orElse(load.job())
+                        + shop.job().map(j -> ", " + Words.where(j.placement())).orElse(""),
+                g.label(),
+                load.rig(),
+                Format.longDay(load.date()) + " " + load.date().getYear(),
+                area(load, format),
+                g.crop() + stage(g),
+                headline(kept, format),
+                isLabelled(load),
+                steps,
+                TankSteps.next(load),
+                TankSettings.of(load, shop, format),
+                TankSettings.notes(load, shop),
+                shop.findings().stream().map(TankView::limit).toList(),
+                lots(load, shop, metric),
+                LoadSteps.cautions(load, shop.day().farm()),
+                problems.stream()
+                        .map(p -> Words.capital(p.found()) + ". " + p.todo())
+                        .toList(),
+                gate.jarTest(),
+                !gate.rigReady(),
+                part(load, metric),
+                free,
+                load.events().stream()
+                        .map(e -> new Event(
+                                RecordsView.filed(e.at(), shop.day().farm().timeZone()), e.person(), e.what()))
+                        .toList(),
+                others(load, shop.all()),
+                kept.filed().orElse(0));
+    }
+
+    static String word(Kept kept) {
+        return kept.filed().isPresent()
+                ? "filed"
+                : switch (kept.load().state()) {
+                    case PLANNED -> "planned";
+                    case RESERVED -> "locked";
+                    case MIXING -> "mixing";
+                    case MIXED -> "mixed";
+                    case APPLIED -> "empty";
+                    case CANCELLED -> "dropped";
+                };
+    }
+
+    static Markup mark(Kept kept) {
+        String word = word(kept);
+        return switch (word) {
+            case "filed" -> Marks.done(word);
+            case "dropped" -> Marks.out(word);
+            case "planned" -> Marks.open(word);
+            case "empty" -> Marks.soon("empty, to be filed");
+            default -> Marks.soon(word);
+        };
+    }
+
+    static String area(TankLoad load, Format format) {
+        double ha = load.grounds().stream().mapToDouble(LoadGround::area_ha).sum();
+        return Format.number(format.areaValue(ha), 1) + " " + format.areaUnit();
+    }
+
+    private static String stage(LoadGround g) {
+        return Double.isNaN(g.stage()) ? "" : " at " + CropStages.word(g.crop(), g.stage());
+    }
+
+    private static Markup headline(Kept kept, Format format) {
+        TankLoad load = kept.load();
+        String volume = Amounts.volume(load.volume_m3(), format.isMetric());
+        String area = area(load, format);
+        String name = load.grounds().get(0).label();
+        Say say = new Say();
+        return switch (word(kept)) {
+            case "planned" ->
+                say.sentence("Lock " + volume + " to " + name + " and the " + load.rig() + ".")
+                        .done();
+            case "locked" ->
+                say.sentence("Mix " + volume + " for " + area + ".").done();
+            case "mixing" -> mixing(load, volume, area);
+            case "mixed" ->
+                say.sentence("Put " + volume + " on " + area + " of " + name + ".")
+                        .done();
+            case "empty" ->
+                say.sentence("The tank is empty. File what was put on " + name + ".")
+                        .done();
+            case "filed" -> say.sentence("Load " + load.id() + " is on record.").done();
+            default ->
+                say.sentence("Load " + load.id() + " was dropped.")
+                        .sentence("Nothing of it is held.")
+                        .done();
+        };
+    }
+
+    private static Markup mixing(TankLoad load, String volume, String area) {
+        Optional<LoadLine> next = load.lines().stream().filter(l -> !l.isIn()).findFirst();
+        return next.map(l -> new Say()
+                        .sentence("Next", " " + l.product() + (l.keys().isEmpty() ? "." : ": the second key."))
+                        .done())
+                .orElseGet(() -> new Say()
+                        .sentence("Everything is in: " + volume + " for " + area + ".")
+                        .done());
+    }
+
+    private static Limit limit(LabelFinding f) {
+        Markup verdict =
+                switch (f.verdict()) {
+                    case WITHIN -> Marks.done("within");
+                    case BEFORE_START -> Marks.open("look before the start");
+                    case MIND -> Marks.soon("mind");
+                    case NOT_KNOWN -> Marks.out("not known");
+                    case NOT_ENTERED -> Marks.out("not entered");
+                    case OUTSIDE -> Marks.out(f.by().isEmpty() ? "not allowed" : "outside by " + f.by());
+                };
+        return new Limit(
+                f.product(),
+                Words.capital(f.limit()),
+                f.planned(),
+                f.allowed().isEmpty() && f.planned().isEmpty() ? f.sentence() : f.allowed(),
+                verdict,
+                f.isStop());
+    }
+
+    private static List<Lot> lots(TankLoad load, Shop shop, boolean metric) {
+        List<Lot> lots = new ArrayList<>();
+        for (LoadLine line : load.lines()) {
+            List<LotStock> of = shop.free().stream()
+                    .filter(s -> s.product().equalsIgnoreCase(line.product()))
+                    .toList();
+            for (LotStock s : of) {
+                double takes = shop.drawn().stream()
+                        .filter(d -> d.product().equalsIgnoreCase(s.product())
+                                && d.lot().equals(s.lot()))
+                        .mapToDouble(LotStock.Draw::amount)
+                        .sum();
+                lots.add(new Lot(
+                        line.product(),
+                        s.lot().isEmpty() ? "no number" : s.lot(),
+                        takes > 0
+                                ? ShelfView.amount(
+                                        takes, s.isMass(), line.planned().unit(), metric)
+                                : "nothing yet",
+                        ShelfView.amount(s.free(), s.isMass(), line.planned().unit(), metric)));
+            }
+            if (of.isEmpty()) {
+                lots.add(new Lot(line.product(), "none on the shelf", "", ""));
+            }
+        }
+        return lots;
+    }
+
+    private static String part(TankLoad load, boolean metric) {
+        return load.from().isEmpty()
+                ? ""
+                : "Taken over from load " + load.from() + ": " + Amounts.volume(load.volume_m3(), metric) + ".";
+    }
+
+    private static List<Other> others(TankLoad load, List<Kept> all) {
+        return all.stream()
+                .filter(k -> k.load().job().equals(load.job()) && !k.load().id().equals(load.id()))
+                .map(k -> new Other(k.load().id(), word(k)))
+                .toList();
+    }
+}

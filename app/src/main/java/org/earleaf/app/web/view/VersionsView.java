@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.earleaf.app.Amounts;
+import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.farm.CropStages;
+import org.earleaf.load.LoadGround;
+import org.earleaf.load.TankLoad;
+import org.earleaf.units.Dimension;
+
+/**
+ * Two versions of one load side by side.
+ *
+ * @param who changed it meanwhile, and what was done
+ * @param version that stands
+ */
+public record VersionsView(String number, String who, String mine, long version, List<Row> rows) {
+    /** One line of both. */
+    public record Row(String what, String mine, String stands, boolean differs) {}
+
+    public static VersionsView of(TankLoad mine, Kept now, String heading, Format format) {
+        TankLoad stands = now.load();
+        List<Row> rows = new ArrayList<>();
+        add(rows, "State", TankView.word(new Kept(mine, 0, now.filed())), TankView.word(now));
+        add(rows, "Field", place(mine), place(stands));
+        add(rows, "Ground", TankView.area(mine, format), TankView.area(stands, format));
+        add(rows, "Stage", stage(mine), stage(stands));
+        add(rows, "Rig", mine.rig(), stands.rig());
+        add(rows, "Day", Format.day(mine.date()), Format.day(stands.date()));
+        boolean metric = format.isMetric();
+        add(rows, "Tank", Amounts.volume(mine.volume_m3(), metric), Amounts.volume(stands.volume_m3(), metric));
+        for (int k = 0; k < mine.lines().size() || k < stands.lines().size(); k++) {
+            add(rows, "Product " + (k + 1), line(mine, k, metric), line(stands, k, metric));
+        }
+        add(rows, "Droplets", droplets(mine), droplets(stands));
+        String unit = metric ? "cm" : "in";
+        add(rows, "Boom over the crop", length(mine.boom_m(), unit), length(stands.boom_m(), unit));
+        String far = metric ? "m" : "ft";
+        add(
+                rows,
+                "To water",
+                length(ground(mine).water_m(), far),
+                length(ground(stands).water_m(), far));
+        String who = stands.events().isEmpty()
+                ? "somebody else"
+                : stands.events().get(stands.events().size() - 1).person() + ": "
+                        + stands.events().get(stands.events().size() - 1).what();
+        return new VersionsView(stands.id(), who, heading, now.version(), rows);
+    }
+
+    private static void add(List<Row> rows, String what, String mine, String stands) {
+        rows.add(new Row(what, mine, stands, !mine.equals(stands)));
+    }
+
+    private static LoadGround ground(TankLoad load) {
+        return load.grounds().get(0);
+    }
+
+    private static String place(TankLoad load) {
+        return load.grounds().stream().map(LoadGround::label).collect(Collectors.joining(", "));
+    }
+
+    private static String stage(TankLoad load) {
+        LoadGround g = ground(load);
+        return Double.isNaN(g.stage()) ? "not told" : CropStages.word(g.crop(), g.stage());
+    }
+
+    private static String droplets(TankLoad load) {
+        return load.droplets().map(Enum::name).orElse("not told");
+    }
+
+    private static String length(double m, String unit) {
+        return Double.isNaN(m) ? "not told" : Format.number(Dimension.LENGTH.outside(m, unit), 1) + " " + unit;
+    }
+
+    private static String line(TankLoad load, int k, boolean metric) {
+        return k < load.lines().size()
+                ? load.lines().get(k).product() + ", "
+                        + Amounts.text(load.lines().get(k).planned(), metric)
+                        + (load.lines().get(k).keys().isEmpty()
+                                ? ""
+                                : ", keys: " + load.lines().get(k).keys().size())
+                : "none";
+    }
+}
