@@ -86,7 +86,8 @@ class ServingTest {
             StoredDays days = new StoredDays(
                     store,
                     new Wiring(TOY.folders(), (farm, on, hindsight) -> new Fixture(), Clock.systemUTC()),
-                    Optional.of(Fixture.TODAY));
+                    Optional.of(Fixture.TODAY),
+                    false);
             FarmDay first = days.day(days.today());
             assertThat(days.day(days.today())).isSameAs(first);
             LocalDate day = LocalDate.of(2026, 6, 20);

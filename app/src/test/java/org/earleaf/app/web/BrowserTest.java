@@ -63,7 +63,9 @@ class BrowserTest {
         }
         assumeTrue(there, "skipped: no browser at " + CHROMIUM + "; install the package chromium");
         readAxe();
-        server = Preview.start(0);
+        Preview preview = new Preview();
+        SeededLoads.in(preview);
+        server = preview.serve(0);
         home = "http://127.0.0.1:" + server.port();
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
@@ -158,6 +160,15 @@ class BrowserTest {
                 "/rigs",
                 "/loads",
                 "/loads/mill-eighty",
+                "/loads/new",
+                "/loads/new?recipe=Leaf+pass&place=mill-eighty&rig=tall+sprayer",
+                "/load/1",
+                "/load/2",
+                "/load/3",
+                "/load/4",
+                "/load/5",
+                "/load/6",
+                "/load/1/edit",
                 "/records",
                 "/field/nowhere"
             })
@@ -187,7 +198,7 @@ class BrowserTest {
     }
 
     private static String name(String path, String light, int width) {
-        String page = path.equals("/") ? "morning" : path.substring(1).replaceAll("[^a-z]+", "-");
+        String page = path.equals("/") ? "morning" : path.substring(1).replaceAll("[^a-z0-9]+", "-");
         return page + "-" + light + "-" + width + ".png";
     }
 

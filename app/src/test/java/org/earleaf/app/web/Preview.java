@@ -14,6 +14,7 @@ import org.earleaf.app.StoredNotebook;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Reading;
+import org.earleaf.weather.WeatherDay;
 
 /** The pages over the fixture and a real store, for tests and for looking at while they are written ({@code main}). */
 public final class Preview implements Days {
@@ -27,7 +28,8 @@ public final class Preview implements Days {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        store.importFarm(stocked(new Fixture().farm()), List.of());
+        store.importFarm(
+                stocked(new Fixture().farm()), List.of(WeatherDay.of(Fixture.TODAY.minusDays(1), 28, 15, 0)));
         FixtureShelf.labels().forEach(store.loads()::keep);
     }
 

@@ -70,6 +70,14 @@ public record DraftView(
                 isLabelled(farm, recipe));
     }
 
+    public boolean isChange() {
+        return action.endsWith("edit");
+    }
+
+    public String title() {
+        return isChange() ? "Change a load" : "A new load";
+    }
+
     /** The same with what is chosen already. */
     public DraftView chosen(String theRecipe, String thePlace, String theRig) {
         return new DraftView(

@@ -112,7 +112,10 @@ public record TankView(
                 TankSteps.next(load),
                 TankSettings.of(load, shop, format),
                 TankSettings.notes(load, shop),
-                shop.findings().stream().map(TankView::limit).toList(),
+                shop.findings().stream()
+                        .filter(f -> !(f.verdict() == LabelFinding.Verdict.BEFORE_START && f.allowed().equals("no")))
+                        .map(TankView::limit)
+                        .toList(),
                 lots(load, shop, metric),
                 LoadSteps.cautions(load, shop.day().farm()),
                 problems.stream()
@@ -204,7 +207,7 @@ public record TankView(
         Markup verdict =
                 switch (f.verdict()) {
                     case WITHIN -> Marks.done("within");
-                    case BEFORE_START -> Marks.open("look before the start");
+                    case BEFORE_START -> Marks.open(f.sentence().contains("keep out") ? "keep out" : "look before the start");
                     case MIND -> Marks.soon("mind");
                     case NOT_KNOWN -> Marks.out("not known");
                     case NOT_ENTERED -> Marks.out("not entered");
