@@ -114,9 +114,11 @@ class LoadsTest {
 
     @Test
     void what_is_known_of_a_load_is_filled_in() throws Exception {
-        String page = get("/loads/new?recipe=Leaf+pass&place=mill-eighty&rig=tall+sprayer").body();
+        String page = get("/loads/new?recipe=Leaf+pass&place=mill-eighty&rig=tall+sprayer")
+                .body();
         assertThat(page)
-                .contains("Leaf pass on Mill Eighty", "value=\"78.09 ac\"", "value=\"15 gal/ac\"", "value=\"2026-06-30\"")
+                .contains(
+                        "Leaf pass on Mill Eighty", "value=\"78.09 ac\"", "value=\"15 gal/ac\"", "value=\"2026-06-30\"")
                 .containsPattern("name=\"stage\"[^>]*value=\"V\\d+\"");
     }
 
@@ -134,8 +136,20 @@ class LoadsTest {
         assertThat(nothing.statusCode()).isEqualTo(400);
         assertThat(nothing.body()).contains("Give both.");
         HttpResponse<String> filed = step(
-                "1", "file", "start", "07:10", "end", "08:20", "wind", "6 mph from SW", "temperature", "75 F",
-                "licence", "PA-1234", "location", "section 12");
+                "1",
+                "file",
+                "start",
+                "07:10",
+                "end",
+                "08:20",
+                "wind",
+                "6 mph from SW",
+                "temperature",
+                "75 F",
+                "licence",
+                "PA-1234",
+                "location",
+                "section 12");
         assertThat(filed.headers().firstValue("Location")).contains("/records/1");
         assertThat(get("/records/1").body())
                 .contains("INVENTED-1", "F1-0426", "PA-1234", "Ana, Ben", "60.0 ac", "labels read");
@@ -149,7 +163,8 @@ class LoadsTest {
         HttpResponse<String> wrong = step("1", "key", "order", "1", "code", "INVENTED-2", "amount", "600");
         assertThat(wrong.statusCode()).isEqualTo(400);
         assertThat(wrong.body()).contains("WRONG PRODUCT: put this container away", "value=\"INVENTED-2\"");
-        assertThat(preview.store().loads().get("1").load().lines().get(0).keys()).isEmpty();
+        assertThat(preview.store().loads().get("1").load().lines().get(0).keys())
+                .isEmpty();
         HttpResponse<String> much = step("1", "key", "order", "1", "code", "INVENTED-1", "amount", "650");
         assertThat(much.body()).contains("Measure again, or write why it differs.");
     }
@@ -160,10 +175,12 @@ class LoadsTest {
         step("1", "lock");
         step("1", "mix", "read", "yes", "gear", "yes", "nobody", "yes", "tank", "yes");
         step("1", "key", "order", "1", "code", "INVENTED-1", "amount", "600");
-        assertThat(step("1", "key", "order", "1", "code", "F1-0426", "amount", "600").body())
+        assertThat(step("1", "key", "order", "1", "code", "F1-0426", "amount", "600")
+                        .body())
                 .contains("Look away, then read the container and the amount again");
         preview.pass(Duration.ofSeconds(31));
-        assertThat(step("1", "key", "order", "1", "code", "F1-0426", "amount", "601").statusCode())
+        assertThat(step("1", "key", "order", "1", "code", "F1-0426", "amount", "601")
+                        .statusCode())
                 .isEqualTo(302);
         assertThat(get("/load/1").body()).contains("single: both keys of one person");
     }
@@ -189,9 +206,14 @@ class LoadsTest {
         assertThat(both.statusCode()).isEqualTo(409);
         assertThat(both.headers().firstValue("ETag")).contains("\"2\"");
         assertThat(both.body())
-                .contains("Nothing of yours was written.", "<td>40.0 ac</td>", "<td>50.0 ac</td>", "Put mine in its place")
+                .contains(
+                        "Nothing of yours was written.",
+                        "<td>40.0 ac</td>",
+                        "<td>50.0 ac</td>",
+                        "Put mine in its place")
                 .contains("Ana: changed");
-        assertThat(preview.store().loads().get("1").load().grounds().get(0).area_ha()).isBetween(20.2, 20.3);
+        assertThat(preview.store().loads().get("1").load().grounds().get(0).area_ha())
+                .isBetween(20.2, 20.3);
         // Having seen both, the second may put his own in its place.
         second.put("version", "2");
         assertThat(post("/load/1/edit", second).statusCode()).isEqualTo(302);
@@ -201,9 +223,11 @@ class LoadsTest {
     @Test
     void a_change_carries_its_version_in_a_header_too_and_without_one_is_refused() throws Exception {
         post("/loads/new", form("60 ac"));
-        assertThat(post("/load/1/lock", Map.of("person", "Ana"), "\"7\"").statusCode()).isEqualTo(412);
+        assertThat(post("/load/1/lock", Map.of("person", "Ana"), "\"7\"").statusCode())
+                .isEqualTo(412);
         assertThat(post("/load/1/lock", Map.of("person", "Ana")).statusCode()).isEqualTo(400);
-        assertThat(post("/load/1/lock", Map.of("person", "Ana"), "\"1\"").statusCode()).isEqualTo(302);
+        assertThat(post("/load/1/lock", Map.of("person", "Ana"), "\"1\"").statusCode())
+                .isEqualTo(302);
     }
 
     @Test
@@ -234,7 +258,9 @@ class LoadsTest {
         HttpResponse<String> kept = post("/loads/mill-eighty/keep", Map.of("choice", ""));
         assertThat(kept.headers().firstValue("Location")).contains("/load/1");
         String page = get("/load/1").body();
-        assertThat(page).containsPattern("UAN 32, \\d+ lb N/ac, at the row base").doesNotContain("What labels say");
+        assertThat(page)
+                .containsPattern("UAN 32, \\d+ lb N/ac, at the row base")
+                .doesNotContain("What labels say");
         assertThat(get("/loads").body()).contains("Next</span>: lock it, load 1, Mill Eighty.");
     }
 

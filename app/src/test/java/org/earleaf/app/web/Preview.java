@@ -28,8 +28,7 @@ public final class Preview implements Days {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        store.importFarm(
-                stocked(new Fixture().farm()), List.of(WeatherDay.of(Fixture.TODAY.minusDays(1), 28, 15, 0)));
+        store.importFarm(stocked(new Fixture().farm()), List.of(WeatherDay.of(Fixture.TODAY.minusDays(1), 28, 15, 0)));
         FixtureShelf.labels().forEach(store.loads()::keep);
     }
 

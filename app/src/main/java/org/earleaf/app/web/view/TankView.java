@@ -113,7 +113,8 @@ public record TankView(
                 TankSettings.of(load, shop, format),
                 TankSettings.notes(load, shop),
                 shop.findings().stream()
-                        .filter(f -> !(f.verdict() == LabelFinding.Verdict.BEFORE_START && f.allowed().equals("no")))
+                        .filter(f -> !(f.verdict() == LabelFinding.Verdict.BEFORE_START
+                                && f.allowed().equals("no")))
                         .map(TankView::limit)
                         .toList(),
                 lots(load, shop, metric),
@@ -207,7 +208,8 @@ public record TankView(
         Markup verdict =
                 switch (f.verdict()) {
                     case WITHIN -> Marks.done("within");
-                    case BEFORE_START -> Marks.open(f.sentence().contains("keep out") ? "keep out" : "look before the start");
+                    case BEFORE_START ->
+                        Marks.open(f.sentence().contains("keep out") ? "keep out" : "look before the start");
                     case MIND -> Marks.soon("mind");
                     case NOT_KNOWN -> Marks.out("not known");
                     case NOT_ENTERED -> Marks.out("not entered");
