@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import org.earleaf.app.Wiring;
+import org.earleaf.app.paper.PaperSize;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.farm.EnteredPass;
 import org.earleaf.farm.Farm;
@@ -17,6 +19,7 @@ import org.earleaf.record.Account;
 import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.units.EarleafException;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -156,10 +159,32 @@ public final class RecordCommand implements Callable<Integer> {
             mixinStandardHelpOptions = true,
             description = {
                 "Prints every record as a table (CSV), or with --json as JSON, with the text and hash of each.",
-                "docs/verify/VerifyRecords.java checks either without Earleaf."
+                "docs/verify/VerifyRecords.java checks either without Earleaf.",
+                "With --pdf writes each record, and the posting sheet of each that is posted, as a PDF of one page."
             })
-    int export(@Mixin Common common) {
+    int export(
+            @Mixin Common common,
+            @Option(
+                            names = "--pdf",
+                            paramLabel = "DIR",
+                            description = "Folder to write PDFs to; made where it is missing. No file is overwritten.")
+                    @Nullable Path pdf,
+            @Option(
+                            names = "--paper",
+                            defaultValue = "letter",
+                            paramLabel = "SIZE",
+                            description = "letter or a4.")
+                    String paper) {
         try (FarmStore store = open(common)) {
+            if (pdf != null) {
+                List<String> names = RecordPrint.write(store, pdf, PaperSize.parse(paper));
+                print(
+                        common.isJson()
+                                ? Json.text(Json.object("folder", pdf.toString(), "files", names))
+                                : names.size() + (names.size() == 1 ? " sheet" : " sheets") + " written to " + pdf
+                                        + ".");
+                return Faults.DONE;
+            }
             List<Chain.Entry> all = store.records();
             print(common.isJson() ? RecordText.exportJson(all) : RecordText.exportCsv(all));
         }

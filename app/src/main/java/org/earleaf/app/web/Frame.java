@@ -30,6 +30,7 @@ class Frame {
             new Link("Walk", "/walk"),
             new Link("Rigs", "/rigs"),
             new Link("Loads", "/loads"),
+            new Link("Shelf", "/shelf"),
             new Link("Records", "/records"),
             new Link("Assumptions", "/assumptions"));
     private static final List<String> FILES =

@@ -63,7 +63,10 @@ class TankPage {
             Version version = Version.of(request, form.version());
             try {
                 String next = take(id, step, version.number(), form);
-                LookPage.keep(response, "person", form.who());
+                // Two people share one phone at the keys; the name that is kept is of the one who mixes.
+                if (!step.equals("key")) {
+                    LookPage.keep(response, "person", form.who());
+                }
                 return new ModelAndView("redirect:" + next);
             } catch (StaleLoad stale) {
                 return stale(stale, version, format, response, model);

@@ -41,6 +41,8 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     LoadPage.class,
     NewLoadPage.class,
     TankPage.class,
+    PaperPage.class,
+    ShelfPage.class,
     RecordsPage.class,
     WhyPage.class,
     LookPage.class

@@ -317,6 +317,13 @@ class CommandsTest {
                 .contains("Corrects record 1: the gauge said less")
                 .contains("880 gal");
         assertThat(ok(on("record", "verify")).out()).contains("2 records, all as filed");
+        Path sheets = folder.resolve("sheets");
+        assertThat(ok(on("record", "export", "--pdf", sheets.toString(), "--paper", "a4"))
+                        .out())
+                .contains("2 sheets written");
+        assertThat(sheets.resolve("record 2.pdf")).isNotEmptyFile();
+        assertThat(run(on("record", "export", "--pdf", sheets.toString())).err())
+                .contains("nothing was written");
         assertThat(run(on("record", "verify", "--head", "ab")).exit()).isEqualTo(2);
         assertThat(json(ok(on("record", "list", "--json"))).get("records")).hasSize(2);
     }

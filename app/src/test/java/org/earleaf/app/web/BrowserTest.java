@@ -57,19 +57,32 @@ class BrowserTest {
 
     @BeforeAll
     static void start() throws IOException {
-        boolean there = Files.isExecutable(CHROMIUM);
-        if (!there && MUST) {
-            throw new AssertionError("No browser at " + CHROMIUM + ": install the package chromium.");
-        }
-        assumeTrue(there, "skipped: no browser at " + CHROMIUM + "; install the package chromium");
+        requireBrowser();
         readAxe();
         Preview preview = new Preview();
         SeededLoads.in(preview);
         server = preview.serve(0);
         home = "http://127.0.0.1:" + server.port();
-        playwright = Playwright.create(
+        playwright = play();
+        browser = launch(playwright);
+    }
+
+    /** Skips where there is none, unless everything must be tested. */
+    static void requireBrowser() {
+        boolean there = Files.isExecutable(CHROMIUM);
+        if (!there && MUST) {
+            throw new AssertionError("No browser at " + CHROMIUM + ": install the package chromium.");
+        }
+        assumeTrue(there, "skipped: no browser at " + CHROMIUM + "; install the package chromium");
+    }
+
+    static Playwright play() {
+        return Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright
+    }
+
+    static Browser launch(Playwright playwright) {
+        return playwright
                 .chromium()
                 .launch(new LaunchOptions()
                         .setExecutablePath(CHROMIUM)
@@ -170,6 +183,12 @@ class BrowserTest {
                 "/load/6",
                 "/load/1/edit",
                 "/records",
+                "/records/1",
+                "/records/1/posting",
+                "/records/1/correct",
+                "/shelf",
+                "/rigs/catch",
+                "/rigs/catch?rig=highboy",
                 "/field/nowhere"
             })
     void every_page_is_clean_in_every_light_and_width(String path) throws IOException {

@@ -4,11 +4,13 @@ package org.earleaf.app.web;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.LoadDraft;
+import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.LoadStore.Kept;
@@ -41,6 +43,19 @@ final class SeededLoads {
         for (int k = 1; k <= 6; k++) {
             step(k, rigs.get(k - 1));
         }
+        // A set with one worn and one clogged outlet, in gal/min.
+        double[] gpm = {.492, .505, .510, .498, .571, .503, .495, .441, .507, .500};
+        preview.store()
+                .catches()
+                .keep(new Catches.Caught(
+                        "highboy",
+                        now(),
+                        "A. Grower",
+                        "size 05 (brown) at 40 psi, water",
+                        .5 * Units.M3S_PER_GPM,
+                        Arrays.stream(gpm)
+                                .mapToObj(g -> g * Units.M3S_PER_GPM)
+                                .toList()));
     }
 
     private void step(int k, String rig) {

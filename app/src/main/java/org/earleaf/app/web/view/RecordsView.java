@@ -2,33 +2,44 @@
 package org.earleaf.app.web.view;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.record.Chain;
+import org.earleaf.record.Deadlines;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.record.ProductUse;
+import org.earleaf.record.RecordRule;
 
 /**
  * The book of records, newest first.
  *
  * @param state whether every entry still holds
  * @param head fingerprint of the newest entry, empty while nothing is filed
+ * @param heads of the last days on which something was filed, newest first
  */
-public record RecordsView(Markup headline, Markup state, String head, List<Row> rows) {
+public record RecordsView(Markup headline, Markup state, String head, List<Head> heads, List<Row> rows) {
+    private static final int HEADS_SHOWN = 7;
+
     private static final DateTimeFormatter FILED = DateTimeFormatter.ofPattern("EEE d MMMM yyyy, h:mm a", Locale.US);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
 
-    public record Row(long number, String date, String field, String what, String who, Markup state) {}
+    public record Row(long number, String date, String field, String what, String who, Markup state, boolean late) {}
+
+    /** Fingerprint of the last entry that was filed on a day. */
+    public record Head(String day, long number, String hash) {}
 
     /** A line of a record. */
     public record Item(String name, String entry) {}
@@ -42,13 +53,15 @@ public record RecordsView(Markup headline, Markup state, String head, List<Row> 
             String title,
             String filed,
             Markup state,
+            boolean late,
             List<Item> items,
             List<Correction> corrections,
             String previous,
             String hash,
             String text) {}
 
-    public static RecordsView of(List<Chain.Entry> entries) {
+    /** @param home time zone of the farm */
+    public static RecordsView of(List<Chain.Entry> entries, ZoneId home) {
         Optional<Chain.Break> broken = Chain.verify(entries);
         List<Row> rows = new ArrayList<>();
         for (Chain.Entry e : entries) {
@@ -61,13 +74,29 @@ public record RecordsView(Markup headline, Markup state, String head, List<Row> 
                             MorningView.label(r.field(), r.zone()),
                             what(r),
                             r.applicator().name(),
-                            state(r, entries)));
+                            state(r, entries),
+                            isLate(r, home)));
         }
         return new RecordsView(
                 headline(entries.size(), broken),
                 chainState(broken),
                 entries.isEmpty() ? "" : Chain.head(entries),
+                heads(entries, home),
                 rows);
+    }
+
+    private static List<Head> heads(List<Chain.Entry> entries, ZoneId home) {
+        TreeMap<LocalDate, Head> byDay = new TreeMap<>(Comparator.reverseOrder());
+        for (Chain.Entry e : entries) {
+            LocalDate day = e.record().filed().atZone(home).toLocalDate();
+            byDay.put(day, new Head(Format.day(day), e.number(), e.hash()));
+        }
+        return byDay.values().stream().limit(HEADS_SHOWN).toList();
+    }
+
+    /** Filed after its day; flagged and never refused. */
+    private static boolean isLate(FiledRecord r, ZoneId home) {
+        return r.isRegistered() && Deadlines.isLate(r, home, RecordRule.federal());
     }
 
     private static Markup headline(int count, Optional<Chain.Break> broken) {
@@ -126,6 +155,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Row> 
                 MorningView.label(r.field(), r.zone()) + ": " + what(r) + ", " + Format.day(r.date()),
                 filed(r, home),
                 state(r, entries),
+                isLate(r, home),
                 items(r, home),
                 corrections,
                 shortHash(entry.previous()),

@@ -50,7 +50,12 @@ final class TankSettings {
         if (answer.get().setups().isEmpty()) {
             return answer.get().reasons().stream().map(SetupReason::sentence).toList();
         }
-        return answer.get().setups().get(0).remarks();
+        List<String> notes = new ArrayList<>(answer.get().setups().get(0).remarks());
+        if (answer.get().setups().get(0).outletsPerRow() == 0) {
+            notes.add("Nozzles 20 in apart on the boom (assumption); spray is taken to weigh what water weighs"
+                    + " (assumption). Catch one outlet before you start.");
+        }
+        return notes;
     }
 
     private static Optional<RigSetup.Answer> answer(TankLoad load, TankView.Shop shop) {

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.paper;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.earleaf.farm.ActiveIngredient;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.record.Chain;
+import org.earleaf.record.Deadlines;
+import org.earleaf.record.FiledRecord;
+import org.earleaf.record.ProductUse;
+import org.earleaf.record.RecordRule;
+
+/**
+ * What is posted at the central place after an application.
+ *
+ * <p>Source: 40 CFR 170.309 and 170.311: product, registration number, active ingredient, crop or site, location and
+ * description of the treated ground, date, start and end, restricted-entry interval; within 24 hours of the end and for
+ * 30 days after the interval; kept two years. Above how many hours signs and spoken word are both asked for is an
+ * assumption here: both above 24 hours, which is stricter than the rule is said to be.
+ *
+ * @param missing what the rule asks for and the record does not tell
+ * @param signs what to do about signs
+ */
+public record PostingSheet(
+        String farm,
+        long number,
+        String place,
+        String ground,
+        String location,
+        String crop,
+        String date,
+        String start,
+        String end,
+        String reentry,
+        String keepOut,
+        String postBy,
+        String takeDown,
+        String keepUntil,
+        String applicator,
+        List<Row> products,
+        List<String> missing,
+        String signs,
+        String rule,
+        String code,
+        String head) {
+    private static final int BOTH_ABOVE_H = 24;
+
+    /** One product. */
+    public record Row(String name, String registration, String actives, String reentry) {}
+
+    /** Whether a record is of something that is posted. */
+    public static boolean isPosted(FiledRecord r) {
+        return r.isRegistered();
+    }
+
+    public static PostingSheet of(Chain.Entry entry, List<Chain.Entry> book, LabelBook labels, Farm farm) {
+        FiledRecord r = entry.record();
+        ZoneId home = farm.timeZone();
+        RecordRule rule = RecordRule.federal();
+        Deadlines due = Deadlines.of(r, home, rule);
+        List<Row> rows = r.products().stream()
+                .filter(ProductUse::isRegistered)
+                .map(p -> row(p, labels))
+                .toList();
+        OptionalInt hours = r.reentry_h();
+        return new PostingSheet(
+                farm.name(),
+                entry.number(),
+                Sheets.place(r.field(), r.zone()),
+                r.area().text(),
+                r.location(),
+                r.crop(),
+                Sheets.day(r.date()),
+                Sheets.clock(r.start(), home),
+                Sheets.clock(r.end(), home),
+                hours.isPresent() ? hours.getAsInt() + " h" : "none stated",
+                hours.isPresent() ? Sheets.time(due.reentryEnds(), home) : "as the label says",
+                Sheets.time(due.postBy(), home),
+                Sheets.day(due.unpostAfter()),
+                Sheets.day(due.keepUntil()),
+                r.applicator().name(),
+                rows,
+                missing(r, rows),
+                signs(hours),
+                rule.jurisdiction(),
+                Sheets.code(entry.hash()),
+                Chain.head(book));
+    }
+
+    private static Row row(ProductUse p, LabelBook labels) {
+        String actives = labels.activesOf(p.name()).stream()
+                .map(ActiveIngredient::name)
+                .collect(Collectors.joining(", "));
+        String hours = p.reentry_h().isPresent() ? p.reentry_h().getAsInt() + " h" : "none stated";
+        return new Row(p.name(), p.registration(), actives, hours);
+    }
+
+    private static List<String> missing(FiledRecord r, List<Row> rows) {
+        List<String> missing = new ArrayList<>();
+        if (r.start().isEmpty() || r.end().isEmpty()) {
+            missing.add("start and end of the application");
+        }
+        rows.stream()
+                .filter(row -> row.actives().isEmpty())
+                .forEach(row -> missing.add("active ingredients of " + row.name()));
+        return missing;
+    }
+
+    private static String signs(OptionalInt hours) {
+        boolean both = hours.isPresent() && hours.getAsInt() > BOTH_ABOVE_H;
+        return both
+                ? "Put up signs and tell every worker: above 24 h both (assumption, stricter than the rule is said to be)."
+                : "Tell every worker or put up signs, as the label asks; both where it asks for both, and above 24 h"
+                        + " (assumption).";
+    }
+}

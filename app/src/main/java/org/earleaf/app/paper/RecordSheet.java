@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.paper;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.earleaf.farm.Farm;
+import org.earleaf.record.Chain;
+import org.earleaf.record.Deadlines;
+import org.earleaf.record.FiledRecord;
+import org.earleaf.record.ProductUse;
+import org.earleaf.record.RecordRule;
+
+/**
+ * A filed record on paper, with the products first that 7 CFR 110.3(a) asks for, and what proves it.
+ *
+ * @param state "filed", "a correction of entry 3", "corrected by entry 5"
+ * @param dayHead fingerprint of the last entry of the day of filing
+ * @param head newest fingerprint when printed
+ */
+public record RecordSheet(
+        String farm,
+        long number,
+        String title,
+        String filed,
+        String state,
+        boolean late,
+        List<Use> products,
+        List<Item> items,
+        String previous,
+        String hash,
+        String code,
+        String filedDay,
+        String dayHead,
+        String head) {
+    /** One product. */
+    public record Use(String name, String registration, String amount, String rate, String lot, String reentry) {}
+
+    /** One line. */
+    public record Item(String name, String entry) {}
+
+    public static RecordSheet of(Chain.Entry entry, List<Chain.Entry> book, Farm farm) {
+        FiledRecord r = entry.record();
+        ZoneId home = farm.timeZone();
+        return new RecordSheet(
+                farm.name(),
+                entry.number(),
+                Sheets.place(r.field(), r.zone()) + ", " + r.area().text() + ", " + Sheets.day(r.date()),
+                Sheets.time(r.filed(), home),
+                state(entry, book),
+                Deadlines.isLate(r, home, RecordRule.federal()),
+                r.products().stream().map(RecordSheet::use).toList(),
+                items(r, farm),
+                entry.previous(),
+                entry.hash(),
+                Sheets.code(entry.hash()),
+                Sheets.day(r.filed().atZone(home).toLocalDate()),
+                Sheets.head(book, r.filed().atZone(home).toLocalDate(), home),
+                Chain.head(book));
+    }
+
+    private static Use use(ProductUse p) {
+        String hours = p.reentry_h().isPresent() ? p.reentry_h().getAsInt() + " h" : "";
+        return new Use(p.name(), p.registration(), p.amount().text(), p.rate(), p.lot(), hours);
+    }
+
+    /** What it is to other entries, in words. */
+    public static String state(Chain.Entry entry, List<Chain.Entry> book) {
+        FiledRecord r = entry.record();
+        List<Chain.Entry> by = book.stream()
+                .filter(e -> e.record().corrects().equals(r.id()))
+                .toList();
+        String corrected = by.isEmpty() ? "" : "corrected by entry " + by.get(by.size() - 1).number();
+        if (!r.isCorrection()) {
+            return by.isEmpty() ? "filed" : "filed, " + corrected;
+        }
+        String of = book.stream()
+                .filter(e -> e.record().id().equals(r.corrects()))
+                .map(e -> "a correction of entry " + e.number())
+                .findFirst()
+                .orElse("a correction");
+        return by.isEmpty() ? of : of + ", " + corrected;
+    }
+
+    private static List<Item> items(FiledRecord r, Farm farm) {
+        List<Item> items = new ArrayList<>();
+        add(items, "Place", Sheets.place(r.field(), r.zone()));
+        add(items, "Location", r.location());
+        add(items, "Ground treated", r.area().text());
+        add(items, "Crop", r.crop());
+        add(items, "Placement", r.placement());
+        add(items, "Rig", r.rig());
+        add(items, "Day", Sheets.day(r.date()));
+        add(items, "Start", Sheets.clock(r.start(), farm.timeZone()));
+        add(items, "Stop", Sheets.clock(r.end(), farm.timeZone()));
+        add(items, "Applicator", r.applicator().name());
+        add(items, "Certificate", r.applicator().certification());
+        add(items, "Customer", r.applicator().customer());
+        add(items, "Customer's address", r.applicator().customerAddress());
+        add(items, "Under supervision", r.applicator().helper());
+        add(items, "Training record", r.applicator().helperTraining());
+        for (Map.Entry<String, String> extra : r.extras().entrySet()) {
+            add(items, extra.getKey().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + extra.getKey().substring(1),
+                    extra.getValue());
+        }
+        add(items, "Why corrected", r.why());
+        add(items, "Filed by", r.filedBy());
+        return items;
+    }
+
+    private static void add(List<Item> items, String name, String entry) {
+        if (!entry.isBlank()) {
+            items.add(new Item(name, entry));
+        }
+    }
+}

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.earleaf.app.store.Catches.Caught;
+import org.earleaf.farm.Farm;
+import org.earleaf.rig.CatchTest;
+import org.earleaf.rig.FlowMath;
+import org.earleaf.rig.Liquid;
+import org.earleaf.rig.NozzleSize;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A catch test as it stands in the form.
+ *
+ * @param caught what each outlet gave, one number after the other
+ */
+public record CatchForm(
+        @Nullable String rig,
+        @Nullable String size,
+        @Nullable String pressure,
+        @Nullable String liquid,
+        @Nullable String seconds,
+        @Nullable String unit,
+        @Nullable String caught,
+        @Nullable String person) {
+    static CatchForm empty(String person, boolean metric) {
+        return new CatchForm("", "", metric ? "275 kPa" : "40 psi", "water", "30", metric ? "mL" : "fl oz", "", person);
+    }
+
+    Caught caught(Farm farm, Instant now) {
+        String machine = ReadingForm.text(rig);
+        if (farm.rigs().stream().noneMatch(r -> r.name().equals(machine))) {
+            throw EarleafException.of("rig", "\"" + machine + "\"", "one of the rigs offered", "Choose one.");
+        }
+        NozzleSize nozzle = NozzleSize.parse(ReadingForm.text(size), "size");
+        Quantity at = Quantity.parse(ReadingForm.text(pressure), Dimension.PRESSURE, "pressure");
+        Liquid caughtLiquid = Liquid.parse(ReadingForm.text(liquid), "liquid");
+        double rated_m3s = FlowMath.flowAt_m3s(nozzle.rated_m3s(), at.inside(), caughtLiquid.densityFactor());
+        double time_s = number(ReadingForm.text(seconds), "seconds");
+        List<Double> flows = new ArrayList<>();
+        for (String each : ReadingForm.text(caught).split("[\\s;]+")) {
+            double volume_m3 = Quantity.of(
+                            number(each, "outlet " + (flows.size() + 1)),
+                            ReadingForm.text(unit),
+                            Dimension.VOLUME,
+                            "unit")
+                    .inside();
+            flows.add(CatchTest.flow_m3s(volume_m3, time_s));
+        }
+        String outlet = nozzle + " at " + ReadingForm.text(pressure) + ", " + caughtLiquid.name();
+        return new Caught(machine, now, ReadingForm.text(person), outlet, rated_m3s, flows);
+    }
+
+    private static double number(String said, String where) {
+        try {
+            double value = Double.parseDouble(said.replace(",", ""));
+            if (value > 0 && value < 1e6) {
+                return value;
+            }
+        } catch (NumberFormatException unreadable) {
+            // Told below.
+        }
+        throw EarleafException.of(where, "\"" + said + "\"", "a number above 0", "Write what was caught or counted.");
+    }
+}

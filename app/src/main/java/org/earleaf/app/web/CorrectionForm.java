@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.earleaf.app.RecordCorrection;
+import org.earleaf.record.Amount;
+import org.earleaf.record.FiledRecord;
+import org.earleaf.units.EarleafException;
+import org.jspecify.annotations.Nullable;
+
+/** A correction as it stands in the form; it opens with what was filed. */
+public record CorrectionForm(
+        @Nullable List<String> amount,
+        @Nullable String area,
+        @Nullable String start,
+        @Nullable String end,
+        @Nullable String wind,
+        @Nullable String temperature,
+        @Nullable String note,
+        @Nullable String location,
+        @Nullable String licence,
+        @Nullable String why,
+        @Nullable String person) {
+    static CorrectionForm of(FiledRecord r, ZoneId home, String person) {
+        return new CorrectionForm(
+                r.products().stream().map(p -> p.amount().text()).toList(),
+                r.area().text(),
+                clock(r.start(), home),
+                clock(r.end(), home),
+                r.extras().getOrDefault("wind", ""),
+                r.extras().getOrDefault("temperature", ""),
+                r.extras().getOrDefault("note", ""),
+                r.location(),
+                r.applicator().certification(),
+                "",
+                person);
+    }
+
+    private static String clock(Optional<ZonedDateTime> time, ZoneId home) {
+        return time.map(t -> t.withZoneSameInstant(home).toLocalTime().toString())
+                .orElse("");
+    }
+
+    RecordCorrection correction(FiledRecord wrong) {
+        List<String> said = amount == null ? List.of() : amount;
+        if (said.size() != wrong.products().size()) {
+            throw EarleafException.of(
+                    "amounts",
+                    said.size() + " of them",
+                    "one for each of the " + wrong.products().size() + " products",
+                    "Open the record again.");
+        }
+        List<Amount> amounts = new ArrayList<>();
+        for (int k = 0; k < said.size(); k++) {
+            amounts.add(Amount.parse(said.get(k), "amount of " + wrong.products().get(k).name()));
+        }
+        Map<String, String> extras = new TreeMap<>();
+        extras.put("wind", ReadingForm.text(wind));
+        extras.put("temperature", ReadingForm.text(temperature));
+        extras.put("note", ReadingForm.text(note));
+        return new RecordCorrection(
+                wrong,
+                amounts,
+                Amount.parse(ReadingForm.text(area), "ground treated"),
+                TankForm.time(start, "start"),
+                TankForm.time(end, "stop"),
+                ReadingForm.text(location),
+                ReadingForm.text(licence),
+                extras,
+                ReadingForm.text(why),
+                ReadingForm.text(person));
+    }
+}

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.earleaf.app.store.Catches.Caught;
+import org.earleaf.app.web.drawing.Marks;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.rig.CatchTest;
+import org.earleaf.rig.FlowPart;
+
+/**
+ * What a catch test shows.
+ *
+ * @param evenness coefficient of variation with its verdict
+ */
+public record CatchView(
+        String rig,
+        String when,
+        String person,
+        String outlet,
+        String rated,
+        String mean,
+        String evenness,
+        Markup headline,
+        List<Row> rows) {
+    /** One outlet. */
+    public record Row(int number, String flow, String deviation, Markup verdict, boolean bad) {}
+
+    public static CatchView of(Caught test, ZoneId home, Format format) {
+        CatchTest.Result result = test.read();
+        return new CatchView(
+                test.rig(),
+                RecordsView.filed(test.at(), home),
+                test.person(),
+                test.outlet(),
+                flow(test.rated_m3s(), format),
+                flow(result.mean_m3s(), format),
+                Format.number(result.cv_pct(), 1) + " %, " + result.evenness(),
+                headline(test.rig(), result),
+                result.outlets().stream().map(o -> row(o, format)).toList());
+    }
+
+    private static Markup headline(String rig, CatchTest.Result result) {
+        List<CatchTest.Outlet> bad = result.listToReplace();
+        if (result.replaceAll()) {
+            return new Say()
+                    .sentence("Replace the whole set", " on the " + rig + ".")
+                    .done();
+        }
+        if (!bad.isEmpty()) {
+            String which = bad.stream().map(o -> String.valueOf(o.number())).collect(Collectors.joining(" and "));
+            return new Say()
+                    .sentence("Replace", " outlet " + which + " on the " + rig + ".")
+                    .done();
+        }
+        return new Say().sentence("The outlets of the " + rig + " are " + result.evenness() + ".").done();
+    }
+
+    private static Row row(CatchTest.Outlet o, Format format) {
+        double pct = 100 * o.deviation();
+        String sign = pct < 0 ? "−" : "+";
+        Markup verdict =
+                switch (o.verdict()) {
+                    case GOOD -> Marks.done(o.advice());
+                    case CHECK -> Marks.soon(o.advice());
+                    case REPLACE -> Marks.out(o.advice());
+                };
+        return new Row(
+                o.number(),
+                flow(o.flow_m3s(), format),
+                sign + Format.number(pct < 0 ? -pct : pct, 1) + " %",
+                verdict,
+                o.verdict() == CatchTest.Verdict.REPLACE);
+    }
+
+    private static String flow(double m3s, Format format) {
+        String text = FlowPart.FLOW.text(m3s, format.isMetric());
+        return Format.number(FlowPart.FLOW.outside(m3s, format.isMetric()), 3) + text.substring(text.indexOf(' '));
+    }
+}

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.earleaf.app.Amounts;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.load.LabelFinding;
+import org.earleaf.load.LoadLine;
+import org.earleaf.load.TankLoad;
+import org.earleaf.units.Units;
+
+/**
+ * A kept load on paper.
+ *
+ * @param partRule what goes with a part moved to another rig
+ * @param head newest fingerprint of the records
+ */
+public record LoadPaper(
+        String farm,
+        TankView view,
+        String volume,
+        List<Line> limits,
+        List<Pair> cautions,
+        String partRule,
+        String head) {
+    private static final double METRIC_PART_M3 = .5;
+    private static final double US_PART_GAL = 100;
+
+    /** What the label of one product says, in words. */
+    public record Line(String product, String stops, String within, String before) {}
+
+    /** Two cautions side by side. */
+    public record Pair(String left, String right) {}
+
+    public static LoadPaper of(
+            String farm, TankView view, TankLoad load, List<LabelFinding> findings, String head, Format format) {
+        List<String> said = view.cautions();
+        List<Pair> pairs = new ArrayList<>();
+        for (int k = 0; k < said.size(); k += 2) {
+            pairs.add(new Pair(said.get(k), k + 1 < said.size() ? said.get(k + 1) : ""));
+        }
+        return new LoadPaper(
+                farm,
+                view,
+                Amounts.volume(load.volume_m3(), format.isMetric()),
+                load.lines().stream()
+                        .filter(LoadLine::labelled)
+                        .map(l -> line(l.product(), findings))
+                        .toList(),
+                pairs,
+                part(load, format),
+                head);
+    }
+
+    private static Line line(String product, List<LabelFinding> findings) {
+        List<LabelFinding> of = findings.stream()
+                .filter(f -> f.product().equals(product))
+                .filter(f -> !(f.verdict() == LabelFinding.Verdict.BEFORE_START
+                        && f.allowed().equals("no")))
+                .toList();
+        return new Line(
+                product,
+                joined(of, LabelFinding::isStop, LabelFinding::sentence),
+                joined(of, f -> f.verdict() == LabelFinding.Verdict.WITHIN, f -> f.limit() + " " + f.planned()
+                        + (f.planned().equals(f.allowed()) ? "" : " (label " + f.allowed() + ")")),
+                joined(
+                        of,
+                        f -> f.verdict() == LabelFinding.Verdict.BEFORE_START
+                                || f.verdict() == LabelFinding.Verdict.MIND,
+                        f -> f.limit() + " " + f.planned() + f.allowed()));
+    }
+
+    private static String joined(
+            List<LabelFinding> findings, Predicate<LabelFinding> which, Function<LabelFinding, String> say) {
+        return findings.stream().filter(which).map(say).collect(Collectors.joining("; "));
+    }
+
+    private static String part(TankLoad load, Format format) {
+        double moved_m3 = format.isMetric() ? METRIC_PART_M3 : US_PART_GAL * Units.M3_PER_GAL;
+        double share = moved_m3 / load.volume_m3();
+        String goes = load.lines().stream()
+                .map(l -> Amounts.text(l.planned().times(share), format.isMetric()) + " of " + l.product())
+                .collect(Collectors.joining(", "));
+        double ha = load.grounds().stream().mapToDouble(g -> g.area_ha()).sum() * share;
+        return "Part load: with each " + Amounts.volume(moved_m3, format.isMetric()) + " moved to another rig go "
+                + Format.number(format.areaValue(ha), 2) + " " + format.areaUnit() + " and " + goes + ".";
+    }
+}
