@@ -29,6 +29,8 @@ import org.earleaf.units.Problem;
  *
  * @param state "planned", "locked", "mixing", "mixed", "empty", "filed", "dropped"
  * @param next number of the step whose key is asked for now; 0: none
+ * @param limits what is to be minded or stops it
+ * @param within what is kept
  * @param gate what keeps it from being marked mixed
  * @param rigs that a part may be handed to
  * @param filed number of its record, 0: none
@@ -51,6 +53,7 @@ public record TankView(
         List<LoadView.Setting> settings,
         List<String> settingNotes,
         List<Limit> limits,
+        List<Limit> within,
         List<Lot> lots,
         List<String> cautions,
         List<String> gate,
@@ -112,11 +115,8 @@ public record TankView(
                 TankSteps.next(load),
                 TankSettings.of(load, shop, format),
                 TankSettings.notes(load, shop),
-                shop.findings().stream()
-                        .filter(f -> !(f.verdict() == LabelFinding.Verdict.BEFORE_START
-                                && f.allowed().equals("no")))
-                        .map(TankView::limit)
-                        .toList(),
+                limits(shop, false),
+                limits(shop, true),
                 lots(load, shop, metric),
                 LoadSteps.cautions(load, shop.day().farm()),
                 problems.stream()
@@ -202,6 +202,16 @@ public record TankView(
                 .orElseGet(() -> new Say()
                         .sentence("Everything is in: " + volume + " for " + area + ".")
                         .done());
+    }
+
+    /** What labels say, apart from what is kept; or that alone. */
+    private static List<Limit> limits(Shop shop, boolean within) {
+        return shop.findings().stream()
+                .filter(f -> within == (f.verdict() == LabelFinding.Verdict.WITHIN))
+                .filter(f -> !(f.verdict() == LabelFinding.Verdict.BEFORE_START
+                        && f.allowed().equals("no")))
+                .map(TankView::limit)
+                .toList();
     }
 
     private static Limit limit(LabelFinding f) {
