@@ -24,6 +24,7 @@ public record CatchView(
         String outlet,
         String rated,
         String mean,
+        String unit,
         String evenness,
         Markup headline,
         List<Row> rows) {
@@ -39,6 +40,7 @@ public record CatchView(
                 test.outlet(),
                 flow(test.rated_m3s(), format),
                 flow(result.mean_m3s(), format),
+                format.isMetric() ? "L/min" : "gal/min",
                 Format.number(result.cv_pct(), 1) + " %, " + result.evenness(),
                 headline(test.rig(), result),
                 result.outlets().stream().map(o -> row(o, format)).toList());
@@ -71,7 +73,7 @@ public record CatchView(
                 };
         return new Row(
                 o.number(),
-                flow(o.flow_m3s(), format),
+                Format.number(FlowPart.FLOW.outside(o.flow_m3s(), format.isMetric()), 3),
                 sign + Format.number(pct < 0 ? -pct : pct, 1) + " %",
                 verdict,
                 o.verdict() == CatchTest.Verdict.REPLACE);

@@ -169,7 +169,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
 
     /** Day and time of an instant at home. */
     static String filed(Instant at, ZoneId home) {
-        return FILED.format(at.atZone(home));
+        return FILED.format(at.atZone(home)).replace("AM", "am").replace("PM", "pm");
     }
 
     private static List<Item> items(FiledRecord r, ZoneId home) {

@@ -103,8 +103,8 @@ public record ShelfView(Markup headline, List<Good> goods) {
         add(
                 facts,
                 "Of its nitrogen",
-                Format.number(100 * n.ureaShare(), 0) + " % urea, " + Format.number(100 * n.ammoniumShare(), 0)
-                        + " % ammonium, " + Format.number(100 * n.nitrateShare(), 0) + " % nitrate");
+                Format.number(100 * n.ureaShare(), 1) + " % urea, " + Format.number(100 * n.ammoniumShare(), 1)
+                        + " % ammonium, " + Format.number(100 * n.nitrateShare(), 1) + " % nitrate");
     }
 
     private static String density(double kgL, Format format) {

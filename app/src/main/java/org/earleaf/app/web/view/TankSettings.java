@@ -52,8 +52,7 @@ final class TankSettings {
         }
         List<String> notes = new ArrayList<>(answer.get().setups().get(0).remarks());
         if (answer.get().setups().get(0).outletsPerRow() == 0) {
-            notes.add("Nozzles 20 in apart on the boom (assumption); spray is taken to weigh what water weighs"
-                    + " (assumption). Catch one outlet before you start.");
+            notes.add("Assumption: the spray weighs what water weighs. Catch one outlet before you start.");
         }
         return notes;
     }
