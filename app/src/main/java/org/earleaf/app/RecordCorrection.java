@@ -138,9 +138,8 @@ public record RecordCorrection(
     /** By how much the rate of a product is other than was filed. */
     private double factor(int k) {
         ProductUse was = wrong.products().get(k);
-        Dimension kind = Dimension.VOLUME.findInside(1, was.amount().unit()).isPresent()
-                ? Dimension.VOLUME
-                : Dimension.MASS;
+        Dimension kind =
+                Dimension.VOLUME.findInside(1, was.amount().unit()).isPresent() ? Dimension.VOLUME : Dimension.MASS;
         String where = "amount of " + was.name();
         double more = amounts.get(k).inside(kind, where) / was.amount().inside(kind, where);
         double ground = area.inside(Dimension.AREA, "ground") / wrong.area().inside(Dimension.AREA, "ground");

@@ -168,12 +168,9 @@ public final class RecordCommand implements Callable<Integer> {
                             names = "--pdf",
                             paramLabel = "DIR",
                             description = "Folder to write PDFs to; made where it is missing. No file is overwritten.")
-                    @Nullable Path pdf,
-            @Option(
-                            names = "--paper",
-                            defaultValue = "letter",
-                            paramLabel = "SIZE",
-                            description = "letter or a4.")
+                    @Nullable
+                    Path pdf,
+            @Option(names = "--paper", defaultValue = "letter", paramLabel = "SIZE", description = "letter or a4.")
                     String paper) {
         try (FarmStore store = open(common)) {
             if (pdf != null) {

@@ -93,9 +93,8 @@ public record PostingSheet(
     }
 
     private static Row row(ProductUse p, LabelBook labels) {
-        String actives = labels.activesOf(p.name()).stream()
-                .map(ActiveIngredient::name)
-                .collect(Collectors.joining(", "));
+        String actives =
+                labels.activesOf(p.name()).stream().map(ActiveIngredient::name).collect(Collectors.joining(", "));
         String hours = p.reentry_h().isPresent() ? p.reentry_h().getAsInt() + " h" : "none stated";
         return new Row(p.name(), p.registration(), actives, hours);
     }

@@ -68,10 +68,11 @@ public record RecordSheet(
     /** What it is to other entries, in words. */
     public static String state(Chain.Entry entry, List<Chain.Entry> book) {
         FiledRecord r = entry.record();
-        List<Chain.Entry> by = book.stream()
-                .filter(e -> e.record().corrects().equals(r.id()))
-                .toList();
-        String corrected = by.isEmpty() ? "" : "corrected by entry " + by.get(by.size() - 1).number();
+        List<Chain.Entry> by =
+                book.stream().filter(e -> e.record().corrects().equals(r.id())).toList();
+        String corrected = by.isEmpty()
+                ? ""
+                : "corrected by entry " + by.get(by.size() - 1).number();
         if (!r.isCorrection()) {
             return by.isEmpty() ? "filed" : "filed, " + corrected;
         }
@@ -101,7 +102,10 @@ public record RecordSheet(
         add(items, "Under supervision", r.applicator().helper());
         add(items, "Training record", r.applicator().helperTraining());
         for (Map.Entry<String, String> extra : r.extras().entrySet()) {
-            add(items, extra.getKey().substring(0, 1).toUpperCase(java.util.Locale.ROOT) + extra.getKey().substring(1),
+            add(
+                    items,
+                    extra.getKey().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                            + extra.getKey().substring(1),
                     extra.getValue());
         }
         add(items, "Why corrected", r.why());

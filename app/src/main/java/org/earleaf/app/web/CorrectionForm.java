@@ -58,7 +58,8 @@ public record CorrectionForm(
         }
         List<Amount> amounts = new ArrayList<>();
         for (int k = 0; k < said.size(); k++) {
-            amounts.add(Amount.parse(said.get(k), "amount of " + wrong.products().get(k).name()));
+            amounts.add(Amount.parse(
+                    said.get(k), "amount of " + wrong.products().get(k).name()));
         }
         Map<String, String> extras = new TreeMap<>();
         extras.put("wind", ReadingForm.text(wind));

@@ -41,8 +41,8 @@ class PaperPage {
             @RequestParam(defaultValue = "letter") String paper,
             @ModelAttribute(name = "format", binding = false) Format format) {
         LoadStore loads = desk.notebook().loads();
-        Kept kept = loads.find(id)
-                .orElseThrow(() -> new Faults.NotHere("There is no load \"" + id + "\" on this farm."));
+        Kept kept =
+                loads.find(id).orElseThrow(() -> new Faults.NotHere("There is no load \"" + id + "\" on this farm."));
         TankLoad load = kept.load();
         FarmDay today = desk.today();
         List<LabelFinding> findings = loads.findings(load);
@@ -63,23 +63,25 @@ class PaperPage {
     }
 
     @GetMapping("/records/{number}/record.pdf")
-    ResponseEntity<byte[]> record(
-            @PathVariable String number, @RequestParam(defaultValue = "letter") String paper) {
+    ResponseEntity<byte[]> record(@PathVariable String number, @RequestParam(defaultValue = "letter") String paper) {
         Chain.Entry entry = entry(number);
-        Object sheet = RecordSheet.of(entry, desk.notebook().records(), desk.today().farm());
+        Object sheet =
+                RecordSheet.of(entry, desk.notebook().records(), desk.today().farm());
         return pdf("record", sheet, paper, "record " + entry.number());
     }
 
     @GetMapping("/records/{number}/posting.pdf")
-    ResponseEntity<byte[]> posting(
-            @PathVariable String number, @RequestParam(defaultValue = "letter") String paper) {
+    ResponseEntity<byte[]> posting(@PathVariable String number, @RequestParam(defaultValue = "letter") String paper) {
         Chain.Entry entry = entry(number);
         if (!PostingSheet.isPosted(entry.record())) {
             throw new Faults.NotHere(
                     "Record " + entry.number() + " holds no product with a registration number: nothing is posted.");
         }
         Object sheet = PostingSheet.of(
-                entry, desk.notebook().records(), desk.notebook().loads().labels(), desk.today().farm());
+                entry,
+                desk.notebook().records(),
+                desk.notebook().loads().labels(),
+                desk.today().farm());
         return pdf("posting", sheet, paper, "posting " + entry.number());
     }
 
@@ -95,7 +97,10 @@ class PaperPage {
                 .contentType(MediaType.APPLICATION_PDF)
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.inline().filename(name + ".pdf").build().toString())
+                        ContentDisposition.inline()
+                                .filename(name + ".pdf")
+                                .build()
+                                .toString())
                 .body(pdf);
     }
 }

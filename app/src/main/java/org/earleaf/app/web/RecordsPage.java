@@ -69,9 +69,7 @@ class RecordsPage {
 
     @GetMapping("/records/{number}/correct")
     ModelAndView correct(
-            @PathVariable String number,
-            @CookieValue(name = "person", defaultValue = "") String person,
-            Model model) {
+            @PathVariable String number, @CookieValue(name = "person", defaultValue = "") String person, Model model) {
         Chain.Entry entry = newest(entry(number));
         CorrectionForm form =
                 CorrectionForm.of(entry.record(), desk.today().farm().timeZone(), person);

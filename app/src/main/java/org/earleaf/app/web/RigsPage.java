@@ -56,8 +56,8 @@ class RigsPage {
             @ModelAttribute(name = "format", binding = false) Format format,
             Model model) {
         Optional<Caught> newest = desk.notebook().catches().findNewest(rig);
-        newest.ifPresent(c -> model.addAttribute(
-                "test", CatchView.of(c, desk.today().farm().timeZone(), format)));
+        newest.ifPresent(c ->
+                model.addAttribute("test", CatchView.of(c, desk.today().farm().timeZone(), format)));
         return page(CatchForm.empty(person, format.isMetric()), rig, List.of(), model);
     }
 

@@ -34,8 +34,8 @@ class ShelfPage {
         LoadStore loads = desk.notebook().loads();
         LabelEntry waiting = loads.labels()
                 .findWaiting(product, crop)
-                .orElseThrow(
-                        () -> new Faults.NotHere("No label of " + product + " on " + crop + " waits for a second look."));
+                .orElseThrow(() ->
+                        new Faults.NotHere("No label of " + product + " on " + crop + " waits for a second look."));
         loads.keep(waiting.checkedBy(person, desk.days().now()));
         return "redirect:/shelf";
     }

@@ -55,8 +55,8 @@ class LoadDayTest {
     }
 
     private Page phone() {
-        BrowserContext context =
-                browser.newContext(new Browser.NewContextOptions().setViewportSize(PHONE, 844).setHasTouch(true));
+        BrowserContext context = browser.newContext(
+                new Browser.NewContextOptions().setViewportSize(PHONE, 844).setHasTouch(true));
         Page page = context.newPage();
         page.onConsoleMessage(m -> {
             boolean answer = m.text().contains("status of 4");
@@ -171,8 +171,7 @@ class LoadDayTest {
 
     private void picture(Page page, String name) throws IOException {
         Files.createDirectories(PICTURES);
-        page.screenshot(
-                new Page.ScreenshotOptions().setFullPage(true).setPath(PICTURES.resolve(name + ".png")));
+        page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(PICTURES.resolve(name + ".png")));
     }
 
     @Test
@@ -270,7 +269,9 @@ class LoadDayTest {
         go(page, page.getByText("Hand it over"));
         String part = page.url().substring(page.url().lastIndexOf('/') + 1);
         assertThat(load(part).from()).isEqualTo(id);
-        double acres = (load(id).grounds().get(0).area_ha() + load(part).grounds().get(0).area_ha()) / .40468564224;
+        double acres = (load(id).grounds().get(0).area_ha()
+                        + load(part).grounds().get(0).area_ha())
+                / .40468564224;
         assertThat(acres).isBetween(38.999, 39.001);
         return part;
     }

@@ -55,8 +55,7 @@ class PrintTest {
 
     private static HttpResponse<byte[]> get(String path) throws IOException, InterruptedException {
         URI address = URI.create("http://127.0.0.1:" + server.port() + path);
-        return HttpClient.newHttpClient()
-                .send(HttpRequest.newBuilder(address).build(), BodyHandlers.ofByteArray());
+        return HttpClient.newHttpClient().send(HttpRequest.newBuilder(address).build(), BodyHandlers.ofByteArray());
     }
 
     @ParameterizedTest

@@ -122,7 +122,8 @@ class RecordsPageTest {
         correct("140 fl oz", "misread the jug");
         correct("141 fl oz", "misread it again");
         List<Chain.Entry> book = preview.store().records();
-        assertThat(book.get(2).record().corrects()).isEqualTo(book.get(1).record().id());
+        assertThat(book.get(2).record().corrects())
+                .isEqualTo(book.get(1).record().id());
     }
 
     @Test
@@ -137,7 +138,8 @@ class RecordsPageTest {
     @Test
     void the_head_of_each_day_stands_with_the_records() throws Exception {
         String page = get("/records").body();
-        assertThat(page).contains("Head of the day", preview.store().records().get(0).hash());
+        assertThat(page)
+                .contains("Head of the day", preview.store().records().get(0).hash());
     }
 
     @Test
@@ -184,8 +186,23 @@ class RecordsPageTest {
     @Test
     void a_catch_that_cannot_be_read_is_refused() throws Exception {
         HttpResponse<String> few = post(
-                "/rigs/catch", "rig", "tall sprayer", "size", "05", "pressure", "40 psi", "liquid", "water", "seconds",
-                "30", "unit", "fl oz", "caught", "32 x", "person", "Ana");
+                "/rigs/catch",
+                "rig",
+                "tall sprayer",
+                "size",
+                "05",
+                "pressure",
+                "40 psi",
+                "liquid",
+                "water",
+                "seconds",
+                "30",
+                "unit",
+                "fl oz",
+                "caught",
+                "32 x",
+                "person",
+                "Ana");
         assertThat(few.statusCode()).isEqualTo(400);
         assertThat(few.body()).contains("outlet 2: found &quot;x&quot;");
     }

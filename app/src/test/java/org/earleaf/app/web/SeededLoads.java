@@ -53,9 +53,7 @@ final class SeededLoads {
                         "A. Grower",
                         "size 05 (brown) at 40 psi, water",
                         .5 * Units.M3S_PER_GPM,
-                        Arrays.stream(gpm)
-                                .mapToObj(g -> g * Units.M3S_PER_GPM)
-                                .toList()));
+                        Arrays.stream(gpm).mapToObj(g -> g * Units.M3S_PER_GPM).toList()));
     }
 
     private void step(int k, String rig) {

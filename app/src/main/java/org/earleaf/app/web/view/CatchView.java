@@ -59,7 +59,9 @@ public record CatchView(
                     .sentence("Replace", " outlet " + which + " on the " + rig + ".")
                     .done();
         }
-        return new Say().sentence("The outlets of the " + rig + " are " + result.evenness() + ".").done();
+        return new Say()
+                .sentence("The outlets of the " + rig + " are " + result.evenness() + ".")
+                .done();
     }
 
     private static Row row(CatchTest.Outlet o, Format format) {

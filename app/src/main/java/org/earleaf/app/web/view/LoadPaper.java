@@ -65,8 +65,11 @@ public record LoadPaper(
         return new Line(
                 product,
                 joined(of, LabelFinding::isStop, LabelFinding::sentence),
-                joined(of, f -> f.verdict() == LabelFinding.Verdict.WITHIN, f -> f.limit() + " " + f.planned()
-                        + (f.planned().equals(f.allowed()) ? "" : " (label " + f.allowed() + ")")),
+                joined(
+                        of,
+                        f -> f.verdict() == LabelFinding.Verdict.WITHIN,
+                        f -> f.limit() + " " + f.planned()
+                                + (f.planned().equals(f.allowed()) ? "" : " (label " + f.allowed() + ")")),
                 joined(
                         of,
                         f -> f.verdict() == LabelFinding.Verdict.BEFORE_START

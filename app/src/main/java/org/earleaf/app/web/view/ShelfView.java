@@ -29,8 +29,7 @@ public record ShelfView(Markup headline, List<Good> goods) {
      *
      * @param facts form, density, nitrogen, actives, groups, registration, price
      */
-    public record Good(
-            String name, String caution, List<Fact> facts, List<Lot> lots, List<LabelFacts.Label> labels) {}
+    public record Good(String name, String caution, List<Fact> facts, List<Lot> lots, List<LabelFacts.Label> labels) {}
 
     public record Fact(String name, String entry) {}
 
@@ -128,7 +127,8 @@ public record ShelfView(Markup headline, List<Good> goods) {
             boolean mass = Double.isNaN(s.amount_L());
             double onHand = mass ? s.amount_kg() : s.amount_L() / 1000;
             double left = free.stream()
-                    .filter(f -> f.product().equalsIgnoreCase(product) && f.lot().equals(s.lot()))
+                    .filter(f ->
+                            f.product().equalsIgnoreCase(product) && f.lot().equals(s.lot()))
                     .mapToDouble(LotStock::free)
                     .sum();
             boolean held = onHand - left > NEAR;
