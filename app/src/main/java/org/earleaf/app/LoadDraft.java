@@ -218,8 +218,7 @@ public record LoadDraft(
 
     private Set<String> classes(MixLine line) {
         Set<String> classes = new TreeSet<>(Set.of(line.form().code()));
-        farm.findProduct(line.product())
-                .ifPresent(p -> classes.add(p.kind().word()));
+        farm.findProduct(line.product()).ifPresent(p -> classes.add(p.kind().word()));
         return classes;
     }
 
