@@ -281,6 +281,57 @@ class WeekTest {
         new WeekChange(List.of(), List.of(), List.of(), List.of(new WeekChange.PinAt(pass, rig, day))).to(week, 1);
     }
 
+    /** Folding 6 min and 15 mph on the road home; equal loads that end when the job ends. */
+    @Test
+    void a_day_sheet_tells_every_load_and_the_way_home() {
+        Week.Stop first = week.all().get(0);
+        DaySheet sheet = DaySheet.of(week, first.rig(), first.date()).orElseThrow();
+        List<DaySheet.Line> lines = sheet.lines();
+        assertThat(lines.get(0).kind()).isEqualTo(DaySheet.Kind.LEAVE);
+        assertThat(lines.get(0).from()).isEqualTo(first.leave());
+        for (Week.Stop stop : sheet.stops()) {
+            List<DaySheet.Line> loads = lines.stream()
+                    .filter(l -> l.kind() == DaySheet.Kind.LOAD && l.stop().equals(stop))
+                    .toList();
+            assertThat(loads).hasSize(stop.loads());
+            assertThat(loads.stream().mapToDouble(DaySheet.Line::ground_ha).sum())
+                    .isCloseTo(stop.pass().zone().area_ha(), within(1e-9));
+            assertThat(loads.get(loads.size() - 1).to()).isEqualTo(stop.end());
+            assertThat(loads)
+                    .allMatch(l -> l.fill_min() == 15
+                            && l.litres()
+                                    <= 1000
+                                                    * week.rigs().stream()
+                                                            .filter(r ->
+                                                                    r.name().equals(sheet.rig()))
+                                                            .findFirst()
+                                                            .orElseThrow()
+                                                            .tank_m3()
+                                            + 1e-6);
+        }
+        DaySheet.Line home = lines.get(lines.size() - 1);
+        Spot at = week.problem().jobs().get(home.stop().job()).at();
+        double road_s = (Math.abs(at.x_m()) + Math.abs(at.y_m())) / (15 * .44704);
+        assertThat(java.time.Duration.between(home.stop().end(), home.to()).toSeconds())
+                .isCloseTo(Math.round(360 + road_s), within(1L));
+        assertThat(DaySheet.of(week, first.rig(), ON.plusDays(40))).isEmpty();
+    }
+
+    @Test
+    void the_dates_of_a_pass_keep_their_name_whoever_makes_it_and_whenever() {
+        List<PlanFeed.Entry> told = PlanFeed.of(week);
+        assertThat(told)
+                .hasSize(week.all().size())
+                .extracting(PlanFeed.Entry::uid)
+                .doesNotHaveDuplicates();
+        WeekChange rain = new WeekChange(List.of(week.all().get(0).date()), List.of(), List.of(), List.of());
+        List<PlanFeed.Entry> anew = PlanFeed.of(rain.to(week, 1).now());
+        assertThat(told)
+                .extracting(PlanFeed.Entry::uid)
+                .containsAll(anew.stream().map(PlanFeed.Entry::uid).toList());
+        assertThat(told.get(0).from()).isBefore(told.get(0).to());
+    }
+
     @Test
     void the_same_seed_gives_the_same_week() {
         assertThat(week.plan().mean_usd())

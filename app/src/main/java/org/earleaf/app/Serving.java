@@ -74,7 +74,7 @@ public final class Serving implements AutoCloseable {
         WebServer started = WebServer.start(days, new StoredNotebook(store, lasting), address, port);
         server = started;
         // Whoever opens the first page finds its figures ready, or nearly so.
-        CompletableFuture.runAsync(() -> today().brief());
+        CompletableFuture.runAsync(() -> today().week(1));
         String host = address.equals("0.0.0.0") || address.equals("::") ? "localhost" : address;
         return "Earleaf is at http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + started.port() + "/";
     }

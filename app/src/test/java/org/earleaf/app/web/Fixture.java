@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.earleaf.Brief;
 import org.earleaf.Cautions;
 import org.earleaf.Week;
@@ -259,8 +260,14 @@ public class Fixture implements FarmDay {
         return FixtureSprays.answer(zone);
     }
 
+    private static final Map<Long, Week> WEEKS = new ConcurrentHashMap<>();
+
     @Override
     public Week week(long seed) {
+        return WEEKS.computeIfAbsent(seed, this::newWeek);
+    }
+
+    private Week newWeek(long seed) {
         List<NitrogenOptions.Answer> answers = ZONES.stream()
                 .map(z -> new NitrogenOptions.Answer(
                         outlook(z),

@@ -71,6 +71,42 @@ class PagesTest {
     }
 
     @Test
+    void the_week_can_be_planned_otherwise_by_forms_alone_and_says_what_that_costs() throws Exception {
+        String week = get("/plan").body();
+        assertThat(week).contains("out at 6:", "Done this week in", "What does that cost?", "Left out, and why");
+        assertThat(week).doesNotContain("Planned anew for");
+        String rain = get("/plan?rain=2026-06-30").body();
+        assertThat(rain).contains("Planned anew for", "Nothing on Tue 30 June", "take it back", "dearer.");
+        String pinned = get("/plan?pass=Mill+Eighty%2C+nitrogen&rig=highboy&day=2026-07-02&done=Sand+Ridge")
+                .body();
+        assertThat(pinned)
+                .contains("Mill Eighty, nitrogen put on highboy, Thu 2 July", "Sand Ridge done")
+                .contains("value=\"Mill Eighty, nitrogen=highboy@2026-07-02\"");
+        HttpResponse<String> wrong = get("/plan?down=plough%402026-07-01");
+        assertThat(wrong.statusCode()).isEqualTo(400);
+        assertThat(wrong.body()).contains("plough", "highboy");
+    }
+
+    @Test
+    void a_day_sheet_tells_the_driver_every_load_in_order_and_a_rig_at_home_has_none() throws Exception {
+        String week = get("/plan").body();
+        java.util.regex.Matcher link =
+                java.util.regex.Pattern.compile("href=\"(/plan/sheet[^\"]+)\"").matcher(week);
+        assertThat(link.find()).isTrue();
+        String sheet = get(link.group(1).replace("&amp;", "&")).body();
+        assertThat(sheet).contains("out at 6:", "home about", "Load 1 of", "Before leaving", "The label is the law");
+        assertThat(sheet.indexOf("Load 1 of")).isLessThan(sheet.indexOf("Home."));
+        assertThat(get("/plan/sheet?of=highboy&on=2026-09-30").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void the_week_goes_to_a_calendar_as_dates() throws Exception {
+        HttpResponse<String> feed = get("/plan.ics");
+        assertThat(feed.headers().firstValue("Content-Type").orElse("")).startsWith("text/calendar");
+        assertThat(feed.body()).startsWith("BEGIN:VCALENDAR\r\n").contains("SUMMARY:Mill Eighty: nitrogen\\, highboy");
+    }
+
+    @Test
     void a_page_keeps_to_itself() throws Exception {
         HttpResponse<String> page = get("/");
         assertThat(page.headers().firstValue("Content-Security-Policy").orElse(""))

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
@@ -26,6 +27,7 @@ public enum Format {
     private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("d MMM", Locale.US);
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM", Locale.US);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM", Locale.US);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
     private static final double M2_PER_HA = 10_000;
     private static final double CM_PER_IN = Units.MM_PER_IN / 10;
 
@@ -45,6 +47,11 @@ public enum Format {
     /** "Tuesday 30 June". */
     public static String longDay(LocalDate date) {
         return LONG_DAY.format(date);
+    }
+
+    /** "6:30 am". */
+    public static String clock(LocalTime time) {
+        return CLOCK.format(time).replace("AM", "am").replace("PM", "pm");
     }
 
     /** "30 June". */

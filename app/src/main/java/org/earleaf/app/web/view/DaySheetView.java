@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.earleaf.Cautions;
+import org.earleaf.DaySheet;
+import org.earleaf.Week;
+import org.earleaf.app.Amounts;
+import org.earleaf.app.web.drawing.StringChart;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.Option;
+
+/** What one rig does on one day, on one sheet for the cab or the shop wall. */
+public record DaySheetView(
+        String date,
+        String rig,
+        Markup headline,
+        Markup chart,
+        List<Row> rows,
+        List<Wrong> wrong,
+        List<String> checks,
+        List<String> cautions,
+        String back) {
+    /** A line of the timetable. */
+    public record Row(String time, String where, String what) {}
+
+    /** What to do if it does not go as planned. */
+    public record Wrong(String when, String then) {}
+
+    public static DaySheetView of(Week week, DaySheet sheet, PlanAsked asked, Format format) {
+        List<DaySheet.Line> lines = sheet.lines();
+        DaySheet.Line home = lines.get(lines.size() - 1);
+        int fields = sheet.stops().size();
+        String loads = sheet.loads() == 0 ? "" : ", " + PlanView.loads(sheet.loads());
+        Markup headline = new Say()
+                .sentence(Words.capital(sheet.rig()) + " out at "
+                        + PlanView.clock(lines.get(0).from()) + ".")
+                .sentence((fields == 1 ? "One field" : fields + " fields") + loads + ", home about "
+                        + PlanView.clock(home.to()) + ".")
+                .done();
+        return new DaySheetView(
+                Format.longDay(sheet.date()),
+                Words.capital(sheet.rig()),
+                headline,
+                StringChart.of(sheet, "string-says"),
+                lines.stream().map(l -> row(l, format)).toList(),
+                wrong(week, sheet, format),
+                checks(sheet),
+                cautions(sheet),
+                asked.link("/plan"));
+    }
+
+    private static Row row(DaySheet.Line l, Format format) {
+        String name = l.stop().pass().zone().label();
+        return switch (l.kind()) {
+            case LEAVE ->
+                new Row(PlanView.clock(l.from()), name, "Set out for it; at work " + PlanView.clock(l.to()) + ".");
+            case LOAD -> new Row(PlanView.clock(l.from()), name, load(l, format));
+            case HOME -> new Row(PlanView.clock(l.to()), "Yard", "Home. Rinse the tank.");
+        };
+    }
+
+    private static String load(DaySheet.Line l, Format format) {
+        String ground = format.area(l.ground_ha()) + " " + format.areaUnit();
+        String what = PlanView.what(l.stop().way(), format);
+        if (l.load() == 0) {
+            return ground + ", " + what + ". Done " + PlanView.clock(l.to()) + ".";
+        }
+        return "Load " + l.load() + " of " + l.stop().loads() + ": fill "
+                + Amounts.volume(l.litres() / 1000, format.isMetric()) + ", " + Format.number(l.fill_min(), 0)
+                + " min; " + ground + (l.load() == 1 ? ", " + what : "") + ". Empty " + PlanView.clock(l.to()) + ".";
+    }
+
+    private static List<Wrong> wrong(Week week, DaySheet sheet, Format format) {
+        List<Wrong> all = new ArrayList<>();
+        List<Week.Stop> byWait = sheet.stops().stream()
+                .sorted(Comparator.comparingDouble((Week.Stop s) -> -s.way().waitCost_usdHaDay()))
+                .toList();
+        Week.Stop dearest = byWait.get(0);
+        all.add(new Wrong(
+                "Time runs short",
+                "First " + dearest.pass().zone().label() + ": a day’s wait costs $"
+                        + format.moneyFine(dearest.way().waitCost_usdHaDay()) + "/" + format.areaUnit()
+                        + (byWait.size() == 1
+                                ? "."
+                                : "; last "
+                                        + byWait.get(byWait.size() - 1)
+                                                .pass()
+                                                .zone()
+                                                .label() + ".")));
+        for (Week.Stop s : sheet.stops()) {
+            java.time.LocalDate last = s.pass().days(sheet.rig()).lastKey();
+            if (last.isBefore(week.on().plusDays(Week.DAYS - 1L))) {
+                all.add(new Wrong(
+                        s.pass().zone().label() + " is not done",
+                        "The " + sheet.rig() + " may do it until " + Format.day(last) + "."));
+            }
+        }
+        all.add(new Wrong("Rain", "Finish the load in the tank if the label and the ground allow, then stop."));
+        return all;
+    }
+
+    private static List<String> checks(DaySheet sheet) {
+        List<String> all = new ArrayList<>(List.of(
+                "Load sheet and label of every product in the cab",
+                "Clean water, eyewash, gloves and what else the label asks for",
+                "Outlets, pressure and speed as on the rig’s sheet"));
+        if (sheet.stops().stream().anyMatch(s -> !s.way().isNitrogen())) {
+            all.add("Wind and inversion looked at on the spot, at boom height");
+        }
+        all.add("Power lines, crossings and soft ground on the way known");
+        return all;
+    }
+
+    private static List<String> cautions(DaySheet sheet) {
+        List<String> all = new ArrayList<>();
+        boolean nitrogen = sheet.stops().stream().map(Week.Stop::way).anyMatch(Option::isNitrogen);
+        if (nitrogen) {
+            all.add("Nitrogen solution burns eyes and skin: wash at once with clean water.");
+        }
+        all.add(
+                "Times are estimates: weather, wind and the ground on the spot decide. Waiting at the tender is not in them.");
+        all.add(Cautions.LABEL);
+        return all;
+    }
+}

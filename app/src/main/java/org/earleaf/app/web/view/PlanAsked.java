@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.earleaf.WeekChange;
+import org.earleaf.units.EarleafException;
+
+/** What an address says has come to pass since the week was planned; every page of the plan hands it on. */
+public record PlanAsked(List<String> rain, List<String> down, List<String> done, List<String> pin) {
+    public static final PlanAsked NOTHING = new PlanAsked(List.of(), List.of(), List.of(), List.of());
+
+    public PlanAsked {
+        rain = filled(rain);
+        down = filled(down);
+        done = filled(done);
+        pin = filled(pin);
+    }
+
+    /** A part of an address, and what it says to people. */
+    public record Part(String name, String value, String says, PlanAsked without) {}
+
+    private static List<String> filled(List<String> all) {
+        return all.stream().filter(v -> !v.isBlank()).distinct().toList();
+    }
+
+    public WeekChange change() {
+        return new WeekChange(
+                rain.stream().map(PlanAsked::day).toList(),
+                down.stream().map(WeekChange.Down::parse).toList(),
+                done,
+                pin.stream().map(WeekChange.PinAt::parse).toList());
+    }
+
+    public boolean isNothing() {
+        return equals(NOTHING);
+    }
+
+    /** With a pass put on a rig and a day; one put somewhere before is taken from there. */
+    public PlanAsked withPin(String pass, String rig, String day) {
+        List<String> pins = new ArrayList<>(
+                pin.stream().filter(p -> !p.startsWith(pass + "=")).toList());
+        pins.add(pass + "=" + rig + "@" + day);
+        return new PlanAsked(rain, down, done, pins);
+    }
+
+    public PlanAsked withDown(String rig, String day) {
+        return new PlanAsked(rain, more(down, rig + "@" + day), done, pin);
+    }
+
+    private static List<String> more(List<String> all, String one) {
+        return Stream.concat(all.stream(), Stream.of(one)).toList();
+    }
+
+    private static List<String> less(List<String> all, String one) {
+        return all.stream().filter(v -> !v.equals(one)).toList();
+    }
+
+    public List<Part> parts() {
+        List<Part> all = new ArrayList<>();
+        rain.forEach(v ->
+                all.add(new Part("rain", v, "Nothing on " + date(v), new PlanAsked(less(rain, v), down, done, pin))));
+        down.forEach(v -> all.add(new Part(
+                "down",
+                v,
+                v.substring(0, v.lastIndexOf('@')) + " down on " + date(v.substring(v.lastIndexOf('@') + 1)),
+                new PlanAsked(rain, less(down, v), done, pin))));
+        done.forEach(v -> all.add(new Part("done", v, v + " done", new PlanAsked(rain, down, less(done, v), pin))));
+        pin.forEach(v -> all.add(new Part(
+                "pin",
+                v,
+                v.substring(0, v.indexOf('=')) + " put on " + v.substring(v.indexOf('=') + 1, v.lastIndexOf('@')) + ", "
+                        + date(v.substring(v.lastIndexOf('@') + 1)),
+                new PlanAsked(rain, down, done, less(pin, v)))));
+        return all;
+    }
+
+    private static String date(String iso) {
+        return org.earleaf.app.web.text.Format.day(day(iso));
+    }
+
+    private static LocalDate day(String iso) {
+        try {
+            return LocalDate.parse(iso.strip());
+        } catch (DateTimeParseException notADay) {
+            throw EarleafException.of("day", "\"" + iso + "\"", "a day as YYYY-MM-DD", "Choose one of the list.");
+        }
+    }
+
+    /** An address that says it, with what stands before. */
+    public String link(String path, String... more) {
+        Stream<String> own = parts().stream().map(p -> p.name() + "=" + encoded(p.value()));
+        List<String> others = new ArrayList<>();
+        for (int k = 0; k + 1 < more.length; k += 2) {
+            others.add(more[k] + "=" + encoded(more[k + 1]));
+        }
+        String query = Stream.concat(others.stream(), own).collect(Collectors.joining("&"));
+        return query.isEmpty() ? path : path + "?" + query;
+    }
+
+    private static String encoded(String value) {
+        return URLEncoder.encode(value, StandardCharsets.UTF_8);
+    }
+}

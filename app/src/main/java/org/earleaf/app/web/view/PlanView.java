@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.earleaf.FieldPass;
+import org.earleaf.Week;
+import org.earleaf.WeekChange;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.web.text.Say;
+import org.earleaf.decide.Option;
+import org.earleaf.plan.PlanRig;
+
+/**
+ * The week: which rig does which field on which day.
+ *
+ * @param asked what has come to pass since, each with the address that drops it
+ * @param moved what is elsewhere now, in sentences; empty when nothing was asked
+ * @param parts hidden parts of a form that asks for more
+ */
+public record PlanView(
+        String date,
+        Markup headline,
+        List<Drop> asked,
+        List<String> moved,
+        List<DayRow> days,
+        List<LeftRow> leftOut,
+        List<String> later,
+        List<MoneyRow> money,
+        List<String> notes,
+        Choices choices,
+        List<PlanAsked.Part> parts,
+        String feed) {
+    /** A day with its rigs. */
+    public record DayRow(String name, String chance, List<RigRow> rigs) {}
+
+    /** What a rig does on a day. */
+    public record RigRow(String rig, String out, String sheet, List<StopRow> stops) {}
+
+    /** One field of it. */
+    public record StopRow(
+            String time, String name, String place, String what, String ground, String loads, String done) {}
+
+    /** A pass that is not made in the week. */
+    public record LeftRow(String name, String reason) {}
+
+    /** A sum of money. */
+    public record MoneyRow(String what, String amount, String says) {}
+
+    /** What has come to pass, and the address without it. */
+    public record Drop(String says, String link) {}
+
+    /** What the forms offer. */
+    public record Choices(List<String> passes, List<String> rigs, List<Day> days) {}
+
+    /** A day of a list. */
+    public record Day(String value, String name) {}
+
+    public static PlanView of(Week week, PlanAsked asked, Optional<WeekChange.Anew> anew, Format format) {
+        Places places = Places.of(week.farm());
+        return new PlanView(
+                Format.longDay(week.on()),
+                headline(week, anew),
+                asked.parts().stream()
+                        .map(p -> new Drop(p.says(), p.without().link("/plan")))
+                        .toList(),
+                anew.map(PlanView::moved).orElse(List.of()),
+                IntStream.range(0, Week.DAYS)
+                        .mapToObj(d -> day(week, d, asked, places, format))
+                        .toList(),
+                week.leftOut().stream()
+                        .filter(w -> week.problem().jobs().get(w.job()).undone_usd() > 0)
+                        .map(w -> new LeftRow(week.passes().get(w.job()).name(), w.sentence()))
+                        .toList(),
+                week.later().stream()
+                        .map(l -> l.place() + ", " + l.kind() + ": best from " + Format.date(l.date()) + " on.")
+                        .toList(),
+                money(week),
+                week.notes(),
+                choices(week),
+                asked.parts(),
+                asked.link("/plan.ics"));
+    }
+
+    private static Markup headline(Week week, Optional<WeekChange.Anew> anew) {
+        List<Week.Stop> all = week.all();
+        Say say = new Say();
+        if (all.isEmpty()) {
+            say.sentence("Nothing is to be driven in the next seven days.");
+        } else {
+            LocalDate first = all.get(0).date();
+            List<Week.Stop> then =
+                    all.stream().filter(s -> s.date().equals(first)).toList();
+            String work = then.stream()
+                    .collect(Collectors.groupingBy(Week.Stop::rig, LinkedHashMap::new, Collectors.counting()))
+                    .entrySet()
+                    .stream()
+                    .map(e -> "the " + e.getKey() + " makes " + passes(e.getValue()))
+                    .collect(Collectors.joining(", "));
+            if (first.equals(week.on())) {
+                say.sentence(
+                        "Today", " " + work + ", out at " + clock(then.get(0).leave()) + ".");
+            } else {
+                say.sentence("Nothing today. " + Format.longDay(first) + " " + work + ", out at "
+                        + clock(then.get(0).leave()) + ".");
+            }
+        }
+        anew.ifPresent(a -> say.sentence(costs(a)));
+        return say.done();
+    }
+
+    private static String passes(long n) {
+        return n == 1 ? "one pass" : n + " passes";
+    }
+
+    private static String costs(WeekChange.Anew a) {
+        String usd = usd(a.more_usd() < 0 ? -a.more_usd() : a.more_usd());
+        return "What has come to pass makes the week " + usd + (a.more_usd() < 0 ? " cheaper." : " dearer.");
+    }
+
+    private static List<String> moved(WeekChange.Anew a) {
+        List<String> all = new ArrayList<>();
+        a.forced().forEach(j -> all.add("Has to move: " + move(a, j)));
+        a.moved().forEach(j -> all.add("Moves because that is cheaper: " + move(a, j)));
+        return all.isEmpty() ? List.of("Nothing that was planned has to move.") : all;
+    }
+
+    private static String move(WeekChange.Anew a, int job) {
+        return a.now().passes().get(job).name() + ", from " + place(a.before(), job) + " to " + place(a.now(), job)
+                + ".";
+    }
+
+    private static String place(Week week, int job) {
+        return week.all().stream()
+                .filter(s -> s.job() == job)
+                .findFirst()
+                .map(s -> s.rig() + " on " + Format.day(s.date()))
+                .orElse("left out");
+    }
+
+    private static DayRow day(Week week, int d, PlanAsked asked, Places places, Format format) {
+        LocalDate date = week.on().plusDays(d);
+        List<RigRow> rigs = new ArrayList<>();
+        week.all().stream()
+                .filter(s -> s.date().equals(date))
+                .collect(Collectors.groupingBy(Week.Stop::rig, LinkedHashMap::new, Collectors.toList()))
+                .forEach((rig, stops) -> rigs.add(new RigRow(
+                        Words.capital(rig),
+                        clock(stops.get(0).leave()),
+                        asked.link("/plan/sheet", "of", rig, "on", date.toString()),
+                        stops.stream().map(s -> stop(week, s, places, format)).toList())));
+        return new DayRow(Format.longDay(date), Format.inTen(week.chance(d)) + " of 10", rigs);
+    }
+
+    private static StopRow stop(Week week, Week.Stop s, Places places, Format format) {
+        return new StopRow(
+                clock(s.start()) + " to " + clock(s.end()),
+                s.pass().zone().label(),
+                places.of(s.pass().zone()),
+                what(s.way(), format),
+                format.area(s.pass().zone().area_ha()) + " " + format.areaUnit(),
+                loads(s.loads()),
+                Format.inTen(week.plan().chanceDone().get(s.job())) + " of 10");
+    }
+
+    static String loads(int n) {
+        return n == 0 ? "" : n == 1 ? "1 load" : n + " loads";
+    }
+
+    /** "40 lb N/ac as UAN 28, 13.4 gal/ac, row-base dribble". */
+    static String what(Option o, Format format) {
+        String how = ", " + o.placement().word();
+        return o.isNitrogen()
+                ? format.nitrogen(o.nitrogen_kgHa()) + " " + format.nitrogenUnit() + " as " + o.product() + ", "
+                        + format.product(o.productRate(), o.liquid()) + " " + format.productUnit(o.liquid()) + how
+                : o.product() + how;
+    }
+
+    private static List<MoneyRow> money(Week week) {
+        var cost = week.plan().found().cost();
+        return List.of(
+                new MoneyRow("Rigs on the way and at work", usd(cost.rig_usd()), "if each day turns out as is likely"),
+                new MoneyRow("Days that are not the best", usd(cost.loss_usd()), "likewise"),
+                new MoneyRow("Left out", usd(cost.undone_usd()), "against doing it on its best day"),
+                new MoneyRow(
+                        "All of it over a hundred futures",
+                        usd(week.plan().mean_usd()),
+                        usd(week.plan().p10_usd()) + " to " + usd(week.plan().p90_usd())
+                                + ": today stands, later days are planned anew as each future goes"));
+    }
+
+    private static Choices choices(Week week) {
+        return new Choices(
+                week.passes().stream().map(FieldPass::name).toList(),
+                week.problem().rigs().stream().map(PlanRig::name).toList(),
+                IntStream.range(0, Week.DAYS)
+                        .mapToObj(d -> week.on().plusDays(d))
+                        .map(d -> new Day(d.toString(), Format.day(d)))
+                        .toList());
+    }
+
+    static String clock(java.time.LocalDateTime at) {
+        return Format.clock(at.toLocalTime());
+    }
+
+    static String usd(double amount) {
+        return "$" + Format.number(amount, 0);
+    }
+}
