@@ -59,6 +59,7 @@ class BrowserTest {
     static void start() throws IOException {
         requireBrowser();
         readAxe();
+        new Fixture().week(1);
         Preview preview = new Preview();
         SeededLoads.in(preview);
         server = preview.serve(0);
@@ -162,8 +163,8 @@ class BrowserTest {
                 "/calendar",
                 "/calendar?span=season",
                 "/plan",
-                "/plan?rain=2026-06-30&down=highboy%402026-07-01",
-                "/plan/sheet?of=highboy&on=2026-06-30",
+                "/plan?rain=2026-07-01&down=highboy%402026-07-05",
+                "/plan/sheet?of=highboy&on=2026-07-01",
                 "/field",
                 "/field/mill-eighty",
                 "/field/long-quarter-east/options",
