@@ -76,7 +76,7 @@ class PagesTest {
         assertThat(week).contains("out at 6:", "Done this week in", "What does that cost?");
         assertThat(week).doesNotContain("Planned anew for");
         String rain = get("/plan?rain=2026-07-01").body();
-        assertThat(rain).contains("Planned anew for", "Nothing on Wed 1 July", "take it back", "dearer.");
+        assertThat(rain).contains("Planned anew for", "Rain on Wed 1 July", "take it back", "dearer.");
         String pinned = get("/plan?pass=Mill+Eighty%2C+nitrogen&rig=highboy&day=2026-07-02&done=Sand+Ridge")
                 .body();
         assertThat(pinned)

@@ -58,7 +58,7 @@ public record DaySheetView(
         String name = l.stop().pass().zone().label();
         return switch (l.kind()) {
             case LEAVE ->
-                new Row(PlanView.clock(l.from()), name, "Set out for it; at work " + PlanView.clock(l.to()) + ".");
+                new Row(PlanView.clock(l.from()), name, "Set out; there " + PlanView.clock(l.to()) + ".");
             case LOAD -> new Row(PlanView.clock(l.from()), name, load(l, format));
             case HOME -> new Row(PlanView.clock(l.to()), "Yard", "Home. Rinse the tank.");
         };

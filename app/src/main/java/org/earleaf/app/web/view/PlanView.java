@@ -132,16 +132,17 @@ public record PlanView(
     }
 
     private static String move(WeekChange.Anew a, int job) {
-        return a.now().passes().get(job).name() + ", from " + place(a.before(), job) + " to " + place(a.now(), job)
-                + ".";
+        String name = a.now().passes().get(job).name();
+        return place(a.now(), job)
+                .map(to -> name + ", from " + place(a.before(), job).orElse("nowhere") + " to " + to + ".")
+                .orElse(name + " is left out.");
     }
 
-    private static String place(Week week, int job) {
+    private static Optional<String> place(Week week, int job) {
         return week.all().stream()
                 .filter(s -> s.job() == job)
                 .findFirst()
-                .map(s -> s.rig() + " on " + Format.day(s.date()))
-                .orElse("left out");
+                .map(s -> s.rig() + " on " + Format.day(s.date()));
     }
 
     private static DayRow day(Week week, int d, PlanAsked asked, Places places, Format format) {
@@ -155,7 +156,8 @@ public record PlanView(
                         clock(stops.get(0).leave()),
                         asked.link("/plan/sheet", "of", rig, "on", date.toString()),
                         stops.stream().map(s -> stop(week, s, places, format)).toList())));
-        return new DayRow(Format.longDay(date), Format.inTen(week.chance(d)) + " of 10", rigs);
+        boolean rain = asked.rain().contains(date.toString());
+        return new DayRow(Format.longDay(date), Format.inTen(rain ? 0 : week.chance(d)) + " of 10", rigs);
     }
 
     private static StopRow stop(Week week, Week.Stop s, Places places, Format format) {
