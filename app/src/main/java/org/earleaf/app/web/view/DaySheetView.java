@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,6 +29,8 @@ public record DaySheetView(
     /** A line of the timetable. */
     public record Row(String time, String where, String what) {}
 
+    private record Last(String place, LocalDate day) {}
+
     /** What to do if it does not go as planned. */
     public record Wrong(String when, String then) {}
 
@@ -47,21 +50,31 @@ public record DaySheetView(
                 Words.capital(sheet.rig()),
                 headline,
                 StringChart.of(sheet, "string-says"),
-                lines.stream().map(l -> row(l, format)).toList(),
+                rows(lines, format),
                 wrong(week, sheet, format),
                 checks(sheet),
                 cautions(sheet),
                 asked.link("/plan"));
     }
 
-    private static Row row(DaySheet.Line l, Format format) {
-        String name = l.stop().pass().zone().label();
-        return switch (l.kind()) {
-            case LEAVE ->
-                new Row(PlanView.clock(l.from()), name, "Set out; there " + PlanView.clock(l.to()) + ".");
-            case LOAD -> new Row(PlanView.clock(l.from()), name, load(l, format));
-            case HOME -> new Row(PlanView.clock(l.to()), "Yard", "Home. Rinse the tank.");
-        };
+    /** The way to a field and its first load stand in one row. */
+    private static List<Row> rows(List<DaySheet.Line> lines, Format format) {
+        List<Row> all = new ArrayList<>();
+        for (int k = 0; k < lines.size(); k++) {
+            DaySheet.Line l = lines.get(k);
+            String name = l.stop().pass().zone().label();
+            String time = PlanView.clock(l.from());
+            switch (l.kind()) {
+                case LEAVE -> {
+                    k++;
+                    all.add(new Row(
+                            time, name, "Set out; there " + PlanView.clock(l.to()) + ". " + load(lines.get(k), format)));
+                }
+                case LOAD -> all.add(new Row(time, name, load(l, format)));
+                case HOME -> all.add(new Row(time, "Yard", "Home. Rinse the tank."));
+            }
+        }
+        return all;
     }
 
     private static String load(DaySheet.Line l, Format format) {
@@ -92,14 +105,15 @@ public record DaySheetView(
                                                 .pass()
                                                 .zone()
                                                 .label() + ".")));
-        for (Week.Stop s : sheet.stops()) {
-            java.time.LocalDate last = s.pass().days(sheet.rig()).lastKey();
-            if (last.isBefore(week.on().plusDays(Week.DAYS - 1L))) {
-                all.add(new Wrong(
-                        s.pass().zone().label() + " is not done",
-                        "The " + sheet.rig() + " may do it until " + Format.day(last) + "."));
-            }
-        }
+        sheet.stops().stream()
+                .map(s -> new Last(
+                        s.pass().zone().label(), s.pass().days(sheet.rig()).lastKey()))
+                .filter(l -> l.day().isBefore(week.on().plusDays(Week.DAYS - 1L)))
+                .sorted(Comparator.comparing(Last::day))
+                .limit(3)
+                .forEach(l -> all.add(new Wrong(
+                        l.place() + " is not done",
+                        "The " + sheet.rig() + " may do it until " + Format.day(l.day()) + ".")));
         all.add(new Wrong("Rain", "Finish the load in the tank if the label and the ground allow, then stop."));
         return all;
     }
