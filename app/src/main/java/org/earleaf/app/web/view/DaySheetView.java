@@ -68,7 +68,9 @@ public record DaySheetView(
                 case LEAVE -> {
                     k++;
                     all.add(new Row(
-                            time, name, "Set out; there " + PlanView.clock(l.to()) + ". " + load(lines.get(k), format)));
+                            time,
+                            name,
+                            "Set out; there " + PlanView.clock(l.to()) + ". " + load(lines.get(k), format)));
                 }
                 case LOAD -> all.add(new Row(time, name, load(l, format)));
                 case HOME -> all.add(new Row(time, "Yard", "Home. Rinse the tank."));

@@ -64,8 +64,8 @@ public record PlanAsked(List<String> rain, List<String> down, List<String> done,
 
     public List<Part> parts() {
         List<Part> all = new ArrayList<>();
-        rain.forEach(v ->
-                all.add(new Part("rain", v, "Rain on " + date(v), new PlanAsked(less(rain, v), down, done, pin))));
+        rain.forEach(
+                v -> all.add(new Part("rain", v, "Rain on " + date(v), new PlanAsked(less(rain, v), down, done, pin))));
         down.forEach(v -> all.add(new Part(
                 "down",
                 v,
