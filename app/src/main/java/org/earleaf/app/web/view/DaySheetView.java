@@ -98,7 +98,7 @@ public record DaySheetView(
         Week.Stop dearest = byWait.get(0);
         all.add(new Wrong(
                 "Time runs short",
-                "First " + dearest.pass().zone().label() + ": a day’s wait costs $"
+                "First " + dearest.pass().zone().label() + ": a day’s wait costs "
                         + format.moneyFine(dearest.way().waitCost_usdHaDay()) + "/" + format.areaUnit()
                         + (byWait.size() == 1
                                 ? "."
