@@ -52,7 +52,10 @@ record Candidate(NitrogenProduct product, Placement placement, List<Rig> rigs) {
         return all;
     }
 
-    /** Liquids with a price of their own; UAN 32 when none has one. Never ammonia. */
+    /**
+     * Liquids with a price of their own; UAN 32 when none has one. Never ammonia. Where some of them stand in the yard,
+     * only those: the strengths of one solution are worth the same, and what is there is what goes out.
+     */
     private static List<NitrogenProduct> liquids(Farm farm) {
         List<NitrogenProduct> priced = farm.prices().nitrogenOf_usdKg().keySet().stream()
                 .sorted()
@@ -60,6 +63,15 @@ record Candidate(NitrogenProduct product, Placement placement, List<Rig> rigs) {
                 .filter(NitrogenProduct::isLiquid)
                 .filter(n -> n.nitrogen_share() >= .2 && n.nitrogen_share() < .5)
                 .toList();
+        List<NitrogenProduct> held =
+                priced.stream().filter(n -> isInStock(farm, n)).toList();
+        if (!held.isEmpty()) {
+            return held;
+        }
         return priced.isEmpty() ? farm.findNitrogen("UAN 32").stream().toList() : priced;
+    }
+
+    private static boolean isInStock(Farm farm, NitrogenProduct n) {
+        return farm.stock().stream().anyMatch(s -> s.amount() > 0 && s.product().equalsIgnoreCase(n.name()));
     }
 }
