@@ -12,9 +12,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.earleaf.decide.DryDays;
-import org.earleaf.decide.HiredRigs;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
+import org.earleaf.decide.Rescue;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Setting;
@@ -73,7 +73,7 @@ final class WeekProblem {
         FieldPasses.Wanted wanted = FieldPasses.of(on, Week.DAYS, answers);
         passes = wanted.passes();
         later = wanted.later();
-        rigs = Stream.concat(farm.rigs().stream(), HiredRigs.of(farm).stream())
+        rigs = Stream.concat(farm.rigs().stream(), Rescue.rigs(farm).stream())
                 .filter(r -> passes.stream().anyMatch(p -> p.canBeMadeBy(r.name())))
                 .toList();
         weather = DryDays.of(farm, on, Week.DAYS);

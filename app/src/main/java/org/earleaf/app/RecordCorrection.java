@@ -115,24 +115,9 @@ public record RecordCorrection(
                     .filter(p -> load ? p.id().startsWith(m.group(1)) : p.id().equals(wrong.passId()))
                     .filter(p -> p.product().equalsIgnoreCase(product))
                     .findFirst()
-                    .ifPresent(p -> passes.add(times(p, times)));
+                    .ifPresent(p -> passes.add(p.times(times)));
         }
         return passes;
-    }
-
-    private static Pass times(Pass p, double factor) {
-        return new Pass(
-                p.id(),
-                p.field(),
-                p.zone(),
-                p.date(),
-                p.product(),
-                p.rate() * factor,
-                p.rateUnit(),
-                p.nitrogen_kgHa() * factor,
-                p.placement(),
-                p.inhibitor(),
-                p.state());
     }
 
     /** By how much the rate of a product is other than was filed. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import org.earleaf.farm.ClearanceFit;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Setting;
@@ -155,7 +156,8 @@ final class Twin {
                 List.of(),
                 known,
                 List.of(),
-                Settings.USUAL.with(Setting.HIRED_RIG_NEAR, 0).with(Setting.AIRCRAFT_NEAR, 0));
+                Settings.USUAL.with(Setting.HIRED_RIG_NEAR, 0).with(Setting.AIRCRAFT_NEAR, 0),
+                LabelBook.EMPTY);
     }
 
     private Pass pass(LocalDate date, double kgHa, Placement placement) {

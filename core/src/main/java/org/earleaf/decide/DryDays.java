@@ -46,15 +46,10 @@ public final class DryDays {
                 farm.site(),
                 farm.weather().gaps());
         List<Future> futures = years.futures(on, first, on.plusDays(days), new SplittableRandom(SEED));
-        int[] of = Assimilation.systematic(
-                futures.stream().mapToDouble(f -> Math.log(f.weight())).toArray(), FUTURES);
-        ForecastError error = new ForecastError(farm.weather(), on);
         Map<List<Boolean>, Integer> counts = new LinkedHashMap<>();
-        for (int m = 0; m < FUTURES; m++) {
-            SplittableRandom random = new SplittableRandom(SEED + 7919L * m);
-            WeatherSeries course = error.perturbed(futures.get(of[m]).weather(), random);
-            counts.merge(dry(course, days), 1, Integer::sum);
-        }
+        new ForecastError(farm.weather(), on)
+                .courses(futures, ForecastError.byWeight(futures, FUTURES), SEED)
+                .forEach(course -> counts.merge(dry(course, days), 1, Integer::sum));
         return counts.entrySet().stream()
                 .map(e -> new Course((double) e.getValue() / FUTURES, e.getKey()))
                 .sorted((a, b) -> Double.compare(b.share(), a.share()))

@@ -5,9 +5,12 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.weather.Draws;
+import org.earleaf.weather.Future;
 import org.earleaf.weather.WeatherDay;
 import org.earleaf.weather.WeatherSeries;
 
@@ -25,6 +28,9 @@ import org.earleaf.weather.WeatherSeries;
  */
 final class ForecastError {
     private static final int DAYS = 7;
+    /** Between the generators of two members. */
+    private static final long STRIDE = 7919;
+
     private static final double RAIN_CV = .6;
     /** What falls when rain comes that was not in the amount [mm] (own construct). */
     private static final double SHOWER_MM = 3;
@@ -35,6 +41,19 @@ final class ForecastError {
     ForecastError(WeatherBook book, LocalDate on) {
         this.book = book;
         this.on = on;
+    }
+
+    /** Which future each of so many members follows, by weight. */
+    static int[] byWeight(List<Future> futures, int members) {
+        return Assimilation.systematic(
+                futures.stream().mapToDouble(f -> Math.log(f.weight())).toArray(), members);
+    }
+
+    /** A course a member: the future it follows, with an error of the forecast of its own. */
+    List<WeatherSeries> courses(List<Future> futures, int[] followed, long seed) {
+        return IntStream.range(0, followed.length)
+                .mapToObj(m -> perturbed(futures.get(followed[m]).weather(), new SplittableRandom(seed + STRIDE * m)))
+                .toList();
     }
 
     /** The course with its forecast days moved; other days stay as they are. */

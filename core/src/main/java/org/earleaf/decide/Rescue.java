@@ -15,13 +15,14 @@ import org.earleaf.field.Placement;
  * aircraft that spreads urea. A hired rig that the farm lists itself stands before these; clearance and prices are the
  * farm's settings.
  */
-final class Rescue {
+public final class Rescue {
     static final String HIGH_RIG = "hired high-clearance rig";
     static final String AIRCRAFT = "hired aircraft";
 
     private Rescue() {}
 
-    static List<Rig> rigs(Farm farm) {
+    /** Rigs that options may name although the farm does not list them; width, tank and speed are not known. */
+    public static List<Rig> rigs(Farm farm) {
         Settings settings = farm.settings();
         List<Rig> all = new ArrayList<>();
         if (settings.says(Setting.HIRED_RIG_NEAR) && !isListed(farm, Placement.ROW_BASE)) {

@@ -29,28 +29,6 @@ public record Worth(
         double cost_usdHa,
         double meanYieldGain_kgHa,
         double regret_usdHa) {
-    /** Without the regret. */
-    public Worth(
-            double mean_usdHa,
-            double p10_usdHa,
-            double p90_usdHa,
-            double chanceItPays,
-            double badCase_usdHa,
-            double breakEvenCorn_usdBu,
-            double cost_usdHa,
-            double meanYieldGain_kgHa) {
-        this(
-                mean_usdHa,
-                p10_usdHa,
-                p90_usdHa,
-                chanceItPays,
-                badCase_usdHa,
-                breakEvenCorn_usdBu,
-                cost_usdHa,
-                meanYieldGain_kgHa,
-                Double.NaN);
-    }
-
     /** The worth of a pass against disease or insects, which is measured alike. */
     static Worth of(PassWorth w) {
         return of(w, Double.NaN);

@@ -87,17 +87,11 @@ final class ZoneEnsemble {
         if (futures.size() == 1) {
             return List.of(Forcing.of(futures.get(0).weather(), farm.site()));
         }
-        int[] of = Assimilation.systematic(
-                futures.stream().mapToDouble(f -> Math.log(f.weight())).toArray(), MEMBERS);
-        courses = of;
-        ForecastError error = new ForecastError(farm.weather(), on);
-        List<Forcing> all = new ArrayList<>();
-        for (int m = 0; m < MEMBERS; m++) {
-            WeatherSeries course =
-                    error.perturbed(futures.get(of[m]).weather(), new SplittableRandom(seed + 7919L * m));
-            all.add(Forcing.of(course, farm.site()));
-        }
-        return List.copyOf(all);
+        courses = ForecastError.byWeight(futures, MEMBERS);
+        return new ForecastError(farm.weather(), on)
+                .courses(futures, courses, seed).stream()
+                        .map(course -> Forcing.of(course, farm.site()))
+                        .toList();
     }
 
     /**

@@ -49,48 +49,6 @@ public record Farm(
         flags = List.copyOf(flags);
     }
 
-    /** With no label entered. */
-    public Farm(
-            String name,
-            Site site,
-            ZoneId timeZone,
-            Prices prices,
-            List<Zone> zones,
-            List<Pass> passes,
-            List<Reading> readings,
-            List<Irrigation> irrigation,
-            List<Manure> manure,
-            List<NitrogenProduct> nitrogen,
-            List<Product> products,
-            List<Rig> rigs,
-            List<Recipe> recipes,
-            List<Stock> stock,
-            List<Boundary> boundaries,
-            WeatherBook weather,
-            List<Flag> flags,
-            Settings settings) {
-        this(
-                name,
-                site,
-                timeZone,
-                prices,
-                zones,
-                passes,
-                readings,
-                irrigation,
-                manure,
-                nitrogen,
-                products,
-                rigs,
-                recipes,
-                stock,
-                boundaries,
-                weather,
-                flags,
-                settings,
-                LabelBook.EMPTY);
-    }
-
     /** With every setting as usual, and no label entered. */
     public Farm(
             String name,
@@ -128,7 +86,8 @@ public record Farm(
                 boundaries,
                 weather,
                 flags,
-                Settings.USUAL);
+                Settings.USUAL,
+                LabelBook.EMPTY);
     }
 
     /** Nitrogen product by name, of the farm's own or built in. */

@@ -38,4 +38,25 @@ public record Pass(
     public boolean isOn(Zone z) {
         return field.equals(z.field()) && (zone.isEmpty() || zone.equals(z.zone()));
     }
+
+    /** The same pass in another state of its life. */
+    public Pass in(State other) {
+        return new Pass(id, field, zone, date, product, rate, rateUnit, nitrogen_kgHa, placement, inhibitor, other);
+    }
+
+    /** The same pass with more or less of the product. */
+    public Pass times(double factor) {
+        return new Pass(
+                id,
+                field,
+                zone,
+                date,
+                product,
+                rate * factor,
+                rateUnit,
+                nitrogen_kgHa * factor,
+                placement,
+                inhibitor,
+                state);
+    }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Setting;
@@ -165,7 +166,8 @@ final class TestFarm {
                 List.of(),
                 new WeatherBook(weather(), List.of(), List.of(), List.of(), List.of(), List.of()),
                 List.of(),
-                settings);
+                settings,
+                LabelBook.EMPTY);
     }
 
     private static Rig rig(String name, double clearance_in, Set<Placement> placements, double usdAc) {

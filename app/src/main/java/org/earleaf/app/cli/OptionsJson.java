@@ -40,11 +40,10 @@ final class OptionsJson {
                 assumptions(options));
     }
 
-    static Map<String, @Nullable Object> option(Option o, boolean metric) {
-        Worth w = o.worth();
-        Rates rates = Rates.of(o, metric);
-        return new Keys(metric)
-                .put("field", o.field())
+    /** What would be put on where, and how much of it. */
+    static Keys pass(Keys keys, Option o) {
+        Rates rates = Rates.of(o, keys.isMetric());
+        return keys.put("field", o.field())
                 .put("zone", o.zone())
                 .put("kind", o.kind())
                 .put("product", o.product())
@@ -52,7 +51,12 @@ final class OptionsJson {
                 .put("rate", rates.rate())
                 .put("rate_unit", rates.rateUnit())
                 .put("product_rate", rates.productRate())
-                .put("product_rate_unit", rates.productRateUnit())
+                .put("product_rate_unit", rates.productRateUnit());
+    }
+
+    static Map<String, @Nullable Object> option(Option o, boolean metric) {
+        Worth w = o.worth();
+        return pass(new Keys(metric), o)
                 .put("products", products(o, metric))
                 .put("recipe", o.spray().map(s -> s.mix().recipe()).orElse(""))
                 .put(

@@ -85,18 +85,7 @@ final class WeekJson {
 
     private static Map<String, @Nullable Object> stop(Week week, Week.Stop s, boolean metric) {
         Option o = s.way();
-        Rates rates = Rates.of(o, metric);
-        return new Keys(metric)
-                .put("job", s.pass().name())
-                .put("field", o.field())
-                .put("zone", o.zone())
-                .put("kind", o.kind())
-                .put("product", o.product())
-                .put("placement", o.placement().word())
-                .put("rate", rates.rate())
-                .put("rate_unit", rates.rateUnit())
-                .put("product_rate", rates.productRate())
-                .put("product_rate_unit", rates.productRateUnit())
+        return OptionsJson.pass(new Keys(metric).put("job", s.pass().name()), o)
                 .put(
                         metric ? "area_ha" : "area_ac",
                         metric ? s.pass().zone().area_ha() : s.pass().zone().area_ha() / Units.HA_PER_AC)

@@ -167,7 +167,7 @@ final class FarmImport {
     /** A pass keeps its id, and stays made when its record is filed whatever the folder still plans. */
     private Pass beside(Pass stored, Pass newer) {
         Pass now = WorkTables.withId(stored.id(), newer);
-        return filedPasses.contains(stored.id()) ? WorkTables.inState(stored.state(), now) : now;
+        return filedPasses.contains(stored.id()) ? now.in(stored.state()) : now;
     }
 
     /** Newer values win, but an unknown one never stands before one that was observed. */

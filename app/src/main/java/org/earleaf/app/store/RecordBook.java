@@ -35,7 +35,7 @@ final class RecordBook {
                     "a pass without a record",
                     "Correct the record instead.");
         }
-        Pass kept = keep(WorkTables.inState(Pass.State.MADE, made));
+        Pass kept = keep(made.in(Pass.State.MADE));
         return append(account.apply(kept));
     }
 

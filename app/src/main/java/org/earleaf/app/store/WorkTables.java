@@ -100,21 +100,6 @@ final class WorkTables {
                 r.note());
     }
 
-    static Pass inState(Pass.State state, Pass p) {
-        return new Pass(
-                p.id(),
-                p.field(),
-                p.zone(),
-                p.date(),
-                p.product(),
-                p.rate(),
-                p.rateUnit(),
-                p.nitrogen_kgHa(),
-                p.placement(),
-                p.inhibitor(),
-                state);
-    }
-
     private static String place(String field, String zone) {
         return new GroundTables.Place(field, zone).label();
     }

@@ -2,6 +2,7 @@
 package org.earleaf.app.web;
 
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.web.view.Places;
 import org.earleaf.field.Zone;
 
@@ -29,5 +30,12 @@ record Desk(Days days, Notebook notebook, Object numbers) {
         return Places.of(day.farm())
                 .find(place)
                 .orElseThrow(() -> new Faults.NotHere("There is no field \"" + place + "\" on this farm."));
+    }
+
+    /** The kept load that an address names; refused when there is none. */
+    Kept load(String id) {
+        return notebook.loads()
+                .find(id)
+                .orElseThrow(() -> new Faults.NotHere("There is no load \"" + id + "\" on this farm."));
     }
 }

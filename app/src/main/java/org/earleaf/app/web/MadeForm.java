@@ -3,7 +3,6 @@ package org.earleaf.app.web;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -88,20 +87,9 @@ public record MadeForm(
                         ? Optional.empty()
                         : Optional.of(Amount.parse(ReadingForm.text(area), "ground treated")),
                 Optional.empty(),
-                time(start, "start"),
-                time(end, "stop"),
+                TankForm.time(start, "start"),
+                TankForm.time(end, "stop"),
                 extras,
                 filed);
-    }
-
-    private static Optional<LocalTime> time(@Nullable String sent, String where) {
-        try {
-            return ReadingForm.text(sent).isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(LocalTime.parse(ReadingForm.text(sent)));
-        } catch (DateTimeParseException unreadable) {
-            throw EarleafException.of(
-                    where, "\"" + sent + "\"", "a time of day like 14:05", "Write hours and minutes.");
-        }
     }
 }

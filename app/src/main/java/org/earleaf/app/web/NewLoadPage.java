@@ -142,7 +142,7 @@ class NewLoadPage {
             @ModelAttribute(name = "format", binding = false) Format format,
             HttpServletResponse response,
             Model model) {
-        Kept kept = find(id);
+        Kept kept = desk.load(id);
         response.setHeader(HttpHeaders.ETAG, kept.tag());
         LoadJobs.Job job = desk.notebook().jobs().get(kept.load().job());
         return page(
@@ -164,7 +164,8 @@ class NewLoadPage {
         try {
             Version version = Version.of(request, form.version());
             FarmDay today = desk.today();
-            TankLoad was = loads.findVersion(id, version.number()).orElse(find(id).load());
+            TankLoad was =
+                    loads.findVersion(id, version.number()).orElse(desk.load(id).load());
             LoadDraft draft = form.draft(today, loads.labels(), was.job(), Optional.of(was));
             TankLoad plan = draft.loads(() -> id).get(0);
             try {
@@ -190,13 +191,6 @@ class NewLoadPage {
         } catch (EarleafException wrong) {
             return refused(page(form, "/load/" + id + "/edit", wrong.problems(), model));
         }
-    }
-
-    private Kept find(String id) {
-        return desk.notebook()
-                .loads()
-                .find(id)
-                .orElseThrow(() -> new Faults.NotHere("There is no load \"" + id + "\" on this farm."));
     }
 
     private ModelAndView page(LoadForm form, String action, List<Problem> problems, Model model) {

@@ -45,7 +45,7 @@ class TankPage {
             @ModelAttribute(name = "format", binding = false) Format format,
             HttpServletResponse response,
             Model model) {
-        Kept kept = find(id);
+        Kept kept = desk.load(id);
         response.setHeader(HttpHeaders.ETAG, kept.tag());
         return page(kept, TankForm.empty(person), List.of(), format, model);
     }
@@ -72,7 +72,7 @@ class TankPage {
                 return stale(stale, version, format, response, model);
             }
         } catch (EarleafException wrong) {
-            Kept kept = find(id);
+            Kept kept = desk.load(id);
             response.setHeader(HttpHeaders.ETAG, kept.tag());
             ModelAndView again = page(kept, form, wrong.problems(), format, model);
             again.setStatus(HttpStatus.BAD_REQUEST);
@@ -88,10 +88,11 @@ class TankPage {
         switch (step) {
             case "lock" -> loads.reserve(id, version, form.who(), now);
             case "mix" -> {
-                form.requireLooked(TankView.isLabelled(find(id).load()));
+                form.requireLooked(TankView.isLabelled(desk.load(id).load()));
                 loads.mixing(id, version, form.who(), now);
             }
-            case "key" -> loads.key(id, version, form.orderRead(), form.key(find(id).load(), now));
+            case "key" ->
+                loads.key(id, version, form.orderRead(), form.key(desk.load(id).load(), now));
             case "mixed" -> loads.mixed(id, version, desk.days().today(), true, form.who(), now);
             case "hand" -> {
                 return "/load/" + hand(id, version, form, now);
@@ -125,7 +126,7 @@ class TankPage {
     }
 
     private void note(String id, TankForm form, Instant now) {
-        TankLoad load = find(id).load();
+        TankLoad load = desk.load(id).load();
         String said = ReadingForm.text(form.said());
         if ("jar".equals(form.kind())) {
             desk.notebook().loads().jarTested(load, said, form.who(), now);
@@ -135,7 +136,7 @@ class TankPage {
     }
 
     private long file(String id, long version, TankForm form, Instant now) {
-        Kept kept = find(id);
+        Kept kept = desk.load(id);
         if (kept.version() != version) {
             throw EarleafException.of(
                     "load " + id,
@@ -149,13 +150,6 @@ class TankPage {
                 .loads()
                 .file(id, desk.today().farm(), job.placement(), form.told(load, TankView.isLabelled(load), now));
         return entries.get(0).number();
-    }
-
-    private Kept find(String id) {
-        return desk.notebook()
-                .loads()
-                .find(id)
-                .orElseThrow(() -> new Faults.NotHere("There is no load \"" + id + "\" on this farm."));
     }
 
     private ModelAndView page(Kept kept, TankForm form, List<Problem> problems, Format format, Model model) {

@@ -40,6 +40,17 @@ class LoadCommandTest {
         return Ran.of(Main.commandLine(), args.toArray(new String[0]));
     }
 
+    /** 40 ac of the demo's corn at a stage. */
+    private Ran onCorn(String stage, String... more) {
+        String folder = Path.of(System.getProperty("earleaf.root", ".."))
+                .resolve("demo-farm")
+                .toString();
+        List<String> args = new ArrayList<>(List.of("--area", "40 ac", "--rate", "15 gal/ac", "--tank", "980 gal"));
+        args.addAll(List.of("--folder", folder, "--crop", "corn", "--stage", stage));
+        args.addAll(List.of(more));
+        return run(args.toArray(new String[0]));
+    }
+
     private static JsonNode json(Ran ran) {
         assertThat(ran.exit()).as(ran.err()).isZero();
         return JsonMapper.builder().build().readTree(ran.out());
@@ -179,56 +190,16 @@ class LoadCommandTest {
 
     @Test
     void with_a_crop_the_labels_of_the_farm_order_bind_and_forbid() {
-        String folder = Path.of(System.getProperty("earleaf.root", ".."))
-                .resolve("demo-farm")
-                .toString();
-        Ran early = run(
-                "--area",
-                "40 ac",
-                "--rate",
-                "15 gal/ac",
-                "--tank",
-                "980 gal",
-                "--folder",
-                folder,
-                "--crop",
-                "corn",
-                "--stage",
-                "V12");
+        Ran early = onCorn("V12");
         assertThat(early.exit()).as(early.err()).isZero();
         assertThat(early.out())
                 .contains("Do not mix: Surfactant or oil")
                 .contains("hours until re-entry: 24 h (Demo I1)")
                 .contains("days before harvest: 30 days (Demo F1)");
-        JsonNode tassel = json(run(
-                "--area",
-                "40 ac",
-                "--rate",
-                "15 gal/ac",
-                "--tank",
-                "980 gal",
-                "--folder",
-                folder,
-                "--crop",
-                "corn",
-                "--stage",
-                "R1",
-                "--json"));
+        JsonNode tassel = json(onCorn("R1", "--json"));
         assertThat(tassel.get("mix").get("stop").asBoolean()).isFalse();
         assertThat(tassel.get("mix").get("limits")).isNotEmpty();
-        Ran wrong = run(
-                "--area",
-                "40 ac",
-                "--rate",
-                "15 gal/ac",
-                "--tank",
-                "980 gal",
-                "--folder",
-                folder,
-                "--crop",
-                "corn",
-                "--stage",
-                "Z30");
+        Ran wrong = onCorn("Z30");
         assertThat(wrong.exit()).isEqualTo(2);
         assertThat(wrong.err()).contains("--stage", "VE, V1 to V24");
         Ran water = run("--area", "40 ac", "--rate", "15 gal/ac", "--tank", "980 gal", "--water", "soft");

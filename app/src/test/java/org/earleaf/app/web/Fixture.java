@@ -316,7 +316,8 @@ public class Fixture implements FarmDay {
                         mean - 150,
                         96 / bushelsHa + .35,
                         96,
-                        gained_kgHa),
+                        gained_kgHa,
+                        Double.NaN),
                 12.1 - days,
                 List.of(
                         () -> "Short of nitrogen about Sun 5 July (2 to 9 July).",

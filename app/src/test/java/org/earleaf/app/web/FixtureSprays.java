@@ -94,7 +94,7 @@ final class FixtureSprays {
                 .73,
                 true,
                 rig,
-                new Worth(mean, mean - 110, mean + 110, .6, mean - 125, 4.1, 75, 600),
+                new Worth(mean, mean - 110, mean + 110, .6, mean - 125, 4.1, 75, 600, Double.NaN),
                 3,
                 List.of(() -> "Northern leaf blight on 71 of 100 plants is above the threshold."),
                 Optional.empty(),

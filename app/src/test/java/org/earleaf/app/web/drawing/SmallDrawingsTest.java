@@ -23,7 +23,7 @@ class SmallDrawingsTest {
     private static final SeasonTrace TRACE = ToySeason.run(Fixture.MILL, LocalDate.of(2026, 4, 29), 70, 55);
 
     private static Worth worth(double mean, double p10, double p90) {
-        return new Worth(mean, p10, p90, .8, p10 - 10, 2.4, 90, 500);
+        return new Worth(mean, p10, p90, .8, p10 - 10, 2.4, 90, 500, Double.NaN);
     }
 
     @Test
