@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.earleaf.Cautions;
+import org.earleaf.app.cli.CardsCommand;
 import org.earleaf.app.cli.DemoCommand;
 import org.earleaf.app.cli.ExportCommand;
 import org.earleaf.app.cli.Faults;
@@ -58,6 +59,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new OptionsCommand(wiring))
                 .addSubcommand(new PlanCommand(wiring))
                 .addSubcommand(new RigCommand())
+                .addSubcommand(new CardsCommand())
                 .addSubcommand(new LoadCommand(wiring))
                 .addSubcommand(new ReadCommand(wiring))
                 .addSubcommand(new RecordCommand(wiring))

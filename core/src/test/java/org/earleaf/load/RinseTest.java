@@ -67,6 +67,7 @@ class RinseTest {
         assertThat(trip.cycle_s() / 60).isCloseTo(68.9, within(.05));
         assertThat(trip.rate_m2s() * 3600 / Units.M2_PER_AC).isCloseTo(58.06, within(.05));
         assertThat(trip.lasts_s(4000 * GAL, 1) / 60).isCloseTo(275.6, within(.1));
+        assertThat(trip.lasts_s(4000 * GAL, 3) / 60).isCloseTo(91.9, within(.05));
         assertThat(trip.wait_s(4000 * GAL, 1, 5400)).isZero();
         assertThat(trip.wait_s(4000 * GAL, 3, 5400)).isZero();
         assertThat(trip.wait_s(4000 * GAL, 4, 5400) / 60).isCloseTo(21.1, within(.05));
