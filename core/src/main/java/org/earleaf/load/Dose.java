@@ -144,7 +144,6 @@ public record Dose(boolean onGround, boolean isMass, double inside, double rate,
             case "floz" -> "fl oz";
             case "l" -> "L";
             case "ml" -> "mL";
-            case "gallon", "gallons" -> "gal";
             default -> word;
         };
     }

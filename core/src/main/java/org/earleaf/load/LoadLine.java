@@ -89,10 +89,11 @@ public record LoadLine(
             throw wrong("nobody", "the name of who reads the container", "Say who you are.");
         }
         if (codes.stream().noneMatch(c -> same(c, key.code()))) {
-            throw wrong(
+            throw EarleafException.of(
+                    "Wrong product at step " + order + ", " + product,
                     "the code " + key.code().strip(),
-                    product + ": " + String.join(" or ", new TreeSet<>(codes)),
-                    "WRONG PRODUCT: put this container away, pour nothing of it, and fetch the right one.");
+                    String.join(" or ", new TreeSet<>(codes)),
+                    "Put this container away, pour nothing of it, and fetch the right one.");
         }
         amount(key);
         if (!keys.isEmpty()) {

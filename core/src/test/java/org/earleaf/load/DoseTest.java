@@ -46,6 +46,15 @@ class DoseTest {
         assertThat(got.in(word)).isCloseTo(amount, within(amount * 1e-6));
     }
 
+    // Source: arithmetic: 0.25 % of 15 gal/ac is 0.0375 gal/ac; what is counted by ground is the same at every rate.
+    @Test
+    void what_is_counted_by_the_volume_follows_the_rate_on_ground() {
+        Dose spreader = dose(.25, "% v/v", "NIS");
+        assertThat(spreader.onGround(gpa(15))).isCloseTo(gpa(.0375), within(1e-15));
+        assertThat(spreader.onGround(gpa(30))).isCloseTo(gpa(.075), within(1e-15));
+        assertThat(dose(2, "gal/ac", "SL").onGround(gpa(30))).isCloseTo(gpa(2), within(1e-15));
+    }
+
     // Source: arithmetic by hand for a jar of 500 mL at 15 gal/ac: 10 fl oz/ac is 2.604 mL, 2 lb/ac is 7.988 g.
     @Test
     void a_jar_test_takes_the_same_share() {

@@ -107,9 +107,8 @@ class TankLoadTest {
     void a_wrong_product_is_stopped_before_it_is_poured() {
         LoadLine.Key wrong = new LoadLine.Key("INVENTED-2", i2().planned().inside(), "A. Grower", T, "");
         assertThatThrownBy(() -> mixing().key(1, wrong))
-                .hasMessage(
-                        "step 1, Demo I2: found the code INVENTED-2; expected Demo I2: INVENTED-3. WRONG PRODUCT: put"
-                                + " this container away, pour nothing of it, and fetch the right one.");
+                .hasMessage("Wrong product at step 1, Demo I2: found the code INVENTED-2; expected INVENTED-3. Put this"
+                        + " container away, pour nothing of it, and fetch the right one.");
         // By a lot on the shelf it is known as well.
         TankLoad first = mixing().key(1, key(i2(), "A", 0)).key(1, key(i2(), "B", 0));
         LoadLine.Key lot = new LoadLine.Key(" f1-0426", f1().planned().inside(), "A. Grower", T, "");

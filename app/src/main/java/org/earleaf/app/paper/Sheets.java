@@ -14,8 +14,10 @@ import org.earleaf.record.Chain;
 /** Words that the sheets share. */
 final class Sheets {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.US);
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("EEE d MMMM yyyy, h:mm a", Locale.US);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
+    // No break between the hour and its am or pm.
+    private static final DateTimeFormatter TIME =
+            DateTimeFormatter.ofPattern("EEE d MMMM yyyy, h:mm\u00a0a", Locale.US);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm\u00a0a", Locale.US);
 
     private Sheets() {}
 

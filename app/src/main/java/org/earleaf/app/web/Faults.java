@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.earleaf.app.Photograph;
 import org.earleaf.app.web.view.Places;
+import org.earleaf.app.web.view.Words;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.slf4j.Logger;
@@ -54,11 +55,17 @@ class Faults {
      */
     public record View(String headline, List<String> sentences, Map<String, String> fields) {}
 
+    /** Problems as a page tells them. */
+    static List<String> sentences(List<Problem> problems) {
+        return problems.stream().map(p -> Words.capital(p.sentence())).toList();
+    }
+
     @ExceptionHandler
     ModelAndView wrongInput(EarleafException wrong, HttpServletRequest request) {
-        List<String> sentences =
-                wrong.problems().stream().map(Problem::sentence).toList();
-        return page(HttpStatus.BAD_REQUEST, new View("This cannot be done as asked.", sentences, Map.of()), request);
+        return page(
+                HttpStatus.BAD_REQUEST,
+                new View("This cannot be done as asked.", sentences(wrong.problems()), Map.of()),
+                request);
     }
 
     @ExceptionHandler

@@ -30,7 +30,12 @@ import org.earleaf.units.Figure;
 import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
 
-/** A load to be made or changed, as it stands in the form. */
+/**
+ * A load to be made or changed, as it stands in the form.
+ *
+ * @param from load that told what labels ask about, a proposal that somebody has to look at again; empty: none
+ * @param looked "yes" once somebody has
+ */
 public record LoadForm(
         @Nullable String recipe,
         @Nullable String place,
@@ -49,12 +54,14 @@ public record LoadForm(
         @Nullable String sensitive,
         @Nullable String certified,
         @Nullable String person,
-        @Nullable String version) {
+        @Nullable String version,
+        @Nullable String from,
+        @Nullable String looked) {
     private static final double LHA_PER_M3M2 = 1e7;
     /** A changed load stays one load; whether its tank holds it is asked when it is locked. */
     private static final double ANY_TANK_M3 = 1e4;
 
-    /** What is known before it is told; what another load told of this field is not asked again. */
+    /** What is known before it is told; what another load told of this field is proposed, to be looked at again. */
     static LoadForm proposed(
             FarmDay day, Recipe recipe, Zone zone, Rig rig, List<TankLoad> others, String person, Format format) {
         Optional<Outlook> seen = zone.isCorn() ? Optional.of(day.outlook(zone)) : Optional.empty();
@@ -87,8 +94,10 @@ public record LoadForm(
                         .orElse(""),
                 last.map(l -> length(l.grounds().get(0).sensitive_m(), format.isMetric() ? "m" : "ft"))
                         .orElse(""),
-                last.filter(TankLoad::certified).isPresent() ? "yes" : "",
+                "",
                 person,
+                "",
+                last.map(TankLoad::id).orElse(""),
                 "");
     }
 
@@ -112,9 +121,11 @@ public record LoadForm(
                 speed(load.speed_ms(), format),
                 length(g.water_m(), metric ? "m" : "ft"),
                 length(g.sensitive_m(), metric ? "m" : "ft"),
-                load.certified() ? "yes" : "",
+                load.certified() ? "yes" : "no",
                 person,
-                String.valueOf(version));
+                String.valueOf(version),
+                "",
+                "");
     }
 
     private static String area(double ha, Format format) {
@@ -143,6 +154,7 @@ public record LoadForm(
                 .orElseThrow(() -> wrong("field", place, "one of the fields offered"));
         Rig machine = machine(day);
         List<MixLine> lines = lines(day, like);
+        requireLooked(lines);
         boolean solution = lines.size() == 1 && lines.get(0).isNitrogenSolution();
         return new LoadDraft(
                 day.farm(),
@@ -156,6 +168,18 @@ public record LoadForm(
                 number(area, Dimension.AREA, "ground of this pass"),
                 like.isPresent() ? ANY_TANK_M3 : machine.tank_m3(),
                 seen(day, zone));
+    }
+
+    /** What another load told counts once somebody says that it holds today. */
+    private void requireLooked(List<MixLine> lines) {
+        boolean proposed = !ReadingForm.text(from).isEmpty() && lines.stream().anyMatch(MixLine::isLabelled);
+        if (proposed && !"yes".equals(looked)) {
+            throw EarleafException.of(
+                    "What labels ask about",
+                    "droplets, boom and distances as load " + ReadingForm.text(from) + " told them",
+                    "that somebody has looked at them today",
+                    "Look, mend what is otherwise, then tick the box.");
+        }
     }
 
     Rig machine(FarmDay day) {

@@ -111,7 +111,7 @@ class LoadPage {
         model.addAttribute("view", LoadView.of(today, job, load, format));
         model.addAttribute("form", form);
         model.addAttribute("today", today.on().toString());
-        model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());
+        model.addAttribute("problems", Faults.sentences(problems));
         return new ModelAndView("load", model.asMap());
     }
 }

@@ -204,7 +204,7 @@ class NewLoadPage {
                         ReadingForm.text(form.place()),
                         ReadingForm.text(form.rig())));
         model.addAttribute("form", form);
-        model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());
+        model.addAttribute("problems", Faults.sentences(problems));
         return new ModelAndView("newload", model.asMap());
     }
 

@@ -102,7 +102,7 @@ class RecordsPage {
         model.addAttribute("entry", entry.number());
         model.addAttribute("record", entry.record());
         model.addAttribute("form", form);
-        model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());
+        model.addAttribute("problems", Faults.sentences(problems));
         return new ModelAndView("correct", model.asMap());
     }
 

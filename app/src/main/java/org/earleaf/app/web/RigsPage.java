@@ -87,7 +87,7 @@ class RigsPage {
                         .toList());
         model.addAttribute(
                 "sizes", NozzleSize.listAll().stream().map(NozzleSize::number).toList());
-        model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());
+        model.addAttribute("problems", Faults.sentences(problems));
         return new ModelAndView("catch", model.asMap());
     }
 }

@@ -164,7 +164,7 @@ class TankPage {
                 format);
         model.addAttribute("view", view);
         model.addAttribute("told", Known.fill(form, load, desk.notebook().records(), today.farm()));
-        model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());
+        model.addAttribute("problems", Faults.sentences(problems));
         return new ModelAndView("tank", model.asMap());
     }
 

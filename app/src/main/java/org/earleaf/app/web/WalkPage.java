@@ -131,7 +131,7 @@ class WalkPage {
                         format));
         model.addAttribute("form", form);
         model.addAttribute("today", today.on().toString());
-        model.addAttribute("problems", problems.stream().map(Problem::sentence).toList());
+        model.addAttribute("problems", Faults.sentences(problems));
         return new ModelAndView("walk", model.asMap());
     }
 

@@ -162,7 +162,8 @@ class LoadsTest {
         step("1", "mix", "read", "yes", "gear", "yes", "nobody", "yes", "tank", "yes");
         HttpResponse<String> wrong = step("1", "key", "order", "1", "code", "INVENTED-2", "amount", "600");
         assertThat(wrong.statusCode()).isEqualTo(400);
-        assertThat(wrong.body()).contains("WRONG PRODUCT: put this container away", "value=\"INVENTED-2\"");
+        assertThat(wrong.body())
+                .contains(">Wrong product at step 1, Demo F1: found the code INVENTED-2", "value=\"INVENTED-2\"");
         assertThat(preview.store().loads().get("1").load().lines().get(0).keys())
                 .isEmpty();
         HttpResponse<String> much = step("1", "key", "order", "1", "code", "INVENTED-1", "amount", "650");
@@ -183,6 +184,25 @@ class LoadsTest {
                         .statusCode())
                 .isEqualTo(302);
         assertThat(get("/load/1").body()).contains("single: both keys of one person");
+    }
+
+    @Test
+    void what_another_load_told_of_a_field_is_a_proposal_that_somebody_looks_at_again() throws Exception {
+        String address = "/loads/new?recipe=Leaf+pass&place=mill-eighty&rig=tall+sprayer";
+        assertThat(get(address).body()).doesNotContain("name=\"looked\"");
+        post("/loads/new", form("20 ac"));
+        String proposed = get(address).body();
+        assertThat(proposed)
+                .contains("value=\"200 ft\"", "are proposed from load 1", "name=\"looked\"")
+                .doesNotContainPattern("name=\"certified\"[^>]*checked");
+        Map<String, String> form = form("20 ac");
+        form.put("from", "1");
+        HttpResponse<String> refused = post("/loads/new", form);
+        assertThat(refused.statusCode()).isEqualTo(400);
+        assertThat(refused.body()).contains("as load 1 told them", "then tick the box", "name=\"looked\"");
+        form.put("looked", "yes");
+        assertThat(post("/loads/new", form).statusCode()).isEqualTo(302);
+        assertThat(preview.store().loads().all()).hasSize(2);
     }
 
     @Test

@@ -119,7 +119,7 @@ class PrintTest {
 
     private static String text(String path) throws IOException, InterruptedException {
         try (PDDocument pdf = Loader.loadPDF(get(path).body())) {
-            return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+            return new PDFTextStripper().getText(pdf).replaceAll("[\\s\u00a0]+", " ");
         }
     }
 

@@ -145,7 +145,7 @@ class RecordsPageTest {
     @Test
     void the_posting_sheet_says_until_when_to_keep_out() throws Exception {
         assertThat(get("/records/1/posting").body())
-                .contains("Wed 1 July 2026, 8:05 am", "demothrin", "(assumption", "INVENTED-2")
+                .contains("Wed 1 July 2026, 8:05\u00a0am", "demothrin", "(assumption", "INVENTED-2")
                 .doesNotContain("Still to be written in");
     }
 
@@ -154,6 +154,9 @@ class RecordsPageTest {
         String page = get("/shelf").body();
         assertThat(page)
                 .contains("F1-0426", "Held by loads", "looked at again by B. Helper", "12 fl oz/ac", "32 % by weight");
+        for (String good : page.split("<section class=\"good\">")) {
+            assertThat(good.split("<dt>Density</dt>", -1).length - 1).isLessThanOrEqualTo(1);
+        }
     }
 
     private HttpResponse<String> catchTest(String seconds, String unit, String caught) throws Exception {
@@ -191,7 +194,7 @@ class RecordsPageTest {
     void a_catch_that_cannot_be_read_is_refused() throws Exception {
         HttpResponse<String> few = catchTest("30", "fl oz", "32 x");
         assertThat(few.statusCode()).isEqualTo(400);
-        assertThat(few.body()).contains("outlet 2: found &quot;x&quot;");
+        assertThat(few.body()).contains("Outlet 2: found &quot;x&quot;");
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
@@ -51,7 +52,12 @@ public record ShelfView(Markup headline, List<Good> goods) {
             boolean shown = goods.stream().anyMatch(g -> g.name().equalsIgnoreCase(s.product()));
             if (!shown) {
                 List<Fact> facts = new ArrayList<>();
-                farm.findNitrogen(s.product()).ifPresent(n -> nitrogen(facts, n, format));
+                farm.findNitrogen(s.product()).ifPresent(n -> {
+                    if (n.isLiquid()) {
+                        add(facts, "Density", density(n.density_kgL(), format));
+                    }
+                    nitrogen(facts, n, format);
+                });
                 goods.add(new Good(
                         s.product(), "", facts, lots(s.product(), farm, free, format), labels.of(s.product())));
             }
@@ -77,9 +83,7 @@ public record ShelfView(Markup headline, List<Good> goods) {
     private static List<Fact> facts(Product p, LabelFacts labels, Format format) {
         List<Fact> facts = new ArrayList<>();
         add(facts, "Form", p.form());
-        if (!Double.isNaN(p.density_kgL())) {
-            add(facts, "Density", density(p.density_kgL(), format));
-        }
+        density_kgL(p).ifPresent(kgL -> add(facts, "Density", density(kgL, format)));
         add(facts, "Active ingredients", labels.actives(p.name()));
         add(facts, "Mode of action", labels.groups(p.name()));
         Optional.ofNullable(p.nitrogen()).ifPresent(n -> nitrogen(facts, n, format));
@@ -94,11 +98,17 @@ public record ShelfView(Markup headline, List<Good> goods) {
         return facts;
     }
 
+    /** As weighed for the shelf; else that of the nitrogen solution it is. */
+    private static OptionalDouble density_kgL(Product p) {
+        NitrogenProduct n = p.nitrogen();
+        if (Double.isNaN(p.density_kgL())) {
+            return n != null && n.isLiquid() ? OptionalDouble.of(n.density_kgL()) : OptionalDouble.empty();
+        }
+        return OptionalDouble.of(p.density_kgL());
+    }
+
     private static void nitrogen(List<Fact> facts, NitrogenProduct n, Format format) {
         add(facts, "Nitrogen", Format.number(100 * n.nitrogen_share(), 0) + " % by weight");
-        if (n.isLiquid()) {
-            add(facts, "Density", density(n.density_kgL(), format));
-        }
         add(
                 facts,
                 "Of its nitrogen",

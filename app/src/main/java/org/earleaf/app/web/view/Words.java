@@ -18,7 +18,7 @@ import org.earleaf.field.Placement;
 import org.earleaf.season.SeasonTrace.Daily;
 
 /** Phrases that several pages share. */
-final class Words {
+public final class Words {
     private static final String[] NUMBERS = {
         "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"
     };
@@ -35,7 +35,8 @@ final class Words {
         return number(n) + " " + noun + (n == 1 ? "" : "s");
     }
 
-    static String capital(String phrase) {
+    /** A phrase as the start of a sentence. */
+    public static String capital(String phrase) {
         return phrase.isEmpty() ? phrase : phrase.substring(0, 1).toUpperCase(Locale.US) + phrase.substring(1);
     }
 
