@@ -40,14 +40,24 @@ record Outcome(Properties figures) {
         return Double.parseDouble(figures.getProperty(key));
     }
 
-    /** Ours above the bound [%]. */
-    double gap_pct() {
-        return 100 * (of("ours_usd") / of("bound_usd") - 1);
+    /** The larger of the lower bounds that were worked out; each has a key that ends in this word. */
+    double bound_usd() {
+        return figures.stringPropertyNames().stream()
+                .filter(k -> k.endsWith("bound_usd"))
+                .mapToDouble(this::of)
+                .max()
+                .orElse(Double.NEGATIVE_INFINITY);
     }
 
-    /** Ours above the better of the two plans [%]. */
-    double behind_pct() {
-        return 100 * (of("ours_usd") / Math.min(of("ours_usd"), of("solver_usd")) - 1);
+    /** Ours above the larger bound [%]. */
+    double gap_pct() {
+        return 100 * (of("ours_usd") / bound_usd() - 1);
+    }
+
+    /** Above the best of the plans of the same seconds [%]; endless: no plan at all. */
+    double behind_pct(String key) {
+        double best = Math.min(of("ours_usd"), Math.min(of("library_usd"), of("solver_usd")));
+        return 100 * (of(key) / best - 1);
     }
 
     boolean proven() {

@@ -4,14 +4,20 @@ package org.earleaf.plan.search;
 import java.util.SplittableRandom;
 
 /**
- * Takes out and puts back, and keeps the new plan when it is not much dearer: ever less so as a round goes on. Rounds grow
- * in length and each begins from the best plan, so that a search cut short has finished rounds behind it.
+ * Takes jobs out and puts them back, or trades them between shifts, and keeps the new plan when it is not much dearer: ever
+ * less so as a round goes on. Rounds grow in length and heat, and each begins from the best plan, so that a search cut short
+ * has finished rounds behind it. The settings were tried on made-up farms of the bench.
  */
 final class Annealing {
     private static final long FIRST_ROUND = 4_000;
     private static final long LONGEST_ROUND = 256_000;
-    private static final double HOT = .02;
-    private static final double COLD = 1e-5;
+    private static final double HOT = .3;
+    private static final double COLD = 1e-3;
+    /** A short round begins cooler, else it would end worse than it began. */
+    private static final double HOTTER_WITH_LENGTH = .65;
+
+    private static final double TRADES = .8;
+    private static final double FILLS = .5;
     private static final int ASK_EVERY = 64;
     private static final double LEAST_GAIN_USD = 1e-7;
 
@@ -20,6 +26,7 @@ final class Annealing {
     private final SplittableRandom random;
     private final Ruin ruin;
     private final Recreate recreate;
+    private final Exchange exchange;
     private final State best;
     private long steps;
     private boolean stopped;
@@ -30,6 +37,7 @@ final class Annealing {
         random = new SplittableRandom(effort.seed());
         ruin = new Ruin(ground, random);
         recreate = new Recreate(ground, random);
+        exchange = new Exchange(ground, random);
         best = new State(ground);
     }
 
@@ -62,16 +70,15 @@ final class Annealing {
         now.copyFrom(best);
         State next = new State(ground);
         double scale = Math.max(1, best.cost_usd / ground.jobs);
+        double hot_usd = scale * HOT * Math.min(1, Math.pow((double) length / LONGEST_ROUND, HOTTER_WITH_LENGTH));
         for (long k = 0; k < length; k++) {
             if (k % ASK_EVERY == 0 && effort.stop().getAsBoolean()) {
                 stopped = true;
                 return;
             }
-            double heat_usd = scale * HOT * Math.pow(COLD / HOT, (double) k / length);
+            double heat_usd = hot_usd * Math.pow(COLD * scale / hot_usd, (double) k / length);
             next.copyFrom(now);
-            ruin.ruin(next);
-            next.dropWhatNoLongerFits();
-            recreate.repair(next, true);
+            change(next);
             steps++;
             if (next.cost_usd < now.cost_usd - heat_usd * Math.log(random.nextDouble())) {
                 now.copyFrom(next);
@@ -80,6 +87,19 @@ final class Annealing {
                 best.copyFrom(next);
                 effort.better().accept(best.plan());
             }
+        }
+    }
+
+    private void change(State next) {
+        boolean trade = random.nextDouble() < TRADES;
+        if (trade) {
+            exchange.trade(next);
+        } else {
+            ruin.ruin(next);
+            next.dropWhatNoLongerFits();
+        }
+        if (!trade || random.nextDouble() < FILLS) {
+            recreate.repair(next, true);
         }
     }
 }

@@ -59,7 +59,7 @@ final class Recreate {
         }
     }
 
-    /** By one of six orders: chance twice, dearest when undone, fewest choices, longest work, farthest first. */
+    /** By one of six orders: chance, dearest when undone, fewest choices, longest work, farthest, dearest by time first. */
     private void sort(int n, int order) {
         for (int k = 0; k < n; k++) {
             int j = out[k];
@@ -68,6 +68,7 @@ final class Recreate {
                 case 2 -> ground.choices[j];
                 case 3 -> -longest(j);
                 case 4 -> -ground.fromYard_s[0][j];
+                case 5 -> -ground.undone_usd[j] / longest(j);
                 default -> random.nextDouble();
             };
         }
