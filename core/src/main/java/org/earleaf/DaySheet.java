@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.earleaf.plan.Job;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.Shift;
+import org.earleaf.plan.TenderDay;
 
 /**
  * What one rig does on one day, load by load, for whoever drives it.
@@ -37,6 +38,7 @@ public record DaySheet(String rig, LocalDate date, List<Line> lines) {
      * @param litres of this load; NaN: not known
      * @param ground_ha of this load
      * @param fill_min minutes of filling within it
+     * @param wait_min minutes of waiting for a tender before that
      */
     public record Line(
             Kind kind,
@@ -46,7 +48,8 @@ public record DaySheet(String rig, LocalDate date, List<Line> lines) {
             int load,
             double litres,
             double ground_ha,
-            double fill_min) {}
+            double fill_min,
+            double wait_min) {}
 
     public DaySheet {
         lines = List.copyOf(lines);
@@ -69,7 +72,7 @@ public record DaySheet(String rig, LocalDate date, List<Line> lines) {
         List<Line> lines = new ArrayList<>();
         double fill_min = new WorkTime(week.farm()).fill_s() / 60;
         for (Week.Stop stop : stops) {
-            lines.add(new Line(Kind.LEAVE, stop.leave(), stop.start(), stop, 0, Double.NaN, 0, 0));
+            lines.add(new Line(Kind.LEAVE, stop.leave(), stop.start(), stop, 0, Double.NaN, 0, 0, 0));
             lines.addAll(loads(stop, fill_min));
         }
         Week.Stop last = stops.get(stops.size() - 1);
@@ -85,29 +88,46 @@ public record DaySheet(String rig, LocalDate date, List<Line> lines) {
                 0,
                 Double.NaN,
                 0,
+                0,
                 0));
         return new DaySheet(week.problem().rigOf(shift), week.date(shift), lines);
     }
 
-    /** Equal loads: each is filled, then worked off. */
+    /** Equal loads: each is waited for where the tender is away, filled, then worked off. */
     private static List<Line> loads(Week.Stop stop, double fill_min) {
         int n = Math.max(1, stop.loads());
         double all_s = java.time.Duration.between(stop.start(), stop.end()).toSeconds();
         double ground_ha = stop.pass().zone().area_ha();
         double litres = FieldPass.litresHa(stop.way()) * ground_ha;
+        boolean tended = stop.loads() > 0 && stop.fills().size() == n;
         List<Line> lines = new ArrayList<>();
         for (int k = 0; k < n; k++) {
+            double from_s = all_s * k / n;
+            double to_s = all_s * (k + 1) / n;
+            double wait_s = 0;
+            if (tended) {
+                TenderDay.Fill first = stop.fills().get(0);
+                TenderDay.Fill own = stop.fills().get(k);
+                wait_s = own.wait_s();
+                from_s = called_s(own) - called_s(first);
+                to_s = own.end_s() - called_s(first);
+            }
             lines.add(new Line(
                     Kind.LOAD,
-                    stop.start().plusSeconds(Math.round(all_s * k / n)),
-                    stop.start().plusSeconds(Math.round(all_s * (k + 1) / n)),
+                    stop.start().plusSeconds(Math.round(from_s)),
+                    stop.start().plusSeconds(Math.round(to_s)),
                     stop,
                     stop.loads() == 0 ? 0 : k + 1,
                     litres / n,
                     ground_ha / n,
-                    stop.loads() == 0 ? 0 : fill_min));
+                    stop.loads() == 0 ? 0 : fill_min,
+                    wait_s / 60));
         }
         return lines;
+    }
+
+    private static double called_s(TenderDay.Fill fill) {
+        return fill.filled_s() - fill.load().fill_s() - fill.wait_s();
     }
 
     public int loads() {

@@ -13,6 +13,7 @@ import org.earleaf.farm.Rig;
 import org.earleaf.plan.Plan;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.Shift;
+import org.earleaf.plan.TenderDay;
 import org.earleaf.plan.Timetable;
 import org.earleaf.plan.WhyLeftOut;
 import org.earleaf.plan.search.Course;
@@ -62,6 +63,7 @@ public record Week(
      * @param order from 1
      * @param leave when the rig sets out for it, or begins to wait beside it
      * @param loads tanks filled for it; 0: not known
+     * @param fills its loads as they come about at the tender; empty: there is none
      */
     public record Stop(
             int job,
@@ -73,7 +75,12 @@ public record Week(
             LocalDateTime leave,
             LocalDateTime start,
             LocalDateTime end,
-            int loads) {}
+            int loads,
+            List<TenderDay.Fill> fills) {
+        public Stop {
+            fills = List.copyOf(fills);
+        }
+    }
 
     /** @param stop ends the search early, with the best plan so far */
     public static Week of(
@@ -118,10 +125,9 @@ public record Week(
     /** What a shift does, in its order. */
     public List<Stop> stops(int shift) {
         Shift s = problem.shifts().get(shift);
-        List<Integer> route = routes().routes().get(shift);
-        Timetable table = Timetable.of(problem, s, route);
+        Timetable table = plan.found().timetables().get(shift);
         LocalDateTime begin = date(s).atStartOfDay().plusSeconds(Math.round(s.begins_s()));
-        return java.util.stream.IntStream.range(0, route.size())
+        return java.util.stream.IntStream.range(0, table.stops().size())
                 .mapToObj(k -> stop(s, begin, table.stops().get(k), k + 1))
                 .toList();
     }
@@ -140,7 +146,8 @@ public record Week(
                 begin.plusSeconds(Math.round(at.start_s() - at.travel_s())),
                 begin.plusSeconds(Math.round(at.start_s())),
                 begin.plusSeconds(Math.round(at.end_s())),
-                WorkTime.loads(rigs.get(shift.rig()), pass.zone(), way));
+                WorkTime.loads(rigs.get(shift.rig()), pass.zone(), way),
+                at.fills());
     }
 
     /** Everything that is done, by day, then by rig. */

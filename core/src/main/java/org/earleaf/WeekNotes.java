@@ -32,8 +32,9 @@ record WeekNotes(Farm farm, List<FieldPass> passes, List<Rig> rigs, Places place
                 .forEach(r -> all.add("The " + r.name() + " is taken to do 40 ac/h."));
         all.add(
                 farm.rigs().stream().anyMatch(Rig::isTender)
-                        ? "Every rig has a driver, and the tender one of its own. What waits at the tender is not in the"
-                                + " times; over a day the tender brings no more than it can carry."
+                        ? "Every rig has a driver, and the tender one of its own. What is waited for it is in the times: it"
+                                + " drives the same way whichever field it serves, and over a day brings no more than it"
+                                + " can carry."
                         : "There is no tender: rigs drive home for every further load.");
         all.add("Passes on one field are kept a day apart. Re-entry, the label's days between passes and its season's"
                 + " limit are held at the load; the label decides.");

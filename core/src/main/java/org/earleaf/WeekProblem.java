@@ -112,7 +112,7 @@ final class WeekProblem {
     PlanProblem problem() {
         List<Shift> likely = masked(d -> DryDays.chance(weather, d) >= LIKELY);
         double fold_s = 60 * farm.settings().of(Setting.FOLD_TIME);
-        Roads roads = new Roads(fold_s, 1 / farm.settings().of(Setting.ROAD_SPEED));
+        Roads roads = new Roads(fold_s, 1 / farm.settings().of(Setting.ROAD_SPEED), true);
         return new PlanProblem(
                 IntStream.range(0, rigs.size()).mapToObj(this::planRig).toList(),
                 likely,
@@ -122,6 +122,7 @@ final class WeekProblem {
                 supply(),
                 gaps(),
                 List.of(),
+                tenders(),
                 Optional.of(on));
     }
 
@@ -142,7 +143,8 @@ final class WeekProblem {
         }
         boolean byTheMinute = !rigs.get(r).isHired() && work_s > 0;
         double cost_usdS = byTheMinute ? rigs.get(r).cost_usdHa() * ground_ha / work_s : 0;
-        return new PlanRig(rigs.get(r).name(), cost_usdS, new Spot(0, 0));
+        return new PlanRig(
+                rigs.get(r).name(), cost_usdS, new Spot(0, 0), rigs.get(r).tank_m3(), time.fill_s());
     }
 
     private Job job(FieldPass pass) {
@@ -206,7 +208,7 @@ final class WeekProblem {
         return (int) (date.toEpochDay() - on.toEpochDay());
     }
 
-    /** All the hours that a day offers if it can be worked; of the first day, as it is. */
+    /** The driver's day, and in it all the hours that it offers if it can be worked; of the first day, as it is. */
     private Shift shift(int r, int day) {
         Rig rig = rigs.get(r);
         boolean comes = !rig.isHired() || day >= farm.settings().of(Setting.HIRED_NOTICE);
@@ -219,7 +221,7 @@ final class WeekProblem {
                 to = Math.max(to, w.to_s());
             }
         }
-        return new Shift(r, day, comes && !hours.isRest(day) ? to : 0, hours.leave_s(), windows);
+        return new Shift(r, day, comes && !hours.isRest(day) && to > 0 ? hours.day_s() : 0, hours.leave_s(), windows);
     }
 
     private Window window(FieldPass pass, int day) {
@@ -241,17 +243,22 @@ final class WeekProblem {
                 .collect(Collectors.toMap(b -> b, b -> rinse_s)))));
     }
 
-    private List<Supply> supply() {
-        List<Rig> tenders = farm.rigs().stream().filter(Rig::isTender).toList();
+    private List<Tender> tenders() {
         double road_s = jobs.stream()
                 .mapToDouble(j -> 2 * time.road_s(j.at()))
                 .average()
                 .orElse(0);
         double reload_s = 60 * farm.settings().of(Setting.TENDER_RELOAD);
+        return farm.rigs().stream()
+                .filter(Rig::isTender)
+                .map(t -> new Tender(t.name(), t.tank_m3(), road_s, reload_s))
+                .toList();
+    }
+
+    private List<Supply> supply() {
         double day_s = shifts.stream().mapToDouble(Shift::length_s).max().orElse(0);
-        double most_m3 = tenders.stream()
-                .mapToDouble(t -> new Tender(t.name(), t.tank_m3(), road_s, reload_s).most_m3(day_s))
-                .sum();
+        List<Tender> tenders = tenders();
+        double most_m3 = tenders.stream().mapToDouble(t -> t.most_m3(day_s)).sum();
         return tenders.isEmpty()
                 ? List.of()
                 : IntStream.range(0, Week.DAYS)

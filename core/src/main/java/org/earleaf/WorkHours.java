@@ -47,6 +47,11 @@ final class WorkHours {
         return 3600 * farm.settings().of(Setting.LEAVE_AT);
     }
 
+    /** The driver's day, from leaving to being home. */
+    double day_s() {
+        return dayLength_s;
+    }
+
     boolean isRest(int day) {
         return on.plusDays(day).getDayOfWeek() == DayOfWeek.SUNDAY
                 && !farm.settings().says(Setting.SUNDAYS);

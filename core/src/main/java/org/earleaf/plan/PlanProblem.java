@@ -10,6 +10,7 @@ import java.util.Optional;
 /**
  * All that a plan is made from.
  *
+ * @param tenders that rigs wait for; none: nobody waits
  * @param dayZero the date of day 0; empty: days are mere numbers
  */
 public record PlanProblem(
@@ -21,6 +22,7 @@ public record PlanProblem(
         List<Supply> supply,
         List<Gap> gaps,
         List<Pin> pins,
+        List<Tender> tenders,
         Optional<LocalDate> dayZero) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
 
@@ -31,6 +33,21 @@ public record PlanProblem(
         supply = List.copyOf(supply);
         gaps = List.copyOf(gaps);
         pins = List.copyOf(pins);
+        tenders = List.copyOf(tenders);
+    }
+
+    /** In which nobody waits at a tender. */
+    public PlanProblem(
+            List<PlanRig> rigs,
+            List<Shift> shifts,
+            List<Job> jobs,
+            Roads roads,
+            Cleanout cleanout,
+            List<Supply> supply,
+            List<Gap> gaps,
+            List<Pin> pins,
+            Optional<LocalDate> dayZero) {
+        this(rigs, shifts, jobs, roads, cleanout, supply, gaps, pins, List.of(), dayZero);
     }
 
     /** With nothing but rigs, shifts, jobs and roads. */
@@ -39,15 +56,23 @@ public record PlanProblem(
     }
 
     public PlanProblem withShifts(List<Shift> other) {
-        return new PlanProblem(rigs, other, jobs, roads, cleanout, supply, gaps, pins, dayZero);
+        return new PlanProblem(rigs, other, jobs, roads, cleanout, supply, gaps, pins, tenders, dayZero);
     }
 
     public PlanProblem withJobs(List<Job> other) {
-        return new PlanProblem(rigs, shifts, other, roads, cleanout, supply, gaps, pins, dayZero);
+        return new PlanProblem(rigs, shifts, other, roads, cleanout, supply, gaps, pins, tenders, dayZero);
     }
 
     public PlanProblem withPins(List<Pin> other) {
-        return new PlanProblem(rigs, shifts, jobs, roads, cleanout, supply, gaps, other, dayZero);
+        return new PlanProblem(rigs, shifts, jobs, roads, cleanout, supply, gaps, other, tenders, dayZero);
+    }
+
+    public PlanProblem withRoads(Roads other) {
+        return new PlanProblem(rigs, shifts, jobs, other, cleanout, supply, gaps, pins, tenders, dayZero);
+    }
+
+    public PlanProblem withTenders(List<PlanRig> fleet, List<Tender> other) {
+        return new PlanProblem(fleet, shifts, jobs, roads, cleanout, supply, gaps, pins, other, dayZero);
     }
 
     /** A day as people say it. */
@@ -67,5 +92,17 @@ public record PlanProblem(
         }
         Job last = jobs.get(from);
         return roads.travel_s(last.at(), next.at()) + cleanout.between_s(last.productClass(), next.productClass());
+    }
+
+    /** The way home from the last job; {@code last} below 0: none was done. */
+    public double home_s(Shift shift, int last) {
+        return last < 0 || !roads.countsWayHome()
+                ? 0
+                : roads.travel_s(jobs.get(last).at(), rigs.get(shift.rig()).yard());
+    }
+
+    /** Whether what rigs do on a day hangs on who comes first to a tender. */
+    public boolean hasTenders() {
+        return !tenders.isEmpty() && rigs.stream().anyMatch(r -> r.tank_m3() > 0);
     }
 }

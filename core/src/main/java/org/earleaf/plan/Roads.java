@@ -15,9 +15,14 @@ package org.earleaf.plan;
  * Check    FleetInstanceTest
  * </pre>
  *
- * The way home after the last job is not counted.
+ * @param countsWayHome whether the way home after the last job costs, and must lie within the shift
  */
-public record Roads(double fixed_s, double slowness_sM) {
+public record Roads(double fixed_s, double slowness_sM, boolean countsWayHome) {
+    /** The way home after the last job is not counted. */
+    public Roads(double fixed_s, double slowness_sM) {
+        this(fixed_s, slowness_sM, false);
+    }
+
     public double travel_s(Spot from, Spot to) {
         return fixed_s + slowness_sM * (Math.abs(from.x_m() - to.x_m()) + Math.abs(from.y_m() - to.y_m()));
     }

@@ -16,6 +16,7 @@ public final class Rules {
 
     private final PlanProblem problem;
     private final Plan plan;
+    private @org.jspecify.annotations.Nullable List<Timetable> tables;
 
     private Rules(PlanProblem problem, Plan plan) {
         this.problem = problem;
@@ -46,6 +47,12 @@ public final class Rules {
             all.addAll(rules.gap());
         }
         all.addAll(rules.supply());
+        for (int s = 0; s < plan.routes().size(); s++) {
+            if (s != shift && problem.hasTenders()) { // others may have to wait longer
+                all.addAll(rules.window(s));
+                all.addAll(rules.shift(s));
+            }
+        }
         all.addAll(rules.window(shift));
         all.addAll(rules.shift(shift));
         return all;
@@ -220,12 +227,24 @@ public final class Rules {
     }
 
     private Timetable timetable(int s) {
-        boolean able = plan.routes().get(s).stream().allMatch(j -> problem.jobs()
-                .get(j)
-                .canBeDoneBy(problem.shifts().get(s).rig()));
-        return able
-                ? Timetable.of(problem, problem.shifts().get(s), plan.routes().get(s))
-                : new Timetable(List.of());
+        List<Timetable> known = tables;
+        if (known == null) {
+            known = Timetable.all(problem, able());
+            tables = known;
+        }
+        return known.get(s);
+    }
+
+    /** The plan without shifts in which a rig meets a job that it cannot do, whose time nobody knows. */
+    private Plan able() {
+        List<List<Integer>> routes = new ArrayList<>();
+        for (int s = 0; s < plan.routes().size(); s++) {
+            int rig = problem.shifts().get(s).rig();
+            boolean able = plan.routes().get(s).stream()
+                    .allMatch(j -> problem.jobs().get(j).canBeDoneBy(rig));
+            routes.add(able ? plan.routes().get(s) : List.of());
+        }
+        return new Plan(routes);
     }
 
     private String name(int job) {

@@ -24,13 +24,24 @@ public final class TenderDay {
      *
      * @param before_s road and cleaning before it is filled
      * @param spray_s until it is empty
+     * @param opens_s no sooner than this, from the begin of the day
      */
-    public record Load(int rig, int job, double volume_m3, double before_s, double fill_s, double spray_s) {}
+    public record Load(
+            int rig, int job, double volume_m3, double before_s, double fill_s, double spray_s, double opens_s) {
+        /** At any hour. */
+        public Load(int rig, int job, double volume_m3, double before_s, double fill_s, double spray_s) {
+            this(rig, job, volume_m3, before_s, fill_s, spray_s, 0);
+        }
+
+        double call_s(double free_s) {
+            return Math.max(free_s + before_s, opens_s);
+        }
+    }
 
     /**
      * A load as it came about.
      *
-     * @param tender place in the list of tenders
+     * @param tender place in the list of tenders; -1: none was needed, the load is nothing
      * @param wait_s for a tender
      */
     public record Fill(Load load, int tender, double wait_s, double filled_s, double end_s) {}
@@ -81,7 +92,7 @@ public final class TenderDay {
                 .thenComparingInt(Call::rig));
         for (int r = 0; r < loads.size(); r++) {
             if (!loads.get(r).isEmpty()) {
-                calls.add(new Call(r, 0, loads.get(r).get(0).before_s(), deadlines.get(r)));
+                calls.add(new Call(r, 0, loads.get(r).get(0).call_s(0), deadlines.get(r)));
             }
         }
         List<Fill> fills = new ArrayList<>();
@@ -91,7 +102,7 @@ public final class TenderDay {
             fills.add(fill);
             int next = call.next() + 1;
             if (next < loads.get(call.rig()).size()) {
-                double at = fill.end_s() + loads.get(call.rig()).get(next).before_s();
+                double at = loads.get(call.rig()).get(next).call_s(fill.end_s());
                 calls.add(new Call(call.rig(), next, at, call.deadline()));
             }
         }
@@ -99,6 +110,9 @@ public final class TenderDay {
     }
 
     private Fill serve(Load load, double at_s) {
+        if (load.volume_m3() <= 0) {
+            return new Fill(load, -1, 0, at_s + load.fill_s(), at_s + load.fill_s() + load.spray_s());
+        }
         int best = -1;
         double bestFrom = Double.POSITIVE_INFINITY;
         for (int t = 0; t < tenders.size(); t++) {

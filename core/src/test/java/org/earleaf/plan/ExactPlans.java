@@ -86,11 +86,18 @@ public final class ExactPlans {
                         time[set][last] = Math.min(time[set][last], t);
                     }
                 }
-                least = Math.min(least, time[set][last]);
+                least = Math.min(least, time[set][last] + home(p, rig, last));
             }
             cost[set] = least <= shift.length_s() + 1e-6 ? loss + least * rig.cost_usdS() : Double.POSITIVE_INFINITY;
         }
         return cost;
+    }
+
+    private static double home(PlanProblem p, PlanRig rig, int last) {
+        Spot a = p.jobs().get(last).at();
+        Spot b = rig.yard();
+        double far_m = Math.abs(a.x_m() - b.x_m()) + Math.abs(a.y_m() - b.y_m());
+        return p.roads().countsWayHome() ? p.roads().fixed_s() + p.roads().slowness_sM() * far_m : 0;
     }
 
     private static double road(PlanProblem p, PlanRig rig, int from, int to) {

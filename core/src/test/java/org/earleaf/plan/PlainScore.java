@@ -49,6 +49,14 @@ public final class PlainScore {
                 at = job.at();
                 tank = job.productClass();
             }
+            if (p.roads().countsWayHome() && !route.isEmpty()) {
+                Spot yard = p.rigs().get(shift.rig()).yard();
+                clock += p.roads().fixed_s()
+                        + p.roads().slowness_sM() * (Math.abs(at.x_m() - yard.x_m()) + Math.abs(at.y_m() - yard.y_m()));
+                if (clock > shift.length_s() + .5) {
+                    return Double.NaN;
+                }
+            }
             usd += (clock - idle) * p.rigs().get(shift.rig()).cost_usdS();
         }
         for (int j = 0; j < done.length; j++) {

@@ -146,7 +146,8 @@ class RulesTest {
     @Test
     void the_search_keeps_every_rule_and_counts_as_the_plain_score_does() {
         for (int seed = 0; seed < 60; seed++) {
-            PlanProblem p = RandomFleet.of(seed, 2 + seed % 3, 1 + seed % 4, 6 + seed % 15, true);
+            PlanProblem drawn = RandomFleet.of(seed, 2 + seed % 3, 1 + seed % 4, 6 + seed % 15, true);
+            PlanProblem p = drawn.withRoads(new Roads(360, .15, seed % 2 == 1));
             Found found = Planner.plan(p, Effort.of(seed, 1_500));
             assertThat(Rules.broken(p, found.plan())).isEmpty();
             assertThat(found.cost().total_usd())

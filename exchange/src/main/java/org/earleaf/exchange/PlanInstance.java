@@ -83,6 +83,7 @@ public final class PlanInstance {
                 supply(tenders, shifts),
                 jobs.gaps(),
                 jobs.pins(),
+                tenders,
                 Optional.empty());
         return new Read(problem, tenders, findings.flags());
     }
@@ -107,16 +108,20 @@ public final class PlanInstance {
                 sheet.number("cost", Measure.of("usd_min", 1 / 60.0).and("usd_h", 1 / 3600.0), Limits.NOT_NEGATIVE);
         Column x = sheet.number("yard_x", Measures.LENGTH_M, Limits.ANY);
         Column y = sheet.number("yard_y", Measures.LENGTH_M, Limits.ANY);
+        Column tank = sheet.optionalNumber("tank", Measures.VOLUME_M3, Limits.NOT_NEGATIVE);
+        Column fill = sheet.optionalNumber("fill", MINUTES_S, SHIFT_S);
         List<PlanRig> fleet = new ArrayList<>();
         for (Row row : rows(sheet)) {
             String rig = row.text(name);
             double usdS = row.number(cost);
             Spot yard = new Spot(row.number(x), row.number(y));
+            double tank_m3 = row.isEmpty(tank) ? Double.NaN : row.number(tank);
+            double fill_s = row.isEmpty(fill) ? 0 : row.number(fill);
             if (!rig.isEmpty() && rigs.putIfAbsent(rig, fleet.size()) != null) {
                 row.refuse(name, rig + " a second time", "every rig once", "Take one of the two rows away.");
             }
             if (row.isGood()) {
-                fleet.add(new PlanRig(rig, usdS, yard));
+                fleet.add(new PlanRig(rig, usdS, yard, tank_m3, fill_s));
             }
         }
         return fleet;
@@ -126,9 +131,14 @@ public final class PlanInstance {
         Column fixed = sheet.number("fixed", MINUTES_S, Limits.NOT_NEGATIVE);
         Column slow = sheet.number(
                 "min_per", Measure.of("mile", 60 / Units.M_PER_MI).and("km", 60 / 1000.0), Limits.NOT_NEGATIVE);
+        Column home = sheet.optionalText("count_way_home");
         Roads roads = new Roads(0, 0);
         for (Row row : rows(sheet)) {
-            roads = new Roads(row.number(fixed), row.number(slow));
+            roads = new Roads(
+                    row.number(fixed),
+                    row.number(slow),
+                    !row.isEmpty(home)
+                            && row.word(home, YesNo::find, YesNo.WORDS).orElse(false));
         }
         return roads;
     }

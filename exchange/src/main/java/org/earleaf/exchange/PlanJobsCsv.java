@@ -183,9 +183,8 @@ final class PlanJobsCsv {
             int a = job(row, first);
             int b = job(row, second);
             int d = PlanInstance.whole(row, days);
-            boolean order = row.isEmpty(either)
-                    ? false
-                    : row.word(either, YesNo::find, YesNo.WORDS).orElse(false);
+            boolean order = !row.isEmpty(either)
+                    && row.word(either, YesNo::find, YesNo.WORDS).orElse(false);
             if (row.isGood() && a == b) {
                 row.refuse(second, row.cell(second), "another job than the first", "Name two jobs.");
             }

@@ -94,6 +94,27 @@ class PlanInstanceTest {
     }
 
     @Test
+    void counts_the_way_home_and_waits_at_the_tender_when_asked() throws IOException {
+        assertThat(PlanInstance.read(dir).problem().roads().countsWayHome()).isFalse();
+        Files.writeString(dir.resolve("travel.csv"), "fixed_min,min_per_mile,count_way_home\n6,4,yes\n");
+        PlanProblem p = PlanInstance.read(dir).problem();
+        // F2 lies 5 mi and 1 mi from the yard: 6 + 4 x 6 min.
+        assertThat(p.home_s(p.shifts().get(0), 1)).isCloseTo(30 * 60, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(p.hasTenders()).isFalse();
+        StringBuilder rigs = new StringBuilder();
+        for (String line : Files.readAllLines(dir.resolve("rigs.csv"))) {
+            rigs.append(line)
+                    .append(line.startsWith("rig") ? ",tank_gal,fill_min" : ",1200,15")
+                    .append('\n');
+        }
+        Files.writeString(dir.resolve("rigs.csv"), rigs);
+        assertThat(PlanInstance.read(dir).problem().rigs().get(0).fill_s()).isEqualTo(900);
+        Files.writeString(dir.resolve("travel.csv"), "fixed_min,min_per_mile,count_way_home\n6,4,perhaps\n");
+        assertThat(faults()).singleElement().satisfies(f -> assertThat(f.found())
+                .contains("perhaps"));
+    }
+
+    @Test
     void refuses_a_folder_that_is_not_there_and_a_file_that_misses() throws IOException {
         Files.delete(dir.resolve("travel.csv"));
         refuses("travel.csv", "the file");

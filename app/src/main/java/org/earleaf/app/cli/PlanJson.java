@@ -44,8 +44,7 @@ final class PlanJson {
         for (int s = 0; s < problem.shifts().size(); s++) {
             Shift shift = problem.shifts().get(s);
             int order = 1;
-            for (Timetable.Stop stop :
-                    Timetable.of(problem, shift, found.plan().routes().get(s)).stops()) {
+            for (Timetable.Stop stop : found.timetables().get(s).stops()) {
                 all.add(Json.object(
                         "job",
                         problem.jobs().get(stop.job()).name(),

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import java.util.List;
 import java.util.Locale;
 import org.earleaf.Cautions;
 import org.earleaf.plan.PlanProblem;
@@ -29,7 +28,7 @@ final class PlanText {
             out.append("The search was stopped by its seconds; a longer one may find a better plan.\n");
         }
         for (int s = 0; s < problem.shifts().size(); s++) {
-            shift(out, problem, problem.shifts().get(s), found.plan().routes().get(s));
+            shift(out, problem, problem.shifts().get(s), found.timetables().get(s));
         }
         if (!found.leftOut().isEmpty()) {
             out.append("\nLeft out\n");
@@ -43,11 +42,10 @@ final class PlanText {
         return out.toString();
     }
 
-    private static void shift(StringBuilder out, PlanProblem problem, Shift shift, List<Integer> route) {
-        if (route.isEmpty()) {
+    private static void shift(StringBuilder out, PlanProblem problem, Shift shift, Timetable table) {
+        if (table.stops().isEmpty()) {
             return;
         }
-        Timetable table = Timetable.of(problem, shift, route);
         out.append(String.format(
                 Locale.ROOT,
                 "%n%s, %s: %.0f of %.0f min%n",

@@ -110,7 +110,10 @@ final class Oracle {
             circuit.addArc(j + 1, j + 1, does[j][s].not());
             model.addImplication(does[j][s], idle.not()); // else a ring of jobs could leave the yard out
             time.addTerm(does[j][s], minutes(p.jobs().get(j).work_s().get(shift.rig())));
-            circuit.addArc(j + 1, 0, model.newBoolVar("home"));
+            BoolVar home = model.newBoolVar("home");
+            circuit.addArc(j + 1, 0, home);
+            time.addTerm(home, minutes(p.home_s(shift, j)));
+            cost.addTerm(home, perMin * minutes(p.home_s(shift, j)));
             for (int before = -1; before < p.jobs().size(); before++) {
                 if (before != j && (before < 0 || does[before][s] != null)) {
                     BoolVar arc = model.newBoolVar("a");

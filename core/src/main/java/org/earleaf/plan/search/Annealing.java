@@ -27,7 +27,9 @@ final class Annealing {
     private final Ruin ruin;
     private final Recreate recreate;
     private final Exchange exchange;
+    private final Waiting waiting;
     private final State best;
+    private double best_usd;
     private long steps;
     private boolean stopped;
 
@@ -38,6 +40,7 @@ final class Annealing {
         ruin = new Ruin(ground, random);
         recreate = new Recreate(ground, random);
         exchange = new Exchange(ground, random);
+        waiting = new Waiting(ground);
         best = new State(ground);
     }
 
@@ -53,6 +56,7 @@ final class Annealing {
     State run(State start) {
         best.copyFrom(start);
         recreate.repair(best, false);
+        best_usd = waiting.settle_usd(best);
         effort.better().accept(best.plan());
         if (ground.jobs == 0 || ground.shifts == 0) {
             return best;
@@ -83,10 +87,19 @@ final class Annealing {
             if (next.cost_usd < now.cost_usd - heat_usd * Math.log(random.nextDouble())) {
                 now.copyFrom(next);
             }
-            if (next.cost_usd < best.cost_usd - LEAST_GAIN_USD) {
-                best.copyFrom(next);
-                effort.better().accept(best.plan());
+            if (next.cost_usd < best_usd - LEAST_GAIN_USD) {
+                take(next);
             }
+        }
+    }
+
+    /** As the best, if it still is when its waiting is counted. */
+    private void take(State next) {
+        double usd = waiting.settle_usd(next);
+        if (usd < best_usd - LEAST_GAIN_USD) {
+            best.copyFrom(next);
+            best_usd = usd;
+            effort.better().accept(best.plan());
         }
     }
 

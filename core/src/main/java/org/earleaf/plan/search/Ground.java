@@ -31,6 +31,8 @@ final class Ground {
     final double[] cost_usdS;
     final double[][] fromYard_s;
     final double[][] between_s;
+    final double[][] home_s;
+    final boolean waits;
     final double[] length_s;
     final boolean[] windowed;
     final double[][] opens_s;
@@ -57,6 +59,8 @@ final class Ground {
         cost_usdS = new double[shifts];
         fromYard_s = new double[shifts][jobs];
         between_s = new double[jobs][jobs];
+        home_s = new double[shifts][jobs];
+        waits = problem.hasTenders();
         length_s = new double[shifts];
         windowed = new boolean[shifts];
         opens_s = new double[jobs][shifts];
@@ -118,6 +122,7 @@ final class Ground {
         for (int s = 0; s < shifts; s++) {
             for (int j = 0; j < jobs; j++) {
                 fromYard_s[s][j] = problem.travel_s(problem.shifts().get(s), -1, j);
+                home_s[s][j] = problem.home_s(problem.shifts().get(s), j);
             }
         }
         for (int a = 0; a < jobs && shifts > 0; a++) {

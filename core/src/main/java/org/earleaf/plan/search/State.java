@@ -74,9 +74,9 @@ final class State {
         double added = ground.road_s(shift, before, job);
         if (place < count[shift]) {
             int after = route[shift][place];
-            added += ground.between_s[job][after] - ground.road_s(shift, before, after);
+            return added + ground.between_s[job][after] - ground.road_s(shift, before, after);
         }
-        return added;
+        return added + ground.home_s[shift][job] - (before < 0 ? 0 : ground.home_s[shift][before]);
     }
 
     /** Whether the shift still ends in time, and every job in its window, with a job put in at a place. */
@@ -94,7 +94,7 @@ final class State {
             }
             last = j;
         }
-        return true;
+        return now + ground.home_s[shift][last] <= ground.length_s[shift] + ROUNDING_S;
     }
 
     /** Cleaning may take longer once a job between is gone: then the last jobs of such a shift go too. */
@@ -117,7 +117,7 @@ final class State {
             }
             last = j;
         }
-        return true;
+        return last < 0 || now + ground.home_s[shift][last] <= ground.length_s[shift] + ROUNDING_S;
     }
 
     /** What putting a job in changes in cost, the loss of leaving it out taken off [$]. */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.earleaf.plan.ExactPlans;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.RandomFleet;
+import org.earleaf.plan.Roads;
 import org.junit.jupiter.api.Test;
 
 /** Two hundred made-up fleets of up to eight jobs against the optimum by dynamic programming. */
@@ -26,6 +27,20 @@ class SmallFleetsTest {
         System.out.println(
                 "200 tried, " + (200 - near) + " failed (more than 1 % above the optimum); " + reached + " reached it");
         assertThat(near).isGreaterThanOrEqualTo(198);
+    }
+
+    @Test
+    void the_same_where_the_way_home_is_counted() {
+        int near = 0;
+        for (int seed = 0; seed < 100; seed++) {
+            PlanProblem p = RandomFleet.of(seed, 1 + seed % 3, 1 + seed % 2, 4 + seed % 4, false)
+                    .withRoads(new Roads(360, .15, true));
+            double exact = ExactPlans.optimum_usd(p);
+            double found = Planner.plan(p, Effort.of(seed, 1_500)).cost().total_usd();
+            assertThat(found).isGreaterThanOrEqualTo(exact - 1e-6);
+            near += found < exact * 1.01 ? 1 : 0;
+        }
+        assertThat(near).isGreaterThanOrEqualTo(99);
     }
 
     @Test

@@ -119,7 +119,7 @@ public final class StringChart {
     private void boxes(Ink ink) {
         for (DaySheet.Line l : sheet.lines()) {
             if (l.kind() == DaySheet.Kind.LOAD) {
-                LocalDateTime sprays = l.from().plusSeconds(Math.round(60 * l.fill_min()));
+                LocalDateTime sprays = l.from().plusSeconds(Math.round(60 * (l.wait_min() + l.fill_min())));
                 double x = x(sprays, 100);
                 double wide = Math.max(.4, x(l.to(), 100) - x);
                 ink.put("<rect class=\"rf\" x=\"").put(x).put("%\" width=\"").put(wide);

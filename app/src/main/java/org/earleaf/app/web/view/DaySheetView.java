@@ -85,7 +85,8 @@ public record DaySheetView(
         if (l.load() == 0) {
             return ground + ", " + what + ". Done " + PlanView.clock(l.to()) + ".";
         }
-        return "Load " + l.load() + " of " + l.stop().loads() + ": fill "
+        String wait = l.wait_min() < 1 ? "" : "wait about " + Format.number(l.wait_min(), 0) + " min for the tender, ";
+        return "Load " + l.load() + " of " + l.stop().loads() + ": " + wait + "fill "
                 + Amounts.volume(l.litres() / 1000, format.isMetric()) + ", " + Format.number(l.fill_min(), 0)
                 + " min; " + ground + (l.load() == 1 ? ", " + what : "") + ". Empty " + PlanView.clock(l.to()) + ".";
     }
@@ -138,8 +139,7 @@ public record DaySheetView(
         if (nitrogen) {
             all.add("Nitrogen solution burns eyes and skin: wash at once with clean water.");
         }
-        all.add(
-                "Times are estimates: weather, wind and the ground on the spot decide. Waiting at the tender is not in them.");
+        all.add("Times are estimates: weather, wind and the ground on the spot decide.");
         all.add(Cautions.LABEL);
         return all;
     }

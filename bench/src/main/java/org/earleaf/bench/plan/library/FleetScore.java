@@ -207,6 +207,9 @@ public final class FleetScore implements IncrementalScoreCalculator<Fleet, HardS
             late_s += Math.max(0, now_s - facts.closes_s[j][s] - 1e-3);
             last = j;
         }
+        double home_s = facts.of.home_s(facts.of.shifts().get(s), last);
+        busy_s += home_s;
+        late_s += Math.max(0, now_s + home_s - facts.of.shifts().get(s).length_s() - 1e-3) * (home_s > 0 ? 1 : 0);
         hard -= late[s];
         late[s] = (long) Math.ceil(late_s);
         hard += late[s];
