@@ -2,223 +2,141 @@
 package org.earleaf.bench.plan;
 
 import com.google.ortools.Loader;
-import com.google.ortools.linearsolver.MPConstraint;
-import com.google.ortools.linearsolver.MPObjective;
-import com.google.ortools.linearsolver.MPSolver;
-import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
-import org.earleaf.plan.Gap;
 import org.earleaf.plan.Plan;
+import org.earleaf.plan.PlanCost;
 import org.earleaf.plan.PlanProblem;
-import org.earleaf.plan.Shift;
-import org.earleaf.plan.Supply;
-import org.earleaf.units.Units;
+import org.earleaf.plan.search.Effort;
+import org.earleaf.plan.search.Found;
+import org.earleaf.plan.search.Planner;
 
 /**
- * A cost below which no plan lies: whole runs of shifts are chosen in shares, and new runs are priced until none helps.
+ * A cost below which no plan lies, often the optimum itself.
  *
- * <p>Any prices give a bound: what the choice in shares costs, plus what the cheapest run of each shift would still save.
- * Runs are priced exactly, so the bound holds whenever it is stopped. Source: Dantzig and Wolfe 1960, Oper. Res. 8:101;
- * for routes Desrochers, Desrosiers and Solomon 1992, Oper. Res. 40:342.
+ * <p>Whole runs of shifts are chosen in shares, and new runs priced exactly until none helps (Dantzig and Wolfe 1960,
+ * Oper. Res. 8:101; for routes Desrochers, Desrosiers and Solomon 1992, Oper. Res. 40:342). What a run lies above its
+ * prices, a plan that has it costs at least more than the bound: so only runs that lie less above than the best plan known
+ * can be in a better one. Where these can be listed, {@link RunChoice} goes on with them alone (Baldacci, Christofides
+ * and Mingozzi 2008, Math. Program. 115:351). All citations from memory.
  */
 final class ColumnBound {
     private static final int A_SHIFT = 30;
-    private static final double DONE = 1e-5;
+    private static final int MOST_RUNS = 250_000;
+    private static final double DONE_CENTS = .5;
+    private static final double LEAST = 1e-5;
 
-    private final PlanProblem p;
-    private final MPSolver lp;
-    private final MPObjective cost;
-    private final MPConstraint[] once;
-    private final MPConstraint[] oneRun;
-    private final List<Row> rows = new ArrayList<>();
     private final List<ShiftRuns> pricing = new ArrayList<>();
-    private final Set<String> known = new HashSet<>();
+    private final RunMaster master;
+    private final PlanProblem p;
+    private final long start = System.nanoTime();
 
-    /** A rule over several shifts: what a job in a shift counts to it. */
-    private record Row(MPConstraint constraint, double[][] counts) {}
-
-    /** What came out; prices and runs serve to prove a plan. */
-    record Bound(double bound_usd, int runs, double took_s, boolean closed) {}
+    /**
+     * What came out.
+     *
+     * @param proven whether the best plan is known to be an optimum
+     * @param best_usd cost of the best plan met, the given one or a better one
+     */
+    record Bound(double bound_usd, double best_usd, boolean proven, double took_s) {}
 
     private ColumnBound(PlanProblem p) {
         this.p = p;
-        lp = MPSolver.createSolver("GLOP");
-        cost = lp.objective();
-        cost.setMinimization();
-        once = new MPConstraint[p.jobs().size()];
-        oneRun = new MPConstraint[p.shifts().size()];
-        for (int j = 0; j < once.length; j++) {
-            once[j] = lp.makeConstraint(1, 1);
-            MPVariable undone = lp.makeNumVar(0, 1, "");
-            once[j].setCoefficient(undone, 1);
-            cost.setCoefficient(undone, Whole.cents(p.jobs().get(j).undone_usd()));
-        }
-        for (int s = 0; s < oneRun.length; s++) {
-            oneRun[s] = lp.makeConstraint(-MPSolver.infinity(), 1);
+        master = new RunMaster(p);
+        for (int s = 0; s < p.shifts().size(); s++) {
             pricing.add(new ShiftRuns(p, s));
         }
-        supply();
-        gaps();
     }
 
-    /** @param known a plan, whose runs are there from the start */
     static Bound of(PlanProblem p, Plan known, double seconds) {
         Loader.loadNativeLibraries();
         return new ColumnBound(p).solve(known, seconds);
     }
 
-    private void supply() {
-        for (Supply supply : p.supply()) {
-            double[][] counts = new double[p.jobs().size()][p.shifts().size()];
-            for (int j = 0; j < counts.length; j++) {
-                for (int s = 0; s < p.shifts().size(); s++) {
-                    if (p.shifts().get(s).day() == supply.day()) {
-                        counts[j][s] = Math.round(p.jobs().get(j).supply_m3() / Units.M3_PER_GAL);
-                    }
-                }
-            }
-            rows.add(new Row(
-                    lp.makeConstraint(-MPSolver.infinity(), Math.round(supply.most_m3() / Units.M3_PER_GAL)), counts));
-        }
-    }
-
-    /** By each day: the second job up to it, or the first so late that the second must wait beyond it, not both. */
-    private void gaps() {
-        int[] days = p.shifts().stream().mapToInt(Shift::day).distinct().toArray();
-        for (Gap g : p.gaps()) {
-            for (int day : days) {
-                double[][] counts = new double[p.jobs().size()][p.shifts().size()];
-                for (int s = 0; s < p.shifts().size(); s++) {
-                    int at = p.shifts().get(s).day();
-                    counts[g.second()][s] = at <= day && g.shortBy(day, at) > 0 ? 1 : 0;
-                    counts[g.first()][s] = g.shortBy(at, day) > 0 ? 1 : 0;
-                }
-                if (isClique(g, counts)) {
-                    rows.add(new Row(lp.makeConstraint(-MPSolver.infinity(), 1), counts));
-                }
-            }
-        }
-    }
-
-    private boolean isClique(Gap g, double[][] counts) {
-        for (int a = 0; a < p.shifts().size(); a++) {
-            for (int b = 0; b < p.shifts().size(); b++) {
-                boolean both = counts[g.first()][a] > 0 && counts[g.second()][b] > 0;
-                if (both && g.shortBy(p.shifts().get(a).day(), p.shifts().get(b).day()) <= 0) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
-    private void add(int shift, int[] jobs, long cents) {
-        if (!known.add(shift + Arrays.toString(jobs))) {
-            return;
-        }
-        MPVariable run = lp.makeNumVar(0, MPSolver.infinity(), "");
-        cost.setCoefficient(run, cents);
-        oneRun[shift].setCoefficient(run, 1);
-        for (int j : jobs) {
-            once[j].setCoefficient(run, 1);
-        }
-        for (Row row : rows) {
-            double count = 0;
-            for (int j : jobs) {
-                count += row.counts()[j][shift];
-            }
-            if (count != 0) {
-                row.constraint().setCoefficient(run, count);
-            }
-        }
+    private double took_s() {
+        return (System.nanoTime() - start) / 1e9;
     }
 
     private Bound solve(Plan plan, double seconds) {
-        long start = System.nanoTime();
+        Set<String> known = new HashSet<>();
         for (int s = 0; s < plan.routes().size(); s++) {
             List<Integer> route = plan.routes().get(s);
             if (!route.isEmpty()) {
-                add(
-                        s,
-                        route.stream().mapToInt(Integer::intValue).toArray(),
-                        pricing.get(s).cents(route));
+                int[] jobs = route.stream().mapToInt(Integer::intValue).toArray();
+                known.add(s + Arrays.toString(jobs));
+                master.add(new ShiftRuns.Run(s, jobs, pricing.get(s).cents(route), 0));
             }
         }
-        double best = 0;
+        double best = PlanCost.of(p, plan).total_usd() * 100;
+        double bound = 0;
         while (true) {
-            if (lp.solve() != MPSolver.ResultStatus.OPTIMAL) {
-                throw new IllegalStateException("the choice in shares was not solved");
-            }
-            // Prices are read before any run is added: the solver forgets them with the first.
-            double shares = cost.value();
-            double[] own = duals(oneRun);
-            double[][] prices = prices();
+            double shares = master.solve();
+            double[] own = master.ofShifts();
+            double[][] prices = master.prices();
             double saves = 0;
             for (ShiftRuns of : pricing) {
                 int s = of.shift();
-                List<ShiftRuns.Run> runs = of.below(prices[s], own[s] - DONE, A_SHIFT);
+                List<ShiftRuns.Run> runs = of.below(prices[s], own[s] - LEAST, A_SHIFT);
                 if (!runs.isEmpty()) {
                     saves += runs.get(0).reduced() - own[s];
                 }
-                runs.forEach(r -> add(s, r.jobs(), r.cents()));
+                runs.stream()
+                        .filter(r -> known.add(s + Arrays.toString(r.jobs())))
+                        .forEach(master::add);
             }
-            best = Math.max(best, (shares + saves) / 100);
-            double took = (System.nanoTime() - start) / 1e9;
-            boolean closed = saves > -.5;
-            if (closed || took > seconds) {
-                return new Bound(best, known.size(), took, closed);
+            bound = Math.max(bound, shares + saves);
+            if (saves > -DONE_CENTS) {
+                return finish(bound, best, own, prices, plan, seconds);
+            }
+            if (took_s() > seconds) {
+                return new Bound(bound / 100, best / 100, false, took_s());
             }
         }
     }
 
-    private static double[] duals(MPConstraint[] of) {
-        return Arrays.stream(of).mapToDouble(MPConstraint::dualValue).toArray();
-    }
-
-    /** By shift and job. */
-    private double[][] prices() {
-        double[][] price = new double[oneRun.length][];
-        double[] job = duals(once);
-        Arrays.setAll(price, s -> job.clone());
-        for (Row row : rows) {
-            double dual = row.constraint().dualValue();
-            for (int j = 0; j < job.length; j++) {
-                for (int s = 0; s < price.length; s++) {
-                    price[s][j] += row.counts()[j][s] * dual;
-                }
+    private Bound finish(double bound, double best, double[] own, double[][] prices, Plan plan, double seconds) {
+        // A cent more, so that the best plan known is among them.
+        double gap = best - bound + 1;
+        List<ShiftRuns.Run> left = new ArrayList<>();
+        for (ShiftRuns of : pricing) {
+            int s = of.shift();
+            Optional<List<ShiftRuns.Run>> some = of.all(prices[s], own[s] + gap, MOST_RUNS - left.size());
+            if (some.isEmpty()) {
+                return new Bound(bound / 100, best / 100, false, took_s());
             }
+            left.addAll(some.get());
         }
-        return price;
+        System.out.println("  lp " + bound / 100 + " best " + best / 100 + " runs " + left.size() + " " + took_s());
+        RunChoice.Chosen chosen = RunChoice.of(p, left, plan, best, seconds - took_s());
+        double low = Math.max(bound, Math.min(best, chosen.bound()));
+        double high = Math.min(best, chosen.best());
+        return new Bound(low / 100, high / 100, high - low < DONE_CENTS, took_s());
     }
 
     /** Tries it on farms: {@code first last seconds}. */
     public static void main(String[] args) {
         for (long seed = Long.parseLong(args[0]); seed <= Long.parseLong(args[1]); seed++) {
-            PlanProblem p = Draw.of(seed);
-            var ours = org.earleaf.plan.search.Planner.plan(
-                    p,
-                    new org.earleaf.plan.search.Effort(
-                            1,
-                            org.earleaf.plan.search.Effort.usualSteps(p.jobs().size()),
-                            () -> false,
-                            plan -> {}));
-            Bound b = of(p, ours.plan(), Double.parseDouble(args[2]));
+            PlanProblem problem = Draw.of(seed);
+            Found ours = Planner.plan(
+                    problem, Effort.of(1, 4 * Effort.usualSteps(problem.jobs().size())));
+            Bound b = of(problem, ours.plan(), Double.parseDouble(args[2]));
             double usd = ours.cost().total_usd();
             System.out.printf(
-                    "%d jobs %d shifts %d ours %.2f bound %.2f gap %.3f %% runs %d took %.1f s closed %s%n",
+                    Locale.ROOT,
+                    "farm %d: %d jobs, %d shifts, ours %.2f, best %.2f, bound %.2f %s, gap %.3f %%, %.1f s%n",
                     seed,
-                    p.jobs().size(),
-                    p.shifts().size(),
+                    problem.jobs().size(),
+                    problem.shifts().size(),
                     usd,
+                    b.best_usd(),
                     b.bound_usd(),
+                    b.proven() ? "proven" : "",
                     100 * (usd / b.bound_usd() - 1),
-                    b.runs(),
-                    b.took_s(),
-                    b.closed());
+                    b.took_s());
         }
     }
 }

@@ -4,7 +4,10 @@ package org.earleaf.bench.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.earleaf.plan.Job;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.Shift;
@@ -143,6 +146,81 @@ final class ShiftRuns {
                 .limit(most)
                 .map(part -> new Run(shift, jobs(part), part.cents(), part.reduced()))
                 .toList();
+    }
+
+    /** Every set of jobs whose cheapest run lies below a limit; empty when there are more than so many. */
+    Optional<List<Run>> all(double[] price, double limit, int most) {
+        double[][] further = further(price);
+        Map<Long, Map<Long, Run>> found = new HashMap<>();
+        int[] count = {0, most};
+        int[] jobs = new int[n];
+        for (int j : able) {
+            grow(jobs, 0, -1, j, 0, 0, 0, 0, 0, price, limit, further, found, count);
+            if (count[0] > most) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(
+                found.values().stream().flatMap(m -> m.values().stream()).toList());
+    }
+
+    /** What a run that ends at a job could still save in the minutes left; jobs may come twice, so it is never too little. */
+    private double[][] further(double[] price) {
+        double[][] save = new double[n][length + 1];
+        for (int left = 1; left <= length; left++) {
+            for (int j : able) {
+                double best = save[j][left - 1];
+                for (int k : able) {
+                    int after = left - road[j + 1][k] - work[k];
+                    if (k != j && after >= 0) {
+                        best = Math.min(best, jobCents[k] + perMin * road[j + 1][k] - price[k] + save[k][after]);
+                    }
+                }
+                save[j][left] = best;
+            }
+        }
+        return save;
+    }
+
+    private void grow(
+            int[] jobs,
+            int depth,
+            int last,
+            int j,
+            int minutes,
+            long cents,
+            double reduced,
+            long lo,
+            long hi,
+            double[] price,
+            double limit,
+            double[][] further,
+            Map<Long, Map<Long, Run>> found,
+            int[] count) {
+        int step = road[last + 1][j];
+        int then = minutes + step + work[j];
+        double less = reduced + jobCents[j] + perMin * step - price[j];
+        if (then > length || less + further[j][length - then] >= limit || count[0] > count[1]) {
+            return;
+        }
+        long cost = cents + jobCents[j] + (long) perMin * step;
+        long nowLo = j < 64 ? lo | 1L << j : lo;
+        long nowHi = j < 64 ? hi : hi | 1L << j - 64;
+        jobs[depth] = j;
+        if (less < limit) {
+            Map<Long, Run> sets = found.computeIfAbsent(nowHi, h -> new HashMap<>());
+            Run before = sets.get(nowLo);
+            if (before == null || before.cents() > cost) {
+                count[0] += before == null ? 1 : 0;
+                sets.put(nowLo, new Run(shift, Arrays.copyOf(jobs, depth + 1), cost, less));
+            }
+        }
+        for (int k : able) {
+            boolean met = k < 64 ? (nowLo >> k & 1) != 0 : (nowHi >> k - 64 & 1) != 0;
+            if (!met) {
+                grow(jobs, depth + 1, j, k, then, cost, less, nowLo, nowHi, price, limit, further, found, count);
+            }
+        }
     }
 
     private Part grown(@Nullable Part before, int j, double[] price, int[] jobs) {
