@@ -6,15 +6,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.earleaf.plan.Plan;
 import org.earleaf.plan.PlanCost;
 import org.earleaf.plan.PlanProblem;
-import org.earleaf.plan.search.Effort;
-import org.earleaf.plan.search.Found;
-import org.earleaf.plan.search.Planner;
 
 /**
  * A cost below which no plan lies, often the optimum itself.
@@ -28,6 +24,9 @@ import org.earleaf.plan.search.Planner;
 final class ColumnBound {
     private static final int A_SHIFT = 30;
     private static final int MOST_RUNS = 250_000;
+    /** Parts of the room between bound and best plan, tried in turn until so few runs are left that they can be listed. */
+    private static final double[] PARTS = {1, .7, .5, .35, .25};
+
     private static final double DONE_CENTS = .5;
     private static final double LEAST = 1e-5;
 
@@ -99,44 +98,31 @@ final class ColumnBound {
     }
 
     private Bound finish(double bound, double best, double[] own, double[][] prices, Plan plan, double seconds) {
-        // A cent more, so that the best plan known is among them.
-        double gap = best - bound + 1;
+        for (double part : PARTS) {
+            // A cent more, so that the best plan known is among them when all are listed.
+            double reach = part * (best - bound) + 1;
+            Optional<List<ShiftRuns.Run>> runs = list(own, prices, reach);
+            if (runs.isPresent()) {
+                RunChoice.Chosen chosen = RunChoice.of(p, runs.get(), plan, best, seconds - took_s());
+                double high = Math.min(best, chosen.best());
+                double low = Math.max(bound, Math.min(Math.min(high, bound + reach), chosen.bound()));
+                return new Bound(low / 100, high / 100, high - low < DONE_CENTS, took_s());
+            }
+        }
+        return new Bound(bound / 100, best / 100, false, took_s());
+    }
+
+    /** Runs that lie less than so much above their prices: a plan with any other costs more than the bound and that. */
+    private Optional<List<ShiftRuns.Run>> list(double[] own, double[][] prices, double reach) {
         List<ShiftRuns.Run> left = new ArrayList<>();
         for (ShiftRuns of : pricing) {
             int s = of.shift();
-            Optional<List<ShiftRuns.Run>> some = of.all(prices[s], own[s] + gap, MOST_RUNS - left.size());
+            Optional<List<ShiftRuns.Run>> some = of.all(prices[s], own[s] + reach, MOST_RUNS - left.size());
             if (some.isEmpty()) {
-                return new Bound(bound / 100, best / 100, false, took_s());
+                return Optional.empty();
             }
             left.addAll(some.get());
         }
-        System.out.println("  lp " + bound / 100 + " best " + best / 100 + " runs " + left.size() + " " + took_s());
-        RunChoice.Chosen chosen = RunChoice.of(p, left, plan, best, seconds - took_s());
-        double low = Math.max(bound, Math.min(best, chosen.bound()));
-        double high = Math.min(best, chosen.best());
-        return new Bound(low / 100, high / 100, high - low < DONE_CENTS, took_s());
-    }
-
-    /** Tries it on farms: {@code first last seconds}. */
-    public static void main(String[] args) {
-        for (long seed = Long.parseLong(args[0]); seed <= Long.parseLong(args[1]); seed++) {
-            PlanProblem problem = Draw.of(seed);
-            Found ours = Planner.plan(
-                    problem, Effort.of(1, 4 * Effort.usualSteps(problem.jobs().size())));
-            Bound b = of(problem, ours.plan(), Double.parseDouble(args[2]));
-            double usd = ours.cost().total_usd();
-            System.out.printf(
-                    Locale.ROOT,
-                    "farm %d: %d jobs, %d shifts, ours %.2f, best %.2f, bound %.2f %s, gap %.3f %%, %.1f s%n",
-                    seed,
-                    problem.jobs().size(),
-                    problem.shifts().size(),
-                    usd,
-                    b.best_usd(),
-                    b.bound_usd(),
-                    b.proven() ? "proven" : "",
-                    100 * (usd / b.bound_usd() - 1),
-                    b.took_s());
-        }
+        return Optional.of(left);
     }
 }

@@ -49,9 +49,9 @@ record Outcome(Properties figures) {
                 .orElse(Double.NEGATIVE_INFINITY);
     }
 
-    /** Ours above the larger bound [%]. */
-    double gap_pct() {
-        return 100 * (of("ours_usd") / bound_usd() - 1);
+    /** A plan's cost above the larger bound [%]. */
+    double gap_pct(String key) {
+        return 100 * (of(key) / bound_usd() - 1);
     }
 
     /** Above the best of the plans of the same seconds [%]; endless: no plan at all. */

@@ -69,7 +69,7 @@ final class RunChoice {
                 left.add(master.runs().get(r));
             }
         }
-        runs = left; System.out.println("  cuts " + made.size() + " bound " + bound / 100 + " runs " + runs.size() + " " + (System.nanoTime() - start) / 1e9);
+        runs = left;
     }
 
     private List<Cut> broken(RunMaster master, Set<List<Integer>> made) {
