@@ -39,12 +39,13 @@ import org.earleaf.load.TankLoad;
 import org.earleaf.units.EarleafException;
 
 /**
- * Loads as they are first planned: a recipe on one piece of ground by one rig, parted into equal tanks. What stays in
- * heel and lines is not counted: a load covers its volume at its rate.
+ * Loads as they are first planned: a recipe on one piece of ground by one rig, parted into equal tanks. The first also
+ * fills heel and lines: their product is used and put on no ground.
  *
  * @param job by which the loads are known to belong together
  * @param rate_m3m2 finished liquid on ground; NaN: the product goes on alone
  * @param tank_m3 the most that goes in one load
+ * @param unapplied_m3 what fills heel and lines, once; 0 where they still hold this mix
  */
 public record LoadDraft(
         Farm farm,
@@ -57,6 +58,7 @@ public record LoadDraft(
         double rate_m3m2,
         double area_m2,
         double tank_m3,
+        double unapplied_m3,
         Seen seen) {
     private static final double M2_PER_HA = 10_000;
     private static final double LHA_PER_M3M2 = 1e7;
@@ -119,11 +121,12 @@ public record LoadDraft(
 
     /** @param ids names each load */
     public List<TankLoad> loads(Supplier<String> ids) {
-        LoadPlan plan =
-                LoadPlanner.plan(new LoadJob(lines, area_m2, rate_m3m2, tank_m3, 0, 0, LoadJob.Split.EQUAL, order()));
+        LoadPlan plan = LoadPlanner.plan(
+                new LoadJob(lines, area_m2, rate_m3m2, tank_m3, unapplied_m3, 0, LoadJob.Split.EQUAL, order()));
         List<TankLoad> loads = new ArrayList<>();
         for (Load load : plan.loads()) {
-            loads.add(tank(ids.get(), load.volume_m3(), load.area_m2() / M2_PER_HA, plan));
+            double stays_m3 = load.number() == 1 ? unapplied_m3 : 0;
+            loads.add(tank(ids.get(), load.volume_m3(), stays_m3, load.area_m2() / M2_PER_HA, plan));
         }
         return loads;
     }
@@ -151,13 +154,13 @@ public record LoadDraft(
         return labels.find(product, zone.crop());
     }
 
-    private TankLoad tank(String id, double volume_m3, double area_ha, LoadPlan plan) {
+    private TankLoad tank(String id, double volume_m3, double stays_m3, double area_ha, LoadPlan plan) {
         List<MixLine> order = new ArrayList<>(MixOrder.of(lines, order()));
         // What carries the mix goes in first.
         order.sort(Comparator.comparing(line -> !carries(line, plan.rate_m3m2())));
         List<LoadLine> parts = new ArrayList<>();
         for (MixLine line : order) {
-            parts.add(part(parts.size() + 1, line, volume_m3, area_ha, plan.rate_m3m2()));
+            parts.add(part(parts.size() + 1, line, volume_m3, plan.rate_m3m2()));
         }
         return new TankLoad(
                 id,
@@ -165,6 +168,7 @@ public record LoadDraft(
                 rig.name(),
                 date,
                 volume_m3,
+                stays_m3,
                 plan.rate_m3m2(),
                 lines.size() > 1 && lines.stream().anyMatch(l -> carries(l, plan.rate_m3m2())),
                 seen.droplets(),
@@ -176,6 +180,7 @@ public record LoadDraft(
                 LoadState.PLANNED,
                 "",
                 "",
+                List.of(),
                 List.of());
     }
 
@@ -183,13 +188,16 @@ public record LoadDraft(
         return line.isNitrogenSolution() && line.dose().onGround(rate_m3m2) >= rate_m3m2 / 2;
     }
 
-    private LoadLine part(int order, MixLine line, double volume_m3, double area_ha, double rate_m3m2) {
+    /** The most that its label allows is counted at the strength of the tank, heel and lines with it. */
+    private LoadLine part(int order, MixLine line, double volume_m3, double rate_m3m2) {
         Amount amount = line.dose().in(volume_m3, rate_m3m2);
         boolean mass = line.dose().isMass();
         double perHa = line.dose().onGround(rate_m3m2) * (mass ? M2_PER_HA : LHA_PER_M3M2);
         LabelFigure single =
                 label(line.product()).map(e -> e.figure(LabelItem.SINGLE)).orElse(LabelFigure.NOT_ENTERED);
-        double most = single.isStated() ? single.limit().value() * area_ha / (mass ? 1 : 1000) : Double.NaN;
+        double most = single.isStated()
+                ? single.limit().value() * volume_m3 / rate_m3m2 / M2_PER_HA / (mass ? 1 : 1000)
+                : Double.NaN;
         return new LoadLine(
                 order,
                 line.product(),

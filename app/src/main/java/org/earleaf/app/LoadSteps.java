@@ -19,6 +19,7 @@ import org.earleaf.load.MixLine;
 import org.earleaf.load.MixOrder;
 import org.earleaf.load.MixStep;
 import org.earleaf.load.TankLoad;
+import org.earleaf.rig.Liquid;
 
 /** A kept load as the hand at the tank needs it: every step with water and reason, and the cautions of its mix. */
 public final class LoadSteps {
@@ -67,6 +68,17 @@ public final class LoadSteps {
     /** What to mind at the tank. */
     public static List<String> cautions(TankLoad load, Farm farm) {
         return LoadCautions.of(lines(load, farm), load.rate_m3m2());
+    }
+
+    /** What flows out of the rig: the nitrogen solution that carries the mix or goes on alone; else as water. */
+    public static Liquid liquid(TankLoad load, Farm farm) {
+        return load.lines().stream()
+                .filter(l -> load.nitrogenCarrier() || load.lines().size() == 1)
+                .flatMap(l -> farm.findNitrogen(l.product()).stream())
+                .filter(NitrogenProduct::isLiquid)
+                .findFirst()
+                .map(n -> Liquid.of(n, "product"))
+                .orElse(Liquid.WATER);
     }
 
     /** Products of a load with their rates, for another load like it. */

@@ -9,6 +9,7 @@ import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
+import org.earleaf.app.store.Waters;
 import org.earleaf.app.web.Notebook;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
@@ -64,6 +65,11 @@ public record StoredNotebook(FarmStore store, boolean lasting) implements Notebo
     @Override
     public Catches catches() {
         return store.catches();
+    }
+
+    @Override
+    public Waters waters() {
+        return store.waters();
     }
 
     @Override

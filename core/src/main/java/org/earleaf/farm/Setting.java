@@ -31,7 +31,9 @@ public enum Setting {
     FOLD_TIME("folding and unfolding at each change of place", "min", 6, 0, 60),
     FILL_TIME("filling the tank once, hitching and mixing included", "min", 15, 1, 120),
     TENDER_RELOAD("loading the tender at the yard", "min", 20, 1, 240),
-    RINSE_TIME("rinsing the tank between two products", "min", 45, 0, 240);
+    RINSE_TIME("rinsing the tank between two products", "min", 45, 0, 240),
+    CALIBRATION_DAYS("days on which a catch test of a rig's outlets holds (assumption)", "days", 30, 1, 365),
+    CALIBRATION_AREA("ground on which a catch test holds (assumption)", "ha", 500 * Units.HA_PER_AC, 1, 20_000);
 
     private final String meaning;
     private final String unit;

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.earleaf.farm.LabelBook;
@@ -21,16 +22,26 @@ public final class MixCheck {
         this.work = work;
     }
 
-    /** @param ground what is made and reserved on this ground, this load not among it */
+    /** As the other, with no stop set aside. */
     public static List<LabelFinding> of(LabelBook book, LabelWork work, List<GroundUse> ground) {
+        return of(book, work, ground, List.of());
+    }
+
+    /**
+     * @param ground what is made and reserved on this ground, this load not among it
+     * @param overridden stops that somebody has set aside
+     */
+    public static List<LabelFinding> of(
+            LabelBook book, LabelWork work, List<GroundUse> ground, List<Overridden> overridden) {
         MixCheck check = new MixCheck(book, work);
-        check.quarrels(ground);
+        quarrels(book, work, ground).forEach(found -> check.quarrel(found, overridden));
         work.parts().forEach(part -> check.follows(part.product()));
         ground.forEach(check::before);
         return List.copyOf(check.findings);
     }
 
-    private void quarrels(List<GroundUse> ground) {
+    /** Rules of mixing that a load meets. */
+    public static List<MixRules.Found> quarrels(LabelBook book, LabelWork work, List<GroundUse> ground) {
         List<Set<String>> parts = work.parts().stream()
                 .map(p -> MixWords.of(p.product(), p.classes(), book))
                 .toList();
@@ -38,10 +49,16 @@ public final class MixCheck {
         ground.stream()
                 .filter(u -> !u.date().isBefore(work.cropBegins()))
                 .forEach(u -> earlier.addAll(MixWords.of(u.product(), Set.of(), book)));
-        for (MixRules.Found found : MixRules.of(parts, earlier, work.crop(), work.stage())) {
-            boolean stop = found.weight() == MixRules.Weight.STOP;
-            add(stop ? Verdict.OUTSIDE : Verdict.MIND, "this mix", "what goes together", found.text());
-        }
+        return MixRules.of(parts, earlier, work.crop(), work.stage());
+    }
+
+    private void quarrel(MixRules.Found found, List<Overridden> overridden) {
+        Optional<Overridden> aside = overridden.stream()
+                .filter(o -> o.rule().equals(found.id()) && !found.mayOverride().isEmpty())
+                .reduce((before, after) -> after);
+        boolean stop = found.isStop() && aside.isEmpty();
+        String said = aside.map(o -> " " + o.sentence() + ".").orElse("");
+        add(stop ? Verdict.OUTSIDE : Verdict.MIND, "this mix", "what goes together", found.text() + said);
     }
 
     /** What may not be planted after it for some time. */

@@ -13,10 +13,10 @@ import org.earleaf.units.Problem;
  *
  * @param locked recipe bound to field, crop, rig, and a stage seen at most three days ago
  * @param labels every label allows it with today's sums
- * @param rigReady tank clean, or holding the rest of the same recipe
+ * @param rigReady tank clean, or holding the rest of the same recipe; calibration holds, or it is said why not
  * @param keys two keys for every product
  * @param order products confirmed in the order of mixing
- * @param jarTest passed where a rule asks for one
+ * @param jarTest none failed, and one passed where a rule asks for it
  * @param stock the lots hold what was drawn
  * @param tankKnown the tank held before filling what it should
  */
@@ -92,9 +92,9 @@ public record MixGate(
                 problems,
                 load,
                 rigReady,
-                "a tank that last held something else",
-                "a clean tank, or the same recipe",
-                "Clean it out as the label says and note it.");
+                "a tank that last held something else, or a calibration that has run out",
+                "a clean tank or the same recipe, and a calibration that holds or a reason why not",
+                "Clean it out as the label says and note it; catch the outlets.");
         say(
                 problems,
                 load,
@@ -113,9 +113,9 @@ public record MixGate(
                 problems,
                 load,
                 jarTest,
-                "no jar test",
-                "a jar test of this mix that passed",
-                "Make one, wait 15 and 30 minutes, and note it.");
+                "no jar test of this mix, or one that failed",
+                "a jar test of this mix that did not fail",
+                "Make one, wait 15 and 30 minutes, and note it; what failed is never mixed.");
         say(
                 problems,
                 load,

@@ -23,8 +23,16 @@ public final class MixRules {
         NOTE
     }
 
-    /** What was found. */
-    public record Found(String id, Weight weight, String text) {}
+    /**
+     * What was found.
+     *
+     * @param mayOverride who may set a stop aside; empty: nobody
+     */
+    public record Found(String id, Weight weight, String mayOverride, String text) {
+        public boolean isStop() {
+            return weight == Weight.STOP;
+        }
+    }
 
     /**
      * Rules that a mix meets, in the order of the table.
@@ -39,7 +47,7 @@ public final class MixRules {
         for (BundledTable.Row row : BundledTable.rows("mix-rules.csv")) {
             if (isInTime(row, crop, stage) && meets(row, mix, plain(earlier))) {
                 Weight weight = Weight.valueOf(row.text("weight").toUpperCase(Locale.ROOT));
-                found.add(new Found(row.text("id"), weight, row.text("text")));
+                found.add(new Found(row.text("id"), weight, row.text("override"), row.text("text")));
             }
         }
         return found;

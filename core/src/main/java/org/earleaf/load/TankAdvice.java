@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.earleaf.farm.LabelBook;
 
 /**
  * What is to be known of a mix before it is poured, beside amounts and order.
@@ -24,6 +25,9 @@ public record TankAdvice(
         Optional<JarTest> jar,
         String jarBecause,
         Cleanout cleanout) {
+    private static final String CARRIED =
+            "Nitrogen solution carries the mix: it may clot. Make the jar test with this solution.";
+
     public TankAdvice {
         quarrels = List.copyOf(quarrels);
         forbidden = List.copyOf(forbidden);
@@ -46,8 +50,29 @@ public record TankAdvice(
                         facts.crop(),
                         lines.stream().map(MixLine::product).toList()),
                 mix ? Optional.of(JarTest.of(plan.loads().get(0))) : Optional.empty(),
-                carried ? "Nitrogen solution carries the mix: it may clot. Make the jar test with this solution." : "",
+                carried ? CARRIED : "",
                 Cleanout.of(job.heel_m3() + job.prime_m3(), job.usable_m3(), words));
+    }
+
+    /**
+     * Of a kept load.
+     *
+     * @param quarrels rules that it meets on its ground
+     * @param cleanout after it
+     */
+    public static TankAdvice of(TankLoad load, LabelBook labels, List<MixRules.Found> quarrels, Cleanout cleanout) {
+        List<String> products = load.lines().stream().map(LoadLine::product).toList();
+        return new TankAdvice(
+                quarrels,
+                List.of(),
+                load.grounds().stream()
+                        .map(LoadGround::crop)
+                        .distinct()
+                        .flatMap(crop -> TankLimit.of(labels, crop, products).stream())
+                        .toList(),
+                products.size() > 1 ? Optional.of(JarTest.of(load)) : Optional.empty(),
+                load.asksForJar() ? CARRIED : "",
+                cleanout);
     }
 
     private static List<String> forbidden(MixFacts facts, List<MixLine> lines) {
@@ -68,6 +93,6 @@ public record TankAdvice(
 
     /** Whether a rule or label forbids the mix. */
     public boolean isStop() {
-        return !forbidden.isEmpty() || quarrels.stream().anyMatch(q -> q.weight() == MixRules.Weight.STOP);
+        return !forbidden.isEmpty() || quarrels.stream().anyMatch(MixRules.Found::isStop);
     }
 }

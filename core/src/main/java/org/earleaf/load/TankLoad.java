@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.earleaf.farm.DropletClass;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
-import org.earleaf.units.Sha256;
 import org.earleaf.units.Units;
 
 /**
@@ -19,12 +18,14 @@ import org.earleaf.units.Units;
  *
  * @param job the pass that it belongs to: loads of one job cover ground beside each other
  * @param volume_m3 of finished liquid
+ * @param unapplied_m3 of it that fills the lines and stays as heel: product that is used and put on no ground
  * @param rate_m3m2 finished liquid on ground
  * @param nitrogenCarrier whether a nitrogen solution carries the mix
  * @param boom_m outlets over the crop
  * @param certified whether a certified applicator applies or supervises
  * @param lock fingerprint of what it is locked to; empty: not locked
  * @param from load that it was handed over from; empty: mixed in its own tank
+ * @param overridden stops that somebody has set aside for it
  */
 public record TankLoad(
         String id,
@@ -32,6 +33,7 @@ public record TankLoad(
         String rig,
         LocalDate date,
         double volume_m3,
+        double unapplied_m3,
         double rate_m3m2,
         boolean nitrogenCarrier,
         Optional<DropletClass> droplets,
@@ -43,6 +45,7 @@ public record TankLoad(
         LoadState state,
         String lock,
         String from,
+        List<Overridden> overridden,
         List<Event> events) {
     private static final double LHA_PER_M3M2 = 1e7;
 
@@ -52,7 +55,59 @@ public record TankLoad(
     public TankLoad {
         grounds = List.copyOf(grounds);
         lines = List.copyOf(lines);
+        overridden = List.copyOf(overridden);
         events = List.copyOf(events);
+    }
+
+    /** One that leaves nothing behind, with every stop in force. */
+    public TankLoad(
+            String id,
+            String job,
+            String rig,
+            LocalDate date,
+            double volume_m3,
+            double rate_m3m2,
+            boolean nitrogenCarrier,
+            Optional<DropletClass> droplets,
+            double boom_m,
+            double speed_ms,
+            boolean certified,
+            List<LoadGround> grounds,
+            List<LoadLine> lines,
+            LoadState state,
+            String lock,
+            String from,
+            List<Event> events) {
+        this(
+                id,
+                job,
+                rig,
+                date,
+                volume_m3,
+                0,
+                rate_m3m2,
+                nitrogenCarrier,
+                droplets,
+                boom_m,
+                speed_ms,
+                certified,
+                grounds,
+                lines,
+                state,
+                lock,
+                from,
+                List.of(),
+                events);
+    }
+
+    /** Share of it that goes on ground. */
+    public double appliedShare() {
+        return (volume_m3 - unapplied_m3) / volume_m3;
+    }
+
+    /** Whether it may not be poured before a jar test: a nitrogen solution carries a product with a label. */
+    public boolean asksForJar() {
+        return nitrogenCarrier && lines.stream().anyMatch(LoadLine::labelled);
     }
 
     /** What labels are asked about one piece of its ground. */
@@ -92,32 +147,7 @@ public record TankLoad(
 
     /** What the recipe is locked to, as one fingerprint. */
     public String fingerprint() {
-        StringBuilder text = new StringBuilder();
-        text.append(rig)
-                .append('\n')
-                .append(volume_m3)
-                .append('\n')
-                .append(rate_m3m2)
-                .append('\n');
-        grounds.forEach(g -> text.append(g.field())
-                .append('|')
-                .append(g.zone())
-                .append('|')
-                .append(g.crop())
-                .append('|')
-                .append(g.stage())
-                .append('|')
-                .append(g.area_ha())
-                .append('\n'));
-        lines.forEach(l -> text.append(l.order())
-                .append('|')
-                .append(l.product())
-                .append('|')
-                .append(l.perHa())
-                .append('|')
-                .append(l.planned().inside())
-                .append('\n'));
-        return Sha256.hex(text.toString());
+        return LoadLock.of(this);
     }
 
     public boolean isLocked() {
@@ -137,6 +167,7 @@ public record TankLoad(
                 plan.rig,
                 plan.date,
                 plan.volume_m3,
+                plan.unapplied_m3,
                 plan.rate_m3m2,
                 plan.nitrogenCarrier,
                 plan.droplets,
@@ -148,8 +179,9 @@ public record TankLoad(
                 LoadState.PLANNED,
                 "",
                 from,
+                List.of(),
                 events);
-        return changed.noting(at, person, "changed; keys and reservation are void");
+        return changed.noting(at, person, "changed; keys, reservation and what was set aside are void");
     }
 
     /** Holds product and label room; the caller has asked labels and stock in the same breath. */
@@ -159,6 +191,38 @@ public record TankLoad(
         refuse(findings);
         TankLoad locked = in(LoadState.RESERVED, fingerprint(), lines);
         return locked.noting(at, person, "reserved and locked to field, crop, stage and rig");
+    }
+
+    /** A stop set aside while it is planned; {@link Overridden} asks who may. */
+    public TankLoad overriding(Overridden stop) {
+        need(state == LoadState.PLANNED, "a planned load", "Only of a planned load is a stop set aside.");
+        return with(stop);
+    }
+
+    private TankLoad with(Overridden stop) {
+        List<Overridden> all = new ArrayList<>(overridden);
+        all.add(stop);
+        return as(state, lock, lines, all, events).noting(stop.at(), stop.person(), stop.sentence());
+    }
+
+    /**
+     * As the other, on a rig whose calibration has run out, with the reason.
+     *
+     * @param lapsed why it does not hold; empty: it holds
+     */
+    public TankLoad mixing(String lapsed, String reason, String person, Instant at) {
+        if (lapsed.isEmpty()) {
+            return mixing(person, at);
+        }
+        if (reason.isBlank()) {
+            throw EarleafException.of(
+                    "calibration of the " + rig,
+                    lapsed,
+                    "a catch test that holds",
+                    "Catch the outlets, or say why it goes out without: the reason stays in the record.");
+        }
+        TankLoad begun = mixing(person, at);
+        return begun.with(new Overridden(Overridden.CALIBRATION, person.strip(), "", reason.strip(), at));
     }
 
     public TankLoad mixing(String person, Instant at) {
@@ -229,57 +293,64 @@ public record TankLoad(
         need(state == LoadState.MIXED, "a mixed load", "Mix it first.");
         need(!LoadLine.same(otherRig, rig), "another rig than its own", "Name another rig.");
         need(
-                moved_m3 > 0 && moved_m3 < volume_m3,
+                moved_m3 > 0 && moved_m3 < volume_m3 - unapplied_m3,
                 "a part of what is in the tank, not " + gallons(moved_m3),
-                "Move part of the " + gallons(volume_m3) + " in the tank.");
-        double share = moved_m3 / volume_m3;
+                "Move part of the " + gallons(volume_m3 - unapplied_m3) + " that the pump can draw.");
         String what = gallons(moved_m3) + " of " + gallons(volume_m3) + " ";
-        TankLoad kept = share(id, rig, from, 1 - share).noting(at, person, what + "handed over to " + otherRig);
-        TankLoad given = share(newId, otherRig, id, share).noting(at, person, what + "taken over from " + rig);
+        TankLoad kept = share(id, rig, from, volume_m3 - moved_m3, unapplied_m3)
+                .noting(at, person, what + "handed over to " + otherRig);
+        TankLoad given = share(newId, otherRig, id, moved_m3, 0).noting(at, person, what + "taken over from " + rig);
         return new Parted(kept, given);
     }
 
-    private TankLoad share(String newId, String newRig, String source, double share) {
+    /** Heel and lines stay where they are; ground is shared by what goes on it. */
+    private TankLoad share(String newId, String newRig, String source, double part_m3, double stays_m3) {
+        double share = part_m3 / volume_m3;
+        double ground = (part_m3 - stays_m3) / (volume_m3 - unapplied_m3);
         List<LoadLine> parts = lines.stream().map(l -> l.times(share)).toList();
         TankLoad part = new TankLoad(
                 newId,
                 job,
                 newRig,
                 date,
-                volume_m3 * share,
+                part_m3,
+                stays_m3,
                 rate_m3m2,
                 nitrogenCarrier,
                 droplets,
                 boom_m,
                 speed_ms,
                 certified,
-                grounds.stream().map(g -> g.covering(share)).toList(),
+                grounds.stream().map(g -> g.covering(ground)).toList(),
                 parts,
                 state,
                 "",
                 source,
+                overridden,
                 events);
         return part.in(state, part.fingerprint(), parts);
     }
 
     private TankLoad in(LoadState next, String newLock, List<LoadLine> newLines) {
-        return as(next, newLock, newLines, events);
+        return as(next, newLock, newLines, overridden, events);
     }
 
     private TankLoad noting(Instant at, String person, String what) {
         need(!person.isBlank(), "the name of who does it", "Say who you are.");
         List<Event> all = new ArrayList<>(events);
         all.add(new Event(at, person.strip(), what));
-        return as(state, lock, lines, all);
+        return as(state, lock, lines, overridden, all);
     }
 
-    private TankLoad as(LoadState next, String newLock, List<LoadLine> newLines, List<Event> all) {
+    private TankLoad as(
+            LoadState next, String newLock, List<LoadLine> newLines, List<Overridden> aside, List<Event> all) {
         return new TankLoad(
                 id,
                 job,
                 rig,
                 date,
                 volume_m3,
+                unapplied_m3,
                 rate_m3m2,
                 nitrogenCarrier,
                 droplets,
@@ -291,6 +362,7 @@ public record TankLoad(
                 next,
                 newLock,
                 from,
+                aside,
                 all);
     }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.LabelEntry;
 import org.earleaf.farm.LabelFigure;
@@ -20,6 +21,7 @@ import org.earleaf.farm.LabelItem;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LotStock;
+import org.earleaf.load.Overridden;
 import org.earleaf.load.TankLoad;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
@@ -72,6 +74,14 @@ public final class LoadAccount {
         extras.put("load", load.id());
         extras.put("mixed by", mixedBy());
         deviation().ifPresent(said -> extras.put("deviation", said));
+        if (load.unapplied_m3() > 0) {
+            extras.put("not applied", notApplied());
+        }
+        if (!load.overridden().isEmpty()) {
+            extras.put(
+                    "set aside",
+                    load.overridden().stream().map(Overridden::sentence).collect(Collectors.joining("; ")));
+        }
         Optional<ZonedDateTime> start = told.start().map(t -> ZonedDateTime.of(load.date(), t, zone));
         return new FiledRecord(
                 id,
@@ -103,7 +113,7 @@ public final class LoadAccount {
 
     private List<ProductUse> uses() {
         double all_ha = load.grounds().stream().mapToDouble(LoadGround::area_ha).sum();
-        double share = ground.area_ha() / all_ha;
+        double share = load.appliedShare() * ground.area_ha() / all_ha;
         List<ProductUse> uses = new ArrayList<>();
         for (LoadLine line : load.lines()) {
             Optional<LabelEntry> label = label(line);
@@ -119,6 +129,16 @@ public final class LoadAccount {
                     reentry_h(label)));
         }
         return uses;
+    }
+
+    /** What stays in heel and lines: used, and put on no ground. */
+    private String notApplied() {
+        double share = 1 - load.appliedShare();
+        return TankLoad.gallons(load.unapplied_m3()) + " in heel and lines: "
+                + load.lines().stream()
+                        .map(l -> rounded(l.measured().times(share).inUnit(), 2) + " "
+                                + l.planned().unit() + " " + l.product())
+                        .collect(Collectors.joining(", "));
     }
 
     private Optional<LabelEntry> label(LoadLine line) {

@@ -14,6 +14,7 @@ import static org.earleaf.load.TankLoads.reserved;
 
 import java.util.List;
 import java.util.Set;
+import org.earleaf.units.RecordCopy;
 import org.junit.jupiter.api.Test;
 
 class TankLoadTest {
@@ -250,8 +251,27 @@ class TankLoadTest {
                 .hasMessageContaining("another rig");
         for (double bad : new double[] {0, -1, mixed.volume_m3()}) {
             assertThatThrownBy(() -> mixed.handOver(bad, "Hired rig", "x", "A", T))
-                    .hasMessageContaining("Move part of the");
+                    .hasMessageContaining("Move part of the ");
         }
+    }
+
+    // Worked by hand: 14 gal of 1000 stay in heel and lines; 300 moved leave 686 for 700/1000 of the product.
+    @Test
+    void heel_and_lines_stay_with_the_rig_when_a_part_is_handed_over() {
+        double gal = org.earleaf.units.Units.M3_PER_GAL;
+        TankLoad whole =
+                RecordCopy.with(RecordCopy.with(TankLoads.mixed(), "volume_m3", 1000 * gal), "unapplied_m3", 14 * gal);
+        assertThat(whole.appliedShare()).isCloseTo(.986, within(1e-12));
+        TankLoad.Parted two = whole.handOver(300 * gal, "Hired rig", "load 2", "A", T);
+        assertThat(two.kept().volume_m3()).isCloseTo(700 * gal, within(1e-12));
+        assertThat(two.kept().unapplied_m3()).isCloseTo(14 * gal, within(1e-12));
+        assertThat(two.given().unapplied_m3()).isZero();
+        assertThat(two.given().grounds().get(0).area_ha()).isCloseTo(32 * 300 / 986.0, within(1e-9));
+        assertThat(two.kept().grounds().get(0).area_ha()).isCloseTo(32 * 686 / 986.0, within(1e-9));
+        assertThat(two.kept().lines().get(0).planned().inside())
+                .isCloseTo(i2().planned().inside() * .7, within(1e-12));
+        assertThatThrownBy(() -> whole.handOver(986 * gal, "Hired rig", "x", "A", T))
+                .hasMessageContaining("Move part of the 986 gal that the pump can draw.");
     }
 
     @Test

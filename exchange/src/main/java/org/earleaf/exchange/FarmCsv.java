@@ -118,6 +118,7 @@ final class FarmCsv {
                         case "h" -> optional(setting, Measures.HOURS);
                         case "min" -> optional(setting, Measures.MINUTES);
                         case "days" -> optional(setting, Measures.DAYS);
+                        case "ha" -> optional(setting, Measures.AREA_HA);
                         default -> throw new IllegalStateException("no measure reads " + setting.unit());
                     };
             value.ifPresent(v -> own.put(setting, v));

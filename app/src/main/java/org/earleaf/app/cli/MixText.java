@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.earleaf.app.Amounts;
+import org.earleaf.app.MixTold;
 import org.earleaf.load.Amount;
 import org.earleaf.load.Cleanout;
 import org.earleaf.load.JarTest;
 import org.earleaf.load.Load;
 import org.earleaf.load.LoadPlan;
-import org.earleaf.load.LoadSheet;
 import org.earleaf.load.MixRules;
 import org.earleaf.load.TankAdvice;
 import org.earleaf.load.TankLimit;
@@ -72,13 +72,9 @@ final class MixText {
 
     private List<String> water(WaterQuality water) {
         List<String> lines = new ArrayList<>();
-        lines.add("Hardness " + Figure.text(water.hardness(), 3) + " ppm as CaCO3"
-                + (water.isHard() ? ": hard; weak acids (HRAC 1, 4, 9, 10) are hurt by it." : "."));
-        double kgM3 = water.ammoniumSulfate_kgM3();
+        lines.add(MixTold.hardness(water));
         for (Load load : plan.loads()) {
-            lines.add("Load " + load.number() + ": "
-                    + Amounts.text(new Amount(kgM3 * load.volume_m3(), true, "lb"), metric)
-                    + " ammonium sulfate ties up what is dissolved; a label that asks for more wins.");
+            lines.add("Load " + load.number() + ": " + MixTold.conditioner(water, load.volume_m3(), metric));
         }
         return lines;
     }
@@ -106,26 +102,14 @@ final class MixText {
         if (!advice.jarBecause().isEmpty()) {
             lines.add(advice.jarBecause());
         }
-        StringBuilder amounts = new StringBuilder("In " + Figure.text(jar.jar_m3() * ML, 3) + " mL: ");
-        List<String> each = new ArrayList<>();
-        for (LoadSheet.Goes goes : jar.amounts()) {
-            each.add(
-                    Figure.text(goes.amount().inUnit(), 3) + " " + goes.amount().unit() + " " + goes.product());
-        }
-        lines.add(amounts.append(String.join(", ", each)).append('.').toString());
+        lines.add(MixTold.jar(jar));
         lines.addAll(JarTest.steps());
         return lines;
     }
 
     private List<String> cleanout(Cleanout clean) {
         List<String> lines = new ArrayList<>(clean.steps());
-        if (clean.heel_m3() > 0) {
-            lines.add(clean.rinses() + " rinses of " + Amounts.volume(clean.rinse_m3(), metric) + " leave "
-                    + Figure.text(G * clean.left(), 2) + " thousandths of the mix in "
-                    + Amounts.volume(clean.heel_m3(), metric) + " that do not drain"
-                    + (clean.isEnough() ? "" : ": not enough") + " (aim " + Figure.text(G * clean.aim(), 2)
-                    + " thousandths: assumption; the label's clean-out decides).");
-        }
+        lines.addAll(MixTold.rinses(clean, metric));
         return lines;
     }
 

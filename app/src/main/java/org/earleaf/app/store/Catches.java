@@ -12,6 +12,7 @@ import org.earleaf.units.EarleafException;
 /** Catch tests of the farm's rigs, each as it was entered. */
 public final class Catches {
     private static final double LMIN_PER_M3S = 60_000;
+    private static final double KGL = 1000;
 
     private final Database db;
 
@@ -24,9 +25,16 @@ public final class Catches {
      *
      * @param outlet nozzle size and pressure, in words
      * @param rated_m3s what each outlet should give at the pressure of the catch
+     * @param density_kgM3 of what was caught
      */
     public record Caught(
-            String rig, Instant at, String person, String outlet, double rated_m3s, List<Double> flows_m3s) {
+            String rig,
+            Instant at,
+            String person,
+            String outlet,
+            double rated_m3s,
+            List<Double> flows_m3s,
+            double density_kgM3) {
         public Caught {
             flows_m3s = List.copyOf(flows_m3s);
         }
@@ -48,14 +56,45 @@ public final class Catches {
                 .collect(Collectors.joining(" "));
         db.inTransaction(() -> db.sql()
                 .update(
-                        "insert into catch_test (seq, rig, caught, person, outlet, rated, flows)"
-                                + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ?, ?, ? from catch_test",
+                        "insert into catch_test (seq, rig, caught, person, outlet, rated, flows, density)"
+                                + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ?, ?, ?, ? from catch_test",
                         test.rig(),
                         test.at().toString(),
                         test.person().strip(),
                         test.outlet(),
                         test.rated_m3s() * LMIN_PER_M3S,
-                        flows));
+                        flows,
+                        test.density_kgM3() / KGL));
+    }
+
+    /** Notes that nozzles or plates of a rig were changed: what was caught before no longer holds. */
+    public void changed(String rig, String said, String person, Instant at) {
+        if (person.isBlank() || said.isBlank()) {
+            throw EarleafException.of(
+                    "outlets of the " + rig,
+                    person.isBlank() ? "nobody named" : "nothing told",
+                    "what was put on, and by whom",
+                    "Write both.");
+        }
+        db.inTransaction(() -> db.sql()
+                .update(
+                        "insert into outlet_change (seq, rig, at, person, said)"
+                                + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ? from outlet_change",
+                        rig,
+                        at.toString(),
+                        person.strip(),
+                        said.strip()));
+    }
+
+    /** When nozzles or plates of a rig were changed last. */
+    public Optional<Instant> findChange(String rig) {
+        return db.inTransaction(() -> db
+                .sql()
+                .queryForList(
+                        "select at from outlet_change where lower(rig) = lower(?) order by seq", String.class, rig)
+                .stream()
+                .map(Instant::parse)
+                .reduce((before, after) -> after));
     }
 
     /** The newest test of a rig. */
@@ -66,7 +105,7 @@ public final class Catches {
     public List<Caught> all() {
         return db.inTransaction(() -> db.sql()
                 .query(
-                        "select rig, caught, person, outlet, rated, flows from catch_test order by seq",
+                        "select rig, caught, person, outlet, rated, flows, density from catch_test order by seq",
                         (row, k) -> new Caught(
                                 row.getString(1),
                                 Instant.parse(row.getString(2)),
@@ -75,6 +114,7 @@ public final class Catches {
                                 row.getDouble(5) / LMIN_PER_M3S,
                                 Arrays.stream(row.getString(6).split(" "))
                                         .map(f -> Double.parseDouble(f) / LMIN_PER_M3S)
-                                        .toList())));
+                                        .toList(),
+                                row.getDouble(7) * KGL)));
     }
 }

@@ -38,6 +38,7 @@ public final class FarmStore implements AutoCloseable {
     private final LoadStore loads;
     private final LoadJobs jobs;
     private final Catches catches;
+    private final Waters waters;
 
     private FarmStore(Database db) {
         this.db = db;
@@ -45,6 +46,7 @@ public final class FarmStore implements AutoCloseable {
         this.loads = new LoadStore(db, book, this::changed);
         this.jobs = new LoadJobs(db);
         this.catches = new Catches(db);
+        this.waters = new Waters(db);
     }
 
     /** Loads and label entries of the farm. */
@@ -60,6 +62,10 @@ public final class FarmStore implements AutoCloseable {
     /** Catch tests of the rigs. */
     public Catches catches() {
         return catches;
+    }
+
+    public Waters waters() {
+        return waters;
     }
 
     /** Opens the file; makes it where there is none. */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
 import org.earleaf.farm.LabelEntry;
 import org.earleaf.load.TankLoad;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Loads and label entries as text: the parts of the records and nothing that follows from them. */
 final class LoadJson {
@@ -19,7 +20,12 @@ final class LoadJson {
     }
 
     static TankLoad load(String body) {
-        return JSON.readValue(body, TankLoad.class);
+        ObjectNode load = (ObjectNode) JSON.readTree(body);
+        // Loads of before heel and overrides were kept.
+        if (!load.has("unapplied_m3")) {
+            load.put("unapplied_m3", 0.0).putArray("overridden");
+        }
+        return JSON.treeToValue(load, TankLoad.class);
     }
 
     static LabelEntry label(String body) {

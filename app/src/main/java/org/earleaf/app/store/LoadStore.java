@@ -3,31 +3,27 @@ package org.earleaf.app.store;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.Product;
 import org.earleaf.farm.Rig;
-import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.load.Amount;
-import org.earleaf.load.GroundUse;
-import org.earleaf.load.LabelCheck;
+import org.earleaf.load.JarResult;
 import org.earleaf.load.LabelFinding;
-import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.LotStock;
-import org.earleaf.load.MixCheck;
 import org.earleaf.load.MixGate;
+import org.earleaf.load.MixRules;
+import org.earleaf.load.Overridden;
+import org.earleaf.load.Residue;
 import org.earleaf.load.TankLoad;
 import org.earleaf.record.Chain;
 import org.earleaf.record.Told;
@@ -48,6 +44,7 @@ public final class LoadStore {
     private final LabelRows labels;
     private final MixNotes notes;
     private final RecordBook book;
+    private final LoadLooks looks;
     private final Runnable changed;
 
     LoadStore(Database db, RecordBook book, Runnable changed) {
@@ -56,6 +53,7 @@ public final class LoadStore {
         this.labels = new LabelRows(db.sql());
         this.notes = new MixNotes(db.sql());
         this.rows = new LoadRows(db.sql());
+        this.looks = new LoadLooks(db.sql(), labels, rows, notes);
         this.changed = changed;
     }
 
@@ -127,12 +125,12 @@ public final class LoadStore {
 
     /** What labels say to a load today, over everything made and reserved. */
     public List<LabelFinding> findings(TankLoad load) {
-        return db.inTransaction(() -> findingsNow(load));
+        return db.inTransaction(() -> looks.findings(load));
     }
 
     public Kept reserve(String id, long version, String person, Instant at) {
         return change(id, version, (load, was) -> {
-            TankLoad reserved = load.reserved(findingsNow(load), person, at);
+            TankLoad reserved = load.reserved(looks.findings(load), person, at);
             fitsTank(load);
             draw(load, LoadLine::planned);
             return reserved;
@@ -159,11 +157,62 @@ public final class LoadStore {
         }
     }
 
+    /** Begins to mix on a rig whose calibration holds. */
     public Kept mixing(String id, long version, String person, Instant at) {
+        return mixing(id, version, "", "", person, at);
+    }
+
+    /**
+     * Begins to mix; refused while the tank holds the rest of something else or a jar test of the mix failed.
+     *
+     * @param lapsed why the rig's calibration does not hold; empty: it does
+     * @param reason why the rig goes out all the same
+     */
+    public Kept mixing(String id, long version, String lapsed, String reason, String person, Instant at) {
         return change(id, version, (load, was) -> {
+            jarOf(load);
             tankFree(load.rig(), id);
-            return load.mixing(person, at);
+            looks.residue(load).ifPresent(LoadStore::refuse);
+            return load.mixing(lapsed, reason, person, at);
         });
+    }
+
+    private static void refuse(Residue residue) {
+        throw EarleafException.of(
+                "tank of the " + residue.last().rig(),
+                residue.sentence(),
+                "a tank cleaned out as the label of " + String.join(", ", residue.products()) + " says",
+                "Clean it out, and note who did it and how.");
+    }
+
+    /** A mix that failed in the jar goes no further. */
+    private void jarOf(TankLoad load) {
+        Optional<JarResult> jar = notes.findJar(LoadLooks.mix(load));
+        if (!JarResult.allows(jar, false)) {
+            throw EarleafException.of(
+                    "load " + load.id(),
+                    jar.map(JarResult::sentence).orElse(""),
+                    "a mix that stays mixed in the jar",
+                    "Do not pour it: change the mix, or test again with other water and note that it passed.");
+        }
+    }
+
+    /** Sets a stop of mixing aside, where its rule lets that person. */
+    public Kept override(String id, long version, String rule, String person, String role, String reason, Instant at) {
+        return change(
+                id,
+                version,
+                (load, was) -> load.overriding(looks.quarrels(load).stream()
+                        .filter(q -> q.id().equals(rule) && q.isStop())
+                        .findFirst()
+                        .map(q -> Overridden.of(q, person, role, reason, at))
+                        .orElseThrow(() -> EarleafException.of(
+                                "override", "rule " + rule, "a rule that stops this load", "Open the load again."))));
+    }
+
+    /** Rules of mixing that a load meets on its ground. */
+    public List<MixRules.Found> quarrels(TankLoad load) {
+        return db.inTransaction(() -> looks.quarrels(load));
     }
 
     private void tankFree(String rig, String id) {
@@ -180,7 +229,10 @@ public final class LoadStore {
     }
 
     public Kept key(String id, long version, int order, LoadLine.Key key) {
-        return change(id, version, (load, was) -> load.key(order, key));
+        return change(id, version, (load, was) -> {
+            jarOf(load);
+            return load.key(order, key);
+        });
     }
 
     /** The conditions as the store sees them now. */
@@ -189,11 +241,9 @@ public final class LoadStore {
     }
 
     private MixGate gateNow(TankLoad load, LocalDate today, boolean tankKnown) {
-        boolean jar = !load.nitrogenCarrier()
-                || load.lines().stream().noneMatch(LoadLine::labelled)
-                || notes.has("jar", recipe(load), Instant.MIN);
+        boolean jar = JarResult.allows(notes.findJar(LoadLooks.mix(load)), load.asksForJar());
         boolean stock = freeNow().stream().allMatch(lot -> lot.free() >= -EPS);
-        return MixGate.of(load, today, findingsNow(load), rigReady(load), jar, stock, tankKnown);
+        return MixGate.of(load, today, looks.findings(load), looks.residue(load).isEmpty(), jar, stock, tankKnown);
     }
 
     public Kept mixed(String id, long version, LocalDate today, boolean tankKnown, String person, Instant at) {
@@ -212,13 +262,7 @@ public final class LoadStore {
             TankLoad.Parted parted = was.load().handOver(moved_m3, rig, newId, person, at);
             tankFree(rig, newId);
             fitsTank(parted.given());
-            if (!rigReady(parted.given())) {
-                throw EarleafException.of(
-                        "tank of the " + rig,
-                        "the rest of another recipe",
-                        "a clean tank",
-                        "Clean it out and note it.");
-            }
+            looks.residue(parted.given()).ifPresent(LoadStore::refuse);
             Kept kept = rows.put(parted.kept(), was);
             Kept given = rows.add(parted.given());
             List<LotStock.Draw> all = rows.drawn(id);
@@ -264,79 +308,18 @@ public final class LoadStore {
         write(() -> notes.note("clean", rig, how, person, at));
     }
 
-    /** Notes a jar test that passed for the mix of a load. */
-    public void jarTested(TankLoad load, String what, String person, Instant at) {
-        write(() -> notes.note("jar", recipe(load), what, person, at));
+    /** Keeps what a jar test of a load's mix showed. */
+    public void jarTested(TankLoad load, JarResult result) {
+        write(() -> notes.jar(LoadLooks.mix(load), result));
     }
 
-    private static String recipe(TankLoad load) {
-        TreeSet<String> names = new TreeSet<>();
-        load.lines().forEach(l -> names.add(l.product()));
-        return String.join(" + ", names);
+    public Optional<JarResult> findJar(TankLoad load) {
+        return db.inTransaction(() -> notes.findJar(LoadLooks.mix(load)));
     }
 
-    /** Whether the tank held nothing before, the same products, or was cleaned since. */
-    private boolean rigReady(TankLoad load) {
-        Instant last = Instant.MIN;
-        TankLoad before = null;
-        for (Kept k : rows.ofRig(load.rig())) {
-            TankLoad other = k.load();
-            Instant at = other.events().isEmpty()
-                    ? Instant.MIN
-                    : other.events().get(other.events().size() - 1).at();
-            if (!other.id().equals(load.id()) && other.state() == LoadState.APPLIED && !at.isBefore(last)) {
-                last = at;
-                before = other;
-            }
-        }
-        if (before == null) {
-            return true;
-        }
-        List<String> now = load.lines().stream().map(LoadLine::product).toList();
-        boolean same = before.lines().stream().filter(LoadLine::labelled).allMatch(l -> now.contains(l.product()));
-        return same || notes.has("clean", load.rig(), last);
-    }
-
-    private List<LabelFinding> findingsNow(TankLoad load) {
-        LabelBook now = labels.book();
-        List<LabelFinding> all = new ArrayList<>();
-        for (LoadGround g : load.grounds()) {
-            List<GroundUse> ground = ground(load, g);
-            all.addAll(LabelCheck.of(now, load.work(g), ground));
-            all.addAll(MixCheck.of(now, load.work(g), ground));
-        }
-        return all;
-    }
-
-    /** What is made and reserved on a piece of ground beside a load. */
-    private List<GroundUse> ground(TankLoad load, LoadGround g) {
-        List<GroundUse> uses = new ArrayList<>();
-        for (TankLoad other : rows.onField(g.field())) {
-            if (other.state().holds() && !other.id().equals(load.id())) {
-                other.grounds().stream()
-                        .filter(o -> o.field().equals(g.field()) && meets(o.zone(), g.zone()))
-                        .forEach(o -> uses.addAll(other.uses(o)));
-            }
-        }
-        List<Product> products = new Merge(db.sql()).all(ShelfTables.PRODUCTS);
-        for (Pass p : new Merge(db.sql()).all(WorkTables.PASSES)) {
-            boolean here = p.field().equals(g.field()) && meets(p.zone(), g.zone());
-            if (here && p.state() == Pass.State.MADE && !p.id().startsWith(OF_LOAD)) {
-                uses.add(GroundUse.made(p, g.zone_ha(), isLabelled(products, p.product())));
-            }
-        }
-        return uses;
-    }
-
-    private static boolean meets(String zone, String other) {
-        return zone.isEmpty() || other.isEmpty() || zone.equals(other);
-    }
-
-    private static boolean isLabelled(List<Product> products, String name) {
-        return products.stream()
-                .anyMatch(p -> p.name().equalsIgnoreCase(name)
-                        && p.nitrogen() == null
-                        && p.kind().isLimiting());
+    /** What the tank last held and was not cleaned of since; empty where a load may follow. */
+    public Optional<Residue> findResidue(TankLoad load) {
+        return db.inTransaction(() -> looks.residue(load));
     }
 
     private Kept kept(String id) {

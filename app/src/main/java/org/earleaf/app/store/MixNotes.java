@@ -3,6 +3,8 @@ package org.earleaf.app.store;
 
 import java.time.Instant;
 import java.util.Locale;
+import java.util.Optional;
+import org.earleaf.load.JarResult;
 import org.earleaf.units.EarleafException;
 import org.springframework.jdbc.core.JdbcTemplate;
 
@@ -16,8 +18,7 @@ final class MixNotes {
 
     int note(String kind, String about, String said, String person, Instant at) {
         if (said.isBlank() || person.isBlank()) {
-            String where = kind.equals("jar") ? "jar test" : "cleanout";
-            throw EarleafException.of(where, "nothing", "what was done, and by whom", "Write both.");
+            throw EarleafException.of("cleanout", "nothing", "what was done, and by whom", "Write both.");
         }
         return sql.update(
                 "insert into mix_note (seq, kind, about, at, person, said)"
@@ -39,5 +40,34 @@ final class MixNotes {
                         about.toLowerCase(Locale.ROOT))
                 .stream()
                 .anyMatch(at -> !Instant.parse(at).isBefore(since));
+    }
+
+    /** Keeps what a jar test of a mix showed. */
+    int jar(String mix, JarResult result) {
+        return sql.update(
+                "insert into mix_note (seq, kind, about, at, person, said, outcome, water)"
+                        + " select coalesce(max(seq), 0) + 1, 'jar', ?, ?, ?, ?, ?, ? from mix_note",
+                mix.toLowerCase(Locale.ROOT),
+                result.at().toString(),
+                result.person().strip(),
+                result.note().strip(),
+                result.outcome().name().toLowerCase(Locale.ROOT),
+                result.water().strip());
+    }
+
+    /** The newest jar test of a mix. */
+    Optional<JarResult> findJar(String mix) {
+        return sql
+                .query(
+                        "select outcome, at, person, water, said from mix_note where kind = 'jar' and about = ? order by seq",
+                        (row, k) -> new JarResult(
+                                JarResult.Outcome.parse(row.getString(1)),
+                                Instant.parse(row.getString(2)),
+                                row.getString(3),
+                                row.getString(4).isEmpty() ? "water not told" : row.getString(4),
+                                row.getString(5)),
+                        mix.toLowerCase(Locale.ROOT))
+                .stream()
+                .reduce((before, after) -> after);
     }
 }

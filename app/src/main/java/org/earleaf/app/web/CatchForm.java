@@ -54,7 +54,8 @@ public record CatchForm(
             flows.add(CatchTest.flow_m3s(volume_m3, time_s));
         }
         String outlet = nozzle + " at " + ReadingForm.text(pressure) + ", " + caughtLiquid.name();
-        return new Caught(machine, now, ReadingForm.text(person), outlet, rated_m3s, flows);
+        return new Caught(
+                machine, now, ReadingForm.text(person), outlet, rated_m3s, flows, caughtLiquid.density_kgM3());
     }
 
     private static double number(String said, String where) {

@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import java.util.List;
+import org.earleaf.app.Calibrated;
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.web.view.Places;
+import org.earleaf.app.web.view.TankView;
 import org.earleaf.field.Zone;
+import org.earleaf.load.TankLoad;
 
 /**
  * What every page works with: the farm by day, and the book that things are written in.
@@ -30,6 +35,30 @@ record Desk(Days days, Notebook notebook, Object numbers) {
         return Places.of(day.farm())
                 .find(place)
                 .orElseThrow(() -> new Faults.NotHere("There is no field \"" + place + "\" on this farm."));
+    }
+
+    /** All that a load is looked at with. */
+    TankView.Shop shop(FarmDay day, TankLoad load) {
+        LoadStore loads = notebook.loads();
+        List<Kept> all = loads.all();
+        return new TankView.Shop(
+                day,
+                notebook.jobs().find(load.job()),
+                loads.labels(),
+                loads.findings(load),
+                loads.quarrels(load),
+                loads.findJar(load),
+                loads.findResidue(load),
+                notebook.waters().findNewest(),
+                lapsed(day, load, all),
+                loads.free(),
+                loads.drawn(load.id()),
+                all);
+    }
+
+    /** Why the calibration of a load's rig does not hold; empty where it does. */
+    String lapsed(FarmDay day, TankLoad load, List<Kept> all) {
+        return Calibrated.lapsed(load, day.farm(), notebook.catches(), all, days.now());
     }
 
     /** The kept load that an address names; refused when there is none. */

@@ -35,6 +35,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param from load that told what labels ask about, a proposal that somebody has to look at again; empty: none
  * @param looked "yes" once somebody has
+ * @param heel what fills heel and lines
  */
 public record LoadForm(
         @Nullable String recipe,
@@ -56,7 +57,8 @@ public record LoadForm(
         @Nullable String person,
         @Nullable String version,
         @Nullable String from,
-        @Nullable String looked) {
+        @Nullable String looked,
+        @Nullable String heel) {
     private static final double LHA_PER_M3M2 = 1e7;
     /** A changed load stays one load; whether its tank holds it is asked when it is locked. */
     private static final double ANY_TANK_M3 = 1e4;
@@ -98,7 +100,8 @@ public record LoadForm(
                 person,
                 "",
                 last.map(TankLoad::id).orElse(""),
-                "");
+                "",
+                volume(rig.heel_m3() + rig.prime_m3(), format));
     }
 
     /** A kept load as it stands, to be changed. */
@@ -125,7 +128,13 @@ public record LoadForm(
                 person,
                 String.valueOf(version),
                 "",
-                "");
+                "",
+                volume(load.unapplied_m3(), format));
+    }
+
+    private static String volume(double m3, Format format) {
+        String unit = format.isMetric() ? "L" : "gal";
+        return Figure.text(Dimension.VOLUME.outside(m3, unit), 4) + " " + unit;
     }
 
     private static String area(double ha, Format format) {
@@ -167,6 +176,7 @@ public record LoadForm(
                 solution && ReadingForm.text(rate).isEmpty() ? Double.NaN : number(rate, Dimension.VOLUME_RATE, "rate"),
                 number(area, Dimension.AREA, "ground of this pass"),
                 like.isPresent() ? ANY_TANK_M3 : machine.tank_m3(),
+                ReadingForm.text(heel).isEmpty() ? 0 : number(heel, Dimension.VOLUME, "heel and lines"),
                 seen(day, zone));
     }
 

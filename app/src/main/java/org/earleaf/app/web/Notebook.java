@@ -9,6 +9,7 @@ import org.earleaf.app.Photograph;
 import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
+import org.earleaf.app.store.Waters;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.record.Chain;
@@ -47,6 +48,9 @@ public interface Notebook {
     LoadJobs jobs();
 
     Catches catches();
+
+    /** Tests of the water that goes in the tanks. */
+    Waters waters();
 
     /** Every record in the order of filing. */
     List<Chain.Entry> records();

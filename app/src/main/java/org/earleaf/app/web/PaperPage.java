@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import java.util.List;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.paper.Paper;
 import org.earleaf.app.paper.PaperSize;
@@ -12,7 +11,6 @@ import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.LoadPaper;
 import org.earleaf.app.web.view.TankView;
-import org.earleaf.load.LabelFinding;
 import org.earleaf.load.TankLoad;
 import org.earleaf.record.Chain;
 import org.springframework.http.ContentDisposition;
@@ -45,20 +43,10 @@ class PaperPage {
                 loads.find(id).orElseThrow(() -> new Faults.NotHere("There is no load \"" + id + "\" on this farm."));
         TankLoad load = kept.load();
         FarmDay today = desk.today();
-        List<LabelFinding> findings = loads.findings(load);
-        TankView view = TankView.of(
-                kept,
-                new TankView.Shop(
-                        today,
-                        desk.notebook().jobs().find(load.job()),
-                        findings,
-                        loads.free(),
-                        loads.drawn(load.id()),
-                        List.of()),
-                loads.gate(load, today.on(), true),
-                format);
+        TankView.Shop shop = desk.shop(today, load);
+        TankView view = TankView.of(kept, shop, loads.gate(load, today.on(), true), format);
         String head = Chain.head(desk.notebook().records());
-        Object sheet = LoadPaper.of(today.farm().name(), view, load, findings, head, format);
+        Object sheet = LoadPaper.of(today.farm().name(), view, load, shop.findings(), head, format);
         return pdf("load", sheet, paper, "load " + id);
     }
 

@@ -31,7 +31,12 @@ public record TankForm(
         @Nullable String read,
         @Nullable String gear,
         @Nullable String nobody,
+        @Nullable String air,
         @Nullable String tank,
+        @Nullable String outcome,
+        @Nullable String water,
+        @Nullable String rule,
+        @Nullable String role,
         @Nullable String start,
         @Nullable String end,
         @Nullable String wind,
@@ -39,10 +44,14 @@ public record TankForm(
         @Nullable String licence,
         @Nullable String location,
         @Nullable String note) {
-    private static final String SAID = "labels read, protective gear on, nobody in the field, tank as expected";
+    private static final String SAID =
+            "labels read, protective gear on, nobody in the field, wind and inversion looked at, tank as expected";
 
     static TankForm empty(String person) {
-        return new TankForm(person, "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "", "");
+        String no = "";
+        return new TankForm(
+                person, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no, no,
+                no, no);
     }
 
     /** What the law asks and an earlier record told, filled in. */
@@ -62,7 +71,12 @@ public record TankForm(
                 read,
                 gear,
                 nobody,
+                air,
                 tank,
+                outcome,
+                water,
+                rule,
+                role,
                 start,
                 end,
                 wind,
@@ -82,7 +96,8 @@ public record TankForm(
                 && ReadingForm.text(gear).equals("yes")
                 && (!labelled
                         || ReadingForm.text(read).equals("yes")
-                                && ReadingForm.text(nobody).equals("yes"));
+                                && ReadingForm.text(nobody).equals("yes")
+                                && ReadingForm.text(air).equals("yes"));
         if (!all) {
             throw EarleafException.of(
                     "before mixing", "a box that is not ticked", "every box ticked", "Look first, then tick it.");

@@ -5,15 +5,16 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.store.StaleLoad;
+import org.earleaf.app.store.Waters;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.TankView;
 import org.earleaf.app.web.view.VersionsView;
+import org.earleaf.load.JarResult;
 import org.earleaf.load.TankLoad;
 import org.earleaf.record.Chain;
 import org.earleaf.units.EarleafException;
@@ -50,7 +51,7 @@ class TankPage {
         return page(kept, TankForm.empty(person), List.of(), format, model);
     }
 
-    @PostMapping("/load/{id}/{step:lock|mix|key|mixed|hand|empty|file|drop|note}")
+    @PostMapping("/load/{id}/{step:lock|mix|key|mixed|hand|empty|file|drop|note|override}")
     ModelAndView step(
             @PathVariable String id,
             @PathVariable String step,
@@ -89,7 +90,9 @@ class TankPage {
             case "lock" -> loads.reserve(id, version, form.who(), now);
             case "mix" -> {
                 form.requireLooked(TankView.isLabelled(desk.load(id).load()));
-                loads.mixing(id, version, form.who(), now);
+                TankLoad load = desk.load(id).load();
+                String lapsed = desk.lapsed(desk.today(), load, loads.all());
+                loads.mixing(id, version, lapsed, ReadingForm.text(form.why()), form.who(), now);
             }
             case "key" ->
                 loads.key(id, version, form.orderRead(), form.key(desk.load(id).load(), now));
@@ -100,6 +103,15 @@ class TankPage {
             case "empty" -> loads.applied(id, version, form.who(), now);
             case "drop" -> loads.cancel(id, version, ReadingForm.text(form.why()), form.who(), now);
             case "note" -> note(id, form, now);
+            case "override" ->
+                loads.override(
+                        id,
+                        version,
+                        ReadingForm.text(form.rule()),
+                        form.who(),
+                        ReadingForm.text(form.role()),
+                        ReadingForm.text(form.why()),
+                        now);
             default -> {
                 return "/records/" + file(id, version, form, now);
             }
@@ -126,12 +138,17 @@ class TankPage {
     }
 
     private void note(String id, TankForm form, Instant now) {
+        LoadStore loads = desk.notebook().loads();
         TankLoad load = desk.load(id).load();
         String said = ReadingForm.text(form.said());
-        if ("jar".equals(form.kind())) {
-            desk.notebook().loads().jarTested(load, said, form.who(), now);
-        } else {
-            desk.notebook().loads().cleaned(load.rig(), said, form.who(), now);
+        String water = ReadingForm.text(form.water());
+        switch (ReadingForm.text(form.kind())) {
+            case "jar" -> {
+                JarResult.Outcome outcome = JarResult.Outcome.parse(ReadingForm.text(form.outcome()));
+                loads.jarTested(load, new JarResult(outcome, now, form.who(), water, said));
+            }
+            case "water" -> desk.notebook().waters().keep(new Waters.Tested(now, form.who(), water, said));
+            default -> loads.cleaned(load.rig(), said, form.who(), now);
         }
     }
 
@@ -154,14 +171,9 @@ class TankPage {
 
     private ModelAndView page(Kept kept, TankForm form, List<Problem> problems, Format format, Model model) {
         FarmDay today = desk.today();
-        LoadStore loads = desk.notebook().loads();
         TankLoad load = kept.load();
-        Optional<LoadJobs.Job> job = desk.notebook().jobs().find(load.job());
         TankView view = TankView.of(
-                kept,
-                new TankView.Shop(today, job, loads.findings(load), loads.free(), loads.drawn(load.id()), loads.all()),
-                loads.gate(load, today.on(), true),
-                format);
+                kept, desk.shop(today, load), desk.notebook().loads().gate(load, today.on(), true), format);
         model.addAttribute("view", view);
         model.addAttribute("told", Known.fill(form, load, desk.notebook().records(), today.farm()));
         model.addAttribute("problems", Faults.sentences(problems));

@@ -51,7 +51,7 @@ class LoadFilingTest {
 
     /** @param second person who turns the second key */
     private Kept applied(String second) {
-        Kept k = loads.reserve("a", 1, "A. Grower", T);
+        Kept k = loads.reserve("a", loads.get("a").version(), "A. Grower", T);
         k = loads.mixing("a", k.version(), "A. Grower", T);
         k = loads.key("a", k.version(), 1, Tanks.key(k.load(), "A. Grower"));
         var first = Tanks.key(k.load(), second);
@@ -104,6 +104,42 @@ class LoadFilingTest {
         assertThat(r.extras()).containsEntry("mixed by", "A. Grower, B. Helper").doesNotContainKey("deviation");
         assertThat(Chain.verify(store.records())).isEmpty();
         assertThat(loads.get("a").filed()).hasValue(1);
+    }
+
+    // Worked by hand: 100 of 500 gal stay in heel and lines: 4/5 of 790.74 fl oz go on, 158.15 do not.
+    @Test
+    void what_stays_in_heel_and_lines_is_used_and_not_applied() {
+        loads.edit(
+                "a",
+                1,
+                org.earleaf.app.RecordCopy.with(
+                        Tanks.load("a", "1", "highboy", 10, 1, 500),
+                        "unapplied_m3",
+                        100 * org.earleaf.units.Units.M3_PER_GAL),
+                "A. Grower",
+                T);
+        applied("B. Helper");
+        FiledRecord r = file("6 mph from SW", "none").get(0).record();
+        assertThat(r.products().get(0).amount().text()).isEqualTo("632.59 fl oz");
+        assertThat(r.extras()).containsEntry("not applied", "100 gal in heel and lines: 158.15 fl oz Demo P");
+        assertThat(loads.drawn("a").get(0).amount())
+                .as("the lot gave all of it")
+                .isCloseTo(
+                        790.74 / 128 * org.earleaf.units.Units.M3_PER_GAL,
+                        org.assertj.core.api.Assertions.within(1e-6));
+    }
+
+    @Test
+    void what_was_set_aside_stands_in_the_record() {
+        Kept k = loads.reserve("a", 1, "A. Grower", T);
+        loads.mixing("a", k.version(), "no catch test of its outlets", "new rig", "A. Grower", T);
+        k = loads.get("a");
+        k = loads.key("a", k.version(), 1, Tanks.key(k.load(), "A. Grower"));
+        k = loads.key("a", k.version(), 1, Tanks.key(k.load(), "B. Helper"));
+        k = loads.mixed("a", k.version(), DAY, true, "A. Grower", T);
+        loads.applied("a", k.version(), "A. Grower", T);
+        assertThat(file("6 mph", "none").get(0).record().extras())
+                .containsEntry("set aside", "Without a calibration that holds, by A. Grower: new rig");
     }
 
     @Test

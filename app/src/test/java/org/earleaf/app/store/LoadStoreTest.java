@@ -13,6 +13,7 @@ import java.util.List;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.farm.Farm;
+import org.earleaf.load.JarResult;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.LotStock;
@@ -312,8 +313,32 @@ class LoadStoreTest {
                 List.of());
         assertThat(loads.gate(p, DAY, true).jarTest()).isTrue();
         assertThat(loads.gate(inUan, DAY, true).jarTest()).isFalse();
-        loads.jarTested(inUan, "no clots after 30 minutes", "A", T);
+        loads.jarTested(inUan, jar(JarResult.Outcome.REMIXES));
         assertThat(loads.gate(inUan, DAY, true).jarTest()).isTrue();
+        loads.jarTested(inUan, jar(JarResult.Outcome.FAILED));
+        assertThat(loads.gate(inUan, DAY, true).jarTest()).isFalse();
+        assertThat(loads.findJar(inUan)).contains(jar(JarResult.Outcome.FAILED));
+        assertThat(loads.findJar(Tanks.load("b", "1", "highboy", 6, 1, 500)))
+                .as("another strength is another mix")
+                .isEmpty();
+    }
+
+    private static JarResult jar(JarResult.Outcome outcome) {
+        return new JarResult(outcome, T, "A", "well", "seen after 30 minutes");
+    }
+
+    @Test
+    void a_mix_that_failed_in_the_jar_is_neither_begun_nor_gone_on_with() {
+        reserved("a", "1", 5);
+        loads.jarTested(loads.get("a").load(), jar(JarResult.Outcome.FAILED));
+        assertThatThrownBy(() -> loads.mixing("a", 2, "A", T))
+                .hasMessageContaining("Jar test failed (A, well): seen after 30 minutes")
+                .hasMessageContaining("Do not pour it");
+        loads.jarTested(loads.get("a").load(), jar(JarResult.Outcome.PASSED));
+        Kept mixing = loads.mixing("a", 2, "A", T);
+        loads.jarTested(mixing.load(), jar(JarResult.Outcome.FAILED));
+        assertThatThrownBy(() -> loads.key("a", 3, 1, Tanks.key(mixing.load(), "A")))
+                .hasMessageContaining("Do not pour it");
     }
 
     @Test

@@ -121,6 +121,9 @@ class LoadDayTest {
         for (Locator box : page.locator(".boxes input").all()) {
             tap(box);
         }
+        if (page.locator("#lapse").count() > 0) {
+            write(page, "lapse", "caught last at the end of the season");
+        }
         go(page, page.getByText("Begin to mix"));
     }
 
@@ -278,7 +281,8 @@ class LoadDayTest {
         double acres = (load(id).grounds().get(0).area_ha()
                         + load(part).grounds().get(0).area_ha())
                 / .40468564224;
-        assertThat(acres).isBetween(38.999, 39.001);
+        // Half of 78 ac, and half of the 13.2 gal in heel and lines, which the first load fills: 0.44 ac at 15 gal/ac.
+        assertThat(acres).isBetween(39.43, 39.45);
         return part;
     }
 

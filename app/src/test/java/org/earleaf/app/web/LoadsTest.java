@@ -95,11 +95,28 @@ class LoadsTest {
         return post("/load/" + id + "/" + step, form);
     }
 
+    /** Every box ticked, on a rig that nobody has caught. */
+    private HttpResponse<String> begin(String id) throws IOException, InterruptedException {
+        return step(
+                id,
+                "mix",
+                "read",
+                "yes",
+                "gear",
+                "yes",
+                "nobody",
+                "yes",
+                "air",
+                "yes",
+                "tank",
+                "yes",
+                "why",
+                "to be caught");
+    }
+
     private void mix(String id) throws IOException, InterruptedException {
         assertThat(step(id, "lock").statusCode()).isEqualTo(302);
-        assertThat(step(id, "mix", "read", "yes", "gear", "yes", "nobody", "yes", "tank", "yes")
-                        .statusCode())
-                .isEqualTo(302);
+        assertThat(begin(id).statusCode()).isEqualTo(302);
         for (var line : preview.store().loads().get(id).load().lines()) {
             String code = line.codes().stream().sorted().findFirst().orElseThrow();
             String amount = String.valueOf(line.planned().inUnit());
@@ -159,7 +176,7 @@ class LoadsTest {
     void a_wrong_jug_is_refused_in_plain_words_and_nothing_is_kept() throws Exception {
         post("/loads/new", form("60 ac"));
         step("1", "lock");
-        step("1", "mix", "read", "yes", "gear", "yes", "nobody", "yes", "tank", "yes");
+        begin("1");
         HttpResponse<String> wrong = step("1", "key", "order", "1", "code", "INVENTED-2", "amount", "600");
         assertThat(wrong.statusCode()).isEqualTo(400);
         assertThat(wrong.body())
@@ -174,7 +191,7 @@ class LoadsTest {
     void one_person_alone_turns_the_second_key_after_a_pause_and_is_kept_as_single() throws Exception {
         post("/loads/new", form("60 ac"));
         step("1", "lock");
-        step("1", "mix", "read", "yes", "gear", "yes", "nobody", "yes", "tank", "yes");
+        begin("1");
         step("1", "key", "order", "1", "code", "INVENTED-1", "amount", "600");
         assertThat(step("1", "key", "order", "1", "code", "F1-0426", "amount", "600")
                         .body())
@@ -210,6 +227,9 @@ class LoadsTest {
         post("/loads/new", form("60 ac"));
         step("1", "lock");
         assertThat(step("1", "mix", "read", "yes", "gear", "yes").statusCode()).isEqualTo(400);
+        assertThat(step("1", "mix", "read", "yes", "gear", "yes", "nobody", "yes", "tank", "yes", "why", "x")
+                        .statusCode())
+                .isEqualTo(400);
         assertThat(preview.store().loads().get("1").load().state()).isEqualTo(LoadState.RESERVED);
     }
 

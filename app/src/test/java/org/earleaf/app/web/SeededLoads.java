@@ -53,7 +53,8 @@ final class SeededLoads {
                         "A. Grower",
                         "size 05 (brown) at 40 psi, water",
                         .5 * Units.M3S_PER_GPM,
-                        Arrays.stream(gpm).mapToObj(g -> g * Units.M3S_PER_GPM).toList()));
+                        Arrays.stream(gpm).mapToObj(g -> g * Units.M3S_PER_GPM).toList(),
+                        998.2));
     }
 
     private void step(int k, String rig) {
@@ -141,6 +142,7 @@ final class SeededLoads {
                 15 * Units.M3M2_PER_GALAC,
                 15 * Units.M2_PER_AC,
                 rig.tank_m3(),
+                0,
                 seen);
     }
 }

@@ -23,12 +23,14 @@ public record LoadPaper(
         String farm,
         TankView view,
         String volume,
+        List<Pair> mix,
         List<Line> limits,
         List<Pair> cautions,
         String partRule,
         String head) {
     private static final double METRIC_PART_M3 = .5;
     private static final double US_PART_GAL = 100;
+    private static final double M2_PER_HA = 10_000;
 
     /** What the label of one product says, in words. */
     public record Line(String product, String stops, String within, String before) {}
@@ -47,6 +49,7 @@ public record LoadPaper(
                 farm,
                 view,
                 Amounts.volume(load.volume_m3(), format.isMetric()),
+                mix(view.mix(), load, format),
                 load.lines().stream()
                         .filter(LoadLine::labelled)
                         .map(l -> line(l.product(), findings))
@@ -54,6 +57,29 @@ public record LoadPaper(
                 pairs,
                 part(load, format),
                 head);
+    }
+
+    /** Rules, jar test, cleaning, water: each in one line. */
+    private static List<Pair> mix(TankMix mix, TankLoad load, Format format) {
+        List<Pair> all = new ArrayList<>();
+        mix.rules().forEach(r -> all.add(new Pair(r.stop() ? "DO NOT MIX." : "Mind.", r.text())));
+        mix.aside().forEach(a -> all.add(new Pair("Set aside.", a + ".")));
+        if (!mix.residue().isEmpty()) {
+            all.add(new Pair("Clean first.", mix.residue() + " " + mix.bleach()));
+        }
+        if (!mix.jar().isEmpty()) {
+            all.add(new Pair(
+                    mix.jarStops() ? "JAR TEST FIRST." : "Jar.",
+                    mix.jarResult().isEmpty() ? mix.jar() : mix.jar() + " " + mix.jarResult() + "."));
+        }
+        mix.water().stream().reduce((one, other) -> one + " " + other).ifPresent(w -> all.add(new Pair("Water.", w)));
+        if (load.unapplied_m3() > 0) {
+            all.add(new Pair(
+                    "Heel and lines",
+                    "take " + Amounts.volume(load.unapplied_m3(), format.isMetric())
+                            + " of this load: used, not applied."));
+        }
+        return all;
     }
 
     private static Line line(String product, List<LabelFinding> findings) {
@@ -88,7 +114,7 @@ public record LoadPaper(
         String goes = load.lines().stream()
                 .map(l -> Amounts.text(l.planned().times(share), format.isMetric()) + " of " + l.product())
                 .collect(Collectors.joining(", "));
-        double ha = load.grounds().stream().mapToDouble(g -> g.area_ha()).sum() * share;
+        double ha = moved_m3 / load.rate_m3m2() / M2_PER_HA;
         return "Part load: with each " + Amounts.volume(moved_m3, format.isMetric()) + " moved to another rig go "
                 + Format.number(format.areaValue(ha), 2) + " " + format.areaUnit() + " and " + goes + ".";
     }

@@ -73,6 +73,7 @@ final class SettingRows {
             case "$/ha" -> money(value, format);
             case "mg/kg" -> Format.number(value, 0) + " ppm";
             case "h", "min", "days" -> Format.number(value, 0) + " " + s.unit();
+            case "ha" -> Format.number(format.areaValue(value), 0) + " " + format.areaUnit();
             case "m/s" ->
                 format.isMetric()
                         ? Format.number(value, 1) + " m/s"

@@ -5,14 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.app.Amounts;
+import org.earleaf.app.LoadSteps;
 import org.earleaf.app.web.text.Format;
-import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Zone;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.TankLoad;
 import org.earleaf.rig.FlowPart;
-import org.earleaf.rig.Liquid;
 import org.earleaf.rig.PassNeed;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.rig.Setup;
@@ -70,7 +69,7 @@ final class TankSettings {
         try {
             return Optional.of(RigSetup.find(new PassNeed(
                     rig.get(),
-                    liquid(load, shop),
+                    LoadSteps.liquid(load, shop.day().farm()),
                     load.rate_m3m2(),
                     zone.get().rowSpacing_m(),
                     shop.job().get().placement(),
@@ -80,13 +79,5 @@ final class TankSettings {
         } catch (EarleafException cannot) {
             return Optional.empty();
         }
-    }
-
-    /** Spray is taken for water; a nitrogen solution alone for itself. */
-    private static Liquid liquid(TankLoad load, TankView.Shop shop) {
-        Optional<NitrogenProduct> alone = load.lines().size() == 1
-                ? shop.day().farm().findNitrogen(load.lines().get(0).product()).filter(NitrogenProduct::isLiquid)
-                : Optional.empty();
-        return alone.map(n -> Liquid.of(n, "product")).orElse(Liquid.WATER);
     }
 }

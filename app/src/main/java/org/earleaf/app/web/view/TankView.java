@@ -9,18 +9,23 @@ import org.earleaf.app.FarmDay;
 import org.earleaf.app.LoadSteps;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.app.store.Waters;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.farm.CropStages;
+import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.Rig;
+import org.earleaf.load.JarResult;
 import org.earleaf.load.LabelFinding;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.LotStock;
 import org.earleaf.load.MixGate;
+import org.earleaf.load.MixRules;
+import org.earleaf.load.Residue;
 import org.earleaf.load.TankLoad;
 import org.earleaf.units.Problem;
 
@@ -32,6 +37,7 @@ import org.earleaf.units.Problem;
  * @param limits what is to be minded or stops it
  * @param within what is kept
  * @param gate what keeps it from being marked mixed
+ * @param mix what is to be known of the mix before it is poured
  * @param rigs that a part may be handed to
  * @param filed number of its record, 0: none
  */
@@ -57,8 +63,7 @@ public record TankView(
         List<Lot> lots,
         List<String> cautions,
         List<String> gate,
-        boolean jar,
-        boolean dirty,
+        TankMix mix,
         String part,
         List<String> rigs,
         List<Event> events,
@@ -74,11 +79,25 @@ public record TankView(
     /** Another load of the same job. */
     public record Other(String number, String state) {}
 
-    /** What a load is looked at with. */
+    /**
+     * What a load is looked at with.
+     *
+     * @param quarrels rules of mixing that it meets
+     * @param jar newest jar test of its mix
+     * @param residue what its tank has to be cleaned of
+     * @param water newest test of the water
+     * @param lapsed why its rig's calibration does not hold; empty: it does
+     */
     public record Shop(
             FarmDay day,
             Optional<LoadJobs.Job> job,
+            LabelBook labels,
             List<LabelFinding> findings,
+            List<MixRules.Found> quarrels,
+            Optional<JarResult> jar,
+            Optional<Residue> residue,
+            Optional<Waters.Tested> water,
+            String lapsed,
             List<LotStock> free,
             List<LotStock.Draw> drawn,
             List<Kept> all) {}
@@ -122,8 +141,7 @@ public record TankView(
                 problems.stream()
                         .map(p -> Words.capital(p.found()) + ". " + p.todo())
                         .toList(),
-                gate.jarTest(),
-                !gate.rigReady(),
+                TankMix.of(load, shop, format),
                 part(load, metric),
                 free,
                 load.events().stream()
@@ -207,6 +225,9 @@ public record TankView(
     /** What labels say, apart from what is kept; or that alone. */
     private static List<Limit> limits(Shop shop, boolean within) {
         return shop.findings().stream()
+                // Rules of mixing have a place of their own.
+                .filter(f ->
+                        shop.quarrels().stream().noneMatch(q -> f.sentence().contains(q.text())))
                 .filter(f -> within == (f.verdict() == LabelFinding.Verdict.WITHIN))
                 .filter(f -> !(f.verdict() == LabelFinding.Verdict.BEFORE_START
                         && f.allowed().equals("no")))

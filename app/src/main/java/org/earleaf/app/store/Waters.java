@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.store;
+
+import java.time.Instant;
+import java.util.Optional;
+import org.earleaf.load.WaterQuality;
+import org.earleaf.units.EarleafException;
+
+/** Tests of the water that goes in the tanks, each as it was entered; the newest counts. */
+public final class Waters {
+    private final Database db;
+
+    Waters(Database db) {
+        this.db = db;
+    }
+
+    /**
+     * One test.
+     *
+     * @param source "well at the yard"
+     * @param said what is dissolved, as on the sheet: "Ca 120, Mg 40"
+     */
+    public record Tested(Instant at, String person, String source, String said) {
+        public WaterQuality read() {
+            return WaterQuality.parse(said, "water test");
+        }
+    }
+
+    /** Keeps a test; refused when it cannot be read or somebody is not named. */
+    public void keep(Tested test) {
+        if (test.person().isBlank() || test.source().isBlank()) {
+            throw EarleafException.of(
+                    "water test",
+                    test.person().isBlank() ? "nobody named" : "no source named",
+                    "who had it tested, and which water it is",
+                    "Write both.");
+        }
+        test.read();
+        db.inTransaction(() -> db.sql()
+                .update(
+                        "insert into water_test (seq, at, person, source, said)"
+                                + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ? from water_test",
+                        test.at().toString(),
+                        test.person().strip(),
+                        test.source().strip(),
+                        test.said().strip()));
+    }
+
+    public Optional<Tested> findNewest() {
+        return db.inTransaction(() -> db
+                .sql()
+                .query(
+                        "select at, person, source, said from water_test order by seq",
+                        (row, k) -> new Tested(
+                                Instant.parse(row.getString(1)), row.getString(2), row.getString(3), row.getString(4)))
+                .stream()
+                .reduce((before, after) -> after));
+    }
+}

@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.app.MixTold;
+import org.earleaf.app.web.drawing.Marks;
+import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
+import org.earleaf.farm.Rig;
+import org.earleaf.farm.Setting;
+import org.earleaf.load.Cleanout;
+import org.earleaf.load.JarResult;
+import org.earleaf.load.JarTest;
+import org.earleaf.load.MixRules;
+import org.earleaf.load.Overridden;
+import org.earleaf.load.TankAdvice;
+import org.earleaf.load.TankLimit;
+import org.earleaf.load.TankLoad;
+import org.earleaf.load.TenderTrips;
+import org.earleaf.units.Figure;
+
+/**
+ * What is to be known of a kept load's mix before it is poured.
+ *
+ * @param rules known quarrels between its products
+ * @param mayOverride id of a rule that stops it and that somebody may set aside; empty: none
+ * @param who may do so
+ * @param limits what binds the tank as a whole
+ * @param jar what goes in the jar; empty: a product that goes on alone
+ * @param jarBecause why a test is asked for; empty: it is worth making
+ * @param jarResult what the newest showed; empty: none was made
+ * @param jarStops whether it may not be poured as the jar stands
+ * @param residue what the tank has to be cleaned of before; empty: nothing
+ * @param clean how, and with how many rinses
+ * @param water hardness and conditioner, where the water is known
+ * @param tender how long a tenderful lasts
+ * @param lapsed why the rig's calibration does not hold; empty: it does
+ * @param aside stops that were set aside
+ */
+public record TankMix(
+        List<Rule> rules,
+        String mayOverride,
+        String who,
+        List<String> limits,
+        String jar,
+        List<String> jarSteps,
+        String jarBecause,
+        String jarResult,
+        boolean jarStops,
+        String residue,
+        List<String> clean,
+        String bleach,
+        List<String> water,
+        String tender,
+        String lapsed,
+        List<String> aside) {
+    private static final double MINUTE_S = 60;
+    private static final String BLEACH = "Never bleach";
+
+    public record Rule(String id, String text, Markup weight, boolean stop) {}
+
+    static TankMix of(TankLoad load, TankView.Shop shop, Format format) {
+        boolean metric = format.isMetric();
+        Optional<Rig> rig = shop.day().farm().rigs().stream()
+                .filter(r -> r.name().equalsIgnoreCase(load.rig()))
+                .findFirst();
+        double heel_m3 = rig.map(r -> r.heel_m3() + r.prime_m3()).orElse(0.0);
+        double tank_m3 = rig.map(Rig::tank_m3).orElse(load.volume_m3());
+        Optional<Cleanout> clean = shop.residue().map(r -> r.cleanout(heel_m3, tank_m3, shop.labels()));
+        TankAdvice advice = TankAdvice.of(
+                load,
+                shop.labels(),
+                shop.quarrels(),
+                clean.orElseGet(() -> Cleanout.of(heel_m3, tank_m3, java.util.Set.of())));
+        Optional<MixRules.Found> open = advice.quarrels().stream()
+                .filter(q -> q.isStop() && !q.mayOverride().isEmpty() && !isAside(load, q))
+                .findFirst();
+        return new TankMix(
+                advice.quarrels().stream().map(q -> rule(q, isAside(load, q))).toList(),
+                open.map(MixRules.Found::id).orElse(""),
+                open.map(MixRules.Found::mayOverride).orElse(""),
+                advice.limits().stream().map(TankLimit::sentence).toList(),
+                advice.jar().map(MixTold::jar).orElse(""),
+                JarTest.steps(),
+                advice.jarBecause(),
+                shop.jar().map(JarResult::sentence).orElse(""),
+                !JarResult.allows(shop.jar(), load.asksForJar()),
+                shop.residue().map(r -> r.sentence()).orElse(""),
+                clean.map(c -> clean(c, metric)).orElse(List.of()),
+                bleach(advice.cleanout()),
+                shop.water().map(w -> water(w.source(), w.read(), load, metric)).orElse(List.of()),
+                rig.map(r -> tender(load, r, shop, metric)).orElse(""),
+                shop.lapsed(),
+                load.overridden().stream().map(Overridden::sentence).toList());
+    }
+
+    private static boolean isAside(TankLoad load, MixRules.Found rule) {
+        return load.overridden().stream().anyMatch(o -> o.rule().equals(rule.id()));
+    }
+
+    private static Rule rule(MixRules.Found q, boolean aside) {
+        Markup weight =
+                switch (q.weight()) {
+                    case STOP -> aside ? Marks.soon("set aside") : Marks.out("do not mix");
+                    case MIND -> Marks.soon("mind");
+                    case NOTE -> Marks.open("note");
+                };
+        return new Rule(q.id(), q.text(), weight, q.isStop() && !aside);
+    }
+
+    private static List<String> clean(Cleanout c, boolean metric) {
+        List<String> all = new ArrayList<>();
+        c.steps().stream().filter(s -> !s.contains(BLEACH)).forEach(all::add);
+        all.addAll(MixTold.rinses(c, metric));
+        return all;
+    }
+
+    /** The step that can kill stands as a caution. */
+    private static String bleach(Cleanout c) {
+        return c.steps().stream().filter(s -> s.contains(BLEACH)).findFirst().orElse("");
+    }
+
+    private static List<String> water(
+            String source, org.earleaf.load.WaterQuality water, TankLoad load, boolean metric) {
+        return List.of(
+                Words.capital(source) + ": "
+                        + MixTold.hardness(water).substring(0, 1).toLowerCase(java.util.Locale.US)
+                        + MixTold.hardness(water).substring(1),
+                "In this load " + MixTold.conditioner(water, load.volume_m3(), metric));
+    }
+
+    /** How long a tenderful lasts one rig that works without a break. */
+    private static String tender(TankLoad load, Rig rig, TankView.Shop shop, boolean metric) {
+        Optional<Rig> tender = shop.day().farm().rigs().stream()
+                .filter(r -> r.isTender() && r.tank_m3() > 0)
+                .findFirst();
+        if (tender.isEmpty() || !(load.speed_ms() > 0)) {
+            return "";
+        }
+        TenderTrips trips = TenderTrips.of(
+                load.volume_m3(),
+                load.rate_m3m2(),
+                load.speed_ms(),
+                rig.width_m(),
+                rig.fieldEfficiency(),
+                shop.day().farm().settings().of(Setting.FILL_TIME) * MINUTE_S,
+                0);
+        double lasts_s = trips.lasts_s(tender.get().tank_m3(), 1);
+        return "The " + tender.get().name() + " carries "
+                + Figure.text(tender.get().tank_m3() / load.volume_m3(), 2) + " loads like this; they last "
+                + Figure.text(lasts_s / MINUTE_S, 2) + " min. A longer round lets the rig wait.";
+    }
+}

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import org.earleaf.app.store.Catches;
+import org.earleaf.app.store.FarmStore;
+import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.app.store.Tanks;
+import org.earleaf.farm.Farm;
+import org.earleaf.load.LoadState;
+import org.earleaf.load.TankLoad;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CalibratedTest {
+    private static final Instant T = Tanks.T;
+
+    @TempDir
+    Path folder;
+
+    private static Catches.Caught caught(Instant at) {
+        return new Catches.Caught(
+                "highboy", at, "A", "size 05 at 40 psi, water", 1e-4, List.of(1e-4, 1e-4, 1e-4), 998.2);
+    }
+
+    private static Kept applied(int k, Instant at) {
+        TankLoad load = Tanks.load("l" + k, "j", "Highboy", 5, 1, 500);
+        load = RecordCopy.with(load, "state", LoadState.APPLIED);
+        load = RecordCopy.with(load, "events", List.of(new TankLoad.Event(at, "A", "applied")));
+        return new Kept(load, 1, java.util.OptionalLong.empty());
+    }
+
+    @Test
+    void it_goes_by_the_newest_catch_by_changes_and_by_the_ground_since() {
+        try (FarmStore store = FarmStore.create(folder.resolve("earleaf.db"))) {
+            Catches catches = store.catches();
+            Farm farm = Tanks.farm();
+            TankLoad next = Tanks.load("n", "j", "highboy", 5, 1, 500);
+            assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T)).isEqualTo("no catch test of its outlets");
+            catches.keep(caught(T));
+            assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T)).isEmpty();
+            // 79 ac each: six are 474 ac, seven 553; those before the catch do not count.
+            List<Kept> six = java.util.stream.IntStream.range(0, 6)
+                    .mapToObj(k -> applied(k, T.plusSeconds(60)))
+                    .toList();
+            assertThat(Calibrated.lapsed(next, farm, catches, six, T)).isEmpty();
+            List<Kept> seven = new java.util.ArrayList<>(six);
+            seven.add(applied(7, T));
+            assertThat(Calibrated.lapsed(next, farm, catches, seven, T)).isEmpty();
+            seven.add(applied(8, T.plusSeconds(60)));
+            assertThat(Calibrated.lapsed(next, farm, catches, seven, T)).contains("a catch test 554 ac ago");
+            TankLoad uan = RecordCopy.with(
+                    next, "lines", List.of(RecordCopy.with(next.lines().get(0), "product", "UAN 32")));
+            assertThat(Calibrated.lapsed(uan, farm, catches, List.of(), T)).contains("more than 2 % apart");
+            assertThatThrownBy(() -> catches.changed("highboy", " ", "A", T)).hasMessageContaining("nothing told");
+            catches.changed("Highboy", "plates of 2 mm", "A", T.plusSeconds(1));
+            assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T.plusSeconds(2)))
+                    .isEqualTo("nozzles or plates changed since the last catch test");
+            catches.keep(caught(T.plusSeconds(3)));
+            assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T.plusSeconds(4)))
+                    .isEmpty();
+            assertThat(catches.findNewest("highboy").orElseThrow()).isEqualTo(caught(T.plusSeconds(3)));
+        }
+    }
+}

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.earleaf.app.store.Tanks.DAY;
+import static org.earleaf.app.store.Tanks.T;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.earleaf.app.RecordCopy;
+import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.load.LoadLine;
+import org.earleaf.load.LoadState;
+import org.earleaf.load.TankLoad;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the store asks of a mix and its tank before it is poured. */
+class LoadMixTest {
+    @TempDir
+    Path folder;
+
+    private FarmStore store;
+    private LoadStore loads;
+
+    @BeforeEach
+    void open() {
+        store = FarmStore.create(folder.resolve("earleaf.db"));
+        FarmStoreTest.put(store, Tanks.farm());
+        loads = store.loads();
+        loads.keep(Tanks.label());
+    }
+
+    @AfterEach
+    void close() {
+        store.close();
+    }
+
+    private Kept planned(String id, String job, double flozAc) {
+        return loads.add(Tanks.load(id, job, "highboy", flozAc, 1, 500));
+    }
+
+    private Kept reserved(String id, String job, double flozAc) {
+        planned(id, job, flozAc);
+        return loads.reserve(id, 1, "A", T);
+    }
+
+    private Kept mixed(String id) {
+        Kept k = loads.mixing(id, loads.get(id).version(), "A", T);
+        k = loads.key(id, k.version(), 1, Tanks.key(k.load(), "A"));
+        k = loads.key(id, k.version(), 1, Tanks.key(k.load(), "B"));
+        return loads.mixed(id, k.version(), DAY, true, "A", T);
+    }
+
+    @Test
+    void a_tank_that_held_something_else_is_not_filled_before_it_was_cleaned_out() {
+        reserved("a", "1", 5);
+        loads.applied("a", mixed("a").version(), "A", T);
+        TankLoad next = Tanks.load("n", "2", "highboy", 5, 1, 500);
+        loads.add(RecordCopy.with(
+                next,
+                "lines",
+                List.of(RecordCopy.with(
+                        RecordCopy.with(RecordCopy.with(next.lines().get(0), "product", "UAN 32"), "labelled", false),
+                        "planned",
+                        org.earleaf.load.Amount.volume(.01, "gal")))));
+        FarmStoreTest.put(
+                store,
+                RecordCopy.with(
+                        Tanks.farm(),
+                        "stock",
+                        List.of(Tanks.lot("A", 8), RecordCopy.with(Tanks.lot("U", 800), "product", "UAN 32"))));
+        loads.reserve("n", 1, "A", T);
+        assertThatThrownBy(() -> loads.mixing("n", 2, "A", T))
+                .hasMessageContaining("The tank last held Demo P (load a).")
+                .hasMessageContaining("Clean it out, and note who did it and how.");
+        loads.cleaned("highboy", "three rinses", "A", T.plusSeconds(1));
+        assertThat(loads.findResidue(loads.get("n").load())).isEmpty();
+        assertThat(loads.mixing("n", 2, "A", T).load().state()).isEqualTo(LoadState.MIXING);
+    }
+
+    @Test
+    void only_a_rule_that_stops_the_load_is_set_aside() {
+        planned("a", "1", 5);
+        assertThatThrownBy(() -> loads.override("a", 1, "C02", "C. Adviser", "agronomist", "why", T))
+                .hasMessageContaining("a rule that stops this load");
+        TankLoad load = Tanks.load("b", "1", "highboy", 5, 1, 500);
+        LoadLine oil = new LoadLine(
+                2,
+                "Oil",
+                1,
+                false,
+                false,
+                org.earleaf.load.Amount.volume(.001, "gal"),
+                Double.NaN,
+                java.util.Set.of("OIL"),
+                java.util.Set.of("COC"),
+                List.of());
+        loads.add(RecordCopy.with(load, "lines", List.of(load.lines().get(0), oil)));
+        // V12: between V8 and tassel.
+        assertThatThrownBy(() -> loads.reserve("b", 1, "A", T)).hasMessageContaining("arrested ears");
+        assertThatThrownBy(() -> loads.override("b", 1, "C02", "C. Adviser", "grower", "why", T))
+                .hasMessageContaining("expected the agronomist");
+        Kept aside = loads.override("b", 1, "C02", "C. Adviser", "agronomist", "2 rows to try", T);
+        assertThat(loads.get("b").load().overridden()).isEqualTo(aside.load().overridden());
+        assertThat(loads.findings(aside.load())).noneMatch(f -> f.isStop());
+    }
+
+    @Test
+    void a_load_kept_before_heel_and_overrides_were_is_read_as_one_without() {
+        TankLoad load = Tanks.load("a", "job", "highboy", 10, 1, 500);
+        String old = LoadJson.text(load).replace("\"unapplied_m3\":0.0,", "").replace("\"overridden\":[],", "");
+        assertThat(old).doesNotContain("unapplied").doesNotContain("overridden");
+        assertThat(LoadJson.load(old)).isEqualTo(load);
+    }
+}
