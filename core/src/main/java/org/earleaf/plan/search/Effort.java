@@ -15,7 +15,7 @@ import org.earleaf.plan.Plan;
 public record Effort(long seed, long steps, BooleanSupplier stop, Consumer<Plan> better) {
     /** Steps enough for a problem of some size, found on made-up farms of 15 to 80 jobs. */
     public static long usualSteps(int jobs) {
-        return 150_000L + 20_000L * jobs;
+        return 450_000L + 60_000L * jobs;
     }
 
     /** By steps alone. */

@@ -1,16 +1,60 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.plan.search;
 
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.earleaf.plan.Plan;
+import org.earleaf.plan.PlanCost;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.Rules;
 
 /** Finds a plan that loses as few dollars as it can. */
 public final class Planner {
+    private static final double EQUAL_USD = 1e-7;
+
     private Planner() {}
 
     public static Found plan(PlanProblem problem, Effort effort) {
         return search(problem, Plan.empty(problem), Changes.FREE, effort);
+    }
+
+    /**
+     * The best of several searches that run side by side, with the seed given and those after it. On any number of
+     * processors it is the same plan: of equal costs the first seed's.
+     */
+    public static Found best(PlanProblem problem, Effort effort, int searches) {
+        Consumer<Plan> better = onlyBetter(problem, effort.better());
+        List<Found> all = IntStream.range(0, searches)
+                .parallel()
+                .mapToObj(k -> plan(problem, new Effort(effort.seed() + k, effort.steps(), effort.stop(), better)))
+                .toList();
+        Found best = all.get(0);
+        for (Found found : all) {
+            if (found.cost().total_usd() < best.cost().total_usd() - EQUAL_USD) {
+                best = found;
+            }
+        }
+        return new Found(
+                problem,
+                best.plan(),
+                best.cost(),
+                all.stream().mapToLong(Found::steps).sum(),
+                all.stream().anyMatch(Found::cutShort));
+    }
+
+    /** Of plans told by several searches only those that are better than all before. */
+    private static Consumer<Plan> onlyBetter(PlanProblem problem, Consumer<Plan> told) {
+        double[] least_usd = {Double.POSITIVE_INFINITY};
+        return plan -> {
+            double usd = PlanCost.of(problem, plan).total_usd();
+            synchronized (least_usd) {
+                if (usd < least_usd[0]) {
+                    least_usd[0] = usd;
+                    told.accept(plan);
+                }
+            }
+        };
     }
 
     /** From a plan, what changes it costing something of its own. */
