@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.earleaf.app.store.Tanks.DAY;
 import static org.earleaf.app.store.Tanks.T;
 
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -23,30 +22,13 @@ import org.earleaf.record.Deadlines;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.record.RecordRule;
 import org.earleaf.record.Told;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class LoadFilingTest {
-    @TempDir
-    Path folder;
-
-    private FarmStore store;
-    private LoadStore loads;
-
+class LoadFilingTest extends WithLoads {
     @BeforeEach
-    void open() {
-        store = FarmStore.create(folder.resolve("earleaf.db"));
-        FarmStoreTest.put(store, Tanks.farm());
-        loads = store.loads();
-        loads.keep(Tanks.label());
+    void plan() {
         loads.add(Tanks.load("a", "1", "highboy", 10, 1, 500));
-    }
-
-    @AfterEach
-    void close() {
-        store.close();
     }
 
     /** @param second person who turns the second key */

@@ -3,58 +3,18 @@ package org.earleaf.app.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.earleaf.app.store.Tanks.DAY;
 import static org.earleaf.app.store.Tanks.T;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.TankLoad;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What the store asks of a mix and its tank before it is poured. */
-class LoadMixTest {
-    @TempDir
-    Path folder;
-
-    private FarmStore store;
-    private LoadStore loads;
-
-    @BeforeEach
-    void open() {
-        store = FarmStore.create(folder.resolve("earleaf.db"));
-        FarmStoreTest.put(store, Tanks.farm());
-        loads = store.loads();
-        loads.keep(Tanks.label());
-    }
-
-    @AfterEach
-    void close() {
-        store.close();
-    }
-
-    private Kept planned(String id, String job, double flozAc) {
-        return loads.add(Tanks.load(id, job, "highboy", flozAc, 1, 500));
-    }
-
-    private Kept reserved(String id, String job, double flozAc) {
-        planned(id, job, flozAc);
-        return loads.reserve(id, 1, "A", T);
-    }
-
-    private Kept mixed(String id) {
-        Kept k = loads.mixing(id, loads.get(id).version(), "A", T);
-        k = loads.key(id, k.version(), 1, Tanks.key(k.load(), "A"));
-        k = loads.key(id, k.version(), 1, Tanks.key(k.load(), "B"));
-        return loads.mixed(id, k.version(), DAY, true, "A", T);
-    }
-
+class LoadMixTest extends WithLoads {
     @Test
     void a_tank_that_held_something_else_is_not_filled_before_it_was_cleaned_out() {
         reserved("a", "1", 5);

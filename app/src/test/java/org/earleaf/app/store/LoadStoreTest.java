@@ -8,7 +8,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.earleaf.app.store.Tanks.DAY;
 import static org.earleaf.app.store.Tanks.T;
 
-import java.nio.file.Path;
 import java.util.List;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
@@ -20,47 +19,9 @@ import org.earleaf.load.LotStock;
 import org.earleaf.load.TankLoad;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Units;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-class LoadStoreTest {
-    @TempDir
-    Path folder;
-
-    private FarmStore store;
-    private LoadStore loads;
-
-    @BeforeEach
-    void open() {
-        store = FarmStore.create(folder.resolve("earleaf.db"));
-        FarmStoreTest.put(store, Tanks.farm());
-        loads = store.loads();
-        loads.keep(Tanks.label());
-    }
-
-    @AfterEach
-    void close() {
-        store.close();
-    }
-
-    private Kept planned(String id, String job, double flozAc) {
-        return loads.add(Tanks.load(id, job, "highboy", flozAc, 1, 500));
-    }
-
-    private Kept reserved(String id, String job, double flozAc) {
-        planned(id, job, flozAc);
-        return loads.reserve(id, 1, "A", T);
-    }
-
-    private Kept mixed(String id) {
-        Kept k = loads.mixing(id, loads.get(id).version(), "A", T);
-        k = loads.key(id, k.version(), 1, Tanks.key(k.load(), "A"));
-        k = loads.key(id, k.version(), 1, Tanks.key(k.load(), "B"));
-        return loads.mixed(id, k.version(), DAY, true, "A", T);
-    }
-
+class LoadStoreTest extends WithLoads {
     private double free(String lot) {
         return loads.free().stream()
                         .filter(s -> s.lot().equals(lot))

@@ -15,13 +15,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.earleaf.plan.Gap;
 import org.earleaf.plan.Job;
 import org.earleaf.plan.Plan;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.Shift;
-import org.earleaf.plan.Supply;
-import org.earleaf.units.Units;
 
 /** The same problem to CP-SAT: a circuit a shift over the jobs it may do, arcs carrying the road, all in minutes and cents. */
 final class Oracle {
@@ -44,22 +41,6 @@ final class Oracle {
         return new Oracle(problem).solve(seconds, workers);
     }
 
-    private static long cents(double usd) {
-        long c = Math.round(usd * 100);
-        if (Math.abs(c - usd * 100) > 1e-6) {
-            throw new IllegalStateException(usd + " is not in whole cents");
-        }
-        return c;
-    }
-
-    private static long minutes(double s) {
-        long m = Math.round(s / 60);
-        if (Math.abs(m - s / 60) > 1e-6) {
-            throw new IllegalStateException(s + " s is not in whole minutes");
-        }
-        return m;
-    }
-
     private boolean may(int j, Shift s) {
         Job job = p.jobs().get(j);
         return job.canBeDoneBy(s.rig())
@@ -75,14 +56,16 @@ final class Oracle {
                 if (may(j, shift)) {
                     does[j][s] = model.newBoolVar("x" + j + "_" + s);
                     one.add(does[j][s]);
-                    long perMin = cents(p.rigs().get(shift.rig()).cost_usdS() * 60);
-                    long work = minutes(p.jobs().get(j).work_s().get(shift.rig()));
-                    cost.addTerm(does[j][s], cents(p.jobs().get(j).loss_usd(shift.rig(), shift.day())) + perMin * work);
+                    long perMin = Whole.cents(p.rigs().get(shift.rig()).cost_usdS() * 60);
+                    long work = Whole.minutes(p.jobs().get(j).work_s().get(shift.rig()));
+                    cost.addTerm(
+                            does[j][s],
+                            Whole.cents(p.jobs().get(j).loss_usd(shift.rig(), shift.day())) + perMin * work);
                 }
             }
             BoolVar undone = model.newBoolVar("u" + j);
             one.add(undone);
-            cost.addTerm(undone, cents(p.jobs().get(j).undone_usd()));
+            cost.addTerm(undone, Whole.cents(p.jobs().get(j).undone_usd()));
             model.addExactlyOne(one);
         }
     }
@@ -101,7 +84,7 @@ final class Oracle {
         if (able.isEmpty()) {
             return;
         }
-        long perMin = cents(p.rigs().get(shift.rig()).cost_usdS() * 60);
+        long perMin = Whole.cents(p.rigs().get(shift.rig()).cost_usdS() * 60);
         CircuitConstraint circuit = model.addCircuit();
         LinearExprBuilder time = LinearExpr.newBuilder();
         BoolVar idle = model.newBoolVar("idle" + s);
@@ -109,50 +92,37 @@ final class Oracle {
         for (int j : able) {
             circuit.addArc(j + 1, j + 1, does[j][s].not());
             model.addImplication(does[j][s], idle.not()); // else a ring of jobs could leave the yard out
-            time.addTerm(does[j][s], minutes(p.jobs().get(j).work_s().get(shift.rig())));
+            time.addTerm(does[j][s], Whole.minutes(p.jobs().get(j).work_s().get(shift.rig())));
             BoolVar home = model.newBoolVar("home");
             circuit.addArc(j + 1, 0, home);
-            time.addTerm(home, minutes(p.home_s(shift, j)));
-            cost.addTerm(home, perMin * minutes(p.home_s(shift, j)));
+            time.addTerm(home, Whole.minutes(p.home_s(shift, j)));
+            cost.addTerm(home, perMin * Whole.minutes(p.home_s(shift, j)));
             for (int before = -1; before < p.jobs().size(); before++) {
                 if (before != j && (before < 0 || does[before][s] != null)) {
                     BoolVar arc = model.newBoolVar("a");
                     circuit.addArc(before + 1, j + 1, arc);
                     mine.put((before + 1) * 1000 + j, arc);
-                    long road = minutes(p.travel_s(shift, before, j));
+                    long road = Whole.minutes(p.travel_s(shift, before, j));
                     time.addTerm(arc, road);
                     cost.addTerm(arc, perMin * road);
                 }
             }
         }
-        model.addLessOrEqual(time, minutes(shift.length_s()));
+        model.addLessOrEqual(time, Whole.minutes(shift.length_s()));
     }
 
-    private void supply() {
-        for (Supply supply : p.supply()) {
-            LinearExprBuilder used = LinearExpr.newBuilder();
-            for (int j = 0; j < p.jobs().size(); j++) {
-                for (int s = 0; s < p.shifts().size(); s++) {
-                    if (does[j][s] != null && p.shifts().get(s).day() == supply.day()) {
-                        used.addTerm(does[j][s], Math.round(p.jobs().get(j).supply_m3() / Units.M3_PER_GAL));
+    private void rules() {
+        for (SharedRule rule : SharedRule.of(p)) {
+            LinearExprBuilder counted = LinearExpr.newBuilder();
+            for (int j = 0; j < does.length; j++) {
+                for (int s = 0; s < does[j].length; s++) {
+                    long count = Math.round(rule.counts()[j][s]);
+                    if (does[j][s] != null && count != 0) {
+                        counted.addTerm(does[j][s], count);
                     }
                 }
             }
-            model.addLessOrEqual(used, Math.round(supply.most_m3() / Units.M3_PER_GAL));
-        }
-    }
-
-    private void gaps() {
-        for (Gap g : p.gaps()) {
-            for (int a = 0; a < p.shifts().size(); a++) {
-                for (int b = 0; b < p.shifts().size(); b++) {
-                    boolean near =
-                            g.shortBy(p.shifts().get(a).day(), p.shifts().get(b).day()) > 0;
-                    if (near && does[g.first()][a] != null && does[g.second()][b] != null) {
-                        model.addBoolOr(new Literal[] {does[g.first()][a].not(), does[g.second()][b].not()});
-                    }
-                }
-            }
+            model.addLessOrEqual(counted, Math.round(rule.most()));
         }
     }
 
@@ -161,8 +131,7 @@ final class Oracle {
         for (int s = 0; s < p.shifts().size(); s++) {
             shift(s);
         }
-        supply();
-        gaps();
+        rules();
         model.minimize(cost);
         CpSolver solver = new CpSolver();
         solver.getParameters()
