@@ -58,7 +58,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new FieldCommand(wiring))
                 .addSubcommand(new OptionsCommand(wiring))
                 .addSubcommand(new PlanCommand(wiring))
-                .addSubcommand(new RigCommand())
+                .addSubcommand(new RigCommand(wiring))
                 .addSubcommand(new CardsCommand())
                 .addSubcommand(new LoadCommand(wiring))
                 .addSubcommand(new ReadCommand(wiring))

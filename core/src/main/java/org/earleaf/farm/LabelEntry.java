@@ -11,7 +11,9 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Figure;
 import org.earleaf.units.Problem;
 import org.earleaf.weather.LabelLimit;
 
@@ -161,11 +163,13 @@ public record LabelEntry(
     public LabelEntry enteredAgain(LabelEntry again) {
         List<Problem> problems = new ArrayList<>();
         for (LabelItem item : LabelItem.values()) {
-            differ(
-                    problems,
-                    item.words(),
-                    figure(item).limit(),
-                    again.figure(item).limit());
+            if (!figure(item).isSameAs(again.figure(item))) {
+                differ(
+                        problems,
+                        item.words(),
+                        figure(item).entered(),
+                        again.figure(item).entered());
+            }
         }
         differ(problems, "registration", registration, again.registration);
         differ(problems, "label version", version, again.version);
@@ -192,12 +196,14 @@ public record LabelEntry(
     }
 
     private static String told(Object value) {
-        if (value instanceof LabelLimit limit) {
-            return switch (limit.state()) {
-                case NOT_ENTERED -> "nothing";
-                case NONE_STATED -> "none";
-                case STATED -> String.valueOf(limit.value());
-            };
+        if (value instanceof List<?> list) {
+            return list.isEmpty()
+                    ? "nothing"
+                    : list.stream().map(LabelEntry::told).collect(Collectors.joining("; "));
+        }
+        if (value instanceof ActiveIngredient a) {
+            String groups = a.groups().isEmpty() ? "" : ", " + String.join(", ", a.groups());
+            return a.name() + " " + Figure.text(a.content(), 4) + " kg in a unit" + groups;
         }
         return value.toString().isEmpty() ? "nothing" : value.toString();
     }

@@ -16,6 +16,7 @@ public record LabelFigure(LabelLimit limit, String entered) {
     public static final LabelFigure NOT_ENTERED = new LabelFigure(LabelLimit.notEntered(), "");
 
     private static final double LHA_PER_M3M2 = 1e7;
+    private static final double EPS = 1e-9;
 
     public boolean isEntered() {
         return limit.isEntered();
@@ -23,6 +24,13 @@ public record LabelFigure(LabelLimit limit, String entered) {
 
     public boolean isStated() {
         return limit.state() == LabelLimit.State.STATED;
+    }
+
+    /** Whether another says the same, whatever its unit. */
+    public boolean isSameAs(LabelFigure other) {
+        double slack = EPS * Math.abs(limit.value());
+        return limit.state() == other.limit.state()
+                && (!isStated() || Math.abs(limit.value() - other.limit.value()) <= slack);
     }
 
     /** Another value of the same item, in the unit of the label. */

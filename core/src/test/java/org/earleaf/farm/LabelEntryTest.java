@@ -104,8 +104,8 @@ class LabelEntryTest {
     @Test
     void a_sole_user_enters_it_again_and_it_is_kept_as_single() {
         LabelEntry first = entry("A. Grower", Map.of(LabelItem.SINGLE, "12 fl oz/ac", LabelItem.REENTRY, "12 h"));
-        // The same figure in another unit is the same figure only when it is the same number inside.
-        LabelEntry again = entry("a. grower ", Map.of(LabelItem.SINGLE, "12 floz/ac", LabelItem.REENTRY, "12"));
+        // 12 fl oz/ac is 0.75 pt/ac, and half a day 12 h: unit definitions.
+        LabelEntry again = entry("a. grower ", Map.of(LabelItem.SINGLE, "0.75 pt/ac", LabelItem.REENTRY, "12"));
         LabelEntry seen = first.enteredAgain(again);
         assertThat(seen.look().isSingle()).isTrue();
         assertThat(seen.look().checked()).isEqualTo(LATER);

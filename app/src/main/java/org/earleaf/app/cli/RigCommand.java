@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.earleaf.Cautions;
+import org.earleaf.app.Wiring;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.FlowQuestion;
 import org.earleaf.rig.FlowSetting;
 import org.earleaf.rig.FlowSolver;
 import org.earleaf.rig.Liquid;
 import org.earleaf.rig.NozzleSize;
+import org.earleaf.rig.RigSetup;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Quantity;
@@ -27,7 +29,8 @@ import picocli.CommandLine.Spec;
         name = "rig",
         mixinStandardHelpOptions = true,
         description = "Solves the setting of one outlet for whatever is left out: give three of rate, speed, width and"
-                + " flow (size with pressure stands for the flow), each with its unit.",
+                + " flow (size with pressure stands for the flow), each with its unit. With --find: which outlets serve"
+                + " a pass.",
         footer = Cautions.LABEL)
 public final class RigCommand implements Runnable {
     private static final int DIGITS = 4;
@@ -37,6 +40,15 @@ public final class RigCommand implements Runnable {
 
     @Mixin
     private final Common common = new Common();
+
+    @Mixin
+    private final RigFind find = new RigFind();
+
+    private final Wiring wiring;
+
+    public RigCommand(Wiring wiring) {
+        this.wiring = wiring;
+    }
 
     @Option(names = "--rate", paramLabel = "'15 gal/ac'", description = "Liquid on the ground.")
     private String rate = "";
@@ -64,6 +76,11 @@ public final class RigCommand implements Runnable {
 
     @Override
     public void run() {
+        PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
+        if (find.isAsked()) {
+            find(out);
+            return;
+        }
         Liquid what = Liquid.parse(liquid, "--liquid");
         FlowSetting setting = FlowSolver.solve(new FlowQuestion(
                 read(rate, Dimension.VOLUME_RATE, "--rate"),
@@ -73,11 +90,21 @@ public final class RigCommand implements Runnable {
                 read(pressure, Dimension.PRESSURE, "--pressure"),
                 size.isEmpty() ? Double.NaN : NozzleSize.parse(size, "--size").rated_m3s(),
                 what.densityFactor()));
-        PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         if (common.isJson()) {
             out.println(Json.text(json(setting, what)));
         } else {
             print(setting, what, out);
+        }
+    }
+
+    private void find(PrintWriter out) {
+        RigSetup.Answer answer = find.answer(wiring, common, rate, speed, width, liquid);
+        if (common.isJson()) {
+            out.println(Json.text(RigFind.json(answer, common.isMetric(), List.of(Cautions.LABEL))));
+        } else {
+            RigFind.print(answer, common.isMetric(), out);
+            out.println();
+            out.println(Cautions.LABEL);
         }
     }
 

@@ -6,13 +6,19 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.app.Calibrated;
+import org.earleaf.app.SetupFinder;
 import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.Catches.Caught;
+import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.CatchView;
+import org.earleaf.app.web.view.FoundView;
 import org.earleaf.app.web.view.RigsView;
+import org.earleaf.app.web.view.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
+import org.earleaf.rig.Liquid;
 import org.earleaf.rig.NozzleSize;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
@@ -35,8 +41,12 @@ class RigsPage {
         this.desk = desk;
     }
 
+    /** @param asked what outlets are looked for; without a rig nothing is */
     @GetMapping("/rigs")
-    String rigs(@ModelAttribute(name = "format", binding = false) Format format, Model model) {
+    ModelAndView rigs(
+            @ModelAttribute("asked") FindForm asked,
+            @ModelAttribute(name = "format", binding = false) Format format,
+            Model model) {
         Farm farm = desk.today().farm();
         Catches catches = desk.notebook().catches();
         model.addAttribute("view", RigsView.of(desk.today(), format));
@@ -46,7 +56,52 @@ class RigsPage {
                         .flatMap(r -> catches.findNewest(r.name()).stream())
                         .map(c -> CatchView.of(c, farm.timeZone(), format))
                         .toList());
-        return "rigs";
+        List<LoadStore.Kept> loads = desk.notebook().loads().all();
+        model.addAttribute(
+                "lapsed",
+                farm.rigs().stream()
+                        .filter(r -> !r.isTender() && !r.isHired())
+                        .map(r -> r.name() + ": "
+                                + Calibrated.lapsed(
+                                        r.name(),
+                                        Liquid.WATER,
+                                        farm,
+                                        catches,
+                                        loads,
+                                        desk.days().now()))
+                        .filter(said -> !said.endsWith(": "))
+                        .map(Words::capital)
+                        .toList());
+        FoundView found = FoundView.NONE;
+        HttpStatus status = HttpStatus.OK;
+        List<Problem> problems = List.of();
+        if (!ReadingForm.text(asked.rig()).isEmpty()) {
+            try {
+                found = FoundView.of(asked.on(farm), format);
+            } catch (EarleafException wrong) {
+                problems = wrong.problems();
+                status = HttpStatus.BAD_REQUEST;
+            }
+        }
+        model.addAttribute("asked", asked.filled(format.isMetric()));
+        model.addAttribute("found", found);
+        model.addAttribute("problems", Faults.sentences(problems));
+        ModelAndView page = new ModelAndView("rigs", model.asMap());
+        page.setStatus(status);
+        return page;
+    }
+
+    /** Nozzles or plates were changed: what was caught before no longer holds. */
+    @PostMapping("/rigs/changed")
+    String changed(
+            @RequestParam String rig,
+            @RequestParam(defaultValue = "") String said,
+            @RequestParam(defaultValue = "") String person,
+            HttpServletResponse response) {
+        String name = SetupFinder.rig(desk.today().farm().rigs(), rig).name();
+        desk.notebook().catches().changed(name, said, person, desk.days().now());
+        LookPage.keep(response, "person", person.strip());
+        return "redirect:/rigs";
     }
 
     @GetMapping("/rigs/catch")

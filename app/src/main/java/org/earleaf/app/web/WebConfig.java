@@ -44,6 +44,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     TankPage.class,
     PaperPage.class,
     ShelfPage.class,
+    AgainPage.class,
     RecordsPage.class,
     WhyPage.class,
     LookPage.class

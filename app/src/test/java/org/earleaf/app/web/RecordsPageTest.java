@@ -191,6 +191,36 @@ class RecordsPageTest {
     }
 
     @Test
+    void outlets_are_found_on_the_rigs_page_with_what_binds_or_why_none_serves() throws Exception {
+        String asked = "/rigs?rig=tall+sprayer&rate=15+gal%2Fac&speed=10+mph";
+        assertThat(get(asked).body()).contains("size 05", "The best first", "above ");
+        assertThat(get("/rigs").body())
+                .contains("Overhead lines", "Find outlets")
+                .doesNotContain("The best first");
+        HttpResponse<String> wrong = get(asked + "&droplets=M");
+        assertThat(wrong.statusCode()).isEqualTo(400);
+        assertThat(wrong.body()).contains("A class never follows from a size");
+        assertThat(get(asked + "&droplets=XC&nozzles=Invented%2C+05%3A+M+20+psi%2C+F+60+psi")
+                        .body())
+                .contains("No outlet serves.", "wanted XC");
+    }
+
+    @Test
+    void new_nozzles_end_what_was_caught_before() throws Exception {
+        catchTest("60", "gal", ".492 .505 .510");
+        assertThat(get("/rigs").body()).doesNotContain("Tall sprayer: no catch test");
+        HttpResponse<String> nobody = post("/rigs/changed", "rig", "tall sprayer", "said", "size 06", "person", " ");
+        assertThat(nobody.body()).contains("nobody named");
+        preview.pass(java.time.Duration.ofSeconds(1));
+        assertThat(post("/rigs/changed", "rig", "tall sprayer", "said", "size 06", "person", "Ana")
+                        .statusCode())
+                .isEqualTo(302);
+        assertThat(get("/rigs").body())
+                .contains(
+                        "Tall sprayer: nozzles or plates changed since the last catch test.", "Pull sprayer: no catch");
+    }
+
+    @Test
     void a_catch_that_cannot_be_read_is_refused() throws Exception {
         HttpResponse<String> few = catchTest("30", "fl oz", "32 x");
         assertThat(few.statusCode()).isEqualTo(400);

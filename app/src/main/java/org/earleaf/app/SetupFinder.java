@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.earleaf.farm.DropletClass;
+import org.earleaf.farm.Rig;
+import org.earleaf.field.Placement;
+import org.earleaf.rig.Liquid;
+import org.earleaf.rig.NozzleModel;
+import org.earleaf.rig.NozzleSize;
+import org.earleaf.rig.PassNeed;
+import org.earleaf.rig.RigSetup;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Quantity;
+
+/**
+ * Finds the outlets, pressures and speeds that serve a pass, as a person words it on a page or to a command. Empty text
+ * is "not told".
+ *
+ * @param rate finished liquid on the ground
+ * @param speed to set for; empty: the usual one
+ * @param liquid "water", "uan32" or a density
+ * @param placement where it goes on
+ * @param spacing nozzles apart
+ * @param rows rows apart, for outlets by row
+ * @param droplets "M to VC": classes that serve
+ * @param nozzles makers' sheets, "NAME, 05: VC 20 psi, C 30 psi", parted by semicolons or lines
+ */
+public record SetupFinder(
+        String rate,
+        String speed,
+        String liquid,
+        String placement,
+        String spacing,
+        String rows,
+        String droplets,
+        String nozzles) {
+    private static final double ROWS_M = 30 * .0254;
+    private static final Pattern SHEET = Pattern.compile("(.+?),\\s*(?:size\\s*)?(\\d+)\\s*:\\s*(.+)");
+    private static final Pattern CLASS = Pattern.compile("(?i)([a-z]+)\\s+(?:at\\s+)?(.+)");
+
+    public RigSetup.Answer on(Rig rig) {
+        PassNeed need = new PassNeed(
+                rig,
+                Liquid.parse(liquid.isBlank() ? "water" : liquid, "liquid"),
+                read(rate, Dimension.VOLUME_RATE, "rate", Double.NaN),
+                read(rows, Dimension.LENGTH, "rows", ROWS_M),
+                place(rig),
+                read(spacing, Dimension.LENGTH, "nozzles apart", PassNeed.USUAL_NOZZLE_M),
+                read(speed, Dimension.SPEED, "speed", Double.NaN),
+                Double.NaN);
+        if (Double.isNaN(need.rate_m3m2())) {
+            throw EarleafException.of("rate", "nothing", "liquid on the ground, as 15 gal/ac", "Give the rate.");
+        }
+        return droplets.isBlank() ? RigSetup.find(need) : RigSetup.find(need, wanted());
+    }
+
+    private Placement place(Rig rig) {
+        if (placement.isBlank()) {
+            boolean over = rig.placements().contains(Placement.OVER_THE_TOP);
+            return over || rig.placements().isEmpty()
+                    ? Placement.OVER_THE_TOP
+                    : rig.placements().stream().sorted().findFirst().orElseThrow();
+        }
+        return Placement.findByWord(placement.strip())
+                .orElseThrow(() -> EarleafException.of(
+                        "placement", "\"" + placement + "\"", Placement.words(), "Write one of these."));
+    }
+
+    private RigSetup.Droplets wanted() {
+        String[] ends = droplets.strip().split("(?i)\\s+to\\s+|\\s*-\\s*", 2);
+        DropletClass finest = droplet(ends[0]);
+        DropletClass coarsest = ends.length > 1 ? droplet(ends[1]) : finest;
+        List<NozzleModel> models = models();
+        if (models.isEmpty()) {
+            throw EarleafException.of(
+                    "droplets",
+                    "no nozzle with its classes",
+                    "what the maker's sheet says of each nozzle, as NAME, 05: VC 20 psi, C 30 psi, M 50 psi",
+                    "A class never follows from a size: copy the sheet.");
+        }
+        return new RigSetup.Droplets(finest, coarsest, models);
+    }
+
+    private static DropletClass droplet(String word) {
+        return DropletClass.find(word.strip())
+                .orElseThrow(() -> EarleafException.of(
+                        "droplets", "\"" + word.strip() + "\"", DropletClass.words(), "Write M, or M to VC."));
+    }
+
+    private List<NozzleModel> models() {
+        List<NozzleModel> all = new ArrayList<>();
+        for (String sheet : nozzles.split("[;\\n]")) {
+            if (!sheet.isBlank()) {
+                all.add(model(sheet.strip()));
+            }
+        }
+        return all;
+    }
+
+    private static NozzleModel model(String sheet) {
+        Matcher m = SHEET.matcher(sheet);
+        if (!m.matches()) {
+            throw unreadable(sheet);
+        }
+        TreeMap<Double, DropletClass> classes = new TreeMap<>();
+        for (String at : m.group(3).split(",")) {
+            Matcher c = CLASS.matcher(at.strip());
+            if (!c.matches()) {
+                throw unreadable(sheet);
+            }
+            double pressure_Pa = Quantity.parse(c.group(2), Dimension.PRESSURE, "nozzle " + m.group(1))
+                    .inside();
+            classes.put(pressure_Pa, droplet(c.group(1).toUpperCase(Locale.ROOT)));
+        }
+        return new NozzleModel(m.group(1).strip(), NozzleSize.parse(m.group(2), "nozzle " + m.group(1)), classes);
+    }
+
+    private static EarleafException unreadable(String sheet) {
+        return EarleafException.of(
+                "nozzle", "\"" + sheet + "\"", "NAME, 05: VC 20 psi, C 30 psi, M 50 psi", "Copy it from the sheet.");
+    }
+
+    private static double read(String said, Dimension dimension, String where, double otherwise) {
+        return said.isBlank()
+                ? otherwise
+                : Quantity.parse(said.strip(), dimension, where).inside();
+    }
+
+    /** Ends of a range, as "15 to 60 psi"; the first may go without its unit. */
+    public static double[] range(String said, Dimension dimension, String where) {
+        String[] ends = said.strip().split("(?i)\\s+to\\s+", 2);
+        if (ends.length < 2) {
+            throw EarleafException.of(where, "\"" + said + "\"", "two ends, as 15 to 60 psi", "Write both.");
+        }
+        double high = Quantity.parse(ends[1], dimension, where).inside();
+        String unit = ends[1].replaceFirst("[-+0-9.eE]+\\s*", "");
+        String low = ends[0].matches("[0-9.]+") ? ends[0] + " " + unit : ends[0];
+        return new double[] {Quantity.parse(low, dimension, where).inside(), high};
+    }
+
+    /** The farm's rig of that name. */
+    public static Rig rig(List<Rig> rigs, String name) {
+        Optional<Rig> found = rigs.stream()
+                .filter(r -> r.name().equalsIgnoreCase(name.strip()))
+                .findFirst();
+        return found.orElseThrow(() -> EarleafException.of(
+                "rig",
+                "\"" + name + "\"",
+                "one of " + String.join(", ", rigs.stream().map(Rig::name).toList()),
+                "Write one of these."));
+    }
+}

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.exchange;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.earleaf.exchange.table.CsvRows;
+import org.earleaf.exchange.table.Findings;
+import org.earleaf.exchange.table.Sheet;
+import org.earleaf.farm.LabelBook;
+import org.earleaf.farm.LabelEntry;
+import org.earleaf.farm.Product;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+
+/** A label typed by hand, read by the rules of labels.csv. */
+public final class TypedLabel {
+    private static final String FILE = "label";
+    private static final Pattern ROW = Pattern.compile("row (\\d+)");
+
+    private TypedLabel() {}
+
+    /**
+     * One figure.
+     *
+     * @param item word as in labels.csv
+     * @param of active ingredient, or the crop of plant_back
+     * @param value with its unit
+     */
+    public record Line(String item, String of, String value) {}
+
+    /**
+     * The entry that the lines make; refused with every fault, named by its item.
+     *
+     * @param shelf products, of which one is meant
+     */
+    public static LabelEntry read(
+            String product, String crop, List<Product> shelf, List<Line> lines, String person, Instant at) {
+        if (person.isBlank()) {
+            throw EarleafException.of("label of " + product, "nobody named", "who read the label", "Say who you are.");
+        }
+        Findings findings = new Findings();
+        LabelBook book = Sheet.of(FILE, text(product, crop, lines), findings)
+                .map(sheet -> LabelsCsv.read(sheet, shelf(shelf), ZoneOffset.UTC))
+                .orElse(LabelBook.EMPTY);
+        if (findings.hasProblems()) {
+            throw new EarleafException(findings.problems().stream()
+                    .map(p -> new Problem(where(p.where(), lines), p.found(), p.expected(), p.todo()))
+                    .toList());
+        }
+        if (book.entries().isEmpty()) {
+            throw EarleafException.of(
+                    "label of " + product, "nothing typed", "what the label says", "Type it from the label.");
+        }
+        LabelEntry e = book.entries().get(0);
+        return new LabelEntry(
+                e.product(),
+                e.crop(),
+                e.dry(),
+                e.registration(),
+                e.version(),
+                e.clock(),
+                e.actives(),
+                e.figures(),
+                e.neverWith(),
+                e.after(),
+                e.plantBack_d(),
+                LabelEntry.Look.first(person, at));
+    }
+
+    private static Shelf shelf(List<Product> products) {
+        Shelf shelf = new Shelf();
+        products.forEach(shelf::add);
+        return shelf;
+    }
+
+    private static String text(String product, String crop, List<Line> lines) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("product", "crop", "item", "of", "value", "entered_by", "entered_on"));
+        for (Line line : lines) {
+            rows.add(List.of(product, crop, line.item(), line.of(), line.value(), "typed", "2000-01-01"));
+        }
+        return CsvRows.text(rows);
+    }
+
+    /** Where a fault stands: the item that was typed, since there are no rows to be seen. */
+    private static String where(String place, List<Line> lines) {
+        Matcher row = ROW.matcher(place);
+        int at = row.find() ? Integer.parseInt(row.group(1)) - 2 : -1;
+        if (at < 0 || at >= lines.size()) {
+            return "label";
+        }
+        Line line = lines.get(at);
+        return line.item().replace('_', ' ') + (line.of().isEmpty() ? "" : " of " + line.of());
+    }
+}
