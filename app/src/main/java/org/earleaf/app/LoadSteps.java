@@ -4,9 +4,13 @@ package org.earleaf.app;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
 import org.earleaf.load.Dose;
@@ -35,8 +39,12 @@ public final class LoadSteps {
      */
     public record Step(MixStep mix, Optional<LoadLine> line) {}
 
-    /** Steps in order; a product that goes in in two parts has its keys with the first. */
-    public static List<Step> of(TankLoad load, Farm farm) {
+    /**
+     * Steps in order; a product that goes in in two parts has its keys with the first.
+     *
+     * @param labels what they say on the order, where that is its reason
+     */
+    public static List<Step> of(TankLoad load, Farm farm, LabelBook labels) {
         Set<MixOrder.Before> order = new LinkedHashSet<>();
         for (int k = 1; k < load.lines().size(); k++) {
             order.add(new MixOrder.Before(
@@ -60,9 +68,25 @@ public final class LoadSteps {
             Optional<LoadLine> line = load.lines().stream()
                     .filter(l -> !rest && l.product().equals(s.product()))
                     .findFirst();
-            steps.add(new Step(s, line));
+            steps.add(new Step(saidBy(s, load, labels), line));
         }
         return steps;
+    }
+
+    /** The order was locked as a whole; only what a label asks for is told as its wish. */
+    private static MixStep saidBy(MixStep s, TankLoad load, LabelBook labels) {
+        Set<String> after = new TreeSet<>();
+        load.grounds().forEach(g -> labels.find(s.product(), g.crop())
+                .ifPresent(e -> e.after().forEach(word -> after.add(word.strip().toLowerCase(Locale.ROOT)))));
+        String wanted = load.lines().stream()
+                .filter(l -> !l.product().equals(s.product()))
+                .filter(l -> after.contains(l.product().toLowerCase(Locale.ROOT))
+                        || l.classes().stream().anyMatch(c -> after.contains(c.toLowerCase(Locale.ROOT))))
+                .map(LoadLine::product)
+                .collect(Collectors.joining(", "));
+        String why = s.why().replaceFirst(" Its label wants .* in before it\\.$", "")
+                + (wanted.isEmpty() ? "" : " Its label wants " + wanted + " in before it.");
+        return new MixStep(s.order(), s.product(), s.part(), s.amount(), s.how(), why);
     }
 
     /** What to mind at the tank. */
@@ -106,7 +130,7 @@ public final class LoadSteps {
     private static MixForm form(LoadLine l, Optional<Product> product) {
         return product.flatMap(p -> MixForm.find(p.form()))
                 .or(() -> l.classes().stream()
-                        .filter(c -> c.equals(c.toUpperCase(java.util.Locale.ROOT)))
+                        .filter(c -> c.equals(c.toUpperCase(Locale.ROOT)))
                         .flatMap(c -> MixForm.find(c).stream())
                         .findFirst())
                 .orElseGet(() -> MixForm.parse("SL", "form of " + l.product()));

@@ -122,6 +122,8 @@ class MixPageTest {
 
     @Test
     void a_jar_test_is_entered_with_what_it_showed_and_one_that_failed_stops_the_mix() throws Exception {
+        // No label of the shelf says what goes in first: the order is the usual one, and said to be no more.
+        assertThat(get("/load/2")).doesNotContain("Its label wants");
         assertThat(get("/load/2")).contains("In 500 mL: ", " mL Demo F1", "Grains, gel", "Keep the jar test");
         assertThat(step("2", "note", "kind", "jar", "outcome", "failed", "water", "", "said", "grains")
                         .body())
@@ -137,6 +139,14 @@ class MixPageTest {
         assertThat(begin("2", "caught soon").body())
                 .doesNotContain("Do not pour it")
                 .contains("load 4, mixed");
+    }
+
+    @Test
+    void what_a_label_says_on_the_order_is_given_as_the_reason() throws Exception {
+        var i1 = loads.labels().find("Demo I1", "corn").orElseThrow();
+        loads.keep(RecordCopy.with(i1, "after", Set.of("sc")));
+        assertThat(get("/load/2").split("Its label wants Demo F1 in before it\\.", -1))
+                .hasSize(2);
     }
 
     private HttpResponse<String> begin(String id, String why) throws IOException, InterruptedException {

@@ -193,7 +193,7 @@ class RecordsPageTest {
     @Test
     void outlets_are_found_on_the_rigs_page_with_what_binds_or_why_none_serves() throws Exception {
         String asked = "/rigs?rig=tall+sprayer&rate=15+gal%2Fac&speed=10+mph";
-        assertThat(get(asked).body()).contains("size 05", "The best first", "above ");
+        assertThat(get(asked).body()).contains("size 05", "The best first", "fast end: ");
         assertThat(get("/rigs").body())
                 .contains("Overhead lines", "Find outlets")
                 .doesNotContain("The best first");

@@ -45,7 +45,7 @@ public record FoundView(List<Row> rows, int more, List<String> reasons, List<Str
                 s.outletText(),
                 FlowPart.PRESSURE.text(s.setting().pressure_Pa(), metric) + " at " + speed,
                 slow + " to " + fast + unit,
-                "below " + s.slowestBinds() + ", above " + s.fastestBinds(),
+                "slow end: " + s.slowestBinds() + "; fast end: " + s.fastestBinds(),
                 FlowPart.FLOW.text(s.setting().flow_m3s(), metric));
     }
 }

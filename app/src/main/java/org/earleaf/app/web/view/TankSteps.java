@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.LoadSteps;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.Product;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
@@ -58,11 +59,11 @@ public final class TankSteps {
                 : 0;
     }
 
-    static List<Step> of(TankLoad load, Farm farm, boolean metric) {
+    static List<Step> of(TankLoad load, Farm farm, LabelBook labels, boolean metric) {
         List<Step> steps = new ArrayList<>();
         int next = next(load);
         boolean allIn = load.lines().stream().allMatch(LoadLine::isIn);
-        for (LoadSteps.Step s : LoadSteps.of(load, farm)) {
+        for (LoadSteps.Step s : LoadSteps.of(load, farm, labels)) {
             Optional<LoadLine> line = s.line();
             int order = line.map(LoadLine::order).orElse(0);
             // A carrier's whole is keyed at once, before its first part goes in.

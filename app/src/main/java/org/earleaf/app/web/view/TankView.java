@@ -115,7 +115,7 @@ public record TankView(
                 .filter(r -> !r.isTender() && r.tank_m3() > 0 && !r.name().equals(load.rig()))
                 .map(Rig::name)
                 .toList();
-        List<TankSteps.Step> steps = TankSteps.of(load, shop.day().farm(), metric);
+        List<TankSteps.Step> steps = TankSteps.of(load, shop.day().farm(), shop.labels(), metric);
         return new TankView(
                 load.id(),
                 kept.version(),
