@@ -5,19 +5,23 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.earleaf.decide.DryDays;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
 import org.earleaf.plan.Plan;
+import org.earleaf.plan.PlanCost;
 import org.earleaf.plan.PlanProblem;
+import org.earleaf.plan.Rules;
 import org.earleaf.plan.Shift;
 import org.earleaf.plan.TenderDay;
 import org.earleaf.plan.Timetable;
 import org.earleaf.plan.WhyLeftOut;
 import org.earleaf.plan.search.Course;
 import org.earleaf.plan.search.Effort;
+import org.earleaf.plan.search.Found;
 import org.earleaf.plan.search.OverFutures;
 
 /**
@@ -82,13 +86,37 @@ public record Week(
         }
     }
 
-    /** @param stop ends the search early, with the best plan so far */
+    /** A pass as somebody was told to make it. */
+    public record Told(String pass, String rig, LocalDate day) {}
+
+    /**
+     * How far a search has come.
+     *
+     * @param first_usd cost of the first plan, if each day turns out as is likely
+     * @param best_usd of the best so far
+     */
+    public record Progress(double first_usd, double best_usd) {}
+
     public static Week of(
             Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers, long seed, BooleanSupplier stop) {
+        return of(farm, on, answers, seed, stop, p -> {});
+    }
+
+    /**
+     * @param stop ends the search early, with the best plan so far
+     * @param progress told whenever a better plan stands
+     */
+    public static Week of(
+            Farm farm,
+            LocalDate on,
+            List<NitrogenOptions.Answer> answers,
+            long seed,
+            BooleanSupplier stop,
+            Consumer<Progress> progress) {
         WeekProblem built = new WeekProblem(farm, on, answers);
         PlanProblem problem = built.problem();
         Effort usual = usual(seed, problem.jobs().size());
-        Effort effort = new Effort(seed, usual.steps(), stop, plan -> {});
+        Effort effort = new Effort(seed, usual.steps(), stop, better(problem, progress));
         List<Course> courses = built.courses();
         return new Week(
                 farm,
@@ -101,6 +129,19 @@ public record Week(
                 built.later(),
                 built.notes(),
                 OverFutures.of(problem, courses, effort));
+    }
+
+    /** Tells of plans that are better than those before; those held to a first day come later and may not be. */
+    private static Consumer<Plan> better(PlanProblem problem, Consumer<Progress> progress) {
+        double[] first_best_usd = {Double.NaN, Double.POSITIVE_INFINITY};
+        return plan -> {
+            double usd = PlanCost.of(problem, plan).total_usd();
+            first_best_usd[0] = Double.isNaN(first_best_usd[0]) ? usd : first_best_usd[0];
+            if (usd < first_best_usd[1]) {
+                first_best_usd[1] = usd;
+                progress.accept(new Progress(first_best_usd[0], usd));
+            }
+        };
     }
 
     /** Steps that a week of a farm usually needs. */
@@ -159,6 +200,34 @@ public record Week(
                         .thenComparingInt(s -> s))
                 .flatMap(s -> stops(s).stream())
                 .toList();
+    }
+
+    /** Who makes what when, by day and rig, in order. */
+    public List<Told> told() {
+        return all().stream()
+                .map(s -> new Told(s.pass().name(), s.rig(), s.date()))
+                .toList();
+    }
+
+    /** The same week as it was told before, as far as its passes, rigs and days are still there and allowed. */
+    public Week asTold(List<Told> told, long seed) {
+        List<List<Integer>> routes = new java.util.ArrayList<>();
+        for (Shift shift : problem.shifts()) {
+            int s = routes.size();
+            routes.add(told.stream()
+                    .filter(t -> t.rig().equals(problem.rigOf(shift)) && t.day().equals(date(shift)))
+                    .map(t -> passes.stream().map(FieldPass::name).toList().indexOf(t.pass()))
+                    .filter(j -> j >= 0 && Rules.allow(problem, j, s))
+                    .distinct()
+                    .toList());
+        }
+        Plan plan = new Plan(routes);
+        Found found = new Found(problem, plan, PlanCost.of(problem, plan), 0, false);
+        return with(
+                problem,
+                courses,
+                OverFutures.weigh(
+                        problem, courses, found, usual(seed, problem.jobs().size())));
     }
 
     /** The same farm, other hours, pins or work left, and what came of it. */

@@ -4,6 +4,7 @@ package org.earleaf.app;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.earleaf.Brief;
@@ -29,6 +30,7 @@ final class CoreDay implements FarmDay {
     private final Map<Long, Week> weeks = new ConcurrentHashMap<>();
     private List<NitrogenOptions.Answer> answers = List.of();
     private @Nullable Brief brief;
+    private volatile Week.@Nullable Progress progress;
 
     CoreDay(Farm farm, LocalDate on, boolean hindsight) {
         this.farm = farm;
@@ -85,7 +87,12 @@ final class CoreDay implements FarmDay {
     @Override
     public synchronized Week week(long seed) {
         brief();
-        return weeks.computeIfAbsent(seed, s -> Week.of(farm, on, answers, s, () -> false));
+        return weeks.computeIfAbsent(seed, s -> Week.of(farm, on, answers, s, () -> false, p -> progress = p));
+    }
+
+    @Override
+    public Optional<Week.Progress> progress() {
+        return Optional.ofNullable(progress);
     }
 
     private NitrogenOptions.Answer answer(Zone zone) {

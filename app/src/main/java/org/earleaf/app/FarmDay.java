@@ -3,6 +3,7 @@ package org.earleaf.app;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.Brief;
 import org.earleaf.Week;
 import org.earleaf.decide.Option;
@@ -36,4 +37,9 @@ public interface FarmDay {
 
     /** What the rigs do in the next seven days; the same seed gives the same plan. */
     Week week(long seed);
+
+    /** How far the search for the week has come; empty: no plan stands yet. Waits for nothing. */
+    default Optional<Week.Progress> progress() {
+        return Optional.empty();
+    }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.FarmStore;
+import org.earleaf.app.store.HandedPlans;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.Waters;
@@ -60,6 +61,11 @@ public record StoredNotebook(FarmStore store, boolean lasting) implements Notebo
     @Override
     public LoadJobs jobs() {
         return store.jobs();
+    }
+
+    @Override
+    public HandedPlans handed() {
+        return store.handed();
     }
 
     @Override

@@ -33,7 +33,6 @@ public final class CalendarFeed {
         feed.line("VERSION:2.0");
         feed.line("PRODID:-//Earleaf//Plan//EN");
         feed.line("CALSCALE:GREGORIAN");
-        feed.line("METHOD:PUBLISH");
         feed.line("X-WR-CALNAME:" + escaped(name));
         entries.forEach(e -> feed.event(e, made, sequence));
         feed.line("END:VCALENDAR");

@@ -59,6 +59,11 @@ public final class FarmStore implements AutoCloseable {
         return jobs;
     }
 
+    /** Plans as they were handed to the drivers. */
+    public HandedPlans handed() {
+        return new HandedPlans(db);
+    }
+
     /** Catch tests of the rigs. */
     public Catches catches() {
         return catches;

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import java.util.Optional;
+import org.earleaf.Week;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.CalendarView;
+import org.earleaf.app.web.view.PlanAsked;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -13,9 +16,11 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Controller
 class CalendarPage {
     private final Desk desk;
+    private final Weeks weeks;
 
-    CalendarPage(Desk desk) {
+    CalendarPage(Desk desk, Weeks weeks) {
         this.desk = desk;
+        this.weeks = weeks;
     }
 
     @GetMapping("/calendar")
@@ -23,7 +28,12 @@ class CalendarPage {
             @RequestParam(defaultValue = "weeks") String span,
             @ModelAttribute(name = "format", binding = false) Format format,
             Model model) {
-        model.addAttribute("view", CalendarView.of(desk.today(), "season".equals(span), format));
+        model.addAttribute("view", CalendarView.of(desk.today(), "season".equals(span), week(), format));
         return "calendar";
+    }
+
+    /** The rigs' week if it stands; nobody waits for it here. */
+    private Optional<Week> week() {
+        return weeks.find(PlanAsked.NOTHING, 0).map(Weeks.Standing::now);
     }
 }

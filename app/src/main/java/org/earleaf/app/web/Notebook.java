@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.earleaf.app.Photograph;
 import org.earleaf.app.store.Catches;
+import org.earleaf.app.store.HandedPlans;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.Waters;
@@ -51,6 +52,9 @@ public interface Notebook {
 
     /** Tests of the water that goes in the tanks. */
     Waters waters();
+
+    /** Plans as they were handed to the drivers. */
+    HandedPlans handed();
 
     /** Every record in the order of filing. */
     List<Chain.Entry> records();

@@ -4,25 +4,19 @@ package org.earleaf.app.web;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.WeakHashMap;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import org.earleaf.DaySheet;
 import org.earleaf.PlanFeed;
 import org.earleaf.Week;
-import org.earleaf.WeekChange;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.store.HandedPlans.Handed;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.DaySheetView;
+import org.earleaf.app.web.view.HandedView;
 import org.earleaf.app.web.view.PlanAsked;
 import org.earleaf.app.web.view.PlanView;
+import org.earleaf.app.web.view.WaitView;
 import org.earleaf.exchange.CalendarFeed;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -31,24 +25,25 @@ import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 
 /** The week's plan, the sheet of a rig's day, and the same as dates for a calendar. Changes stand in the address. */
 @Controller
 class PlanPage {
-    private static final long SEED = 1;
     /** Longer than this nobody waits before a page says that work goes on. */
     private static final long PATIENCE_MS = 900;
 
+    private static final long HOWEVER_LONG_MS = 600_000;
+
     private final Desk desk;
-    private final Map<FarmDay, Search> running = Collections.synchronizedMap(new WeakHashMap<>());
+    private final Weeks weeks;
 
-    PlanPage(Desk desk) {
+    PlanPage(Desk desk, Weeks weeks) {
         this.desk = desk;
+        this.weeks = weeks;
     }
-
-    /** A week being worked out. */
-    private record Search(Instant since, CompletableFuture<Week> week) {}
 
     /** Names hold commas: values are taken as they stand in the address. */
     @ModelAttribute("asked")
@@ -77,13 +72,26 @@ class PlanPage {
             @ModelAttribute(name = "format", binding = false) Format format,
             Model model,
             HttpServletResponse response) {
-        Optional<Week> week = week();
-        if (week.isEmpty()) {
+        Optional<Weeks.Standing> found = weeks.find(asked, PATIENCE_MS);
+        if (found.isEmpty()) {
             return wait(model, response);
         }
-        Optional<WeekChange.Anew> anew = anew(week.get(), asked);
-        model.addAttribute("view", PlanView.of(now(week.get(), anew), asked, anew, format));
+        Weeks.Standing plan = found.get();
+        model.addAttribute("view", PlanView.of(plan.now(), asked, plan.anew(), format));
+        model.addAttribute("handed", handed(plan));
         return "plan";
+    }
+
+    private static HandedView handed(Weeks.Standing plan) {
+        return plan.handed().map(h -> HandedView.of(plan.now(), h)).orElse(HandedView.NONE);
+    }
+
+    /** Keeps the plan that stands as the one the drivers hold. */
+    @PostMapping("/plan/handed")
+    ModelAndView handOut(@ModelAttribute(name = "asked", binding = false) PlanAsked asked, @RequestParam String back) {
+        Week now = weeks.find(asked, HOWEVER_LONG_MS).orElseThrow().now();
+        desk.notebook().handed().keep(new Handed(desk.days().now(), now.told()));
+        return new ModelAndView("redirect:" + (back.startsWith("/plan") ? back : "/plan"));
     }
 
     @GetMapping("/plan/sheet")
@@ -94,24 +102,26 @@ class PlanPage {
             @ModelAttribute(name = "format", binding = false) Format format,
             Model model,
             HttpServletResponse response) {
-        Optional<Week> week = week();
-        if (week.isEmpty()) {
+        Optional<Weeks.Standing> found = weeks.find(asked, PATIENCE_MS);
+        if (found.isEmpty()) {
             return wait(model, response);
         }
-        Week now = now(week.get(), anew(week.get(), asked));
+        Week now = found.get().now();
         DaySheet sheet = now.all().stream()
                 .filter(s -> s.rig().equals(of) && s.date().toString().equals(on))
                 .findFirst()
                 .flatMap(s -> DaySheet.of(now, s.rig(), s.date()))
                 .orElseThrow(() -> new Faults.NotHere("By this plan \"" + of + "\" does nothing on " + on + "."));
         model.addAttribute("view", DaySheetView.of(now, sheet, asked, format));
+        model.addAttribute("handed", handed(found.get()).of(sheet.rig()));
+        model.addAttribute("here", asked.link("/plan/sheet", "of", of, "on", on));
+        model.addAttribute("parts", asked.parts());
         return "day-sheet";
     }
 
     @GetMapping("/plan.ics")
     ResponseEntity<String> feed(@ModelAttribute(name = "asked", binding = false) PlanAsked asked) {
-        Week week = desk.today().week(SEED);
-        Week now = now(week, anew(week, asked));
+        Week now = weeks.find(asked, HOWEVER_LONG_MS).orElseThrow().now();
         LocalDate on = now.on();
         // A plan of a later day is a later one, and one with more changes too.
         long sequence = 100 * on.toEpochDay() + asked.parts().size();
@@ -123,39 +133,10 @@ class PlanPage {
                 .body(text);
     }
 
-    private static Optional<WeekChange.Anew> anew(Week week, PlanAsked asked) {
-        return asked.isNothing() ? Optional.empty() : Optional.of(asked.change().to(week, SEED));
-    }
-
-    private static Week now(Week week, Optional<WeekChange.Anew> anew) {
-        return anew.map(WeekChange.Anew::now).orElse(week);
-    }
-
-    /** Empty: it is still being worked out. */
-    private Optional<Week> week() {
-        FarmDay today = desk.today();
-        Search search = running.computeIfAbsent(
-                today, d -> new Search(Instant.now(), CompletableFuture.supplyAsync(() -> d.week(SEED))));
-        try {
-            return Optional.of(search.week().get(PATIENCE_MS, TimeUnit.MILLISECONDS));
-        } catch (TimeoutException still) {
-            return Optional.empty();
-        } catch (ExecutionException failed) {
-            running.remove(today);
-            throw failed.getCause() instanceof RuntimeException known ? known : new IllegalStateException(failed);
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            return Optional.empty();
-        }
-    }
-
     private String wait(Model model, HttpServletResponse response) {
-        Search search = running.get(desk.today());
-        long since = search == null
-                ? 0
-                : java.time.Duration.between(search.since(), Instant.now()).toSeconds();
         response.setHeader("Refresh", "2");
-        model.addAttribute("since", since);
+        model.addAttribute(
+                "view", WaitView.of(weeks.far().seconds(), weeks.far().progress()));
         return "plan-wait";
     }
 }

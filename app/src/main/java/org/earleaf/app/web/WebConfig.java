@@ -33,6 +33,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     Faults.class,
     MorningPage.class,
     CalendarPage.class,
+    Weeks.class,
     PlanPage.class,
     FieldPage.class,
     OptionsPage.class,

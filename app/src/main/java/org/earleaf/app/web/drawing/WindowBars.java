@@ -14,6 +14,7 @@ import org.earleaf.decide.DateSpread;
  *
  * @param usesFrom first day that nitrogen is of use
  * @param usesTo last such day; empty: beyond the run
+ * @param turns days on which rigs come by the plan of the week, in their order
  */
 public record WindowBars(
         LocalDate usesFrom,
@@ -21,7 +22,8 @@ public record WindowBars(
         List<Mark> marks,
         List<RigLine> rigs,
         DateSpread lasts,
-        List<Event> events) {
+        List<Event> events,
+        List<Turn> turns) {
     private static final double TOP = 32;
     private static final double LANE = 24;
     private static final double LAST = 28;
@@ -32,6 +34,7 @@ public record WindowBars(
         marks = List.copyOf(marks);
         rigs = List.copyOf(rigs);
         events = List.copyOf(events);
+        turns = List.copyOf(turns);
     }
 
     /** A pass on its day; by rank: proposed red, made black, planned an open box. */
@@ -61,18 +64,24 @@ public record WindowBars(
     /** Something that the crop reaches. */
     public record Event(String word, DateSpread when) {}
 
+    /** A day on which a rig comes by the plan of the week: a wedge that points at it. */
+    public record Turn(LocalDate date, String words) {}
+
     /** @param spoken all of it in a sentence */
     public Markup draw(DaySpan span, String spoken) {
         List<Event> drawn = events.stream()
                 .filter(e -> e.when().p50().filter(span::isDrawn).isPresent())
                 .toList();
         double lanes = rigs.stream().mapToDouble(r -> lane(span, r)).sum();
-        double height = TOP + lanes + LAST + (drawn.isEmpty() ? 0 : LANE);
+        List<Turn> coming = turns.stream().filter(t -> span.isDrawn(t.date())).toList();
+        double top = coming.isEmpty() ? TOP : TOP + LANE;
+        double height = top + lanes + LAST + (drawn.isEmpty() ? 0 : LANE);
         Ink ink = new Ink().put("<svg width=\"100%\" height=\"").put(height);
         ink.put("\" role=\"img\" aria-label=\"").text(spoken).put("\">");
         span.rule(ink, height);
         window(ink, span);
-        double y = TOP;
+        turns(ink, span, coming);
+        double y = top;
         for (RigLine rig : rigs) {
             y += lane(span, rig);
             rig(ink, span, rig, y - 12);
@@ -111,6 +120,20 @@ public record WindowBars(
                 free = right;
             } else {
                 free = right;
+            }
+        }
+    }
+
+    private static void turns(Ink ink, DaySpan span, List<Turn> coming) {
+        double free = 0;
+        for (Turn t : coming) {
+            double x = span.noon(t.date());
+            ink.put("<svg x=\"").put(x).put("%\" overflow=\"visible\">");
+            ink.path(new StringBuilder("M0 32l7 14h-14z"), "k").close("svg");
+            double wanted = span.share(16 + LETTER * t.words().length());
+            if (100 - x >= wanted && free <= x) {
+                label(ink, x, 11, 46, "", t.words());
+                free = x + wanted;
             }
         }
     }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.earleaf.Week;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.drawing.DaySpan;
 import org.earleaf.app.web.drawing.WindowBars;
@@ -14,6 +15,7 @@ import org.earleaf.app.web.drawing.WindowBars.Event;
 import org.earleaf.app.web.drawing.WindowBars.Mark;
 import org.earleaf.app.web.drawing.WindowBars.Rank;
 import org.earleaf.app.web.drawing.WindowBars.RigLine;
+import org.earleaf.app.web.drawing.WindowBars.Turn;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
@@ -49,7 +51,14 @@ public record CalendarRow(
         String silk,
         String ripe) {
 
-    static CalendarRow of(FarmDay day, Outlook o, int order, Places places, List<DaySpan> spans, Format format) {
+    static CalendarRow of(
+            FarmDay day,
+            Outlook o,
+            int order,
+            Places places,
+            List<DaySpan> spans,
+            List<Week.Stop> turns,
+            Format format) {
         Optional<Option> proposed = day.brief().passes().stream()
                 .filter(p -> p.field().equals(o.zone().field())
                         && p.zone().equals(o.zone().zone()))
@@ -63,7 +72,10 @@ public record CalendarRow(
                 o.nShort(),
                 List.of(
                         new Event("silk", o.calendar().silk()),
-                        new Event("ripe", o.calendar().maturity())));
+                        new Event("ripe", o.calendar().maturity())),
+                turns.stream()
+                        .map(s -> new Turn(s.date(), s.rig().toLowerCase(java.util.Locale.US) + " " + Format.shortDate(s.date())))
+                        .toList());
         String spoken = o.zone().label() + ": the same stands in the table below.";
         return new CalendarRow(
                 Integer.toString(order),

@@ -5,9 +5,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.earleaf.Brief;
+import org.earleaf.Week;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.drawing.DaySpan;
 import org.earleaf.app.web.drawing.WorkBars;
@@ -29,6 +31,7 @@ import org.earleaf.weather.WeatherDay;
  * @param work workable days likewise
  * @param workSays the same in words
  * @param passes what was done and what is meant to be done in the days drawn
+ * @param planned whether the rigs' week stands; else it is being worked out
  * @param absent fields that are not drawn, and why
  */
 public record CalendarView(
@@ -42,6 +45,7 @@ public record CalendarView(
         String workSays,
         List<CalendarRow> rows,
         List<PassRow> passes,
+        boolean planned,
         List<String> absent) {
     private static final int BEFORE_D = 4;
     private static final int DESK_D = 28;
@@ -54,7 +58,7 @@ public record CalendarView(
     /** A pass on the calendar, in words. */
     public record PassRow(String date, String name, String what, String state) {}
 
-    public static CalendarView of(FarmDay day, boolean season, Format format) {
+    public static CalendarView of(FarmDay day, boolean season, Optional<Week> week, Format format) {
         Brief brief = day.brief();
         Places places = Places.of(day.farm());
         List<Outlook> corn = inOrder(brief);
@@ -62,7 +66,7 @@ public record CalendarView(
         DaySpan narrow = span(day, corn, season, false);
         List<CalendarRow> rows = new ArrayList<>();
         for (Outlook o : corn) {
-            rows.add(CalendarRow.of(day, o, rows.size() + 1, places, List.of(wide, narrow), format));
+            rows.add(CalendarRow.of(day, o, rows.size() + 1, places, List.of(wide, narrow), turns(week, o), format));
         }
         String says = workSays(corn, day.on());
         return new CalendarView(
@@ -75,7 +79,8 @@ public record CalendarView(
                 new Pair(work(day, corn, wide, says), work(day, corn, narrow, says)),
                 says,
                 rows,
-                passes(day, wide, format),
+                passes(day, week, wide, format),
+                week.isPresent(),
                 day.farm().zones().stream()
                         .filter(z -> !z.isCorn())
                         .map(z -> z.label() + " grows " + z.crop() + ", which is not modelled.")
@@ -141,7 +146,13 @@ public record CalendarView(
         return "Chances in ten that a day can be worked: " + String.join(", ", days) + ".";
     }
 
-    private static List<PassRow> passes(FarmDay day, DaySpan span, Format format) {
+    private static List<Week.Stop> turns(Optional<Week> week, Outlook o) {
+        return week.map(Week::all).orElse(List.of()).stream()
+                .filter(s -> s.pass().zone().equals(o.zone()))
+                .toList();
+    }
+
+    private static List<PassRow> passes(FarmDay day, Optional<Week> week, DaySpan span, Format format) {
         record Dated(LocalDate date, PassRow row) {}
         List<Dated> all = new ArrayList<>();
         for (Pass p : day.farm().passes()) {
@@ -165,6 +176,19 @@ public record CalendarView(
                                 MorningView.label(o.field(), o.zone()),
                                 CalendarRow.what(o, format) + ", " + Words.where(o.placement()) + ", " + o.rig(),
                                 "proposed")));
+            }
+        }
+        for (Week.Stop s : week.map(Week::all).orElse(List.of())) {
+            if (span.isDrawn(s.date())) {
+                all.add(new Dated(
+                        s.date(),
+                        new PassRow(
+                                Format.day(s.date()),
+                                s.pass().zone().label(),
+                                CalendarRow.what(s.way(), format) + ", "
+                                        + Words.where(s.way().placement()) + ", " + s.rig() + " from "
+                                        + PlanView.clock(s.start()),
+                                "the rig’s turn")));
             }
         }
         return all.stream()

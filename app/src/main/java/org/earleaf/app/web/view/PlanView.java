@@ -16,6 +16,7 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Option;
 import org.earleaf.plan.PlanRig;
+import org.earleaf.plan.search.OverFutures;
 
 /**
  * The week: which rig does which field on which day.
@@ -193,8 +194,17 @@ public record PlanView(
                 new MoneyRow(
                         "All of it over a hundred futures",
                         usd(week.plan().mean_usd()),
-                        usd(week.plan().p10_usd()) + " to " + usd(week.plan().p90_usd())
-                                + ": today stands, later days are planned anew as each future goes"));
+                        spread(week.plan()) + ": today stands, later days are planned anew as each future goes"));
+    }
+
+    /** A few dear futures can lift the mean above what nine in ten stay below: then that is said. */
+    private static String spread(OverFutures.Robust r) {
+        String range = usd(r.p10_usd()).equals(usd(r.p90_usd()))
+                ? usd(r.p90_usd()) + " in eight of ten futures"
+                : usd(r.p10_usd()) + " to " + usd(r.p90_usd()) + " in eight of ten futures";
+        return r.mean_usd() <= r.p90_usd()
+                ? range
+                : range + "; fewer than one in ten are so much dearer that the mean lies above them";
     }
 
     private static Choices choices(Week week) {

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web.view;
+
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.earleaf.FieldPass;
+import org.earleaf.Week;
+import org.earleaf.app.store.HandedPlans.Handed;
+import org.earleaf.app.web.text.Format;
+
+/**
+ * How the plan that stands differs from the one that drivers hold.
+ *
+ * @param at "6:12 am on Tue 30 June"; empty: none was handed out
+ * @param changes in sentences; of passes of days to come
+ */
+public record HandedView(String at, List<Change> changes) {
+    public static final HandedView NONE = new HandedView("", List.of());
+
+    /** @param rigs that have to be told */
+    public record Change(String says, Set<String> rigs) {}
+
+    public static HandedView of(Week now, Handed handed) {
+        ZonedDateTime at = handed.at().atZone(now.farm().timeZone());
+        List<Change> all = new ArrayList<>();
+        List<Week.Told> ahead = handed.passes().stream()
+                .filter(t -> !t.day().isBefore(now.on()))
+                .toList();
+        List<Week.Told> standing = now.told();
+        for (Week.Told t : ahead) {
+            find(standing, t.pass())
+                    .ifPresentOrElse(to -> moved(t, to).ifPresent(all::add), () -> all.add(gone(now, t)));
+        }
+        Set<String> told = ahead.stream().map(Week.Told::pass).collect(Collectors.toSet());
+        LocalDate last =
+                ahead.stream().map(Week.Told::day).max(LocalDate::compareTo).orElse(now.on());
+        standing.stream()
+                .filter(t -> !told.contains(t.pass()) && !t.day().isAfter(last))
+                .forEach(t -> all.add(new Change("New: " + t.pass() + ", " + where(t) + ".", Set.of(t.rig()))));
+        return new HandedView(Format.clock(at.toLocalTime()) + " on " + Format.day(at.toLocalDate()), all);
+    }
+
+    private static Optional<Week.Told> find(List<Week.Told> all, String pass) {
+        return all.stream().filter(t -> t.pass().equals(pass)).findFirst();
+    }
+
+    private static Optional<Change> moved(Week.Told from, Week.Told to) {
+        return from.rig().equals(to.rig()) && from.day().equals(to.day())
+                ? Optional.empty()
+                : Optional.of(new Change(
+                        from.pass() + ": handed out for the " + where(from) + ", now the " + where(to) + ".",
+                        Set.copyOf(List.of(from.rig(), to.rig()).stream()
+                                .distinct()
+                                .toList())));
+    }
+
+    private static Change gone(Week now, Week.Told t) {
+        boolean wanted = now.passes().stream().map(FieldPass::name).anyMatch(t.pass()::equals);
+        String why = wanted ? "left out now." : "no longer among the passes of the week: made, or not wanted any more.";
+        return new Change(t.pass() + ": handed out for the " + where(t) + ", " + why, Set.of(t.rig()));
+    }
+
+    private static String where(Week.Told t) {
+        return t.rig() + " on " + Format.day(t.day());
+    }
+
+    /** What one driver has to hear. */
+    public HandedView of(String rig) {
+        return new HandedView(
+                at, changes.stream().filter(c -> c.rigs().contains(rig)).toList());
+    }
+}
