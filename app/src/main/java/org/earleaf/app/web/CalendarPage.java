@@ -15,6 +15,9 @@ import org.springframework.web.bind.annotation.RequestParam;
 /** All fields on one calendar: which field first. */
 @Controller
 class CalendarPage {
+    /** The rigs’ week is drawn if it stands; a page waits no longer for it. */
+    private static final long GLANCE_MS = 150;
+
     private final Desk desk;
     private final Weeks weeks;
 
@@ -32,8 +35,7 @@ class CalendarPage {
         return "calendar";
     }
 
-    /** The rigs' week if it stands; nobody waits for it here. */
     private Optional<Week> week() {
-        return weeks.find(PlanAsked.NOTHING, 0).map(Weeks.Standing::now);
+        return weeks.find(PlanAsked.NOTHING, GLANCE_MS).map(Weeks.Standing::now);
     }
 }

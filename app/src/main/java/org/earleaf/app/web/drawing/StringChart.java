@@ -14,7 +14,7 @@ import org.earleaf.field.Zone;
 /** Where a rig is through the day: across the hour, down the places in the order of the day, the yard on top. */
 public final class StringChart {
     private static final double TOP = 50;
-    private static final double STEP = 44;
+    private static final double STEP = 40;
     private static final double BOX = 18;
 
     private final DaySheet sheet;
@@ -58,7 +58,7 @@ public final class StringChart {
         ink.put("\" preserveAspectRatio=\"none\">").path(way(), "k3 ns").close("svg");
         boxes(ink);
         for (int k = 0; k < places.size(); k++) {
-            ink.labelAt(0, y(k) - 15, "bo halo", places.get(k));
+            ink.labelAt(0, y(k) - 14, "bo halo", places.get(k));
         }
         return ink.close("svg").done();
     }
