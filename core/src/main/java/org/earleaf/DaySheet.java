@@ -97,7 +97,7 @@ public record DaySheet(String rig, LocalDate date, List<Line> lines) {
     private static List<Line> loads(Week.Stop stop, double fill_min) {
         int n = Math.max(1, stop.loads());
         double all_s = java.time.Duration.between(stop.start(), stop.end()).toSeconds();
-        double ground_ha = stop.pass().zone().area_ha();
+        double ground_ha = stop.pass().area_ha();
         double litres = FieldPass.litresHa(stop.way()) * ground_ha;
         boolean tended = stop.loads() > 0 && stop.fills().size() == n;
         List<Line> lines = new ArrayList<>();

@@ -13,23 +13,53 @@ import org.earleaf.decide.Outlook;
 import org.earleaf.field.Zone;
 
 /**
- * A pass that a zone wants in the days planned for, with the best way of making it by rig and day.
+ * A pass that a zone, or a part of it, wants in the days planned for, with the best way of making it by rig and day.
  *
  * @param outlook where its zone stands
  * @param kind as in its options
  * @param byRig the best option of each rig on each day looked at, over the corrected futures
  * @param later_usdHa what waiting past these days may still bring [$/ha]; 0: nothing
+ * @param part which part of the zone it goes over
  */
 public record FieldPass(
-        Outlook outlook, String kind, Map<String, NavigableMap<LocalDate, Option>> byRig, double later_usdHa) {
+        Outlook outlook,
+        String kind,
+        Map<String, NavigableMap<LocalDate, Option>> byRig,
+        double later_usdHa,
+        Part part) {
+    /**
+     * A part of a zone.
+     *
+     * @param no from 1
+     * @param share of the zone's ground
+     */
+    public record Part(int no, int of, double share) {
+        static final Part WHOLE = new Part(1, 1, 1);
+    }
+
     public FieldPass {
         Map<String, NavigableMap<LocalDate, Option>> copy = new LinkedHashMap<>();
         byRig.forEach((rig, days) -> copy.put(rig, new TreeMap<>(days)));
         byRig = copy;
     }
 
+    /** Over the whole zone. */
+    public FieldPass(
+            Outlook outlook, String kind, Map<String, NavigableMap<LocalDate, Option>> byRig, double later_usdHa) {
+        this(outlook, kind, byRig, later_usdHa, Part.WHOLE);
+    }
+
     public Zone zone() {
         return outlook.zone();
+    }
+
+    /** Ground that it goes over. */
+    public double area_ha() {
+        return part.share() * zone().area_ha();
+    }
+
+    FieldPass with(Part other) {
+        return new FieldPass(outlook, kind, byRig, later_usdHa, other);
     }
 
     public boolean canBeMadeBy(String rig) {
@@ -37,7 +67,16 @@ public record FieldPass(
     }
 
     public String name() {
-        return zone().label() + ", " + kind;
+        return zone().label() + ", " + kind + partWord();
+    }
+
+    /** Where it goes, with the part of it. */
+    public String place() {
+        return zone().label() + partWord();
+    }
+
+    private String partWord() {
+        return part.of() > 1 ? ", part " + part.no() + " of " + part.of() : "";
     }
 
     /** The best way of all. */

@@ -32,7 +32,7 @@ public final class PlanFeed {
                 uid + "@earleaf",
                 s.start().atZone(week.farm().timeZone()).toInstant(),
                 s.end().atZone(week.farm().timeZone()).toInstant(),
-                s.pass().zone().label() + ": " + s.pass().kind() + ", " + s.rig(),
+                s.pass().place() + ": " + s.pass().kind() + ", " + s.rig(),
                 s.pass().zone().label(),
                 s.way().product() + ", " + s.way().placement().word() + ". " + Cautions.LABEL);
     }

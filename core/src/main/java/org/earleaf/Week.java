@@ -23,6 +23,7 @@ import org.earleaf.plan.search.Course;
 import org.earleaf.plan.search.Effort;
 import org.earleaf.plan.search.Found;
 import org.earleaf.plan.search.OverFutures;
+import org.earleaf.plan.search.Planner;
 
 /**
  * A farm's next seven days: what each rig does on each day, over the futures of its weather.
@@ -48,6 +49,8 @@ public record Week(
         List<String> notes,
         OverFutures.Robust plan) {
     public static final int DAYS = 7;
+    /** Less than this a field in two parts is not worth the second journey's trouble (own construct). */
+    private static final double LEAST_GAIN_USD = 20;
 
     public Week {
         passes = List.copyOf(passes);
@@ -113,7 +116,7 @@ public record Week(
             long seed,
             BooleanSupplier stop,
             Consumer<Progress> progress) {
-        WeekProblem built = new WeekProblem(farm, on, answers);
+        WeekProblem built = parted(new WeekProblem(farm, on, answers), seed);
         PlanProblem problem = built.problem();
         Effort usual = usual(seed, problem.jobs().size());
         Effort effort = new Effort(seed, usual.steps(), stop, better(problem, progress));
@@ -129,6 +132,26 @@ public record Week(
                 built.later(),
                 built.notes(),
                 OverFutures.of(problem, courses, effort));
+    }
+
+    /** With the passes in two that a first plan leaves out whole, where a first plan of them so costs less. */
+    private static WeekProblem parted(WeekProblem whole, long seed) {
+        Found first = quickly(whole, seed);
+        List<Integer> out = first.plan().leftOut(whole.problem()).stream()
+                .filter(j -> whole.problem().jobs().get(j).undone_usd() > 0)
+                .toList();
+        if (out.isEmpty()) {
+            return whole;
+        }
+        WeekProblem parts = whole.inParts(out);
+        double gain_usd = first.cost().total_usd() - quickly(parts, seed).cost().total_usd();
+        return gain_usd > LEAST_GAIN_USD ? parts : whole;
+    }
+
+    private static Found quickly(WeekProblem of, long seed) {
+        PlanProblem problem = of.problem();
+        return Planner.plan(
+                problem, Effort.of(seed, usual(seed, problem.jobs().size()).steps() / 4));
     }
 
     /** Tells of plans that are better than those before; those held to a first day come later and may not be. */
@@ -187,7 +210,7 @@ public record Week(
                 begin.plusSeconds(Math.round(at.start_s() - at.travel_s())),
                 begin.plusSeconds(Math.round(at.start_s())),
                 begin.plusSeconds(Math.round(at.end_s())),
-                WorkTime.loads(rigs.get(shift.rig()), pass.zone(), way),
+                WorkTime.loads(rigs.get(shift.rig()), pass.area_ha(), way),
                 at.fills());
     }
 

@@ -57,9 +57,8 @@ record WeekNotes(Farm farm, List<FieldPass> passes, List<Rig> rigs, Places place
         double needed_L = 0;
         for (FieldPass p : passes) {
             Option o = p.best();
-            needed_L += best.contains(o) && o.product().equals(product) && o.liquid()
-                    ? o.productRate() * p.zone().area_ha()
-                    : 0;
+            needed_L +=
+                    best.contains(o) && o.product().equals(product) && o.liquid() ? o.productRate() * p.area_ha() : 0;
         }
         double have_L = farm.stock().stream()
                 .filter(s -> s.product().equalsIgnoreCase(product))

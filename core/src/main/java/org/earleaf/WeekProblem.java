@@ -68,9 +68,12 @@ final class WeekProblem {
     private final List<Shift> shifts;
 
     WeekProblem(Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers) {
+        this(farm, on, FieldPasses.of(on, Week.DAYS, answers));
+    }
+
+    private WeekProblem(Farm farm, LocalDate on, FieldPasses.Wanted wanted) {
         this.farm = farm;
         this.on = on;
-        FieldPasses.Wanted wanted = FieldPasses.of(on, Week.DAYS, answers);
         passes = wanted.passes();
         later = wanted.later();
         rigs = Stream.concat(farm.rigs().stream(), Rescue.rigs(farm).stream())
@@ -85,6 +88,32 @@ final class WeekProblem {
                 .boxed()
                 .flatMap(r -> IntStream.range(0, Week.DAYS).mapToObj(d -> shift(r, d)))
                 .toList();
+    }
+
+    /** The same with some passes in two parts of whole loads each; those of one load stay whole. */
+    WeekProblem inParts(List<Integer> which) {
+        List<FieldPass> all = new ArrayList<>();
+        for (int j = 0; j < passes.size(); j++) {
+            all.addAll(which.contains(j) ? parts(passes.get(j)) : List.of(passes.get(j)));
+        }
+        return new WeekProblem(farm, on, new FieldPasses.Wanted(all, later));
+    }
+
+    /** By the loads of the rig that takes the fewest. */
+    private List<FieldPass> parts(FieldPass pass) {
+        int loads = rigs.stream()
+                .filter(r -> pass.canBeMadeBy(r.name()))
+                .mapToInt(r -> WorkTime.loads(
+                        r, pass.area_ha(), pass.days(r.name()).firstEntry().getValue()))
+                .filter(n -> n > 0)
+                .min()
+                .orElse(0);
+        int first = (loads + 1) / 2;
+        return loads < 2
+                ? List.of(pass)
+                : List.of(
+                        pass.with(new FieldPass.Part(1, 2, (double) first / loads)),
+                        pass.with(new FieldPass.Part(2, 2, (double) (loads - first) / loads)));
     }
 
     List<FieldPass> passes() {
@@ -164,7 +193,7 @@ final class WeekProblem {
             loss.add(able ? loss(pass, rig, best) : new LossByDay(Map.of(0, 0.0)));
             release = able ? Math.min(release, day(pass.days(rig.name()).firstKey())) : release;
         }
-        double area_ha = pass.zone().area_ha();
+        double area_ha = pass.area_ha();
         double litres = FieldPass.litresHa(pass.best()) * area_ha;
         return new Job(
                 pass.name(),
@@ -182,12 +211,12 @@ final class WeekProblem {
 
     private double work_s(FieldPass pass, Rig rig, Spot at) {
         Option way = pass.way(rig.name(), pass.days(rig.name()).firstKey());
-        return time.of_s(rig, way, pass.outlook(), at);
+        return time.of_s(rig, way, pass, at);
     }
 
     private LossByDay loss(FieldPass pass, Rig rig, double best) {
         Map<Integer, Double> byDay = new HashMap<>();
-        double area_ha = pass.zone().area_ha();
+        double area_ha = pass.area_ha();
         pass.days(rig.name()).forEach((date, o) -> byDay.put(day(date), area_ha * (best - gain_usdHa(o))));
         int first = day(pass.days(rig.name()).firstKey());
         if (first > 0) {
@@ -266,12 +295,16 @@ final class WeekProblem {
                         .toList();
     }
 
-    /** Two passes on one field do not fall on one day: nobody enters before re-entry is past. */
+    /**
+     * Two passes on one field do not fall on one day: nobody enters before re-entry is past. Parts of one pass may: they
+     * lie side by side, and each keeps away from every other pass on the field.
+     */
     private List<Gap> gaps() {
         List<Gap> all = new ArrayList<>();
         for (int a = 0; a < passes.size(); a++) {
             for (int b = a + 1; b < passes.size(); b++) {
-                if (passes.get(a).zone().equals(passes.get(b).zone())) {
+                boolean parts = passes.get(a).kind().equals(passes.get(b).kind());
+                if (passes.get(a).zone().equals(passes.get(b).zone()) && !parts) {
                     all.add(new Gap(a, b, 1, true));
                 }
             }

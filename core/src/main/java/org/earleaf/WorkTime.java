@@ -2,12 +2,10 @@
 package org.earleaf;
 
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.WorkingSpeed;
-import org.earleaf.field.Zone;
 import org.earleaf.plan.Spot;
 import org.earleaf.rig.FieldCapacity;
 import org.earleaf.units.Units;
@@ -45,19 +43,19 @@ final class WorkTime {
     }
 
     /** NaN: the rig cannot go so slowly, or so fast, as the placement asks for. */
-    double of_s(Rig rig, Option way, Outlook outlook, Spot at) {
-        double area_m2 = outlook.zone().area_ha() * M2_PER_HA;
+    double of_s(Rig rig, Option way, FieldPass pass, Spot at) {
+        double area_m2 = pass.area_ha() * M2_PER_HA;
         double pace_m2s = HIRED_M2S;
         if (isPaceTold(rig)) {
             WorkingSpeed speed = WorkingSpeed.of(
-                            way.placement(), outlook.height_cm().p90() / 100)
+                            way.placement(), pass.outlook().height_cm().p90() / 100)
                     .within(rig);
             double efficiency = rig.fieldEfficiency() > 0 ? rig.fieldEfficiency() : FieldCapacity.SPRAYER_EFFICIENCY;
             pace_m2s = speed.isEmpty()
                     ? Double.NaN
                     : FieldCapacity.capacity_m2s(speed.cruise_ms(), rig.width_m(), efficiency);
         }
-        int loads = loads(rig, outlook.zone(), way);
+        int loads = loads(rig, pass.area_ha(), way);
         double home_s = tender || loads < 2 ? 0 : (loads - 1) * 2 * road_s(at);
         return area_m2 / pace_m2s + loads * fill_s() + home_s;
     }
@@ -72,8 +70,8 @@ final class WorkTime {
     }
 
     /** Tanks filled; 0: nothing liquid, or the tank is not known. */
-    static int loads(Rig rig, Zone zone, Option way) {
-        double litres = FieldPass.litresHa(way) * zone.area_ha();
+    static int loads(Rig rig, double area_ha, Option way) {
+        double litres = FieldPass.litresHa(way) * area_ha;
         return litres > 0 && rig.tank_m3() > 0 ? (int) Math.ceil(litres / 1000 / rig.tank_m3() - 1e-9) : 0;
     }
 }

@@ -144,14 +144,39 @@ class WeekTest {
         Zone zone = RecordCopy.with(pass.zone(), "area_ha", 160 * Units.HA_PER_AC);
         Outlook low =
                 RecordCopy.with(RecordCopy.with(pass.outlook(), "zone", zone), "height_cm", new Spread(40, 50, 60));
-        assertThat(new WorkTime(farm).of_s(WIDE, o, low, new Spot(0, 0)) / 60)
+        FieldPass wide = RecordCopy.with(pass, "outlook", low);
+        assertThat(new WorkTime(farm).of_s(WIDE, o, wide, new Spot(0, 0)) / 60)
                 .isCloseTo(60 * 160 / 61.090909 + 30, within(1e-6));
-        assertThat(WorkTime.loads(WIDE, zone, o)).isEqualTo(2);
+        assertThat(WorkTime.loads(WIDE, zone.area_ha(), o)).isEqualTo(2);
         Farm alone = RecordCopy.with(farm, "rigs", List.of(WIDE));
         double home = 2 * 3000 / (15 * Units.MS_PER_MPH);
-        assertThat(new WorkTime(alone).of_s(WIDE, o, low, new Spot(1000, -2000))
-                        - new WorkTime(farm).of_s(WIDE, o, low, new Spot(1000, -2000)))
+        assertThat(new WorkTime(alone).of_s(WIDE, o, wide, new Spot(1000, -2000))
+                        - new WorkTime(farm).of_s(WIDE, o, wide, new Spot(1000, -2000)))
                 .isCloseTo(home, within(1e-6));
+    }
+
+    /** At 61 ac/h and two loads an hour, 800 ac take 13 h 5 min and fills, more than any driver's day. */
+    @Test
+    void a_field_larger_than_a_days_room_is_made_in_two_parts_of_whole_loads() {
+        Zone big = RecordCopy.with(farm.zones().get(0), "area_ha", 800 * Units.HA_PER_AC);
+        Farm one = RecordCopy.with(farm, "zones", List.of(big));
+        NitrogenOptions.Answer answer = NitrogenOptions.of(one, big, ON, false);
+        Week parted = week(one, List.of(answer));
+        assertThat(parted.passes()).extracting(FieldPass::place).contains("Home, part 1 of 2", "Home, part 2 of 2");
+        assertThat(Rules.broken(parted.problem(), parted.routes())).isEmpty();
+        assertThat(parted.all()).isNotEmpty();
+        double ground = parted.passes().stream()
+                .filter(p -> p.kind().equals(parted.passes().get(0).kind()))
+                .mapToDouble(FieldPass::area_ha)
+                .sum();
+        assertThat(ground).isCloseTo(big.area_ha(), within(1e-9));
+        int whole = WorkTime.loads(WIDE, big.area_ha(), parted.passes().get(0).best());
+        int parts = parted.passes().stream()
+                .filter(p -> p.kind().equals(parted.passes().get(0).kind()))
+                .mapToInt(p -> WorkTime.loads(WIDE, p.area_ha(), p.best()))
+                .sum();
+        assertThat(parts).isEqualTo(whole);
+        assertThat(week.passes()).noneMatch(p -> p.place().contains("part"));
     }
 
     /** A minute of latitude is a nautical mile, 1852 m, but for the flattening of the earth. */

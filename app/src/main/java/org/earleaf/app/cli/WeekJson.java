@@ -88,7 +88,7 @@ final class WeekJson {
         return OptionsJson.pass(new Keys(metric).put("job", s.pass().name()), o)
                 .put(
                         metric ? "area_ha" : "area_ac",
-                        metric ? s.pass().zone().area_ha() : s.pass().zone().area_ha() / Units.HA_PER_AC)
+                        metric ? s.pass().area_ha() : s.pass().area_ha() / Units.HA_PER_AC)
                 .put("rig", s.rig())
                 .put("date", s.date())
                 .put("order", s.order())

@@ -95,12 +95,12 @@ final class WeekText {
     }
 
     private void stop(Week.Stop s) {
-        double area = s.pass().zone().area_ha();
+        double area = s.pass().area_ha();
         String ground = say.metric() ? Say.number(area, 1) + " ha" : Say.number(area / Units.HA_PER_AC, 0) + " ac";
         String loads = s.loads() == 0 ? "" : ", " + (s.loads() == 1 ? "1 load" : s.loads() + " loads");
         page.say(
                 CLOCK.format(s.start()) + " to " + CLOCK.format(s.end()) + "  "
-                        + s.pass().zone().label() + ": " + OptionsText.act(s.way(), say) + "; " + ground + loads
+                        + s.pass().place() + ": " + OptionsText.act(s.way(), say) + "; " + ground + loads
                         + ". Done in " + Say.tenths(week.plan().chanceDone().get(s.job())) + " of 10 futures.",
                 "   ");
     }

@@ -74,7 +74,8 @@ public record CalendarRow(
                         new Event("silk", o.calendar().silk()),
                         new Event("ripe", o.calendar().maturity())),
                 turns.stream()
-                        .map(s -> new Turn(s.date(), s.rig().toLowerCase(java.util.Locale.US) + " " + Format.shortDate(s.date())))
+                        .map(s -> new Turn(
+                                s.date(), s.rig().toLowerCase(java.util.Locale.US) + " " + Format.shortDate(s.date())))
                         .toList());
         String spoken = o.zone().label() + ": the same stands in the table below.";
         return new CalendarRow(

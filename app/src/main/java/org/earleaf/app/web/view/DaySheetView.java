@@ -62,7 +62,7 @@ public record DaySheetView(
         List<Row> all = new ArrayList<>();
         for (int k = 0; k < lines.size(); k++) {
             DaySheet.Line l = lines.get(k);
-            String name = l.stop().pass().zone().label();
+            String name = l.stop().pass().place();
             String time = PlanView.clock(l.from());
             switch (l.kind()) {
                 case LEAVE -> {
@@ -100,7 +100,7 @@ public record DaySheetView(
         Week.Stop dearest = byWait.get(0);
         all.add(new Wrong(
                 "Time runs short",
-                "First " + dearest.pass().zone().label() + ": a day’s wait costs "
+                "First " + dearest.pass().place() + ": a day’s wait costs "
                         + format.moneyFine(dearest.way().waitCost_usdHaDay()) + "/" + format.areaUnit()
                         + (byWait.size() == 1
                                 ? "."
@@ -110,8 +110,7 @@ public record DaySheetView(
                                                 .zone()
                                                 .label() + ".")));
         sheet.stops().stream()
-                .map(s -> new Last(
-                        s.pass().zone().label(), s.pass().days(sheet.rig()).lastKey()))
+                .map(s -> new Last(s.pass().place(), s.pass().days(sheet.rig()).lastKey()))
                 .filter(l -> l.day().isBefore(week.on().plusDays(Week.DAYS - 1L)))
                 .sorted(Comparator.comparing(Last::day))
                 .limit(3)

@@ -164,10 +164,10 @@ public record PlanView(
     private static StopRow stop(Week week, Week.Stop s, Places places, Format format) {
         return new StopRow(
                 clock(s.start()) + " to " + clock(s.end()),
-                s.pass().zone().label(),
+                s.pass().place(),
                 places.of(s.pass().zone()),
                 what(s.way(), format),
-                format.area(s.pass().zone().area_ha()) + " " + format.areaUnit(),
+                format.area(s.pass().area_ha()) + " " + format.areaUnit(),
                 loads(s.loads()),
                 Format.inTen(week.plan().chanceDone().get(s.job())) + " of 10");
     }
