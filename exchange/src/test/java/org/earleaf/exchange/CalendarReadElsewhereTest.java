@@ -46,9 +46,11 @@ class CalendarReadElsewhereTest {
         List<PlanFeed.Entry> all = new ArrayList<>();
         for (int k = 0; k < n; k++) {
             // Half a year on each side of both changes of the clock.
-            Instant from = Instant.parse("2026-01-10T00:00:00Z").plus(random.nextInt(330 * 24 * 60), ChronoUnit.MINUTES);
+            Instant from =
+                    Instant.parse("2026-01-10T00:00:00Z").plus(random.nextInt(330 * 24 * 60), ChronoUnit.MINUTES);
             Instant to = from.plus(1 + random.nextInt(700), ChronoUnit.MINUTES);
-            all.add(new PlanFeed.Entry("pass-" + k + "@earleaf", from, to, words(random), words(random), words(random)));
+            all.add(new PlanFeed.Entry(
+                    "pass-" + k + "@earleaf", from, to, words(random), words(random), words(random)));
         }
         return all;
     }
@@ -102,6 +104,7 @@ class CalendarReadElsewhereTest {
     void that_reader_does_refuse_what_is_wrong() {
         String good = CalendarFeed.write("Farm", drawn(1), MADE, 1);
         assertThatThrownBy(() -> read(good.replace("END:VEVENT", "END:VTODO"))).isInstanceOf(Exception.class);
-        assertThatThrownBy(() -> read(good.replace("DTSTART:2026", "DTSTART:20xx"))).isInstanceOf(Exception.class);
+        assertThatThrownBy(() -> read(good.replace("DTSTART:2026", "DTSTART:20xx")))
+                .isInstanceOf(Exception.class);
     }
 }

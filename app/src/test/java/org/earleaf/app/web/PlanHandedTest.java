@@ -52,7 +52,9 @@ class PlanHandedTest {
         Handed handed = preview.store().handed().findNewest().orElseThrow();
         assertThat(handed.at()).isEqualTo(preview.now());
         assertThat(handed.passes()).isNotEmpty();
-        assertThat(get("/plan")).contains("As handed out at", "nothing has changed").doesNotContain("Planned anew for");
+        assertThat(get("/plan"))
+                .contains("As handed out at", "nothing has changed")
+                .doesNotContain("Planned anew for");
 
         Week.Told first = handed.passes().get(0);
         String rain = get("/plan?rain=" + first.day());

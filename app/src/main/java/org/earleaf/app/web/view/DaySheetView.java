@@ -86,7 +86,9 @@ public record DaySheetView(
             return ground + ", " + what + ". Done " + PlanView.clock(l.to()) + ".";
         }
         String wait = l.wait_min() < 1 ? "" : "wait about " + Format.number(l.wait_min(), 0) + " min for the tender, ";
-        String of = l.stop().loads() == 1 ? "" : "Load " + l.load() + " of " + l.stop().loads() + ": ";
+        String of = l.stop().loads() == 1
+                ? ""
+                : "Load " + l.load() + " of " + l.stop().loads() + ": ";
         return Words.capital(of + wait + "fill ")
                 + Amounts.volume(l.litres() / 1000, format.isMetric()) + ", " + Format.number(l.fill_min(), 0)
                 + " min; " + ground + (l.load() == 1 ? ", " + what : "") + ". Empty " + PlanView.clock(l.to()) + ".";
