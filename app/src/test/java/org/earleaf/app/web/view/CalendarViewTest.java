@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** The calendar's drawing and its words must both follow from the outlooks and the brief. */
 class CalendarViewTest {
     private static final Fixture DAY = new Fixture();
-    private static final CalendarView WEEKS = CalendarView.of(DAY, false, Format.US);
+    private static final CalendarView WEEKS = CalendarView.of(DAY, false, java.util.Optional.empty(), Format.US);
     private static final LocalDate FROM = Fixture.TODAY.minusDays(4);
 
     @Test
@@ -71,7 +71,7 @@ class CalendarViewTest {
     @Test
     void whatever_is_written_into_a_drawing_stands_in_the_tables_too() {
         for (boolean season : new boolean[] {false, true}) {
-            CalendarView view = CalendarView.of(DAY, season, Format.US);
+            CalendarView view = CalendarView.of(DAY, season, java.util.Optional.empty(), Format.US);
             for (CalendarRow row : view.rows()) {
                 List<String> said =
                         List.of(row.act(), row.shortOn(), row.silk(), row.ripe(), String.join("; ", row.rigs()));
