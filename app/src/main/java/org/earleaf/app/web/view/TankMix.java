@@ -103,9 +103,9 @@ public record TankMix(
     private static Rule rule(MixRules.Found q, boolean aside) {
         Markup weight =
                 switch (q.weight()) {
-                    case STOP -> aside ? Marks.soon("set aside") : Marks.out("do not mix");
-                    case MIND -> Marks.soon("mind");
-                    case NOTE -> Marks.open("note");
+                    case STOP -> aside ? Marks.soon("set aside:") : Marks.out("do not mix:");
+                    case MIND -> Marks.soon("mind:");
+                    case NOTE -> Marks.open("note:");
                 };
         return new Rule(q.id(), q.text(), weight, q.isStop() && !aside);
     }
