@@ -106,7 +106,7 @@ final class LoadLooks {
     }
 
     /** Products with their rates in the finished liquid: another strength is another mix. */
-    static String mix(TankLoad load) {
+    static String strengths(TankLoad load) {
         TreeSet<String> parts = new TreeSet<>();
         load.lines().forEach(l -> parts.add(l.product() + " " + Figure.text(l.perHa() / load.rate_m3m2(), 4)));
         return String.join(" + ", parts);

@@ -49,7 +49,7 @@ public record LoadPaper(
                 farm,
                 view,
                 Amounts.volume(load.volume_m3(), format.isMetric()),
-                mix(view.mix(), load, format),
+                together(load, view.mix(), format),
                 load.lines().stream()
                         .filter(LoadLine::labelled)
                         .map(l -> line(l.product(), findings))
@@ -60,7 +60,7 @@ public record LoadPaper(
     }
 
     /** Rules, jar test, cleaning, water: each in one line. */
-    private static List<Pair> mix(TankMix mix, TankLoad load, Format format) {
+    private static List<Pair> together(TankLoad load, TankMix mix, Format format) {
         List<Pair> all = new ArrayList<>();
         mix.rules().forEach(r -> all.add(new Pair(r.stop() ? "DO NOT MIX." : "Mind.", r.text())));
         mix.aside().forEach(a -> all.add(new Pair("Set aside.", a + ".")));
