@@ -7,11 +7,9 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.Iterator;
 import javax.imageio.ImageIO;
-import javax.imageio.ImageReadParam;
-import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
+import org.earleaf.exchange.WholePicture;
 
 /** A picture made small enough for a list; making it also shows that it can be opened. */
 final class Thumb {
@@ -31,31 +29,21 @@ final class Thumb {
             ImageIO.write(plain, "jpg", out);
             return Stripped.withTurn(out.toByteArray(), picture.turn());
         } catch (IOException | RuntimeException unreadable) {
-            throw Photograph.refused("a picture that cannot be opened", "a whole JPEG or PNG", "Take it again.");
+            throw Photograph.refused(
+                    "a picture that cannot be opened whole: it is damaged or cut short",
+                    "a whole JPEG or PNG",
+                    "Send it again, or take it again.");
         }
     }
 
     /** Every k-th dot of every k-th line: of twelve million dots only what is needed is held in memory. */
     private static BufferedImage read(Stripped picture) throws IOException {
-        try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(picture.bytes()))) {
-            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
-            if (!readers.hasNext()) {
-                throw new IOException("no reader");
+        try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(picture.bytes()));
+                WholePicture whole = WholePicture.find(in).orElseThrow(() -> new IOException("no reader"))) {
+            if (whole.wide() != picture.wide() || whole.tall() != picture.tall()) {
+                throw new IOException("two sizes"); // before a dot is read: the size that was held to a limit counts
             }
-            ImageReader reader = readers.next();
-            try {
-                reader.setInput(in, true, true);
-                if (reader.getWidth(0) != picture.wide() || reader.getHeight(0) != picture.tall()) {
-                    throw new IOException(
-                            "two sizes"); // before a dot is read: the size that was held to a limit counts
-                }
-                int every = Math.max(1, Math.max(picture.wide(), picture.tall()) / LONG_SIDE);
-                ImageReadParam param = reader.getDefaultReadParam();
-                param.setSourceSubsampling(every, every, 0, 0);
-                return reader.read(0, param);
-            } finally {
-                reader.dispose();
-            }
+            return whole.dots(Math.max(1, Math.max(picture.wide(), picture.tall()) / LONG_SIDE));
         }
     }
 }

@@ -207,4 +207,22 @@ class PhotographTest {
         }
         assertThat(refused).isGreaterThan(200);
     }
+
+    /** Half the dots and an end put behind them: its parts are in order, and its decoder only warns of what is missing. */
+    @Test
+    void half_a_picture_with_an_end_of_its_own_is_refused() throws IOException {
+        for (byte[] jpeg : new byte[][] {written(picture(640, 400), "jpg"), progressive(picture(640, 400))}) {
+            byte[] half = Arrays.copyOf(jpeg, jpeg.length / 2);
+            half[half.length - 2] = (byte) 0xFF;
+            half[half.length - 1] = (byte) 0xD9;
+            assertThatThrownBy(() -> Photograph.of(half)).hasMessageContaining("damaged or cut short");
+        }
+    }
+
+    @Test
+    void a_png_damaged_on_the_way_is_refused() throws IOException {
+        byte[] png = written(picture(60, 40), "png");
+        png[29] ^= 1;
+        assertThatThrownBy(() -> Photograph.of(png)).hasMessageContaining("damaged or cut short");
+    }
 }

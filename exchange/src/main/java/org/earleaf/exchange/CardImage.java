@@ -5,9 +5,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Iterator;
 import javax.imageio.ImageIO;
-import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 import org.earleaf.exchange.table.CsvText;
 import org.earleaf.proof.CardPicture;
@@ -39,32 +37,27 @@ public final class CardImage {
         if (!Files.isRegularFile(file)) {
             throw EarleafException.of(name, "no such file", EXPECTED, "Mend the name.");
         }
-        try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
-            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
-            if (!readers.hasNext()) {
-                throw EarleafException.of(name, "something that is no picture", EXPECTED, "Save it as PNG.");
-            }
-            ImageReader reader = readers.next();
-            try {
-                reader.setInput(in, true, true);
-                return picture(name, reader, UM_PER_IN / dpi);
-            } finally {
-                reader.dispose();
-            }
-        } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException broken) {
-            throw EarleafException.of(name, "a picture that cannot be opened", EXPECTED, "Scan or save it anew.");
+        try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile());
+                WholePicture whole = WholePicture.find(in)
+                        .orElseThrow(() -> EarleafException.of(
+                                name, "something that is no picture in PNG or JPEG", EXPECTED, "Save it as PNG."))) {
+            return picture(name, whole, UM_PER_IN / dpi);
+        } catch (IOException broken) {
+            throw EarleafException.of(
+                    name,
+                    "a picture that cannot be opened whole: it is damaged or cut short",
+                    EXPECTED,
+                    "Scan or save it anew.");
         }
     }
 
-    private static CardPicture picture(String name, ImageReader reader, double pixel_um) throws IOException {
-        long wide = reader.getWidth(0);
-        long tall = reader.getHeight(0);
-        if (wide * tall > MOST_DOTS) {
+    private static CardPicture picture(String name, WholePicture whole, double pixel_um) throws IOException {
+        int wide = whole.wide();
+        int tall = whole.tall();
+        if ((long) wide * tall > MOST_DOTS) {
             throw EarleafException.of(name, wide + " x " + tall + " dots", EXPECTED, "Cut it to the card.");
         }
-        BufferedImage image = reader.read(0);
-        int w = image.getWidth();
-        int h = image.getHeight();
-        return new CardPicture(w, h, image.getRGB(0, 0, w, h, null, 0, w), pixel_um);
+        BufferedImage image = whole.dots(1);
+        return new CardPicture(wide, tall, image.getRGB(0, 0, wide, tall, null, 0, wide), pixel_um);
     }
 }

@@ -2,6 +2,7 @@
 package org.earleaf.app.paper;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
@@ -11,8 +12,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Objects;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.thymeleaf.context.Context;
 import org.thymeleaf.spring6.SpringTemplateEngine;
 import org.thymeleaf.templatemode.TemplateMode;
@@ -46,14 +46,18 @@ public final class Paper {
      * @param sheet what it says
      */
     public byte[] pdf(String template, Object sheet, PaperSize size) {
-        byte[] pdf = {};
         for (double points : POINTS) {
-            pdf = pdf(html(template, sheet, size, points));
-            if (pages(pdf) == 1) {
-                return pdf;
+            try (PdfBoxRenderer renderer = renderer(html(template, sheet, size, points))) {
+                renderer.layout();
+                boolean fits = renderer.getRootBox().getLayer().getPages().size() == 1;
+                if (fits || points == POINTS[POINTS.length - 1]) {
+                    return written(renderer);
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
         }
-        return pdf;
+        throw new IllegalStateException("no size of type");
     }
 
     private String html(String template, Object sheet, PaperSize size, double points) {
@@ -64,8 +68,7 @@ public final class Paper {
         return engine.process(template, context);
     }
 
-    private static byte[] pdf(String html) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private static PdfBoxRenderer renderer(String html) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePdfUaAccessibility(true);
         font(builder, "archivo-400.ttf", "Archivo", 400);
@@ -74,12 +77,13 @@ public final class Paper {
         font(builder, "besley-600.ttf", "Besley", 700);
         font(builder, "besley-600.ttf", "Besley", 400);
         builder.withHtmlContent(html, null);
-        builder.toStream(out);
-        try {
-            builder.run();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return builder.buildPdfRenderer();
+    }
+
+    /** Each object by itself: packed together, the library's trailer counts one object more than the file holds. */
+    private static byte[] written(PdfBoxRenderer renderer) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        renderer.createPDFKeepOpen().save(out, CompressParameters.NO_COMPRESSION);
         return out.toByteArray();
     }
 
@@ -89,13 +93,5 @@ public final class Paper {
 
     private static InputStream open(String file) {
         return Objects.requireNonNull(Paper.class.getResourceAsStream("/paper/fonts/" + file), file);
-    }
-
-    private static int pages(byte[] pdf) {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            return document.getNumberOfPages();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

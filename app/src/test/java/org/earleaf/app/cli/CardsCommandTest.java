@@ -7,9 +7,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import javax.imageio.ImageIO;
 import org.earleaf.app.Main;
 import org.junit.jupiter.api.Test;
@@ -62,7 +65,7 @@ class CardsCommandTest {
         Path text = Files.writeString(folder.resolve("notes.png"), "not a picture");
         Path cut = folder.resolve("cut.png");
         byte[] whole = Files.readAllBytes(card());
-        Files.write(cut, java.util.Arrays.copyOf(whole, 60));
+        Files.write(cut, Arrays.copyOf(whole, 60));
         assertThat(run("cards", text.toString(), "--dpi", "1200").err()).contains("notes.png", "no picture", "PNG");
         assertThat(run("cards", cut.toString(), "--dpi", "1200").err()).contains("cut.png", "cannot be opened");
         assertThat(run("cards", "absent.png", "--dpi", "1200").err()).contains("absent.png", "no such file");
@@ -75,5 +78,46 @@ class CardsCommandTest {
         assertThat(run("cards", card().toString(), "--dpi", "1200", "--for", "rain")
                         .err())
                 .contains("rain", "systemic fungicide");
+    }
+
+    /** What is lost of a JPEG its decoder fills with grey, which would be measured as cover: half a card is no card. */
+    @Test
+    void a_scan_cut_short_or_damaged_is_refused_and_never_measured() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        BufferedImage card = ImageIO.read(card().toFile());
+        ImageIO.write(card, "jpg", out);
+        byte[] jpeg = out.toByteArray();
+        Path file = folder.resolve("card.jpg");
+        Files.write(file, jpeg);
+        assertThat(run("cards", file.toString(), "--dpi", "1200").exit()).isZero();
+        byte[] half = Arrays.copyOf(jpeg, jpeg.length / 2);
+        byte[] halfWithAnEnd = half.clone();
+        halfWithAnEnd[half.length - 2] = (byte) 0xFF;
+        halfWithAnEnd[half.length - 1] = (byte) 0xD9;
+        for (byte[] lost : List.of(half, halfWithAnEnd, Arrays.copyOf(jpeg, jpeg.length - 20))) {
+            Files.write(file, lost);
+            Ran ran = run("cards", file.toString(), "--dpi", "1200");
+            assertThat(ran.exit()).isEqualTo(2);
+            assertThat(ran.err()).contains("card.jpg", "damaged or cut short", "anew");
+        }
+    }
+
+    /** A dot that was changed on the way, the picture's own sum left as it was. */
+    @Test
+    void a_png_whose_sums_do_not_add_up_is_refused() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ImageIO.write(ImageIO.read(card().toFile()), "png", out);
+        byte[] png = out.toByteArray();
+        int sumOfTheHeader = 8 + 8 + 13;
+        png[sumOfTheHeader] ^= 1;
+        Path file = Files.write(folder.resolve("card.png"), png);
+        assertThat(run("cards", file.toString(), "--dpi", "1200").err()).contains("card.png", "damaged or cut short");
+    }
+
+    @Test
+    void a_picture_of_another_kind_is_refused() throws IOException {
+        Path file = folder.resolve("card.gif");
+        ImageIO.write(ImageIO.read(card().toFile()), "gif", file.toFile());
+        assertThat(run("cards", file.toString(), "--dpi", "1200").err()).contains("card.gif", "no picture in PNG or JPEG");
     }
 }
