@@ -118,6 +118,7 @@ class CardsCommandTest {
     void a_picture_of_another_kind_is_refused() throws IOException {
         Path file = folder.resolve("card.gif");
         ImageIO.write(ImageIO.read(card().toFile()), "gif", file.toFile());
-        assertThat(run("cards", file.toString(), "--dpi", "1200").err()).contains("card.gif", "no picture in PNG or JPEG");
+        assertThat(run("cards", file.toString(), "--dpi", "1200").err())
+                .contains("card.gif", "no picture in PNG or JPEG");
     }
 }
