@@ -1,16 +1,79 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.units;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+
 /**
- * One thing that is wrong with an input, in the words of the person who must mend it.
+ * One thing that is wrong with an input. The catalogue holds under {@code problem.CODE.expected} and
+ * {@code problem.CODE.todo} what would be right and what to do next.
  *
- * @param where file, row and column, or field, pass and day
- * @param found what stands there
- * @param expected what would be right, with its unit and range
- * @param todo the next step
+ * @param rule its code is the rule that is broken, its values what the two sentences need
+ * @param place file, row and column, or field, pass and day
+ * @param seen what stands there
  */
-public record Problem(String where, String found, String expected, String todo) {
+public record Problem(Said rule, Said place, Said seen) {
+    private static final String SPOKEN = "spoken";
+
+    /** The old way, in sentences; new rules take a code. */
+    public Problem(String where, String found, String expected, String todo) {
+        this(Said.of(SPOKEN, "expected", expected, "todo", todo), Said.text(where), Said.text(found));
+    }
+
+    /** {@code Problem.of("rate.above-most", where, found, "most", Measure.NITROGEN_RATE.of(336))}. */
+    public static Problem of(String code, Said place, Said seen, Object... namesAndValues) {
+        return new Problem(Said.of(code, namesAndValues), place, seen);
+    }
+
+    /** The rule that is broken: stable, for tests and programs. */
+    public String code() {
+        return rule.code();
+    }
+
+    /** The same at a place that is better known now. */
+    public Problem at(Said known) {
+        return new Problem(rule, known, seen);
+    }
+
+    /** What would be right, to be put into words. */
+    public Said right() {
+        return part("expected");
+    }
+
+    /** The next step, to be put into words. */
+    public Said next() {
+        return part("todo");
+    }
+
+    private Said part(String which) {
+        if (code().equals(SPOKEN)) {
+            return Said.text(String.valueOf(rule.values().get(which)));
+        }
+        Map<String, Object> values = new LinkedHashMap<>(rule.values());
+        return new Said("problem." + code() + "." + which, values);
+    }
+
+    /** For logs and tests; people are told by the doors. */
+    public String where() {
+        return place.toString();
+    }
+
+    public String found() {
+        return seen.toString();
+    }
+
+    public String expected() {
+        return right().toString();
+    }
+
+    public String todo() {
+        return next().toString();
+    }
+
+    /** For logs and tests; people are told by the doors. */
     public String sentence() {
-        return where + ": found " + found + "; expected " + expected + ". " + todo;
+        return code().equals(SPOKEN)
+                ? where() + ": found " + found() + "; expected " + expected() + ". " + todo()
+                : code() + " at " + where() + ": found " + found();
     }
 }

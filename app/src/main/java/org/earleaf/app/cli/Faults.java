@@ -7,6 +7,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.earleaf.app.words.Words;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import picocli.CommandLine;
@@ -38,7 +39,7 @@ public final class Faults {
     private static int report(Exception e, CommandLine line, ParseResult parsed) {
         if (e instanceof EarleafException wrong) {
             for (Problem problem : wrong.problems()) {
-                line.getErr().println(problem.sentence());
+                line.getErr().println(Words.US.told(problem).sentence());
             }
             return WRONG_INPUT;
         }

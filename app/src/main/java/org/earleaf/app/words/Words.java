@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.words;
+
+import com.ibm.icu.text.MessageFormat;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Makes sentences of codes, values and quantities, in one language and one system of units. */
+public final class Words {
+    /** Set in tests: a key or argument that is missing stops the work instead of showing its code. */
+    private static final boolean STRICT = "strict".equals(System.getProperty("earleaf.words"));
+
+    private static final Logger LOG = LoggerFactory.getLogger(Words.class);
+    private static final Catalogue AMERICAN = Catalogue.of(Locale.US);
+
+    public static final Words US = new Words(AMERICAN, false);
+    public static final Words METRIC = new Words(AMERICAN, true);
+
+    private final Catalogue catalogue;
+    private final boolean metric;
+    private final Dates dates;
+    private final Numbers numbers;
+    private final Arguments arguments = new Arguments(this);
+
+    public Words(Catalogue catalogue, boolean metric) {
+        this.catalogue = catalogue;
+        this.metric = metric;
+        this.dates = new Dates(catalogue.locale());
+        this.numbers = new Numbers(catalogue.locale());
+    }
+
+    public static Words in(boolean metric) {
+        return metric ? METRIC : US;
+    }
+
+    public boolean isMetric() {
+        return metric;
+    }
+
+    public Locale locale() {
+        return catalogue.locale();
+    }
+
+    /** A text of the catalogue with its values: {@code say("morning.wait", "cost", Measure.MONEY_RATE.of(3))}. */
+    public String say(String key, Object... namesAndValues) {
+        return say(Said.of(key, namesAndValues));
+    }
+
+    public String say(Said said) {
+        return Marks.dropped(made(said));
+    }
+
+    /** The word of a constant, such as a placement. */
+    public String say(Enum<?> constant) {
+        return Marks.dropped(made(Arguments.key(constant), Map.of()));
+    }
+
+    public String say(Measured quantity) {
+        return form(quantity, "");
+    }
+
+    /** One form of a value, such as "number" of a quantity or "weekday" of a date; see {@link Arguments}. */
+    public String form(Object value, String form) {
+        Object shown = arguments
+                .find(value, form)
+                .orElseThrow(() -> new IllegalStateException("no form \"" + form + "\" of " + value));
+        return Marks.dropped(String.valueOf(shown));
+    }
+
+    /** Safe HTML, ranks of the page as tags. */
+    public String html(Said said) {
+        return Marks.html(made(said));
+    }
+
+    public ToldProblem told(Problem problem) {
+        String where = say(problem.place());
+        String found = say(problem.seen());
+        String expected = say(problem.right());
+        String todo = say(problem.next());
+        String sentence = say(
+                "problem.sentence",
+                "where",
+                Said.text(where),
+                "found",
+                Said.text(found),
+                "expected",
+                Said.text(expected),
+                "todo",
+                Said.text(todo));
+        return new ToldProblem(problem.code(), where, found, expected, todo, sentence);
+    }
+
+    /** "July 1". */
+    public String day(LocalDate date) {
+        return form(date, "");
+    }
+
+    /** "6:30 am". */
+    public String clock(LocalTime time) {
+        return dates.clock(time);
+    }
+
+    /** A number to so many decimals, or the word for a value that is not known. */
+    public String number(double value, int decimals) {
+        return Numbers.isKnown(value) ? numbers.text(Numbers.rounded(value, decimals)) : say("amount.unknown");
+    }
+
+    String number(double value) {
+        return com.ibm.icu.text.NumberFormat.getInstance(locale()).format(value);
+    }
+
+    Dates dates() {
+        return dates;
+    }
+
+    Numbers numbers() {
+        return numbers;
+    }
+
+    /** With the marks of the page still in it. */
+    String made(Said said) {
+        return made(said.code(), said.values());
+    }
+
+    String made(String key, Map<String, Object> values) {
+        Optional<MessageFormat> found = catalogue.find(key);
+        if (found.isEmpty()) {
+            return missing("the catalogue has no " + key, key + (values.isEmpty() ? "" : " " + values));
+        }
+        MessageFormat message = found.get();
+        Map<String, Object> told = new HashMap<>();
+        for (String name : message.getArgumentNames()) {
+            int form = name.indexOf('_');
+            Object value = values.get(form < 0 ? name : name.substring(0, form));
+            Optional<Object> shown =
+                    value == null ? Optional.empty() : arguments.find(value, form < 0 ? "" : name.substring(form + 1));
+            told.put(name, shown.orElseGet(() -> missing(key + " asks for {" + name + "}, which is not given", name)));
+        }
+        return message.format(told);
+    }
+
+    private static String missing(String fault, String shown) {
+        if (STRICT) {
+            throw new IllegalStateException(fault);
+        }
+        LOG.error("words: {}", fault);
+        return shown;
+    }
+}
