@@ -57,7 +57,9 @@ class Faults {
 
     /** Problems as a page tells them. */
     static List<String> sentences(List<Problem> problems) {
-        return problems.stream().map(p -> Words.capital(org.earleaf.app.words.Words.US.told(p).sentence())).toList();
+        return problems.stream()
+                .map(p -> Words.capital(org.earleaf.app.words.Words.US.told(p).sentence()))
+                .toList();
     }
 
     @ExceptionHandler
