@@ -90,7 +90,7 @@ class WordsTest {
 
     @Test
     void a_unit_is_small_on_a_page() {
-        
+
         assertThat(words("{t}", false).html(new Said("as-entered", Map.of("t", Measure.RAIN.of(25.4)))))
                 .isEqualTo("1.0 <span class=\"u\">in</span>");
     }
