@@ -14,7 +14,6 @@ import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
@@ -51,9 +50,9 @@ class FlowTest {
 
     private static final int MOST_LINES = 400;
     private static final String ROOT = "org.earleaf";
-    private static final Path HOUSE = house();
+    private static final Path HOUSE = Sources.house();
     private static final JavaClasses CORE = new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .withImportOption(place -> !place.contains("/test-classes/"))
             .importPackages(ROOT);
 
     @Test
@@ -102,7 +101,7 @@ class FlowTest {
 
     @Test
     void files_stay_small() {
-        List<String> tooLong = javaFiles(HOUSE)
+        List<String> tooLong = Sources.files(HOUSE)
                 .filter(file -> read(file).lines().count() > MOST_LINES)
                 .map(file -> HOUSE.relativize(file) + ": more than " + MOST_LINES + " lines")
                 .toList();
@@ -111,7 +110,7 @@ class FlowTest {
 
     @Test
     void every_formula_names_its_source_and_the_test_that_checks_it() {
-        Set<String> tests = javaFiles(HOUSE)
+        Set<String> tests = Sources.files(HOUSE)
                 .filter(file -> file.toString().contains("/src/test/java/"))
                 .map(FlowTest::typeName)
                 .collect(Collectors.toSet());
@@ -208,7 +207,7 @@ class FlowTest {
         Map<String, List<JavadocBlocks.Block>> found = new LinkedHashMap<>();
         Path sources = HOUSE.resolve("core/src/main/java/org/earleaf");
         FLOW.stream().flatMap(List::stream).forEach(step -> {
-            List<JavadocBlocks.Block> blocks = javaFiles(sources.resolve(step))
+            List<JavadocBlocks.Block> blocks = Sources.files(sources.resolve(step))
                     .flatMap(file -> JavadocBlocks.of(typeName(file), read(file)).stream())
                     .filter(block -> block.has("Source") || block.has("Check"))
                     .toList();
@@ -234,22 +233,6 @@ class FlowTest {
         return page.toString();
     }
 
-    private static Stream<Path> javaFiles(Path folder) {
-        if (!Files.isDirectory(folder)) {
-            return Stream.empty();
-        }
-        try (Stream<Path> files = Files.walk(folder)) {
-            return files
-                    .filter(file -> file.toString().endsWith(".java"))
-                    .filter(file -> !HOUSE.relativize(file).toString().contains("target/"))
-                    .sorted()
-                    .toList()
-                    .stream();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
     private static String read(Path file) {
         try {
             return Files.readString(file);
@@ -260,14 +243,5 @@ class FlowTest {
 
     private static String typeName(Path file) {
         return file.getFileName().toString().replace(".java", "");
-    }
-
-    /** The folder of the whole project, found by its launcher: tests run in the folder of their room. */
-    private static Path house() {
-        Path folder = Path.of("").toAbsolutePath();
-        while (!Files.exists(folder.resolve("earleaf"))) {
-            folder = folder.getParent();
-        }
-        return folder;
     }
 }
