@@ -63,7 +63,8 @@ class HouseTest {
     @Test
     void core_holds_no_prose() {
         Map<String, Long> prose = SHIPPED.words().stream()
-                .filter(words -> isOfCore(words.file()) && PROSE.matcher(words.text()).find())
+                .filter(words ->
+                        isOfCore(words.file()) && PROSE.matcher(words.text()).find())
                 .collect(Collectors.groupingBy(
                         words -> words.file().getFileName().toString(), TreeMap::new, Collectors.counting()));
         holds("prose", prose, name -> 0);
@@ -92,7 +93,9 @@ class HouseTest {
         Map<String, Long> listed = read(file);
         Map<String, Long> worse = new TreeMap<>(over);
         worse.entrySet().removeIf(each -> each.getValue() <= listed.getOrDefault(each.getKey(), 0L));
-        assertThat(worse).as(list + ": part what is over the limit; its list may not grow").isEmpty();
+        assertThat(worse)
+                .as(list + ": part what is over the limit; its list may not grow")
+                .isEmpty();
         if (System.getProperty("earleaf.write") != null) {
             write(file, over);
             return;
@@ -113,13 +116,19 @@ class HouseTest {
 
     private static void write(Path file, Map<String, Long> over) {
         try {
-            Files.write(file, over.entrySet().stream().map(e -> e.getKey() + " " + e.getValue()).toList());
+            Files.write(
+                    file,
+                    over.entrySet().stream()
+                            .map(e -> e.getKey() + " " + e.getValue())
+                            .toList());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     private static List<Path> files(String... rooms) {
-        return Stream.of(rooms).flatMap(room -> Sources.files(HOUSE.resolve(room + "/src/main/java"))).toList();
+        return Stream.of(rooms)
+                .flatMap(room -> Sources.files(HOUSE.resolve(room + "/src/main/java")))
+                .toList();
     }
 }

@@ -122,7 +122,8 @@ final class Sources {
             String name = type.getSimpleName().toString();
             inside.addLast(name.isEmpty() ? "new" : name);
             if (type.getKind() == Tree.Kind.RECORD) {
-                int parts = (int) type.getMembers().stream().filter(Sources::isPart).count();
+                int parts =
+                        (int) type.getMembers().stream().filter(Sources::isPart).count();
                 code.add(new Code(String.join(".", inside), true, parts, 0));
             }
             super.visitClass(type, none);
