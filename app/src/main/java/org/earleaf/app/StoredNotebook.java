@@ -90,6 +90,9 @@ public record StoredNotebook(FarmStore store, boolean lasting) implements Notebo
 
     @Override
     public String state() {
+        if (store.findWhyOnlyRead().isPresent()) {
+            return "For reading only: nothing can be saved in " + store.file().getFileName() + " now";
+        }
         return lasting
                 ? "All saved on this machine, in " + store.file().getFileName()
                 : "A trial: nothing is kept when the program ends";

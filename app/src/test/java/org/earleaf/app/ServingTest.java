@@ -11,10 +11,14 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.earleaf.app.store.FarmStore;
+import org.earleaf.app.store.Place;
 import org.earleaf.app.web.Fixture;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.field.Reading;
@@ -53,6 +57,48 @@ class ServingTest {
         assertThatThrownBy(
                         () -> client.send(HttpRequest.newBuilder(there).build(), HttpResponse.BodyHandlers.ofString()))
                 .isInstanceOf(java.io.IOException.class);
+    }
+
+    @Test
+    void pages_are_read_while_another_program_writes_and_what_cannot_be_saved_says_when_to_try_again() throws Exception {
+        Path file = stored();
+        HttpClient client = HttpClient.newHttpClient();
+        try (Serving serving = Serving.of(TOY, file, Optional.of(Fixture.TODAY));
+                Connection other = DriverManager.getConnection("jdbc:sqlite:" + file)) {
+            String said = serving.start("127.0.0.1", 0);
+            String there = said.substring(said.indexOf("http"));
+            other.createStatement().execute("begin immediate");
+            for (String page : List.of("", "records", "loads", "walk")) {
+                HttpRequest read = HttpRequest.newBuilder(URI.create(there + page)).build();
+                assertThat(client.send(read, HttpResponse.BodyHandlers.ofString()).statusCode())
+                        .as(page)
+                        .isEqualTo(200);
+            }
+            HttpRequest write = HttpRequest.newBuilder(URI.create(there + "walk/withdraw"))
+                    .header("Content-Type", "application/x-www-form-urlencoded")
+                    .header("Origin", there.substring(0, there.length() - 1))
+                    .POST(HttpRequest.BodyPublishers.ofString("id=none"))
+                    .build();
+            HttpResponse<String> busy = client.send(write, HttpResponse.BodyHandlers.ofString());
+            assertThat(busy.statusCode()).isEqualTo(503);
+            assertThat(busy.headers().firstValue("Retry-After")).hasValue("5");
+            assertThat(busy.body()).contains("The farm file is busy", "Try again");
+        }
+    }
+
+    @Test
+    void a_farm_that_may_only_be_read_is_served_and_says_so() throws Exception {
+        Path file = stored();
+        HttpClient client = HttpClient.newHttpClient();
+        try (Place still = Place.readOnly(file);
+                Serving serving = Serving.of(TOY, file, Optional.of(Fixture.TODAY))) {
+            String said = serving.start("127.0.0.1", 0);
+            HttpRequest read = HttpRequest.newBuilder(URI.create(said.substring(said.indexOf("http"))))
+                    .build();
+            HttpResponse<String> page = client.send(read, HttpResponse.BodyHandlers.ofString());
+            assertThat(page.statusCode()).isEqualTo(200);
+            assertThat(page.body()).contains("For reading only").doesNotContain("All saved");
+        }
     }
 
     @Test

@@ -4,8 +4,11 @@ package org.earleaf.units;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** The one exception of Earleaf for wrong input; carries every problem found, never only the first. */
-public final class EarleafException extends RuntimeException {
+/**
+ * The one exception of Earleaf for wrong input; carries every problem found, never only the first. The store tells with
+ * a kind of it what keeps its file from being read or written.
+ */
+public class EarleafException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     @SuppressWarnings("serial")
@@ -24,7 +27,7 @@ public final class EarleafException extends RuntimeException {
         return new EarleafException(new Problem(where, found, expected, todo));
     }
 
-    public List<Problem> problems() {
+    public final List<Problem> problems() {
         return problems;
     }
 }

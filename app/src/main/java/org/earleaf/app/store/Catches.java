@@ -88,7 +88,7 @@ public final class Catches {
 
     /** When nozzles or plates of a rig were changed last. */
     public Optional<Instant> findChange(String rig) {
-        return db.inTransaction(() -> db
+        return db.reading(() -> db
                 .sql()
                 .queryForList(
                         "select at from outlet_change where lower(rig) = lower(?) order by seq", String.class, rig)
@@ -103,7 +103,7 @@ public final class Catches {
     }
 
     public List<Caught> all() {
-        return db.inTransaction(() -> db.sql()
+        return db.reading(() -> db.sql()
                 .query(
                         "select rig, caught, person, outlet, rated, flows, density from catch_test order by seq",
                         (row, k) -> new Caught(

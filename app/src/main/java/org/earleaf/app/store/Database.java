@@ -1,58 +1,53 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import com.zaxxer.hikari.HikariConfig;
-import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.earleaf.units.EarleafException;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationInfo;
+import org.flywaydb.core.api.MigrationInfoService;
 import org.flywaydb.core.api.MigrationState;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.datasource.DataSourceTransactionManager;
-import org.springframework.transaction.CannotCreateTransactionException;
+import org.springframework.transaction.TransactionException;
 import org.springframework.transaction.support.TransactionTemplate;
-import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteDataSource;
 
-/**
- * One open database file with the tables of this version.
- *
- * <p>SQLite in write-ahead mode, every commit on disk before it is acknowledged, foreign keys on (they are off in a new
- * connection unless asked for), and transactions that take the write lock at their start: one that first reads and then
- * writes could else fail half way, with another writer in between.
- */
+/** One open database file with the tables of this version. */
 final class Database implements AutoCloseable {
-    private static final int CONNECTIONS = 4;
-    private static final int PATIENCE_MS = 5000;
-
     private final Path file;
-    private final HikariDataSource pool;
+    private final Connections connections;
     private final JdbcTemplate sql;
-    private final TransactionTemplate transactions;
+    private final TransactionTemplate writing;
+    private final TransactionTemplate reading;
 
-    private Database(Path file, HikariDataSource pool) {
+    private Database(Path file, Connections connections) {
+        DataSource source = connections.either();
         this.file = file;
-        this.pool = pool;
-        this.sql = new JdbcTemplate(pool);
+        this.connections = connections;
+        this.sql = new JdbcTemplate(source);
         this.sql.setExceptionTranslator(new SqliteErrors());
-        this.transactions = new TransactionTemplate(new DataSourceTransactionManager(pool));
+        DataSourceTransactionManager transactions = new DataSourceTransactionManager(source);
+        this.writing = new TransactionTemplate(transactions);
+        this.reading = new TransactionTemplate(transactions);
+        this.reading.setReadOnly(true);
     }
 
     /** Opens the file, and makes it first where there is none. */
     static Database create(Path file) {
         Path folder = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), Path.of("."));
-        if (!Files.isDirectory(folder) || !Files.isWritable(folder)) {
+        if (!Files.isDirectory(folder)) {
             throw EarleafException.of(
                     file.toString(), "no folder there to write in", "an existing folder", "Make the folder first.");
+        }
+        if (!Files.exists(file) && !Files.isWritable(folder)) {
+            throw StoreTrouble.readOnly(file);
         }
         return migrated(file);
     }
@@ -69,60 +64,25 @@ final class Database implements AutoCloseable {
     }
 
     private static Database migrated(Path file) {
-        DataSource source = source(file);
-        probe(file, source);
-        HikariDataSource pool = pool(source);
+        Connections connections = Connections.open(file);
         try {
-            migrate(file, pool);
-            return new Database(file, pool);
+            migrate(file, connections);
+            return new Database(file, connections);
         } catch (FlywayException e) {
-            pool.close();
-            throw notADatabase(file, e);
+            connections.close();
+            throw SqliteErrors.findTrouble(file, e)
+                    .<EarleafException>map(t -> t)
+                    .orElseGet(() -> Connections.notADatabase(file, e));
         } catch (RuntimeException e) {
-            pool.close();
+            connections.close();
             throw e;
         }
     }
 
-    /** Says at once that a file is no database; the pool would go on trying. */
-    private static void probe(Path file, DataSource source) {
-        try (Connection connection = source.getConnection();
-                Statement statement = connection.createStatement()) {
-            statement.executeQuery("select count(*) from sqlite_master").close();
-        } catch (SQLException e) {
-            throw notADatabase(file, e);
-        }
-    }
-
-    private static DataSource source(Path file) {
-        SQLiteConfig config = new SQLiteConfig();
-        config.enforceForeignKeys(true);
-        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
-        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-        config.setBusyTimeout(PATIENCE_MS);
-        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
-        SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
-        return source;
-    }
-
-    private static HikariDataSource pool(DataSource source) {
-        HikariConfig config = new HikariConfig();
-        config.setDataSource(source);
-        config.setMaximumPoolSize(CONNECTIONS);
-        config.setMinimumIdle(1);
-        config.setConnectionTimeout(PATIENCE_MS);
-        config.setExceptionOverrideClassName(EvictWhenLocked.class.getName());
-        return new HikariDataSource(config);
-    }
-
-    private static void migrate(Path file, DataSource pool) {
-        Flyway flyway = Flyway.configure()
-                .dataSource(pool)
-                .locations("classpath:db/common", "classpath:db/sqlite")
-                .javaMigrations(new LabelMove())
-                .load();
-        for (var known : flyway.info().applied()) {
+    /** Looks without the write lock, and takes it only where tables are missing. */
+    private static void migrate(Path file, Connections connections) {
+        MigrationInfoService info = flyway(connections.reading()).info();
+        for (MigrationInfo known : info.applied()) {
             if (known.getState() == MigrationState.FUTURE_SUCCESS) {
                 throw EarleafException.of(
                         file.toString(),
@@ -131,17 +91,17 @@ final class Database implements AutoCloseable {
                         "The file was written by a newer Earleaf; use that one.");
             }
         }
-        flyway.migrate();
+        if (info.pending().length > 0) {
+            flyway(connections.writing()).migrate();
+        }
     }
 
-    private static EarleafException notADatabase(Path file, Exception cause) {
-        EarleafException wrong = EarleafException.of(
-                file.toString(),
-                "a file that cannot be opened as a farm's database (" + SqliteErrors.reason(cause) + ")",
-                "a file made by earleaf import or earleaf init",
-                "Check the name, or restore it from a backup.");
-        wrong.initCause(cause);
-        return wrong;
+    private static Flyway flyway(DataSource source) {
+        return Flyway.configure()
+                .dataSource(source)
+                .locations("classpath:db/common", "classpath:db/sqlite")
+                .javaMigrations(new LabelMove())
+                .load();
     }
 
     Path file() {
@@ -152,17 +112,40 @@ final class Database implements AutoCloseable {
         return sql;
     }
 
-    /** All of the work or none of it. */
+    /** Why nothing can be written; empty where it can, as far as can be told without trying. */
+    Optional<StoreTrouble> findWhyOnlyRead() {
+        return connections.findWhyOnlyRead();
+    }
+
+    /** All of the work or none of it, with the write lock from its start. */
     <T> T inTransaction(Supplier<T> work) {
+        return run(writing, work);
+    }
+
+    /** Work that reads one state of the file and writes nothing; no writer makes it wait. */
+    <T> T reading(Supplier<T> work) {
+        return run(reading, work);
+    }
+
+    private <T> T run(TransactionTemplate transaction, Supplier<T> work) {
         try {
-            return Objects.requireNonNull(transactions.execute(status -> work.get()));
-        } catch (DataAccessException | CannotCreateTransactionException e) {
-            throw SqliteErrors.plain(file, e);
+            return Objects.requireNonNull(transaction.execute(status -> work.get()));
+        } catch (DataAccessException | TransactionException e) {
+            throw SqliteErrors.findTrouble(file, e)
+                    .<RuntimeException>map(this::why)
+                    .orElse(e);
         }
+    }
+
+    /** A file that is only read for want of room says so. */
+    private StoreTrouble why(StoreTrouble trouble) {
+        return trouble.kind() == StoreTrouble.Kind.READ_ONLY
+                ? connections.findWhyOnlyRead().orElse(trouble)
+                : trouble;
     }
 
     @Override
     public void close() {
-        pool.close();
+        connections.close();
     }
 }

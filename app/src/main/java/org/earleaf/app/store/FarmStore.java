@@ -27,7 +27,7 @@ import org.earleaf.weather.WeatherFill;
 
 /**
  * The farm's facts and filed records in one file. Safe for several threads and, within the file's patience of 5 s, for
- * several programs. Each method is one transaction.
+ * several programs; reading waits for nobody. Each method is one transaction.
  */
 public final class FarmStore implements AutoCloseable {
     /** What observed weather is called in remarks. */
@@ -87,6 +87,11 @@ public final class FarmStore implements AutoCloseable {
         return db.file();
     }
 
+    /** Why nothing can be written down; empty where it can, as far as can be told without trying. */
+    public Optional<StoreTrouble> findWhyOnlyRead() {
+        return db.findWhyOnlyRead();
+    }
+
     /** The farm; refused while nothing has been imported. */
     public Farm farm() {
         return findFarm()
@@ -98,7 +103,7 @@ public final class FarmStore implements AutoCloseable {
     }
 
     public Optional<Farm> findFarm() {
-        return db.inTransaction(() -> {
+        return db.reading(() -> {
             Merge tables = new Merge(db.sql());
             return tables.all(FarmHead.TABLE).stream()
                     .findFirst()
@@ -223,11 +228,11 @@ public final class FarmStore implements AutoCloseable {
 
     /** Every photograph, without its picture. */
     public List<Photograph.Note> photographs() {
-        return db.inTransaction(() -> new PhotographTable(db.sql()).notes());
+        return db.reading(() -> new PhotographTable(db.sql()).notes());
     }
 
     public Optional<Photograph> findPhotograph(String id) {
-        return db.inTransaction(() -> new PhotographTable(db.sql()).find(id));
+        return db.reading(() -> new PhotographTable(db.sql()).find(id));
     }
 
     /**
@@ -260,7 +265,7 @@ public final class FarmStore implements AutoCloseable {
 
     /** Every record in the order of filing. */
     public List<Chain.Entry> records() {
-        return db.inTransaction(book::all);
+        return db.reading(book::all);
     }
 
     /** By its number or id. */
@@ -273,7 +278,7 @@ public final class FarmStore implements AutoCloseable {
 
     /** Grows with every change; equal counts mean equal facts. */
     public long changes() {
-        return db.inTransaction(() -> {
+        return db.reading(() -> {
             Long count = db.sql().queryForObject("select amount from state where name = 'changes'", Long.class);
             return count == null ? 0L : count;
         });

@@ -52,7 +52,7 @@ public final class HandedPlans {
 
     /** The newest of all. */
     public Optional<Handed> findNewest() {
-        return db.inTransaction(
+        return db.reading(
                 () -> db
                         .sql()
                         .query("select handed from handed_plan order by seq desc limit 1", (row, k) -> row.getString(1))

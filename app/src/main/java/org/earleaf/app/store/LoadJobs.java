@@ -44,7 +44,7 @@ public final class LoadJobs {
     }
 
     public List<Job> all() {
-        return db.inTransaction(() -> db.sql()
+        return db.reading(() -> db.sql()
                 .query(
                         "select job, recipe, placement from load_job",
                         (row, k) -> new Job(row.getString(1), row.getString(2), Placement.valueOf(row.getString(3)))));

@@ -30,7 +30,7 @@ import org.earleaf.record.Told;
 import org.earleaf.units.EarleafException;
 
 /**
- * Loads and label entries of the farm. Every method is one transaction that holds the write lock from its first read:
+ * Loads and label entries of the farm. Every change is one transaction that holds the write lock from its first read:
  * two loads that are each within a season's most, a lot or a tank and together above it are never both let through.
  * A change names the version it was made on; on another one it is refused with both.
  */
@@ -70,23 +70,23 @@ public final class LoadStore {
     }
 
     public List<Kept> all() {
-        return db.inTransaction(rows::all);
+        return db.reading(rows::all);
     }
 
     public Kept get(String id) {
-        return db.inTransaction(() -> kept(id));
+        return db.reading(() -> kept(id));
     }
 
     public Optional<Kept> find(String id) {
-        return db.inTransaction(() -> rows.find(id));
+        return db.reading(() -> rows.find(id));
     }
 
     public Optional<TankLoad> findVersion(String id, long version) {
-        return db.inTransaction(() -> rows.findVersion(id, version));
+        return db.reading(() -> rows.findVersion(id, version));
     }
 
     public LabelBook labels() {
-        return db.inTransaction(labels::book);
+        return db.reading(labels::book);
     }
 
     /** Keeps a label entry behind those before it; none is ever changed. */
@@ -100,7 +100,7 @@ public final class LoadStore {
 
     /** What is free of every lot. */
     public List<LotStock> free() {
-        return db.inTransaction(this::freeNow);
+        return db.reading(this::freeNow);
     }
 
     private List<LotStock> freeNow() {
@@ -108,7 +108,7 @@ public final class LoadStore {
     }
 
     public List<LotStock.Draw> drawn(String id) {
-        return db.inTransaction(() -> rows.drawn(id));
+        return db.reading(() -> rows.drawn(id));
     }
 
     public Kept add(TankLoad planned) {
@@ -125,7 +125,7 @@ public final class LoadStore {
 
     /** What labels say to a load today, over everything made and reserved. */
     public List<LabelFinding> findings(TankLoad load) {
-        return db.inTransaction(() -> looks.findings(load));
+        return db.reading(() -> looks.findings(load));
     }
 
     public Kept reserve(String id, long version, String person, Instant at) {
@@ -212,7 +212,7 @@ public final class LoadStore {
 
     /** Rules of mixing that a load meets on its ground. */
     public List<MixRules.Found> quarrels(TankLoad load) {
-        return db.inTransaction(() -> looks.quarrels(load));
+        return db.reading(() -> looks.quarrels(load));
     }
 
     private void tankFree(String rig, String id) {
@@ -237,7 +237,7 @@ public final class LoadStore {
 
     /** The conditions as the store sees them now. */
     public MixGate gate(TankLoad load, LocalDate today, boolean tankKnown) {
-        return db.inTransaction(() -> gateNow(load, today, tankKnown));
+        return db.reading(() -> gateNow(load, today, tankKnown));
     }
 
     private MixGate gateNow(TankLoad load, LocalDate today, boolean tankKnown) {
@@ -314,12 +314,12 @@ public final class LoadStore {
     }
 
     public Optional<JarResult> findJar(TankLoad load) {
-        return db.inTransaction(() -> notes.findJar(LoadLooks.strengths(load)));
+        return db.reading(() -> notes.findJar(LoadLooks.strengths(load)));
     }
 
     /** What the tank last held and was not cleaned of since; empty where a load may follow. */
     public Optional<Residue> findResidue(TankLoad load) {
-        return db.inTransaction(() -> looks.residue(load));
+        return db.reading(() -> looks.residue(load));
     }
 
     private Kept kept(String id) {

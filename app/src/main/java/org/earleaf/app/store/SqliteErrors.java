@@ -3,8 +3,10 @@ package org.earleaf.app.store;
 
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.sql.SQLTransientConnectionException;
+import java.util.Arrays;
 import java.util.Optional;
-import org.earleaf.units.EarleafException;
+import org.earleaf.app.store.StoreTrouble.Kind;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.CannotAcquireLockException;
 import org.springframework.dao.DataAccessException;
@@ -13,6 +15,7 @@ import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.UncategorizedSQLException;
 import org.springframework.jdbc.support.SQLExceptionTranslator;
+import org.springframework.transaction.TransactionSystemException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -53,47 +56,58 @@ final class SqliteErrors implements SQLExceptionTranslator {
         return code.name().startsWith("SQLITE_BUSY") || code.name().startsWith("SQLITE_LOCKED");
     }
 
-    /** What the person at the machine can do something about, in words; all else as it is. */
-    static RuntimeException plain(Path file, RuntimeException e) {
-        Optional<SQLiteException> cause = find(e);
+    /** What the person at the machine can do something about, in words; empty for all else. */
+    static Optional<StoreTrouble> findTrouble(Path file, Throwable e) {
+        // A transaction that SQLite took back itself cannot be rolled back again; what it failed on stands behind that.
+        if (e instanceof TransactionSystemException rollback && rollback.getOriginalException() != null) {
+            return findTrouble(file, rollback.getOriginalException());
+        }
+        Optional<SQLiteException> cause = find(SQLiteException.class, e);
         if (cause.isEmpty()) {
-            return e;
+            // No connection became free in time: others wait for the same lock.
+            return find(SQLTransientConnectionException.class, e)
+                    .map(wait -> StoreTrouble.busy(file).from(e));
         }
-        String code = cause.get().getResultCode().name();
-        if (isLocked(cause.get().getResultCode())) {
-            return problem(file, e, "another program writing", "the file free within 5 seconds", "Try again.");
-        }
-        if (code.startsWith("SQLITE_FULL")) {
-            return problem(file, e, "no space left", "room on the disk", "Free some space; nothing was stored.");
-        }
-        if (code.startsWith("SQLITE_READONLY")) {
-            return problem(file, e, "a file that may not be written", "write permission", "Change its permission.");
-        }
-        if (code.startsWith("SQLITE_IOERR") || code.startsWith("SQLITE_CORRUPT") || code.startsWith("SQLITE_NOTADB")) {
-            return problem(
-                    file,
-                    e,
-                    "a damaged file or disk (" + reason(e) + ")",
-                    "a sound database",
-                    "Restore it from a backup.");
-        }
-        return e;
+        SQLiteErrorCode code = cause.get().getResultCode();
+        return findKind(code).map(kind -> switch (kind) {
+            case BUSY -> StoreTrouble.busy(file).from(e);
+            case FULL -> StoreTrouble.full(file).from(e);
+            case READ_ONLY -> StoreTrouble.readOnly(file).from(e);
+            case DAMAGED -> StoreTrouble.damaged(file, reason(e)).from(e);
+        });
     }
 
-    private static EarleafException problem(Path file, RuntimeException e, String found, String expected, String todo) {
-        EarleafException wrong = EarleafException.of(file.toString(), found, expected, todo);
-        wrong.initCause(e);
-        return wrong;
+    private static Optional<Kind> findKind(SQLiteErrorCode code) {
+        String name = code.name();
+        if (isLocked(code)) {
+            return Optional.of(Kind.BUSY);
+        }
+        // The memory file beside the database grows by whole pages; that it cannot means that the disk is full.
+        if (code == SQLiteErrorCode.SQLITE_FULL || code == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE) {
+            return Optional.of(Kind.FULL);
+        }
+        if (starts(name, "SQLITE_READONLY", "SQLITE_CANTOPEN", "SQLITE_PERM")) {
+            return Optional.of(Kind.READ_ONLY);
+        }
+        return starts(name, "SQLITE_IOERR", "SQLITE_CORRUPT", "SQLITE_NOTADB", "SQLITE_TOOBIG")
+                ? Optional.of(Kind.DAMAGED)
+                : Optional.empty();
+    }
+
+    private static boolean starts(String name, String... with) {
+        return Arrays.stream(with).anyMatch(name::startsWith);
     }
 
     static String reason(Throwable e) {
-        return find(e).map(s -> String.valueOf(s.getMessage())).orElseGet(() -> String.valueOf(e.getMessage()));
+        return find(SQLiteException.class, e)
+                .map(s -> String.valueOf(s.getMessage()))
+                .orElseGet(() -> String.valueOf(e.getMessage()));
     }
 
-    private static Optional<SQLiteException> find(@Nullable Throwable e) {
+    private static <E extends Throwable> Optional<E> find(Class<E> kind, @Nullable Throwable e) {
         for (Throwable at = e; at != null; at = at.getCause()) {
-            if (at instanceof SQLiteException sqlite) {
-                return Optional.of(sqlite);
+            if (kind.isInstance(at)) {
+                return Optional.of(kind.cast(at));
             }
         }
         return Optional.empty();

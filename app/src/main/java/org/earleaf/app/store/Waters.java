@@ -47,7 +47,7 @@ public final class Waters {
     }
 
     public Optional<Tested> findNewest() {
-        return db.inTransaction(() -> db
+        return db.reading(() -> db
                 .sql()
                 .query(
                         "select at, person, source, said from water_test order by seq",

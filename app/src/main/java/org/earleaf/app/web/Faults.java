@@ -2,17 +2,20 @@
 package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.earleaf.app.Photograph;
+import org.earleaf.app.store.StoreTrouble;
 import org.earleaf.app.web.view.Places;
 import org.earleaf.app.web.view.Words;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.ui.ExtendedModelMap;
 import org.springframework.ui.Model;
@@ -30,6 +33,9 @@ import org.springframework.web.servlet.NoHandlerFoundException;
 @ControllerAdvice
 class Faults {
     private static final Logger LOG = LoggerFactory.getLogger(Faults.class);
+
+    /** Another program's writing is seldom longer. */
+    private static final String RETRY_S = "5";
 
     private final Frame frame;
     private final Desk desk;
@@ -68,6 +74,27 @@ class Faults {
                 HttpStatus.BAD_REQUEST,
                 new View("This cannot be done as asked.", sentences(wrong.problems()), Map.of()),
                 request);
+    }
+
+    /** What the store cannot do now is no mistake of the one who asked. */
+    static HttpStatus status(EarleafException wrong) {
+        return wrong instanceof StoreTrouble ? HttpStatus.SERVICE_UNAVAILABLE : HttpStatus.BAD_REQUEST;
+    }
+
+    @ExceptionHandler
+    ModelAndView store(StoreTrouble trouble, HttpServletRequest request, HttpServletResponse response) {
+        LOG.warn("store at {}", request.getRequestURI(), trouble);
+        String headline =
+                switch (trouble.kind()) {
+                    case BUSY -> "The farm file is busy.";
+                    case FULL -> "The disk is full.";
+                    case READ_ONLY -> "Nothing can be saved here.";
+                    case DAMAGED -> "The farm file is damaged.";
+                };
+        if (trouble.kind() == StoreTrouble.Kind.BUSY) {
+            response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_S);
+        }
+        return page(status(trouble), new View(headline, sentences(trouble.problems()), Map.of()), request);
     }
 
     @ExceptionHandler

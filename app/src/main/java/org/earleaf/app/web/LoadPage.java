@@ -16,7 +16,6 @@ import org.earleaf.record.Chain;
 import org.earleaf.record.Told;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.CookieValue;
@@ -88,7 +87,7 @@ class LoadPage {
             return new ModelAndView("redirect:/records/" + entry.number());
         } catch (EarleafException wrong) {
             ModelAndView again = page(today, job, 1, form, wrong.problems(), format, model);
-            again.setStatus(HttpStatus.BAD_REQUEST);
+            again.setStatus(Faults.status(wrong));
             return again;
         }
     }

@@ -13,7 +13,6 @@ import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.CookieValue;
@@ -93,7 +92,7 @@ class RecordsPage {
             return new ModelAndView("redirect:/records/" + filed.number());
         } catch (EarleafException wrong) {
             ModelAndView again = page(entry, form, wrong.problems(), model);
-            again.setStatus(HttpStatus.BAD_REQUEST);
+            again.setStatus(Faults.status(wrong));
             return again;
         }
     }

@@ -126,7 +126,7 @@ class RigsPage {
                     "redirect:/rigs/catch?rig=" + URLEncoder.encode(test.rig(), StandardCharsets.UTF_8));
         } catch (EarleafException wrong) {
             ModelAndView again = page(form, ReadingForm.text(form.rig()), wrong.problems(), model);
-            again.setStatus(HttpStatus.BAD_REQUEST);
+            again.setStatus(Faults.status(wrong));
             return again;
         }
     }

@@ -20,7 +20,6 @@ import org.earleaf.record.Chain;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.springframework.http.HttpHeaders;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.CookieValue;
@@ -76,7 +75,7 @@ class TankPage {
             Kept kept = desk.load(id);
             response.setHeader(HttpHeaders.ETAG, kept.tag());
             ModelAndView again = page(kept, form, wrong.problems(), format, model);
-            again.setStatus(HttpStatus.BAD_REQUEST);
+            again.setStatus(Faults.status(wrong));
             return again;
         }
     }

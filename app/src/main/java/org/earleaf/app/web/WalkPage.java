@@ -15,7 +15,6 @@ import org.earleaf.field.Zone;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.jspecify.annotations.Nullable;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -85,7 +84,7 @@ class WalkPage {
         } catch (EarleafException wrong) {
             model.addAttribute("again", photograph != null && !photograph.isEmpty());
             ModelAndView again = page(today, form, wrong.problems(), format, model);
-            again.setStatus(HttpStatus.BAD_REQUEST);
+            again.setStatus(Faults.status(wrong));
             return again;
         }
     }
