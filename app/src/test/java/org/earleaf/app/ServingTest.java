@@ -60,7 +60,8 @@ class ServingTest {
     }
 
     @Test
-    void pages_are_read_while_another_program_writes_and_what_cannot_be_saved_says_when_to_try_again() throws Exception {
+    void pages_are_read_while_another_program_writes_and_what_cannot_be_saved_says_when_to_try_again()
+            throws Exception {
         Path file = stored();
         HttpClient client = HttpClient.newHttpClient();
         try (Serving serving = Serving.of(TOY, file, Optional.of(Fixture.TODAY));
@@ -69,8 +70,10 @@ class ServingTest {
             String there = said.substring(said.indexOf("http"));
             other.createStatement().execute("begin immediate");
             for (String page : List.of("", "records", "loads", "walk")) {
-                HttpRequest read = HttpRequest.newBuilder(URI.create(there + page)).build();
-                assertThat(client.send(read, HttpResponse.BodyHandlers.ofString()).statusCode())
+                HttpRequest read =
+                        HttpRequest.newBuilder(URI.create(there + page)).build();
+                assertThat(client.send(read, HttpResponse.BodyHandlers.ofString())
+                                .statusCode())
                         .as(page)
                         .isEqualTo(200);
             }

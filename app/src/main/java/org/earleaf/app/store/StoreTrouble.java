@@ -61,8 +61,7 @@ public final class StoreTrouble extends EarleafException {
     }
 
     static StoreTrouble damaged(Path file, String what) {
-        return of(
-                Kind.DAMAGED, file, "damage: " + what, "the file as it was written", "Restore it from a backup.");
+        return of(Kind.DAMAGED, file, "damage: " + what, "the file as it was written", "Restore it from a backup.");
     }
 
     private static StoreTrouble of(Kind kind, Path file, String found, String expected, String todo) {

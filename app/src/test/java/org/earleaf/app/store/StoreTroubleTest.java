@@ -106,7 +106,9 @@ class StoreTroubleTest {
             assertThat(store.findWhyOnlyRead()).isPresent();
             StoreTrouble refused = refused(store);
             assertThat(refused.kind()).isEqualTo(Kind.READ_ONLY);
-            assertThat(refused.getMessage()).contains("may be read and not written").doesNotContain("backup");
+            assertThat(refused.getMessage())
+                    .contains("may be read and not written")
+                    .doesNotContain("backup");
         }
     }
 
@@ -121,8 +123,7 @@ class StoreTroubleTest {
             assertThat(store.farm()).isEqualTo(farm);
             assertThat(store.findWhyOnlyRead()).isPresent();
             assertThat(refused(store).kind()).isEqualTo(Kind.READ_ONLY);
-            StoreTrouble none =
-                    catchThrowableOfType(StoreTrouble.class, () -> FarmStore.create(odd.resolve("new.db")));
+            StoreTrouble none = catchThrowableOfType(StoreTrouble.class, () -> FarmStore.create(odd.resolve("new.db")));
             assertThat(none.kind()).isEqualTo(Kind.READ_ONLY);
         }
     }
@@ -144,8 +145,7 @@ class StoreTroubleTest {
             assertThat(told.getMessage()).contains("earleaf.db-wal");
         }
         try (FarmStore store = FarmStore.open(copied)) {
-            assertThat(store.farm().readings())
-                    .hasSize(Farms.small().readings().size() + 1);
+            assertThat(store.farm().readings()).hasSize(Farms.small().readings().size() + 1);
         }
     }
 
@@ -197,8 +197,7 @@ class StoreTroubleTest {
                         db.sql().execute("pragma max_page_count = 1");
                         Merge tables = new Merge(db.sql());
                         for (int k = 0; k < 1000; k++) {
-                            tables.insert(
-                                    WorkTables.READINGS, List.of(WorkTables.withId("r" + k, reading())));
+                            tables.insert(WorkTables.READINGS, List.of(WorkTables.withId("r" + k, reading())));
                         }
                         return 1;
                     }));
