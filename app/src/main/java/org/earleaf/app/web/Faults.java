@@ -6,7 +6,9 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.earleaf.app.Photograph;
 import org.earleaf.app.store.StoreTrouble;
 import org.earleaf.app.web.view.Places;
@@ -17,19 +19,17 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
-import org.springframework.ui.ExtendedModelMap;
-import org.springframework.ui.Model;
 import org.springframework.validation.BindException;
-import org.springframework.web.HttpRequestMethodNotSupportedException;
+import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
+import org.springframework.web.multipart.MultipartException;
 import org.springframework.web.servlet.ModelAndView;
-import org.springframework.web.servlet.NoHandlerFoundException;
 
-/** What went wrong, in sentences, with the way on. */
+/** What went wrong, in sentences, with the way on. The page stands when nothing else does: neither farm nor store is asked. */
 @ControllerAdvice
 class Faults {
     private static final Logger LOG = LoggerFactory.getLogger(Faults.class);
@@ -37,11 +37,9 @@ class Faults {
     /** Another program's writing is seldom longer. */
     private static final String RETRY_S = "5";
 
-    private final Frame frame;
     private final Desk desk;
 
-    Faults(Frame frame, Desk desk) {
-        this.frame = frame;
+    Faults(Desk desk) {
         this.desk = desk;
     }
 
@@ -111,6 +109,7 @@ class Faults {
     @ExceptionHandler({
         MethodArgumentTypeMismatchException.class,
         MissingServletRequestParameterException.class,
+        MultipartException.class,
         BindException.class
     })
     ModelAndView unreadable(Exception wrong, HttpServletRequest request) {
@@ -121,24 +120,45 @@ class Faults {
         return page(HttpStatus.BAD_REQUEST, new View("This cannot be read.", List.of(what), Map.of()), request);
     }
 
+    /** Too many values, characters that are none, or a form that did not come whole. */
+    @ExceptionHandler
+    ModelAndView unreadable(InvalidParameterException wrong, HttpServletRequest request) {
+        String what = "It has too many values, or characters that cannot be written, or did not come whole."
+                + " Go back, look over what you typed, and send it again.";
+        HttpStatus status = Objects.requireNonNullElse(HttpStatus.resolve(wrong.getErrorCode()), HttpStatus.BAD_REQUEST);
+        return page(status, new View("This form cannot be read.", List.of(what), Map.of()), request);
+    }
+
     @ExceptionHandler
     ModelAndView notHere(NotHere missing, HttpServletRequest request) {
-        Map<String, String> fields = new LinkedHashMap<>();
-        Places.of(desk.today().farm()).all().forEach((place, zone) -> fields.put(place, zone.label()));
+        Map<String, String> fields = fields();
         String said = missing.getMessage() == null ? "Nothing stands here." : missing.getMessage();
-        return page(HttpStatus.NOT_FOUND, new View(said, List.of("The fields of this farm are:"), fields), request);
+        List<String> way = fields.isEmpty() ? List.of() : List.of("The fields of this farm are:");
+        return page(HttpStatus.NOT_FOUND, new View(said, way, fields), request);
     }
 
-    @ExceptionHandler({NoHandlerFoundException.class, HttpRequestMethodNotSupportedException.class})
-    ModelAndView noPage(Exception missing, HttpServletRequest request) {
-        return page(
-                HttpStatus.NOT_FOUND,
-                new View("There is no such page.", List.of("The pages stand in the line above."), Map.of()),
-                request);
+    private Map<String, String> fields() {
+        Map<String, String> fields = new LinkedHashMap<>();
+        try {
+            Places.of(desk.today().farm()).all().forEach((place, zone) -> fields.put(place, zone.label()));
+        } catch (RuntimeException storeless) {
+            LOG.warn("the fields of the farm cannot be read for a page of faults", storeless);
+        }
+        return fields;
     }
 
+    /** What Spring has a status for is no fault of ours; what it cannot answer is no page. */
     @ExceptionHandler
     ModelAndView unexpected(Exception fault, HttpServletRequest request) {
+        if (fault instanceof ErrorResponse known && known.getStatusCode().is4xxClientError()) {
+            HttpStatus status =
+                    Objects.requireNonNullElse(HttpStatus.resolve(known.getStatusCode().value()), HttpStatus.BAD_REQUEST);
+            // A form sent to a page that takes none has no page there.
+            return page(
+                    status == HttpStatus.METHOD_NOT_ALLOWED ? HttpStatus.NOT_FOUND : status,
+                    new View("There is no such page.", List.of("The pages stand in the line above."), Map.of()),
+                    request);
+        }
         String id = UUID.randomUUID().toString().substring(0, 8);
         LOG.error("fault {} at {}", id, request.getRequestURI(), fault);
         String note = "Nothing was changed by this page. The log has the details under fault " + id + ".";
@@ -148,10 +168,12 @@ class Faults {
                 request);
     }
 
-    private ModelAndView page(HttpStatus status, View view, HttpServletRequest request) {
-        Model model = new ExtendedModelMap();
-        frame.fill(request, model);
-        model.addAttribute("view", view);
-        return new ModelAndView("fault", model.asMap(), status);
+    private static ModelAndView page(HttpStatus status, View view, HttpServletRequest request) {
+        ModelAndView page = new ModelAndView("fault", status);
+        page.addObject("light", Frame.light(request));
+        page.addObject("version", Frame.VERSION);
+        page.addObject("pages", Frame.PAGES);
+        page.addObject("view", view);
+        return page;
     }
 }

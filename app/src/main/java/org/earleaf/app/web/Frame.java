@@ -23,7 +23,7 @@ class Frame {
     static final String LIGHT = "light";
     static final String UNITS = "units";
     static final List<String> LIGHTS = List.of("paper", "night", "sunlight");
-    private static final List<Link> PAGES = List.of(
+    static final List<Link> PAGES = List.of(
             new Link("Morning", "/"),
             new Link("Calendar", "/calendar"),
             new Link("Field", "/field"),
@@ -36,8 +36,10 @@ class Frame {
     private static final List<String> FILES =
             List.of("/static/earleaf.css", "/static/leaves.css", "/static/tanks.css", "/static/earleaf.js");
 
+    /** Fingerprint of the files, in their addresses: a new one is fetched, an old one kept for ever. */
+    static final String VERSION = fingerprint();
+
     private final Desk desk;
-    private final String version = fingerprint();
 
     Frame(Desk desk) {
         this.desk = desk;
@@ -64,7 +66,6 @@ class Frame {
     void fill(HttpServletRequest request, Model model) {
         Format format = Format.of(Objects.requireNonNullElse(
                 request.getParameter(UNITS), cookie(request, UNITS).orElse("us")));
-        String light = cookie(request, LIGHT).filter(LIGHTS::contains).orElse(null);
         String query = request.getQueryString();
         String here = "GET".equals(request.getMethod())
                 ? request.getRequestURI() + (query == null ? "" : "?" + query)
@@ -72,7 +73,11 @@ class Frame {
         String farm = desk.today().farm().name();
         model.addAttribute("format", format);
         model.addAttribute(
-                "frame", new Facts(farm, desk.notebook().state(), light, format.isMetric(), here, version, PAGES));
+                "frame", new Facts(farm, desk.notebook().state(), light(request), format.isMetric(), here, VERSION, PAGES));
+    }
+
+    static @Nullable String light(HttpServletRequest request) {
+        return cookie(request, LIGHT).filter(LIGHTS::contains).orElse(null);
     }
 
     private static Optional<String> cookie(HttpServletRequest request, String name) {

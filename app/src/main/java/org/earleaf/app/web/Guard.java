@@ -14,25 +14,16 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-/** Sets the headers that keep a page to itself, and turns away what another site's page would have written here. */
+/** Turns away what another site's page would have read or written here. */
 class Guard extends OncePerRequestFilter {
-    private static final String POLICY = "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none';"
-            + " form-action 'self'; frame-ancestors 'none'";
-    private static final Pattern NUMERIC = Pattern.compile("[0-9.]+|\\[?[0-9a-f:.]+]?");
+    private static final String BYTE = "(25[0-5]|2[0-4]\\d|1\\d\\d|[1-9]?\\d)";
+    private static final Pattern IPV4 = Pattern.compile(BYTE + "(\\." + BYTE + "){3}");
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
     private static final Set<String> OWN_FETCH_SITES = Set.of("same-origin", "none");
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        response.setHeader("Content-Security-Policy", POLICY);
-        response.setHeader("X-Content-Type-Options", "nosniff");
-        response.setHeader("X-Frame-Options", "DENY");
-        response.setHeader("Referrer-Policy", "same-origin");
-        response.setHeader("Cross-Origin-Opener-Policy", "same-origin");
-        if (!request.getRequestURI().startsWith("/static/")) {
-            response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
-        }
         if (!isNamedAsHere(request.getServerName())) {
             refuse(response, "Open Earleaf by the address it printed, not by \"" + request.getServerName() + "\".");
             return;
@@ -51,12 +42,15 @@ class Guard extends OncePerRequestFilter {
     }
 
     /**
-     * A number, or a name of the local network. A name of the wide net that leads here is a page elsewhere trying to
-     * read this farm.
+     * An address, or a name of the local network. A name of the wide net that leads here is a page elsewhere trying to
+     * read this farm. The server has refused what stands in brackets and is no IPv6 address.
      */
-    private static boolean isNamedAsHere(String host) {
+    static boolean isNamedAsHere(String host) {
         String name = host.toLowerCase(Locale.ROOT);
-        return NUMERIC.matcher(name).matches() || !name.contains(".") || name.endsWith(".local");
+        return IPV4.matcher(name).matches()
+                || name.startsWith("[")
+                || !name.contains(".") && !name.contains(":")
+                || name.endsWith(".local");
     }
 
     /**

@@ -2,6 +2,7 @@
 package org.earleaf.app.web;
 
 import java.time.Duration;
+import org.earleaf.app.web.server.Doorway;
 import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
 import org.springframework.boot.http.converter.autoconfigure.HttpMessageConvertersAutoConfiguration;
 import org.springframework.boot.servlet.autoconfigure.HttpEncodingAutoConfiguration;
@@ -28,6 +29,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     ThymeleafAutoConfiguration.class
 })
 @Import({
+    Doorway.class,
     Guard.class,
     Frame.class,
     Faults.class,

@@ -8,6 +8,7 @@ import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.support.GenericApplicationContext;
+import org.springframework.core.env.MapPropertySource;
 
 /** Starts and stops the pages. */
 public final class WebServer implements AutoCloseable {
@@ -22,10 +23,15 @@ public final class WebServer implements AutoCloseable {
      * @param port 0 takes a free one
      */
     public static WebServer start(Days days, Notebook notebook, String address, int port) {
+        return start(days, notebook, Map.of("server.address", address, "server.port", port));
+    }
+
+    /** @param settings that stand before those of application.properties */
+    static WebServer start(Days days, Notebook notebook, Map<String, Object> settings) {
         SpringApplication spring = new SpringApplication(WebConfig.class);
         spring.setWebApplicationType(WebApplicationType.SERVLET);
-        spring.setDefaultProperties(Map.of("server.address", address, "server.port", port));
         spring.addInitializers(context -> {
+            context.getEnvironment().getPropertySources().addFirst(new MapPropertySource("earleaf", settings));
             GenericApplicationContext beans = (GenericApplicationContext) context;
             beans.registerBean(Desk.class, () -> new Desk(days, notebook));
         });
