@@ -125,7 +125,8 @@ class Faults {
     ModelAndView unreadable(InvalidParameterException wrong, HttpServletRequest request) {
         String what = "It has too many values, or characters that cannot be written, or did not come whole."
                 + " Go back, look over what you typed, and send it again.";
-        HttpStatus status = Objects.requireNonNullElse(HttpStatus.resolve(wrong.getErrorCode()), HttpStatus.BAD_REQUEST);
+        HttpStatus status =
+                Objects.requireNonNullElse(HttpStatus.resolve(wrong.getErrorCode()), HttpStatus.BAD_REQUEST);
         return page(status, new View("This form cannot be read.", List.of(what), Map.of()), request);
     }
 
@@ -151,8 +152,8 @@ class Faults {
     @ExceptionHandler
     ModelAndView unexpected(Exception fault, HttpServletRequest request) {
         if (fault instanceof ErrorResponse known && known.getStatusCode().is4xxClientError()) {
-            HttpStatus status =
-                    Objects.requireNonNullElse(HttpStatus.resolve(known.getStatusCode().value()), HttpStatus.BAD_REQUEST);
+            HttpStatus status = Objects.requireNonNullElse(
+                    HttpStatus.resolve(known.getStatusCode().value()), HttpStatus.BAD_REQUEST);
             // A form sent to a page that takes none has no page there.
             return page(
                     status == HttpStatus.METHOD_NOT_ALLOWED ? HttpStatus.NOT_FOUND : status,

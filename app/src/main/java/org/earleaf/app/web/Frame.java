@@ -73,7 +73,8 @@ class Frame {
         String farm = desk.today().farm().name();
         model.addAttribute("format", format);
         model.addAttribute(
-                "frame", new Facts(farm, desk.notebook().state(), light(request), format.isMetric(), here, VERSION, PAGES));
+                "frame",
+                new Facts(farm, desk.notebook().state(), light(request), format.isMetric(), here, VERSION, PAGES));
     }
 
     static @Nullable String light(HttpServletRequest request) {

@@ -85,7 +85,9 @@ class BoundsTest {
                 .contains("Referrer-Policy: same-origin")
                 .contains("Cache-Control: no-store");
         assertThat(answer.length()).as("a short answer").isLessThan(6_000);
-        return assertThat(answer).doesNotContain("Tomcat", "HTTP Status", "<style").actual();
+        return assertThat(answer)
+                .doesNotContain("Tomcat", "HTTP Status", "<style")
+                .actual();
     }
 
     @ParameterizedTest
@@ -145,8 +147,10 @@ class BoundsTest {
     @Test
     void a_body_that_does_not_say_its_length_or_says_too_much_is_not_read() throws IOException {
         String post = "POST /look HTTP/1.1\r\n" + HEADERS + FORM;
-        assertThat(refused(411, ask(post + "Transfer-Encoding: chunked\r\n\r\n"))).contains("how long");
-        assertThat(refused(413, ask(post + "Content-Length: 99999999999\r\n\r\n"))).contains("too large");
+        assertThat(refused(411, ask(post + "Transfer-Encoding: chunked\r\n\r\n")))
+                .contains("how long");
+        assertThat(refused(413, ask(post + "Content-Length: 99999999999\r\n\r\n")))
+                .contains("too large");
     }
 
     @Test
@@ -159,7 +163,9 @@ class BoundsTest {
             assertThat(get("/field")).startsWith("HTTP/1.1 200 ");
             assertThat(post("/look", "light=night")).startsWith("HTTP/1.1 302 ");
             List<Socket> answered = answered(half, 300 - AT_ONCE);
-            assertThat(answered).as("forms told to come again, the others still waited for").hasSize(300 - AT_ONCE);
+            assertThat(answered)
+                    .as("forms told to come again, the others still waited for")
+                    .hasSize(300 - AT_ONCE);
             assertThat(refused(503, answer(answered.get(0))))
                     .contains("Retry-After: 5", "Too many forms are coming in at once.");
         } finally {

@@ -8,7 +8,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class GuardTest {
     @ParameterizedTest
-    @ValueSource(strings = {"127.0.0.1", "192.168.1.20", "[::1]", "[fe80::1]", "localhost", "barn", "barn.local", "BARN.Local"})
+    @ValueSource(
+            strings = {
+                "127.0.0.1",
+                "192.168.1.20",
+                "[::1]",
+                "[fe80::1]",
+                "localhost",
+                "barn",
+                "barn.local",
+                "BARN.Local"
+            })
     void an_address_or_a_name_of_the_local_network_is_here(String host) {
         assertThat(Guard.isNamedAsHere(host)).isTrue();
     }

@@ -11,13 +11,16 @@ public final class Doorway implements WebServerFactoryCustomizer<TomcatServletWe
     private final Arrivals.Pace pace;
 
     public Doorway(Environment settings) {
-        pace = Binder.get(settings).bind("earleaf.arrivals", Arrivals.Pace.class).get();
+        pace = Binder.get(settings)
+                .bind("earleaf.arrivals", Arrivals.Pace.class)
+                .get();
     }
 
     @Override
     public void customize(TomcatServletWebServerFactory server) {
         server.addEngineValves(new SafeHeaders());
-        // Inside of the server's own report, so that ours speaks first; and arrivals inside of that, so that it is told.
+        // Inside of the server's own report, so that ours speaks first; and arrivals inside of that, so that it is
+        // told.
         server.addContextCustomizers(pages -> {
             pages.getParent().getPipeline().addValve(new PlainFault());
             pages.getParent().getPipeline().addValve(new Arrivals(pace));
