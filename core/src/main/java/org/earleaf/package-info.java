@@ -1,2 +1,5 @@
-/** Earleaf's core: the grower's day in working order; start reading at {@link org.earleaf.Brief}, then {@link org.earleaf.Week}. */
+/**
+ * Earleaf's core: the grower's day in working order, one package a step; nothing stands in the root itself. Start reading
+ * at {@link org.earleaf.brief.Brief}, then {@link org.earleaf.week.Week}.
+ */
 package org.earleaf;

@@ -34,16 +34,23 @@ class FlowTest {
     /** In the order data flows. A package uses those before its own line; two on one line do not use each other. */
     private static final List<List<String>> FLOW = List.of(
             List.of("units"),
-            List.of("weather", "soil"),
+            List.of("weather", "soil", "label"),
             List.of("field"),
             List.of("farm"),
             List.of("season"),
+            List.of("pressure"),
             List.of("protection"),
+            List.of("outlook"),
             List.of("decide"),
             List.of("plan"),
             List.of("rig"),
+            List.of("spray"),
+            List.of("week"),
+            List.of("brief"),
+            List.of("mix"),
             List.of("load"),
             List.of("record"),
+            List.of("card"),
             List.of("proof"),
             List.of("books"));
 
@@ -146,8 +153,8 @@ class FlowTest {
             @Override
             public void check(JavaClass type, ConditionEvents events) {
                 String from = step(type);
-                if (from.isEmpty()) {
-                    return; // the root package may use all
+                if (type.getSimpleName().equals("package-info")) {
+                    return; // the root's names where to start reading
                 }
                 if (place(from) < 0) {
                     events.add(SimpleConditionEvent.violated(type, type.getName() + " has no place in FlowTest.FLOW"));

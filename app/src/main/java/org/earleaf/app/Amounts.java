@@ -2,7 +2,7 @@
 package org.earleaf.app;
 
 import java.util.Set;
-import org.earleaf.load.Amount;
+import org.earleaf.mix.Amount;
 import org.earleaf.units.Figure;
 
 /** How amounts at the tank are written: digits that a meter, a jug or a scale can show, no more. */

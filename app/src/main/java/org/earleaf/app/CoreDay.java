@@ -7,16 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
-import org.earleaf.Brief;
-import org.earleaf.Morning;
-import org.earleaf.Week;
+import org.earleaf.brief.Brief;
+import org.earleaf.brief.Morning;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
 import org.earleaf.decide.Outlooks;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.Outlook;
+import org.earleaf.week.Week;
 import org.jspecify.annotations.Nullable;
 
 /** The answers of core for one farm and day, each computed once and only when asked for. Safe for many threads. */

@@ -4,13 +4,13 @@ package org.earleaf.app;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.Brief;
-import org.earleaf.Week;
+import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.Outlook;
+import org.earleaf.week.Week;
 
 /** The questions that doors (commands and pages) may ask about a farm on a day; the answers come from core. */
 public interface FarmDay {

@@ -10,19 +10,19 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
-import org.earleaf.load.Dose;
-import org.earleaf.load.LoadCautions;
-import org.earleaf.load.LoadJob;
+import org.earleaf.label.LabelBook;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadPlanner;
-import org.earleaf.load.MixForm;
-import org.earleaf.load.MixLine;
-import org.earleaf.load.MixOrder;
-import org.earleaf.load.MixStep;
 import org.earleaf.load.TankLoad;
+import org.earleaf.mix.Dose;
+import org.earleaf.mix.LoadCautions;
+import org.earleaf.mix.LoadJob;
+import org.earleaf.mix.MixForm;
+import org.earleaf.mix.MixLine;
+import org.earleaf.mix.MixOrder;
+import org.earleaf.mix.MixStep;
 import org.earleaf.rig.Liquid;
 
 /** A kept load as the hand at the tank needs it: every step with water and reason, and the cautions of its mix. */

@@ -4,10 +4,10 @@ package org.earleaf.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.earleaf.load.Amount;
-import org.earleaf.load.Cleanout;
 import org.earleaf.load.JarTest;
-import org.earleaf.load.WaterQuality;
+import org.earleaf.mix.Amount;
+import org.earleaf.mix.Cleanout;
+import org.earleaf.mix.WaterQuality;
 import org.earleaf.units.Figure;
 
 /** What is to be known of a mix before it is poured, in sentences that commands, pages and sheets share. */

@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.earleaf.app.store.Tanks;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.Rig;
-import org.earleaf.load.Dose;
+import org.earleaf.label.LabelBook;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
-import org.earleaf.load.MixForm;
-import org.earleaf.load.MixLine;
 import org.earleaf.load.TankLoad;
+import org.earleaf.mix.Dose;
+import org.earleaf.mix.MixForm;
+import org.earleaf.mix.MixLine;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 

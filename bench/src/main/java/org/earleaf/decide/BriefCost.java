@@ -10,11 +10,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
-import org.earleaf.Morning;
 import org.earleaf.bench.season.Ratio;
+import org.earleaf.brief.Morning;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonRun;
 
 /**

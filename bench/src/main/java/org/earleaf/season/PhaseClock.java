@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.weather.Forcing;
 
 /**

@@ -2,6 +2,7 @@
 package org.earleaf.decide;
 
 import java.util.Arrays;
+import org.earleaf.units.Ranks;
 
 /**
  * Choosing among options over the same futures, doing nothing among them.
@@ -53,8 +54,8 @@ final class Choice {
         if (gains.length == 0) {
             return 0;
         }
-        double best = Arrays.stream(gains).mapToDouble(Worth::mean).reduce(0, Math::max);
-        return Worth.mean(known(gains, gains[0].length)) - best;
+        double best = Arrays.stream(gains).mapToDouble(Ranks::mean).reduce(0, Math::max);
+        return Ranks.mean(known(gains, gains[0].length)) - best;
     }
 
     /** The most that an option may leave on the table. */

@@ -8,7 +8,10 @@ import java.util.Optional;
 import org.earleaf.farm.ClearanceFit;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
+import org.earleaf.outlook.Baseline;
+import org.earleaf.outlook.ReadingError;
 import org.earleaf.season.SeasonRun;
+import org.earleaf.units.Ranks;
 
 /**
  * What a reading of the crop itself, its height or its stage, would be worth this morning: whether a rig still fits, and
@@ -42,8 +45,8 @@ public record CropReadingWorth(double height_usdHa, double stage_usdHa, Optional
         double[][] gains = byDay(morning, base, passes, inDoubt);
         double[] height = Baseline.each(morning, morning::height_cm);
         double[] stage = Baseline.each(morning, m -> morning.collars(m));
-        double tall = ReadingError.height_cm(Worth.mean(height));
-        double late = ReadingError.stage(Worth.mean(stage));
+        double tall = ReadingError.height_cm(Ranks.mean(height));
+        double late = ReadingError.stage(Ranks.mean(stage));
         return new CropReadingWorth(
                 new ReadingValue(gains, height, tall).worth(),
                 new ReadingValue(gains, stage, late).worth(),
@@ -67,7 +70,7 @@ public record CropReadingWorth(double height_usdHa, double stage_usdHa, Optional
 
     private static double[] whereItFits(DayPass pass, double[] heights_cm) {
         double[] gains = new double[heights_cm.length];
-        double tooTall = -ODDS * Math.max(0, Worth.mean(pass.gains_usdHa()));
+        double tooTall = -ODDS * Math.max(0, Ranks.mean(pass.gains_usdHa()));
         Arrays.setAll(
                 gains,
                 m -> ClearanceFit.clears(pass.rig(), pass.placement(), heights_cm[m] / 100)

@@ -21,8 +21,11 @@ import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.Baseline;
+import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.protection.PassWorth;
 import org.earleaf.season.SeasonRun;
+import org.earleaf.units.Ranks;
 import org.earleaf.units.Units;
 
 /** The options of one day, and what the day is worth. */
@@ -150,8 +153,8 @@ final class DayOptions {
             return 0;
         }
         int[] choices = new Informed(recourse.rain(day), futures.courses()).choices(gains);
-        double now = Arrays.stream(gains).mapToDouble(Worth::mean).reduce(0, Math::max);
-        return Math.max(0, Worth.mean(Informed.realised(gains, choices)) - now);
+        double now = Arrays.stream(gains).mapToDouble(Ranks::mean).reduce(0, Math::max);
+        return Math.max(0, Ranks.mean(Informed.realised(gains, choices)) - now);
     }
 
     private List<Trial> trials(SeasonRun trunk, LocalDate day, int ahead) {
@@ -200,7 +203,7 @@ final class DayOptions {
     private static List<Trial> best(List<Trial> trials, double[][] gains) {
         return IntStream.range(0, trials.size())
                 .boxed()
-                .sorted(Comparator.comparingDouble(t -> -Worth.mean(gains[t])))
+                .sorted(Comparator.comparingDouble(t -> -Ranks.mean(gains[t])))
                 .map(trials::get)
                 .toList();
     }

@@ -11,6 +11,7 @@ import org.earleaf.farm.Setting;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.soil.SoilProfile;

@@ -10,6 +10,11 @@ import java.util.Optional;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.Baseline;
+import org.earleaf.outlook.FieldCalendar;
+import org.earleaf.outlook.OutOfReach;
+import org.earleaf.outlook.Outlook;
+import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonRun;
 import org.jspecify.annotations.Nullable;
 

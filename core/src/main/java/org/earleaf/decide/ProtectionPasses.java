@@ -14,18 +14,20 @@ import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
-import org.earleaf.protection.CropAhead;
-import org.earleaf.protection.Fungicide;
-import org.earleaf.protection.FungicideKind;
-import org.earleaf.protection.Insecticide;
+import org.earleaf.outlook.Baseline;
+import org.earleaf.outlook.ZoneEnsemble;
+import org.earleaf.pressure.CropAhead;
+import org.earleaf.pressure.Fungicide;
+import org.earleaf.pressure.FungicideKind;
+import org.earleaf.pressure.Insecticide;
+import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.pressure.ProtectionOption;
+import org.earleaf.pressure.ProtectionReason;
+import org.earleaf.pressure.ProtectionSettings;
+import org.earleaf.pressure.Sightings;
 import org.earleaf.protection.ProtectionAdvice;
-import org.earleaf.protection.ProtectionCase;
-import org.earleaf.protection.ProtectionOption;
-import org.earleaf.protection.ProtectionReason;
 import org.earleaf.protection.ProtectionRules;
-import org.earleaf.protection.ProtectionSettings;
 import org.earleaf.protection.ProtectionWorth;
-import org.earleaf.protection.Sightings;
 
 /**
  * Passes against disease and insects on a zone over the next three weeks: day x mix of the farm's recipes x placement x

@@ -12,8 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.earleaf.farm.ProductKind;
-import org.earleaf.protection.CropAhead;
-import org.earleaf.protection.ProtectionCase;
+import org.earleaf.outlook.ZoneEnsemble;
+import org.earleaf.pressure.CropAhead;
+import org.earleaf.pressure.ProtectionCase;
 
 /** Why a fungicide or an insecticide is not proposed. */
 final class ProtectionWords {

@@ -9,6 +9,9 @@ import org.earleaf.farm.ClearanceFit;
 import org.earleaf.farm.OverTheTop;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
+import org.earleaf.outlook.Baseline;
+import org.earleaf.outlook.OutOfReach;
+import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonTrace.Daily;
 
 /**

@@ -5,8 +5,8 @@ import org.earleaf.farm.ClearanceLoss;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
-import org.earleaf.protection.ProtectionAssumption;
-import org.earleaf.protection.ProtectionSettings;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionSettings;
 
 /**
  * What a rig takes from tall corn, as shares of the field's yield.

@@ -9,9 +9,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.field.Reading;
-import org.earleaf.protection.CropAhead;
-import org.earleaf.protection.ProtectionCase;
-import org.earleaf.protection.ProtectionOption;
+import org.earleaf.outlook.ZoneEnsemble;
+import org.earleaf.pressure.CropAhead;
+import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.pressure.ProtectionOption;
 import org.earleaf.protection.ProtectionRules;
 import org.earleaf.protection.ScoutingValue;
 

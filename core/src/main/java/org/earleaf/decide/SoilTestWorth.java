@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
 import org.earleaf.field.Reading;
+import org.earleaf.outlook.ReadingError;
 import org.earleaf.season.Observing;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.soil.SoilProfile;

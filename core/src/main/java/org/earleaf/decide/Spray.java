@@ -2,7 +2,7 @@
 package org.earleaf.decide;
 
 import java.util.List;
-import org.earleaf.protection.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionAssumption;
 
 /**
  * What an option against disease or insects has beside what every option has.

@@ -9,10 +9,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.farm.ClearanceFit;
 import org.earleaf.farm.Product;
-import org.earleaf.farm.ProductLabel;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
-import org.earleaf.protection.CropAhead;
+import org.earleaf.label.ProductLabel;
+import org.earleaf.outlook.Baseline;
+import org.earleaf.pressure.CropAhead;
 
 /**
  * What forbids a pass whatever it is worth: a label that was not entered or does not allow it, a rig that does not clear

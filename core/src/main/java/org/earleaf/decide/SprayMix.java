@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
-import org.earleaf.farm.ProductLabel;
 import org.earleaf.farm.RateUnit;
 import org.earleaf.farm.Recipe;
+import org.earleaf.label.ProductLabel;
 
 /**
  * What goes together in a pass against disease or insects. Products and rates are those of the farm's own recipes; Earleaf

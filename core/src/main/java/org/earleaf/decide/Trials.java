@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.IntStream;
 import org.earleaf.decide.Candidate.Trial;
+import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonRun;
 
 /** Runs trials to the end of the season, many lanes at once, and counts the runs. */

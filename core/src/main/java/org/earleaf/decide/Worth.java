@@ -63,7 +63,7 @@ public record Worth(
     static Worth of(double[] gained_kgHa, double[] costs_usdHa, Prices prices, double[] known) {
         double[] gains = PassWorth.gains_usdHa(gained_kgHa, 0, prices);
         Arrays.setAll(gains, m -> gains[m] - costs_usdHa[m]);
-        PassWorth worth = PassWorth.of(gained_kgHa, gains, mean(costs_usdHa), prices);
+        PassWorth worth = PassWorth.of(gained_kgHa, gains, Ranks.mean(costs_usdHa), prices);
         return of(worth, known.length == 0 ? Double.NaN : Choice.regret_usdHa(gains, known));
     }
 
@@ -84,9 +84,9 @@ public record Worth(
     /** What counts when options are compared: the mean, and the worst fifth by its weight [$/ha]. */
     static double objective(double[] gains, double badCaseWeight) {
         if (badCaseWeight == 0) {
-            return mean(gains);
+            return Ranks.mean(gains);
         }
-        return objective(mean(gains), Ranks.of(gains).worst(PassWorth.BAD_SHARE), badCaseWeight);
+        return objective(Ranks.mean(gains), Ranks.of(gains).worst(PassWorth.BAD_SHARE), badCaseWeight);
     }
 
     private static double objective(double mean, double badCase, double badCaseWeight) {
@@ -96,13 +96,5 @@ public record Worth(
     /** The same of a worth. */
     double objective_usdHa(double badCaseWeight) {
         return objective(mean_usdHa, badCase_usdHa, badCaseWeight);
-    }
-
-    static double mean(double[] values) {
-        double sum = 0;
-        for (double v : values) {
-            sum += v;
-        }
-        return sum / values.length;
     }
 }

@@ -10,6 +10,7 @@ import org.earleaf.field.Manure;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
+import org.earleaf.label.LabelBook;
 import org.earleaf.units.Flag;
 import org.earleaf.weather.Site;
 

@@ -3,6 +3,7 @@ package org.earleaf.farm;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.label.LabelBook;
 import org.earleaf.units.Dimension;
 
 /**

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import org.earleaf.farm.LabelEntry.Clock;
+import org.earleaf.label.LabelEntry.Clock;
 
 /**
  * The jobs of one piece of ground, each with what lies on it where most of it lies. Loads of one job cover ground beside

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.earleaf.farm.ActiveIngredient;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
 import org.earleaf.load.GroundJobs.Job;
 
 /**

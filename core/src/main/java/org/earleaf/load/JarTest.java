@@ -4,6 +4,9 @@ package org.earleaf.load;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.earleaf.mix.Amount;
+import org.earleaf.mix.Load;
+import org.earleaf.mix.MixStep;
 
 /**
  * A mix in a jar before it is made in the tank: each product in its share, in the order of mixing. It looks at clots, oil

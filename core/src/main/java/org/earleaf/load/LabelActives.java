@@ -5,14 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.earleaf.farm.ActiveIngredient;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelLimit;
 import org.earleaf.load.GroundJobs.Job;
 import org.earleaf.load.LabelFinding.Verdict;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Units;
-import org.earleaf.weather.LabelLimit;
 
 /**
  * Active ingredients summed over every product on the ground, each against every label that names it, whether of this

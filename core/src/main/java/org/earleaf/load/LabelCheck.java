@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelFigure;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
 import org.earleaf.load.GroundJobs.Job;
 import org.earleaf.load.LabelFinding.Verdict;
+import org.earleaf.mix.LabelWork;
+import org.earleaf.mix.MixWords;
 
 /**
  * Holds a load against the labels of what is in it, over everything made and reserved on its ground. Plain fertiliser

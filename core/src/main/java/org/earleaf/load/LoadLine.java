@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import org.earleaf.mix.Amount;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
 

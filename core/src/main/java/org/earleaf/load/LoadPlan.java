@@ -2,6 +2,8 @@
 package org.earleaf.load;
 
 import java.util.List;
+import org.earleaf.mix.Load;
+import org.earleaf.mix.LoadJob;
 
 /**
  * All loads of a job.

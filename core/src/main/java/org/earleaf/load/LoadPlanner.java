@@ -3,6 +3,10 @@ package org.earleaf.load;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.earleaf.mix.Load;
+import org.earleaf.mix.LoadJob;
+import org.earleaf.mix.MixLine;
+import org.earleaf.mix.Mixer;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;

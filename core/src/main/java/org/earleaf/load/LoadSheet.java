@@ -4,6 +4,10 @@ package org.earleaf.load;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.mix.Amount;
+import org.earleaf.mix.Load;
+import org.earleaf.mix.LoadCautions;
+import org.earleaf.mix.MixOrder;
 import org.earleaf.rig.Setup;
 import org.earleaf.units.Units;
 

@@ -3,6 +3,7 @@ package org.earleaf.load;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.earleaf.mix.Amount;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
 

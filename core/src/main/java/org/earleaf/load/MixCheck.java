@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.earleaf.farm.LabelBook;
+import org.earleaf.label.LabelBook;
 import org.earleaf.load.LabelFinding.Verdict;
+import org.earleaf.mix.LabelWork;
+import org.earleaf.mix.MixRules;
+import org.earleaf.mix.MixWords;
 
 /** Holds a load against the known quarrels of its products, and tells of crops that may not follow it. */
 public final class MixCheck {

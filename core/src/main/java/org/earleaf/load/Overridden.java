@@ -2,6 +2,7 @@
 package org.earleaf.load;
 
 import java.time.Instant;
+import org.earleaf.mix.MixRules;
 import org.earleaf.units.EarleafException;
 
 /**

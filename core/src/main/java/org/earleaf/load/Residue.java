@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.earleaf.farm.LabelBook;
+import org.earleaf.label.LabelBook;
+import org.earleaf.mix.Cleanout;
+import org.earleaf.mix.MixWords;
 
 /**
  * What a tank last held and the load to follow does not: it is cleaned out first.

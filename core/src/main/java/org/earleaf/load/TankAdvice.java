@@ -6,7 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.earleaf.farm.LabelBook;
+import org.earleaf.label.LabelBook;
+import org.earleaf.mix.Cleanout;
+import org.earleaf.mix.LoadJob;
+import org.earleaf.mix.MixFacts;
+import org.earleaf.mix.MixLine;
+import org.earleaf.mix.MixRules;
+import org.earleaf.mix.MixWords;
 
 /**
  * What is to be known of a mix before it is poured, beside amounts and order.

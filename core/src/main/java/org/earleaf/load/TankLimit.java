@@ -6,9 +6,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelFigure;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
 
 /**
  * What binds a whole tank: of an item the strictest figure among the labels of what is in it.

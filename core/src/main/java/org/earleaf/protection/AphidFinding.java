@@ -4,6 +4,9 @@ package org.earleaf.protection;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.earleaf.field.Incidence.Verdict;
+import org.earleaf.pressure.AphidSighting;
+import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.pressure.ProtectionReason;
 import org.earleaf.units.Figure;
 
 /**
@@ -29,7 +32,7 @@ public record AphidFinding(AphidSighting seen, Verdict verdict, boolean beforeFu
     private static final double FIFTH = .2;
 
     /** What speaks for an insecticide on a day, with or without a fungicide; empty where nobody counted. */
-    static Optional<AphidFinding> of(ProtectionCase c, LocalDate date, boolean withFungicide) {
+    public static Optional<AphidFinding> of(ProtectionCase c, LocalDate date, boolean withFungicide) {
         return c.aphids().map(seen -> of(c, date, withFungicide, seen));
     }
 
@@ -70,7 +73,7 @@ public record AphidFinding(AphidSighting seen, Verdict verdict, boolean beforeFu
         return seen.plants().map(p -> p.against(share)).orElse(Verdict.UNDECIDED);
     }
 
-    boolean callsForInsecticide() {
+    public boolean callsForInsecticide() {
         return verdict == Verdict.ABOVE;
     }
 

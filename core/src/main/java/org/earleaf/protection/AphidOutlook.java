@@ -5,6 +5,12 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
+import org.earleaf.pressure.AphidModel;
+import org.earleaf.pressure.AphidSighting;
+import org.earleaf.pressure.CropAhead;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.pressure.ProtectionOption;
 
 /** Whether aphids are there, and what an option changes about what they take. */
 final class AphidOutlook {

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionOption;
 
 /** Which assumptions stand behind an option. */
 final class AssumptionsUsed {

@@ -2,6 +2,8 @@
 package org.earleaf.protection;
 
 import java.util.List;
+import org.earleaf.pressure.ProtectionReason;
+import org.earleaf.pressure.Support;
 import org.earleaf.units.BundledTable;
 
 /**

@@ -2,6 +2,9 @@
 package org.earleaf.protection;
 
 import java.util.List;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionOption;
+import org.earleaf.pressure.ProtectionReason;
 
 /**
  * What is to be said of one option. Expected value and chance to pay stand side by side: neither follows from the other.

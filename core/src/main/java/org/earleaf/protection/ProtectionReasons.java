@@ -11,6 +11,18 @@ import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Placement;
+import org.earleaf.pressure.CropAhead;
+import org.earleaf.pressure.Fungicide;
+import org.earleaf.pressure.FungicideKind;
+import org.earleaf.pressure.FungicideResponse;
+import org.earleaf.pressure.Insecticide;
+import org.earleaf.pressure.LesionSighting;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.pressure.ProtectionOption;
+import org.earleaf.pressure.ProtectionReason;
+import org.earleaf.pressure.SeverityOutlook;
+import org.earleaf.pressure.TarSpotModel;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Units;
 

@@ -9,6 +9,11 @@ import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Incidence.Verdict;
+import org.earleaf.pressure.Insecticide;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.pressure.ProtectionOption;
+import org.earleaf.pressure.ProtectionReason;
 
 /** Rules that forbid advising an option, each with its reason; none can be outbid by money. */
 public final class ProtectionRules {

@@ -6,6 +6,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.earleaf.field.Disease;
+import org.earleaf.pressure.CropAhead;
+import org.earleaf.pressure.Fungicide;
+import org.earleaf.pressure.FungicideKind;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.pressure.ProtectionOption;
+import org.earleaf.pressure.SeverityOutlook;
 import org.earleaf.units.Units;
 
 /**

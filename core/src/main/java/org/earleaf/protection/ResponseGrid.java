@@ -3,6 +3,9 @@ package org.earleaf.protection;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.earleaf.pressure.FungicideKind;
+import org.earleaf.pressure.FungicideResponse;
+import org.earleaf.pressure.ProtectionCase;
 
 /**
  * Equally likely gains of a fungicide pass, without chance: the middles of equal slices of the response, which is of one

@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.protection;
 
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.pressure.ProtectionOption;
+import org.earleaf.pressure.ProtectionSettings;
+import org.earleaf.pressure.SeverityOutlook;
+
 /**
  * What scouting a zone before deciding would be worth: with the answer, the pass is made only where it nets something.
  *

@@ -8,6 +8,12 @@ import java.util.Set;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.Incidence.Verdict;
+import org.earleaf.pressure.HybridClass;
+import org.earleaf.pressure.LesionSighting;
+import org.earleaf.pressure.ProtectionReason;
+import org.earleaf.pressure.SiteFacts;
+import org.earleaf.pressure.Support;
+import org.earleaf.pressure.WeatherRisk;
 import org.earleaf.units.BundledTable;
 
 /**

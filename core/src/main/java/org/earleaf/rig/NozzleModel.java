@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.earleaf.farm.DropletClass;
+import org.earleaf.label.DropletClass;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 

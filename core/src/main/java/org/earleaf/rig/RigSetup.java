@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.earleaf.farm.ClearanceFit;
-import org.earleaf.farm.DropletClass;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.WorkingSpeed;
 import org.earleaf.field.Placement;
+import org.earleaf.label.DropletClass;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
 

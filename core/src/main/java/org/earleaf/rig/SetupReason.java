@@ -6,8 +6,8 @@ import static org.earleaf.rig.FlowPart.SPEED;
 
 import java.util.Optional;
 import org.earleaf.decide.Reason;
-import org.earleaf.farm.DropletClass;
 import org.earleaf.field.Placement;
+import org.earleaf.label.DropletClass;
 import org.earleaf.units.Figure;
 
 /** Why a rig, or an outlet on it, does not serve a pass. */

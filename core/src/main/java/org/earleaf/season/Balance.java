@@ -3,6 +3,7 @@ package org.earleaf.season;
 
 import org.earleaf.season.SeasonState.Ledger;
 import org.earleaf.season.SeasonState.SurfacePool;
+import org.earleaf.season.parameter.Parameter;
 
 /** What a member holds when it starts, what it holds now, and whether the ledger explains the difference. */
 final class Balance {

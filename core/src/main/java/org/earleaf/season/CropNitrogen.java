@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import org.earleaf.season.parameter.Parameter;
+
 /**
  * What nitrogen the crop must hold, holds, wants and takes.
  *

@@ -3,6 +3,7 @@ package org.earleaf.season;
 
 import java.util.Arrays;
 import org.earleaf.season.SeasonState.Ledger;
+import org.earleaf.season.parameter.Parameter;
 
 /**
  * Evaporation from the soil of each column and transpiration through roots.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import org.earleaf.season.parameter.Parameter;
+
 /**
  * Growth of the shoot, kernels and yield.
  *

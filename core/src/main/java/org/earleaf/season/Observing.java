@@ -2,6 +2,7 @@
 package org.earleaf.season;
 
 import org.earleaf.field.Reading;
+import org.earleaf.season.parameter.Parameter;
 import org.earleaf.soil.SoilProfile;
 
 /**

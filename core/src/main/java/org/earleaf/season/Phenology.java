@@ -2,6 +2,7 @@
 package org.earleaf.season;
 
 import java.util.Arrays;
+import org.earleaf.season.parameter.Parameter;
 import org.earleaf.units.Units;
 
 /**

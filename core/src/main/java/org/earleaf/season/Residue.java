@@ -3,6 +3,7 @@ package org.earleaf.season;
 
 import org.earleaf.season.SeasonState.Ledger;
 import org.earleaf.season.SeasonState.SurfacePool;
+import org.earleaf.season.parameter.Parameter;
 
 /**
  * Decay of last crop's residue, and the nitrogen that its microbes take or give.

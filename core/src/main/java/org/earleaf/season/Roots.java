@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import org.earleaf.season.parameter.Parameter;
 import org.earleaf.soil.SoilProfile;
 
 /**

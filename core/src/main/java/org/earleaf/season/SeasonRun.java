@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.earleaf.season.SeasonState.Ledger;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.units.EarleafException;
 import org.earleaf.weather.Forcing;
 

@@ -3,6 +3,8 @@ package org.earleaf.season;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.earleaf.season.parameter.Parameter;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
 
 /**

@@ -2,6 +2,7 @@
 package org.earleaf.season;
 
 import org.earleaf.season.SeasonState.Ledger;
+import org.earleaf.season.parameter.Parameter;
 
 /**
  * Nitrogen changing form in a cell: mineralisation, hydrolysis of urea, nitrification with the share that microbes and

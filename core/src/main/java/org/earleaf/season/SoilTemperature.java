@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import org.earleaf.season.parameter.Parameter;
+
 /**
  * Soil temperature by layer, and what warmth does to microbial rates.
  *

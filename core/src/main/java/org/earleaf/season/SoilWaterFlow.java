@@ -3,6 +3,7 @@ package org.earleaf.season;
 
 import java.util.Arrays;
 import org.earleaf.season.SeasonState.Ledger;
+import org.earleaf.season.parameter.Parameter;
 
 /**
  * Water into and through the layers of a column, and sideways between the columns, with the nitrogen that rides along.

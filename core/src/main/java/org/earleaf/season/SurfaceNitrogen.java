@@ -3,6 +3,7 @@ package org.earleaf.season;
 
 import org.earleaf.season.SeasonState.Ledger;
 import org.earleaf.season.SeasonState.SurfacePool;
+import org.earleaf.season.parameter.Parameter;
 
 /**
  * Nitrogen lying on the surface: washed in, hydrolysed, lost as ammonia, nitrified.

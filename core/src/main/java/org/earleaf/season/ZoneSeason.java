@@ -12,6 +12,8 @@ import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Zone;
+import org.earleaf.season.parameter.Parameter;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.units.Flag;
 import org.earleaf.weather.Forcing;
 import org.earleaf.weather.WeatherSeries;

@@ -30,6 +30,15 @@ public final class Ranks {
         Arrays.fill(pivots, -1);
     }
 
+    /** Of all of them alike, summed in their order. */
+    public static double mean(double[] values) {
+        double sum = 0;
+        for (double v : values) {
+            sum += v;
+        }
+        return sum / values.length;
+    }
+
     /** Of a copy of some values. */
     public static Ranks of(double[] values) {
         return new Ranks(values.clone());

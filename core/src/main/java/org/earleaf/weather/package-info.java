@@ -3,7 +3,6 @@
  *
  * <p>In: units. Out: {@link org.earleaf.weather.WeatherSeries} (contiguous days, gaps filled and flagged),
  * {@link org.earleaf.weather.Forcing} (what the season model eats: radiation, reference evapotranspiration, growing
- * degree days per day), analog years and the weather generator; {@link org.earleaf.weather.SprayHours}, the hours in
- * which a pass may be made by its weather, each other hour with its reason.
+ * degree days per day), analog years and the weather generator. Not here: hours fit for spraying (spray).
  */
 package org.earleaf.weather;

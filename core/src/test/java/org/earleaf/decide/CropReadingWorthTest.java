@@ -4,6 +4,9 @@ package org.earleaf.decide;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.earleaf.outlook.Baseline;
+import org.earleaf.outlook.ZoneEnsemble;
+import org.earleaf.units.Ranks;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +19,7 @@ class CropReadingWorthTest {
     private static double height_cm() {
         TestFarm farm = new TestFarm();
         ZoneEnsemble futures = ZoneEnsemble.of(farm.farm(), farm.zone(), TestFarm.ON, false);
-        return Worth.mean(Baseline.each(futures.members(), futures.members()::height_cm));
+        return Ranks.mean(Baseline.each(futures.members(), futures.members()::height_cm));
     }
 
     private static NitrogenOptions.Answer answer(TestFarm farm) {

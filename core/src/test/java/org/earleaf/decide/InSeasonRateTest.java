@@ -120,7 +120,7 @@ class InSeasonRateTest {
         double least = Arrays.stream(last).skip(1).mapToDouble(g -> -g[0]).min().orElseThrow();
         assertThat(usdAc(last[(int) Math.round(10 * known[9])][0])).isCloseTo(usdAc(-least), within(1e-4));
         double[][] gains = gains(SUPPLY_LBAC, 0, .01, 20_001);
-        assertThat(usdAc(Worth.mean(Choice.known(gains, SUPPLY_LBAC.length)))).isCloseTo(55.792282, within(1e-6));
+        assertThat(usdAc(Ranks.mean(Choice.known(gains, SUPPLY_LBAC.length)))).isCloseTo(55.792282, within(1e-6));
         assertThat(usdAc(Choice.knowing_usdHa(gains))).isCloseTo(10.881631, within(1e-6));
     }
 

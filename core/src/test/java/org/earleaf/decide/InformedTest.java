@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import org.earleaf.units.Ranks;
 import org.junit.jupiter.api.Test;
 
 /** Choices that may not look ahead: a case worked by hand, and what must hold of pure chance. */
@@ -19,7 +20,7 @@ class InformedTest {
         Informed informed = new Informed(RAIN, COURSE);
         assertThat(informed.choices(gains)).containsExactly(1, 1, 1, 1, 1, 1, 0, 0, 0);
         assertThat(informed.rule(gains)).containsExactly(1, 1, 0);
-        assertThat(Worth.mean(Informed.realised(gains, informed.choices(gains))))
+        assertThat(Ranks.mean(Informed.realised(gains, informed.choices(gains))))
                 .isCloseTo(45.0 / 9, within(1e-12));
     }
 
@@ -47,8 +48,8 @@ class InformedTest {
             Arrays.setAll(gains, m -> ofCourse[m / 3]);
             double[][] one = {gains};
             Informed informed = new Informed(rain, course);
-            sum += Worth.mean(Informed.realised(one, informed.choices(one)));
-            byHindsight += Math.max(0, Worth.mean(gains));
+            sum += Ranks.mean(Informed.realised(one, informed.choices(one)));
+            byHindsight += Math.max(0, Ranks.mean(gains));
         }
         // Standard error of the mean of 400 cases about .03; choosing and valuing on the same draws would show .4.
         assertThat(byHindsight / cases).isGreaterThan(.3);

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.field.Placement;
+import org.earleaf.outlook.OutOfReach;
+import org.earleaf.outlook.Outlook;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 

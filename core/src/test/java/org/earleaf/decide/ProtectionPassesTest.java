@@ -7,10 +7,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.protection.CropAhead;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelLimit;
+import org.earleaf.outlook.Baseline;
+import org.earleaf.outlook.ZoneEnsemble;
+import org.earleaf.pressure.CropAhead;
 import org.earleaf.units.RecordCopy;
-import org.earleaf.weather.LabelLimit;
 import org.junit.jupiter.api.Test;
 
 /** Rules that must hold on an invented farm; there is no outside source for its figures. */

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.earleaf.Brief;
-import org.earleaf.Morning;
+import org.earleaf.brief.Brief;
+import org.earleaf.brief.Morning;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
 import org.earleaf.field.Placement;

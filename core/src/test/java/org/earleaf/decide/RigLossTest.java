@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Set;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
-import org.earleaf.protection.ProtectionSettings;
+import org.earleaf.pressure.ProtectionSettings;
 import org.junit.jupiter.api.Test;
 
 class RigLossTest {

@@ -8,12 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.earleaf.farm.ActiveIngredient;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelFigure;
-import org.earleaf.farm.LabelItem;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.Recipe;
@@ -23,9 +18,14 @@ import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
+import org.earleaf.label.LabelLimit;
 import org.earleaf.units.RecordCopy;
 import org.earleaf.units.Units;
-import org.earleaf.weather.LabelLimit;
 
 /** The invented farm with sprays on its shelf. */
 public final class SprayFarm {
@@ -34,7 +34,8 @@ public final class SprayFarm {
     private final List<Reading> readings = new ArrayList<>();
 
     /** Looked at twice. */
-    static LabelEntry label(String product, String group, LabelLimit first, LabelLimit last, LabelLimit harvest_d) {
+    public static LabelEntry label(
+            String product, String group, LabelLimit first, LabelLimit last, LabelLimit harvest_d) {
         Map<LabelItem, LabelLimit> said = Map.of(
                 LabelItem.WIND_LEAST, LabelLimit.noneStated(),
                 LabelItem.WIND_MOST, LabelLimit.of(4.4),

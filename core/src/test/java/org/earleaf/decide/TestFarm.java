@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Setting;
@@ -23,6 +22,7 @@ import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.label.LabelBook;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Units;
@@ -31,8 +31,8 @@ import org.earleaf.weather.WeatherDay;
 import org.earleaf.weather.WeatherSeries;
 
 /** An invented farm of one field with invented weather of 24 years, the last one running to 15 July. */
-final class TestFarm {
-    static final LocalDate ON = LocalDate.of(2024, 6, 28);
+public final class TestFarm {
+    public static final LocalDate ON = LocalDate.of(2024, 6, 28);
 
     private double corn = 4.5;
     private double nitrogen_usdLb = .6;
@@ -67,7 +67,7 @@ final class TestFarm {
         return this;
     }
 
-    TestFarm setting(Setting setting, double value) {
+    public TestFarm setting(Setting setting, double value) {
         settings = settings.with(setting, value);
         return this;
     }
@@ -77,7 +77,7 @@ final class TestFarm {
         return setting(Setting.HIRED_RIG_NEAR, 0).setting(Setting.AIRCRAFT_NEAR, 0);
     }
 
-    TestFarm height(double cm) {
+    public TestFarm height(double cm) {
         readings.add(new Reading(
                 "r",
                 "Home",
@@ -93,17 +93,17 @@ final class TestFarm {
         return this;
     }
 
-    static Reading nitrateReading(LocalDate date, double ppm) {
+    public static Reading nitrateReading(LocalDate date, double ppm) {
         return new Reading(
                 "n", "Home", "", date, Reading.Kind.NITRATE, ppm, ppm + " ppm", 0, 304.8, Reading.Position.RANDOM, "");
     }
 
-    TestFarm nitrate(LocalDate date, double ppm) {
+    public TestFarm nitrate(LocalDate date, double ppm) {
         readings.add(nitrateReading(date, ppm));
         return this;
     }
 
-    Zone zone() {
+    public Zone zone() {
         double nan = Double.NaN;
         SoilProfile soil = SoilProfile.of(
                 List.of(
@@ -132,7 +132,7 @@ final class TestFarm {
                 soil);
     }
 
-    Farm farm() {
+    public Farm farm() {
         Pass starter = new Pass(
                 "p",
                 "Home",

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.earleaf.farm.Prices;
+import org.earleaf.outlook.Spread;
 import org.earleaf.units.Ranks;
 import org.junit.jupiter.api.Test;
 

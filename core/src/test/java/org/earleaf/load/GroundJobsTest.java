@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.earleaf.farm.LabelEntry.Clock;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
+import org.earleaf.label.LabelEntry.Clock;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 

@@ -7,8 +7,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
 import org.junit.jupiter.api.Test;
 
 class GroupRunsTest {
@@ -18,7 +18,7 @@ class GroupRunsTest {
     private static final LabelBook BOOK = new LabelBook(List.of(A, B, W, of("AB", "FRAC 3", "FRAC 11")));
 
     private static LabelEntry of(String product, String... groups) {
-        List<org.earleaf.farm.ActiveIngredient> actives = new ArrayList<>();
+        List<org.earleaf.label.ActiveIngredient> actives = new ArrayList<>();
         for (String g : groups) {
             actives.add(Labels.active("active of " + g, 1, g, Double.NaN));
         }

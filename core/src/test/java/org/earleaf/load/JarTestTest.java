@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.earleaf.mix.LoadJob;
+import org.earleaf.mix.MixLine;
 import org.junit.jupiter.api.Test;
 
 /** Amounts for a jar, worked by hand from the rates. */

@@ -29,14 +29,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
-import org.earleaf.farm.ActiveIngredient;
-import org.earleaf.farm.DropletClass;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.DropletClass;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelItem;
+import org.earleaf.label.LabelLimit;
 import org.earleaf.load.LabelFinding.Verdict;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.units.Units;
-import org.earleaf.weather.LabelLimit;
 import org.junit.jupiter.api.Test;
 
 /** Figures of the invented labels are worked by hand: 128 fl oz a gallon, 16 oz a pound, rate times content. */

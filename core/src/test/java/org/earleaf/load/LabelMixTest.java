@@ -14,11 +14,12 @@ import static org.earleaf.load.Labels.work;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
-import org.earleaf.farm.ActiveIngredient;
-import org.earleaf.farm.LabelBook;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelLimit;
 import org.earleaf.load.LabelFinding.Verdict;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.units.Units;
-import org.earleaf.weather.LabelLimit;
 import org.junit.jupiter.api.Test;
 
 /** What labels say to a mix, and to an active ingredient that comes in more than one product. */

@@ -9,23 +9,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.earleaf.farm.ActiveIngredient;
-import org.earleaf.farm.DropletClass;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelFigure;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.DropletClass;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
+import org.earleaf.label.LabelLimit;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.units.Units;
-import org.earleaf.weather.LabelLimit;
 
 /** Invented labels of invented products, on five crops. */
-final class Labels {
-    static final Instant NOW = Instant.parse("2026-06-01T12:00:00Z");
-    static final double KGL = Units.KGM3_PER_LBGAL / 1000;
+public final class Labels {
+    public static final Instant NOW = Instant.parse("2026-06-01T12:00:00Z");
+    public static final double KGL = Units.KGM3_PER_LBGAL / 1000;
 
     private Labels() {}
 
-    static ActiveIngredient active(String name, double content, String group, double season_lbAc) {
+    public static ActiveIngredient active(String name, double content, String group, double season_lbAc) {
         return new ActiveIngredient(
                 name,
                 content,
@@ -35,13 +36,13 @@ final class Labels {
                 Double.isNaN(season_lbAc) ? LabelLimit.noneStated() : LabelLimit.of(Units.kgHa(season_lbAc)));
     }
 
-    static List<ActiveIngredient> f1() {
+    public static List<ActiveIngredient> f1() {
         return List.of(
                 active("demostrobin", 1.2 * KGL, "FRAC 11", 0.26), active("democonazole", .9 * KGL, "FRAC 3", 0.20));
     }
 
     /** Every needed item, none stated where nothing else is said. */
-    static LabelEntry entry(
+    public static LabelEntry entry(
             String product, String crop, boolean dry, List<ActiveIngredient> actives, Map<LabelItem, String> said) {
         Map<LabelItem, LabelFigure> figures = new EnumMap<>(LabelItem.class);
         for (LabelItem item : LabelItem.values()) {
@@ -64,7 +65,7 @@ final class Labels {
                 .checkedBy("B. Helper", NOW);
     }
 
-    static LabelEntry with(LabelEntry e, LabelItem item, String text) {
+    public static LabelEntry with(LabelEntry e, LabelItem item, String text) {
         Map<LabelItem, LabelFigure> figures = new HashMap<>(e.figures());
         figures.put(item, item.parse(text, e.dry(), e.crop(), e.product()));
         return new LabelEntry(
@@ -81,7 +82,8 @@ final class Labels {
                 e.look());
     }
 
-    static LabelEntry with(LabelEntry e, LabelEntry.Clock clock, List<ActiveIngredient> actives, Set<String> never) {
+    public static LabelEntry with(
+            LabelEntry e, LabelEntry.Clock clock, List<ActiveIngredient> actives, Set<String> never) {
         return new LabelEntry(
                 e.product(),
                 e.crop(),
@@ -96,7 +98,7 @@ final class Labels {
                 e.look());
     }
 
-    static final LabelEntry F1 = entry(
+    public static final LabelEntry F1 = entry(
             "Demo F1",
             "corn",
             false,
@@ -119,37 +121,37 @@ final class Labels {
                     Map.entry(LabelItem.BOOM, "24 in"),
                     Map.entry(LabelItem.WATER, "50 ft"),
                     Map.entry(LabelItem.INVERSION, "yes")));
-    static final LabelEntry F2 = entry(
+    public static final LabelEntry F2 = entry(
             "Demo F2",
             "corn",
             false,
             List.of(active("democonazole", 3.6 * KGL, "FRAC 3", 0.20)),
             Map.of(LabelItem.SINGLE, "4 fl oz/ac", LabelItem.INTERVAL, "14", LabelItem.LAST_STAGE, "R3"));
-    static final LabelEntry I2 = entry(
+    public static final LabelEntry I2 = entry(
             "Demo I2",
             "corn",
             true,
             List.of(active("demopyrid", .5, "IRAC 4A", 0.19)),
             Map.of(LabelItem.SINGLE, "2 oz/ac", LabelItem.REENTRY, "24 h"));
-    static final LabelBook BOOK = new LabelBook(List.of(F1, F2, I2));
+    public static final LabelBook BOOK = new LabelBook(List.of(F1, F2, I2));
 
-    static double flozAc(double v) {
+    public static double flozAc(double v) {
         return v / 128 * Units.LHA_PER_GALAC;
     }
 
-    static LabelWork.Part f1(double flozAc) {
+    public static LabelWork.Part f1(double flozAc) {
         return new LabelWork.Part("Demo F1", flozAc(flozAc), false, true, Set.of());
     }
 
-    static LabelWork.Part f2(double flozAc) {
+    public static LabelWork.Part f2(double flozAc) {
         return new LabelWork.Part("Demo F2", flozAc(flozAc), false, true, Set.of());
     }
 
-    static LabelWork work(LabelWork.Part... parts) {
+    public static LabelWork work(LabelWork.Part... parts) {
         return work(LocalDate.of(2026, 7, 20), parts);
     }
 
-    static LabelWork work(LocalDate date, LabelWork.Part... parts) {
+    public static LabelWork work(LocalDate date, LabelWork.Part... parts) {
         return new LabelWork(
                 "job",
                 "Mill Eighty",
@@ -173,11 +175,11 @@ final class Labels {
                 List.of(parts));
     }
 
-    static GroundUse made(String job, LocalDate date, String product, double perHa) {
+    public static GroundUse made(String job, LocalDate date, String product, double perHa) {
         return new GroundUse(job, date, product, perHa, 32, true, GroundUse.State.MADE);
     }
 
-    static GroundUse reserved(String job, LocalDate date, String product, double perHa, double area_ha) {
+    public static GroundUse reserved(String job, LocalDate date, String product, double perHa, double area_ha) {
         return new GroundUse(job, date, product, perHa, area_ha, true, GroundUse.State.RESERVED);
     }
 }

@@ -14,7 +14,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.assertj.core.data.Offset;
-import org.earleaf.load.LoadJob.Split;
+import org.earleaf.mix.Contents;
+import org.earleaf.mix.Load;
+import org.earleaf.mix.LoadJob;
+import org.earleaf.mix.LoadJob.Split;
+import org.earleaf.mix.MixLine;
+import org.earleaf.mix.MixStep;
 import org.junit.jupiter.api.Test;
 
 class LoadPlannerTest {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import org.earleaf.mix.Amount;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 

@@ -7,9 +7,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
 import org.earleaf.load.LabelFinding.Verdict;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.units.RecordCopy;
 import org.junit.jupiter.api.Test;
 

@@ -7,8 +7,10 @@ import static org.earleaf.load.TankLoads.T;
 
 import java.util.List;
 import java.util.Set;
-import org.earleaf.farm.LabelBook;
+import org.earleaf.label.LabelBook;
 import org.earleaf.load.LabelFinding.Verdict;
+import org.earleaf.mix.LabelWork;
+import org.earleaf.mix.MixRules;
 import org.junit.jupiter.api.Test;
 
 /**

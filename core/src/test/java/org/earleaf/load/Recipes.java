@@ -7,19 +7,25 @@ import static org.earleaf.units.Units.M3_PER_GAL;
 
 import java.util.List;
 import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.mix.Amount;
+import org.earleaf.mix.Contents;
+import org.earleaf.mix.Dose;
+import org.earleaf.mix.Load;
+import org.earleaf.mix.MixForm;
+import org.earleaf.mix.MixLine;
 
 /** Recipes with invented products, and the units in which the checks are printed. */
-final class Recipes {
+public final class Recipes {
     private Recipes() {}
 
-    static MixLine line(String product, double rate, String unit, String form) {
+    public static MixLine line(String product, double rate, String unit, String form) {
         NitrogenProduct nitrogen = NitrogenProduct.findBuiltIn(product).orElse(null);
         MixForm place = MixForm.parse(form, "form");
         return new MixLine(product, Dose.parse(rate, unit, place, nitrogen, "rate"), place, nitrogen);
     }
 
     /** Two labelled liquids, a surfactant and ammonium sulfate. */
-    static List<MixLine> tassel() {
+    public static List<MixLine> tassel() {
         return List.of(
                 line("Demo F1", 10, "fl oz/ac", "SC"),
                 line("Demo I1", 2.8, "fl oz/ac", "EC"),
@@ -27,19 +33,19 @@ final class Recipes {
                 line("AMS", 8.5, "lb/100 gal", "AMS"));
     }
 
-    static double ac(double v) {
+    public static double ac(double v) {
         return v * M2_PER_AC;
     }
 
-    static double gal(double v) {
+    public static double gal(double v) {
         return v * M3_PER_GAL;
     }
 
-    static double gpa(double v) {
+    public static double gpa(double v) {
         return v * M3M2_PER_GALAC;
     }
 
-    static Amount of(Load load, String product) {
+    public static Amount of(Load load, String product) {
         return Contents.of(load).amounts().get(product);
     }
 }

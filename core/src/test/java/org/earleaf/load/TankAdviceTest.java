@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Set;
+import org.earleaf.mix.Cleanout;
 import org.earleaf.units.RecordCopy;
 import org.junit.jupiter.api.Test;
 

@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelItem;
 import org.junit.jupiter.api.Test;
 
 /** In a mix the strictest label holds for all of it, as record forms and labels ask; worked by hand. */

@@ -14,6 +14,7 @@ import static org.earleaf.load.TankLoads.reserved;
 
 import java.util.List;
 import java.util.Set;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.units.RecordCopy;
 import org.junit.jupiter.api.Test;
 
@@ -46,7 +47,7 @@ class TankLoadTest {
         assertThatThrownBy(() -> planned().reserved(over, "A. Grower", T))
                 .hasMessageContaining("days between passes: 3 days, the label says 14 days, 11 days too little")
                 .hasMessageContaining("The label is the law: change the load or drop it.");
-        List<LabelFinding> none = LabelCheck.of(new org.earleaf.farm.LabelBook(List.of()), second, List.of());
+        List<LabelFinding> none = LabelCheck.of(new org.earleaf.label.LabelBook(List.of()), second, List.of());
         assertThatThrownBy(() -> planned().reserved(none, "A. Grower", T)).hasMessageContaining("expected an entry");
     }
 

@@ -6,18 +6,19 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.earleaf.farm.DropletClass;
+import org.earleaf.label.DropletClass;
+import org.earleaf.mix.Amount;
 import org.earleaf.units.Units;
 
 /** A load of two invented products on one field, and its way to the ground. */
-final class TankLoads {
-    static final Instant T = Instant.parse("2026-07-20T12:00:00Z");
-    static final LocalDate DAY = LocalDate.of(2026, 7, 20);
-    static final double HA = 32;
+public final class TankLoads {
+    public static final Instant T = Instant.parse("2026-07-20T12:00:00Z");
+    public static final LocalDate DAY = LocalDate.of(2026, 7, 20);
+    public static final double HA = 32;
 
     private TankLoads() {}
 
-    static LoadGround mill() {
+    public static LoadGround mill() {
         return new LoadGround(
                 "Mill Eighty",
                 "",
@@ -34,7 +35,7 @@ final class TankLoads {
     }
 
     /** 10 fl oz/ac and 2 oz/ac at 15 gal/ac on the whole field. */
-    static LoadLine f1() {
+    public static LoadLine f1() {
         double perHa = Labels.flozAc(10);
         return new LoadLine(
                 2,
@@ -49,7 +50,7 @@ final class TankLoads {
                 List.of());
     }
 
-    static LoadLine i2() {
+    public static LoadLine i2() {
         double perHa = 2 * Units.KGHA_PER_LBAC / 16;
         return new LoadLine(
                 1,
@@ -64,7 +65,7 @@ final class TankLoads {
                 List.of());
     }
 
-    static TankLoad planned() {
+    public static TankLoad planned() {
         double rate = 15 * Units.M3M2_PER_GALAC;
         return new TankLoad(
                 "load 1",
@@ -86,35 +87,35 @@ final class TankLoads {
                 List.of());
     }
 
-    static List<LabelFinding> findings(TankLoad load) {
+    public static List<LabelFinding> findings(TankLoad load) {
         return LabelCheck.of(Labels.BOOK, load.work(load.grounds().get(0)), List.of());
     }
 
-    static TankLoad reserved() {
+    public static TankLoad reserved() {
         return planned().reserved(findings(planned()), "A. Grower", T);
     }
 
-    static TankLoad mixing() {
+    public static TankLoad mixing() {
         return reserved().mixing("A. Grower", T);
     }
 
-    static LoadLine.Key key(LoadLine line, String person, int second) {
+    public static LoadLine.Key key(LoadLine line, String person, int second) {
         String code = line.codes().stream().sorted().findFirst().orElseThrow();
         return new LoadLine.Key(code, line.planned().inside(), person, T.plusSeconds(second), "");
     }
 
-    static TankLoad keyed() {
+    public static TankLoad keyed() {
         return mixing().key(1, key(i2(), "A. Grower", 10))
                 .key(1, key(i2(), "B. Helper", 20))
                 .key(2, key(f1(), "A. Grower", 30))
                 .key(2, key(f1(), "A. Grower", 60));
     }
 
-    static MixGate gate(TankLoad load) {
+    public static MixGate gate(TankLoad load) {
         return MixGate.of(load, DAY, findings(load), true, true, true, true);
     }
 
-    static TankLoad mixed() {
+    public static TankLoad mixed() {
         return keyed().mixed(gate(keyed()), "A. Grower", T.plusSeconds(90));
     }
 }

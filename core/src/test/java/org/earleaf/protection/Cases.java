@@ -18,14 +18,27 @@ import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.pressure.AphidSighting;
+import org.earleaf.pressure.CropAhead;
+import org.earleaf.pressure.Fungicide;
+import org.earleaf.pressure.FungicideKind;
+import org.earleaf.pressure.Insecticide;
+import org.earleaf.pressure.LesionSighting;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.pressure.ProtectionOption;
+import org.earleaf.pressure.ProtectionSettings;
+import org.earleaf.pressure.SiteFacts;
+import org.earleaf.pressure.StripEvidence;
+import org.earleaf.pressure.WeatherRisk;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Units;
 
 /** Invented zones and passes: tassel about 12 July, 190 bu/ac, corn at $4.20. */
-final class Cases {
-    static final LocalDate VT = LocalDate.parse("2023-07-12");
-    static final double BU = Units.KGHA_PER_BUAC * Units.DRY_SHARE_OF_TRADE_CORN;
+public final class Cases {
+    public static final LocalDate VT = LocalDate.parse("2023-07-12");
+    public static final double BU = Units.KGHA_PER_BUAC * Units.DRY_SHARE_OF_TRADE_CORN;
 
     private ProtectionSettings settings = ProtectionSettings.USUAL;
     private List<LesionSighting> lesions = List.of();
@@ -36,7 +49,7 @@ final class Cases {
     private int spread_d = 2;
     private double corn = 4.20;
 
-    static Cases zoneOnItsOwn() {
+    public static Cases zoneOnItsOwn() {
         return new Cases();
     }
 
@@ -50,7 +63,7 @@ final class Cases {
         return this;
     }
 
-    Cases aphids(double perPlant, int plants, double ladyBeetles) {
+    public Cases aphids(double perPlant, int plants, double ladyBeetles) {
         aphids = Optional.of(
                 new AphidSighting(VT, perPlant, Optional.of(new Incidence(plants, 100)), ladyBeetles, 0, 0));
         return this;
@@ -66,7 +79,7 @@ final class Cases {
         return this;
     }
 
-    Cases site(SiteFacts facts) {
+    public Cases site(SiteFacts facts) {
         site = facts;
         return this;
     }
@@ -82,7 +95,7 @@ final class Cases {
         return this;
     }
 
-    ProtectionCase build() {
+    public ProtectionCase build() {
         return new ProtectionCase(
                 "Home",
                 VT.minusDays(2),
@@ -105,7 +118,7 @@ final class Cases {
         return futures;
     }
 
-    static CropAhead ahead(LocalDate vt, double yield_kgHa) {
+    public static CropAhead ahead(LocalDate vt, double yield_kgHa) {
         return new CropAhead(
                 yield_kgHa,
                 vt.minusDays(25),
@@ -117,12 +130,12 @@ final class Cases {
                 vt.plusDays(42));
     }
 
-    static SiteFacts site(double rating, PreviousCrop before, Optional<WeatherRisk> weather) {
+    public static SiteFacts site(double rating, PreviousCrop before, Optional<WeatherRisk> weather) {
         return facts(rating, before, 0.2, false, false, false, 190 * BU, weather, false);
     }
 
     /** Alike against and after every disease. */
-    static SiteFacts facts(
+    public static SiteFacts facts(
             double rating,
             PreviousCrop before,
             double residue,
@@ -139,7 +152,7 @@ final class Cases {
                 new DiseaseFacts(rating, Map.of(), known, wet), before, residue, late, goal_kgHa, each, drought);
     }
 
-    static LesionSighting counted(Disease disease, int of100) {
+    public static LesionSighting counted(Disease disease, int of100) {
         return new LesionSighting(
                 VT.minusDays(2),
                 Optional.of(disease),
@@ -149,17 +162,17 @@ final class Cases {
                 "");
     }
 
-    static LesionSighting severity(Disease disease, double share) {
+    public static LesionSighting severity(Disease disease, double share) {
         return new LesionSighting(
                 VT.minusDays(2), Optional.of(disease), OptionalInt.of(0), Optional.empty(), share, "");
     }
 
     /** A premix without surfactant at tassel, all costs in $/ac. */
-    static ProtectionOption fungicide(double product_usdAc, double pass_usdAc) {
+    public static ProtectionOption fungicide(double product_usdAc, double pass_usdAc) {
         return fungicide(VT.plusDays(3), FungicideKind.DMI_QOI, false, product_usdAc, pass_usdAc);
     }
 
-    static ProtectionOption fungicide(
+    public static ProtectionOption fungicide(
             LocalDate date, FungicideKind kind, boolean surfactant, double product_usdAc, double pass_usdAc) {
         return new ProtectionOption(
                 date,
@@ -172,7 +185,7 @@ final class Cases {
                 0);
     }
 
-    static ProtectionOption with(ProtectionOption o, Insecticide.Reach reach, String reason) {
+    public static ProtectionOption with(ProtectionOption o, Insecticide.Reach reach, String reason) {
         return new ProtectionOption(
                 o.date(),
                 o.placement(),
@@ -184,7 +197,7 @@ final class Cases {
                 o.injuryShare());
     }
 
-    static Zone zone() {
+    public static Zone zone() {
         return new Zone(
                 "Home",
                 "",

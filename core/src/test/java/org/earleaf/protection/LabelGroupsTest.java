@@ -10,6 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.earleaf.field.Disease;
+import org.earleaf.pressure.FungicideKind;
+import org.earleaf.pressure.Insecticide;
+import org.earleaf.pressure.ProtectionSettings;
+import org.earleaf.pressure.WeatherRisk;
+import org.earleaf.pressure.WeatherRisks;
 import org.earleaf.weather.WeatherHour;
 import org.junit.jupiter.api.Test;
 

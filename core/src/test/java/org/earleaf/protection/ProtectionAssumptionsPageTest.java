@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionSettings;
 import org.junit.jupiter.api.Test;
 
 /** docs/protection-assumptions.md is written from the code, so that it cannot lag behind. */

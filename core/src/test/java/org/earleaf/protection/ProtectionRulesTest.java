@@ -8,6 +8,14 @@ import java.util.Optional;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.PreviousCrop;
+import org.earleaf.pressure.FungicideKind;
+import org.earleaf.pressure.Insecticide;
+import org.earleaf.pressure.LesionSighting;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionOption;
+import org.earleaf.pressure.ProtectionReason;
+import org.earleaf.pressure.SiteFacts;
+import org.earleaf.pressure.WeatherRisk;
 import org.junit.jupiter.api.Test;
 
 /** Rules of extension services on when not to spray; the sentences are our own. */

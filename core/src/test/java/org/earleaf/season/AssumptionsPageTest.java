@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.earleaf.season.parameter.Parameter;
 import org.junit.jupiter.api.Test;
 
 /** docs/assumptions.md is written from {@link Parameter}, so that it cannot lag behind. */

@@ -8,6 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
+import org.earleaf.season.parameter.Parameter;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.weather.Forcing;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherDay;

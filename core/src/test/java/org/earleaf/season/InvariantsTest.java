@@ -4,6 +4,7 @@ package org.earleaf.season;
 import java.util.List;
 import org.earleaf.season.SeasonState.Ledger;
 import org.earleaf.season.SeasonState.SurfacePool;
+import org.earleaf.season.parameter.Parameter;
 import org.junit.jupiter.api.Test;
 
 /**

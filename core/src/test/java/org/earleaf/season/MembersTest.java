@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.field.Placement;
+import org.earleaf.season.parameter.Parameter;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.units.EarleafException;
 import org.earleaf.weather.Forcing;
 import org.junit.jupiter.api.Test;

@@ -4,6 +4,7 @@ package org.earleaf.season;
 import java.util.Arrays;
 import java.util.List;
 import org.earleaf.season.SeasonState.Ledger;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
 
 /** The rooms of one member laid open, so that a test can set them and let a single phase of the day work. */

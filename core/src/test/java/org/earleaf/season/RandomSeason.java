@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
+import org.earleaf.season.parameter.Parameter;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.weather.Forcing;

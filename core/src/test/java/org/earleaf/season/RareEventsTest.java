@@ -16,6 +16,8 @@ import java.util.function.IntToDoubleFunction;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
 import org.earleaf.season.SeasonState.Ledger;
+import org.earleaf.season.parameter.Parameter;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.weather.Forcing;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherDay;

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
 import org.earleaf.season.SeasonState.Ledger;
+import org.earleaf.season.parameter.Parameter;
+import org.earleaf.season.parameter.ParameterSet;
 import org.junit.jupiter.api.Test;
 
 /** Rates in soil against incubations and the Kentucky extension table of nitrate after 3 and 6 weeks. */

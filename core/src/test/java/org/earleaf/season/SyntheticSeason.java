@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
+import org.earleaf.season.parameter.Parameter;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilWater;
 import org.earleaf.weather.Forcing;

@@ -4,7 +4,7 @@ package org.earleaf.weather;
 import java.time.LocalDateTime;
 
 /** Makes hours of an invented day, 1 July 2023, pleasant unless said otherwise: 72 °F, 60 %, wind 6 mph at 10 m. */
-final class Hours {
+public final class Hours {
     private LocalDateTime at;
     private double air_C = 22;
     private double rh_pct = 60;
@@ -19,47 +19,47 @@ final class Hours {
     }
 
     /** An hour counted from midnight of that day; more than 23 is a later day. */
-    static Hours at(int hour) {
+    public static Hours at(int hour) {
         return new Hours(hour);
     }
 
-    Hours air(double c) {
+    public Hours air(double c) {
         air_C = c;
         return this;
     }
 
-    Hours rh(double pct) {
+    public Hours rh(double pct) {
         rh_pct = pct;
         return this;
     }
 
-    Hours wind(double ms) {
+    public Hours wind(double ms) {
         wind_ms = ms;
         return this;
     }
 
-    Hours gust(double ms) {
+    public Hours gust(double ms) {
         gust_ms = ms;
         return this;
     }
 
-    Hours rain(double mm) {
+    public Hours rain(double mm) {
         rain_mm = mm;
         chance = Double.NaN;
         return this;
     }
 
-    Hours chance(double share) {
+    public Hours chance(double share) {
         chance = share;
         return this;
     }
 
-    Hours cloud(double share) {
+    public Hours cloud(double share) {
         cloud = share;
         return this;
     }
 
-    WeatherHour build() {
+    public WeatherHour build() {
         return new WeatherHour(at, air_C, rh_pct, wind_ms, gust_ms, 180, rain_mm, chance, cloud);
     }
 }

@@ -7,7 +7,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import org.earleaf.PlanFeed;
+import org.earleaf.week.PlanFeed;
 
 /**
  * Writes dates as iCalendar (RFC 5545): times in UTC, lines folded at 75 octets, each pass under its own UID with a

@@ -7,8 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageInputStream;
+import org.earleaf.card.CardPicture;
 import org.earleaf.exchange.table.CsvText;
-import org.earleaf.proof.CardPicture;
 import org.earleaf.units.EarleafException;
 
 /** Scan of a card from a PNG or JPEG file. Its size is read and judged before a dot of it is. */

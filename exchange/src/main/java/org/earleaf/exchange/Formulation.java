@@ -3,7 +3,7 @@ package org.earleaf.exchange;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.earleaf.load.MixForm;
+import org.earleaf.mix.MixForm;
 
 /** Codes of what a product is, as the mixing order knows them; words used in the US for the same are understood. */
 final class Formulation {

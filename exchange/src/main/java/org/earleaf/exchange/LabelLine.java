@@ -3,7 +3,7 @@ package org.earleaf.exchange;
 
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Row;
-import org.earleaf.farm.LabelEntry;
+import org.earleaf.label.LabelEntry;
 
 /**
  * One row of labels.csv.

@@ -16,18 +16,18 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.earleaf.farm.ActiveIngredient;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelEntry.Clock;
-import org.earleaf.farm.LabelFigure;
-import org.earleaf.farm.LabelItem;
 import org.earleaf.farm.Product;
-import org.earleaf.load.MixForm;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelEntry.Clock;
+import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
+import org.earleaf.label.LabelLimit;
+import org.earleaf.mix.MixForm;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Quantity;
-import org.earleaf.weather.LabelLimit;
 
 /** Puts the rows of one product and crop together to a label entry. */
 final class LabelWriter {

@@ -14,11 +14,11 @@ import java.util.Set;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
-import org.earleaf.farm.CropStages;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelEntry.Look;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.CropStages;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelEntry.Look;
+import org.earleaf.label.LabelItem;
 
 /**
  * labels.csv: what labels say, one figure a row. The rows of a product and crop make one entry; a row without a crop

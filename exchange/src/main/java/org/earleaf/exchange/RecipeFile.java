@@ -17,9 +17,9 @@ import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.farm.NitrogenProduct;
-import org.earleaf.load.Dose;
-import org.earleaf.load.MixForm;
-import org.earleaf.load.MixLine;
+import org.earleaf.mix.Dose;
+import org.earleaf.mix.MixForm;
+import org.earleaf.mix.MixLine;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 

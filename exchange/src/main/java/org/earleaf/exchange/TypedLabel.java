@@ -10,9 +10,9 @@ import java.util.regex.Pattern;
 import org.earleaf.exchange.table.CsvRows;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Sheet;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
 import org.earleaf.farm.Product;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 

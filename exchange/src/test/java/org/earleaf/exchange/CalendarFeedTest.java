@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
-import org.earleaf.PlanFeed;
+import org.earleaf.week.PlanFeed;
 import org.junit.jupiter.api.Test;
 
 /** RFC 5545, sections 3.1 (lines of at most 75 octets, CRLF, folding), 3.3.11 (escapes), 3.6.1 (UID, DTSTAMP). */

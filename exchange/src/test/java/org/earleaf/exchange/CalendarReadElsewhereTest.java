@@ -19,7 +19,7 @@ import net.fortuna.ical4j.model.Component;
 import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.validate.ValidationResult;
-import org.earleaf.PlanFeed;
+import org.earleaf.week.PlanFeed;
 import org.junit.jupiter.api.Test;
 
 /** Dates for a calendar as iCal4j, a reader and validator of RFC 5545 by others, understands them. */

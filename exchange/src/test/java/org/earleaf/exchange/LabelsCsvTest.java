@@ -7,13 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Map;
-import org.earleaf.farm.ActiveIngredient;
-import org.earleaf.farm.DropletClass;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.DropletClass;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelItem;
+import org.earleaf.label.LabelLimit;
 import org.earleaf.units.Flag;
-import org.earleaf.weather.LabelLimit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

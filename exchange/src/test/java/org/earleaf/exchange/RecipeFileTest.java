@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.earleaf.load.MixLine;
+import org.earleaf.mix.MixLine;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.junit.jupiter.api.Test;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import org.earleaf.Cautions;
-import org.earleaf.decide.OutOfReach;
-import org.earleaf.decide.Outlook;
+import org.earleaf.label.Cautions;
+import org.earleaf.outlook.OutOfReach;
+import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;

@@ -3,8 +3,8 @@ package org.earleaf.app.cli;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.earleaf.decide.DateSpread;
-import org.earleaf.decide.Spread;
+import org.earleaf.outlook.DateSpread;
+import org.earleaf.outlook.Spread;
 import org.jspecify.annotations.Nullable;
 
 /** An object of JSON being filled, whose keys carry the unit of the system asked for. */

@@ -4,7 +4,7 @@ package org.earleaf.app.cli;
 import java.io.PrintWriter;
 import org.earleaf.app.Amounts;
 import org.earleaf.load.LoadSheet;
-import org.earleaf.load.MixStep;
+import org.earleaf.mix.MixStep;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.Figure;

@@ -4,8 +4,8 @@ package org.earleaf.app.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.earleaf.Brief;
-import org.earleaf.decide.Outlook;
+import org.earleaf.brief.Brief;
+import org.earleaf.outlook.Outlook;
 import org.jspecify.annotations.Nullable;
 
 /** The morning brief as JSON; every key is always there, possibly empty. */

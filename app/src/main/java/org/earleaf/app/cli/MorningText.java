@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.earleaf.Brief;
+import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.OutOfReach;
-import org.earleaf.decide.Outlook;
 import org.earleaf.decide.Reason;
+import org.earleaf.outlook.OutOfReach;
+import org.earleaf.outlook.Outlook;
 
 /** The morning brief as a page to read. */
 final class MorningText {

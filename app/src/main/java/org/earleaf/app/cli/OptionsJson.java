@@ -12,7 +12,7 @@ import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Reason;
 import org.earleaf.decide.Worth;
 import org.earleaf.field.Zone;
-import org.earleaf.protection.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionAssumption;
 import org.jspecify.annotations.Nullable;
 
 /** Options as JSON, the same keys on every one of them, here and in the morning's passes. */

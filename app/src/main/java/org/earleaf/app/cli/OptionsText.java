@@ -3,12 +3,12 @@ package org.earleaf.app.cli;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.earleaf.Cautions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Reason;
 import org.earleaf.decide.Worth;
 import org.earleaf.field.Zone;
+import org.earleaf.label.Cautions;
 
 /** What each pass is worth, as a page to read. */
 final class OptionsText {

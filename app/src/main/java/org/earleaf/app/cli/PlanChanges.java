@@ -4,8 +4,8 @@ package org.earleaf.app.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.earleaf.WeekChange;
 import org.earleaf.units.EarleafException;
+import org.earleaf.week.WeekChange;
 import picocli.CommandLine.Option;
 
 /** What has come to pass since a week was planned, as told on the command line. */

@@ -4,7 +4,7 @@ package org.earleaf.app.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.earleaf.Cautions;
+import org.earleaf.label.Cautions;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.Shift;
 import org.earleaf.plan.Timetable;

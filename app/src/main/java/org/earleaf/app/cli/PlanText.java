@@ -2,7 +2,7 @@
 package org.earleaf.app.cli;
 
 import java.util.Locale;
-import org.earleaf.Cautions;
+import org.earleaf.label.Cautions;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.Shift;
 import org.earleaf.plan.Timetable;

@@ -16,7 +16,7 @@ import org.earleaf.app.paper.PostingSheet;
 import org.earleaf.app.paper.RecordSheet;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.LabelBook;
+import org.earleaf.label.LabelBook;
 import org.earleaf.record.Chain;
 import org.earleaf.units.EarleafException;
 

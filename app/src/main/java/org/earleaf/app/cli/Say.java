@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.earleaf.decide.DateSpread;
-import org.earleaf.decide.Spread;
+import org.earleaf.outlook.DateSpread;
+import org.earleaf.outlook.Spread;
 
 /** Figures and days in words, as an almanac prints them. */
 record Say(boolean metric) {

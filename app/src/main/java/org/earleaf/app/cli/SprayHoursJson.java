@@ -3,10 +3,10 @@ package org.earleaf.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.earleaf.SprayTable;
-import org.earleaf.weather.HourReason;
-import org.earleaf.weather.SprayHour;
-import org.earleaf.weather.SprayWindow;
+import org.earleaf.spray.HourReason;
+import org.earleaf.spray.SprayHour;
+import org.earleaf.spray.SprayTable;
+import org.earleaf.spray.SprayWindow;
 
 /** Spray hours as JSON: for each pass the runs of hours that fit, those that do not and why, and every hour. */
 final class SprayHoursJson {

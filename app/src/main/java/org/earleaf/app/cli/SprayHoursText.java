@@ -7,9 +7,9 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.earleaf.SprayTable;
-import org.earleaf.weather.HourReason;
-import org.earleaf.weather.SprayWindow;
+import org.earleaf.spray.HourReason;
+import org.earleaf.spray.SprayTable;
+import org.earleaf.spray.SprayWindow;
 
 /** Spray hours as a page to read. */
 final class SprayHoursText {

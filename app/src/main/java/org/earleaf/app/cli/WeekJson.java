@@ -4,13 +4,13 @@ package org.earleaf.app.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.earleaf.Cautions;
-import org.earleaf.Week;
-import org.earleaf.WeekChange;
 import org.earleaf.decide.Option;
+import org.earleaf.label.Cautions;
 import org.earleaf.plan.WhyLeftOut;
 import org.earleaf.plan.search.OverFutures;
 import org.earleaf.units.Units;
+import org.earleaf.week.Week;
+import org.earleaf.week.WeekChange;
 import org.jspecify.annotations.Nullable;
 
 /** The plan of a farm's week for scripts; every key is always there, possibly empty. */

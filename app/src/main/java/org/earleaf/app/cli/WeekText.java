@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.earleaf.Cautions;
-import org.earleaf.Week;
-import org.earleaf.WeekChange;
+import org.earleaf.label.Cautions;
 import org.earleaf.units.Units;
+import org.earleaf.week.Week;
+import org.earleaf.week.WeekChange;
 
 /** The plan of a farm's week to read: day by day, rig by rig, in their order. */
 final class WeekText {

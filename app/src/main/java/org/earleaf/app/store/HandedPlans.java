@@ -5,8 +5,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.Week.Told;
 import org.earleaf.units.EarleafException;
+import org.earleaf.week.Week.Told;
 
 /** Plans of the week as they were handed to the drivers. */
 public final class HandedPlans {

@@ -11,11 +11,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.earleaf.farm.CropStages;
-import org.earleaf.farm.DropletClass;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelFigure;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.CropStages;
+import org.earleaf.label.DropletClass;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.migration.Context;
 import org.flywaydb.core.api.migration.JavaMigration;
@@ -114,8 +114,8 @@ final class LabelMove implements JavaMigration {
             figures.put(
                     column.getValue(), column.getValue().parse(row.getString(column.getKey()), false, "corn", name));
         }
-        boolean dry = org.earleaf.load.MixForm.find(row.getString("form"))
-                .filter(org.earleaf.load.MixForm::isDry)
+        boolean dry = org.earleaf.mix.MixForm.find(row.getString("form"))
+                .filter(org.earleaf.mix.MixForm::isDry)
                 .isPresent();
         return new LabelEntry(
                 name,

@@ -4,9 +4,9 @@ package org.earleaf.app.store;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelItem;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** Label entries in the order in which they came; none is ever changed. Runs inside a transaction. */

@@ -2,7 +2,7 @@
 package org.earleaf.app.store;
 
 import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
-import org.earleaf.farm.LabelEntry;
+import org.earleaf.label.LabelEntry;
 import org.earleaf.load.TankLoad;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;

@@ -4,7 +4,7 @@ package org.earleaf.app.store;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
-import org.earleaf.load.JarResult;
+import org.earleaf.mix.JarResult;
 import org.earleaf.units.EarleafException;
 import org.springframework.jdbc.core.JdbcTemplate;
 

@@ -3,7 +3,7 @@ package org.earleaf.app.store;
 
 import java.time.Instant;
 import java.util.Optional;
-import org.earleaf.load.WaterQuality;
+import org.earleaf.mix.WaterQuality;
 import org.earleaf.units.EarleafException;
 
 /** Tests of the water that goes in the tanks, each as it was entered; the newest counts. */

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.app.web.view.AgainView;
 import org.earleaf.exchange.TypedLabel;
-import org.earleaf.farm.LabelEntry;
+import org.earleaf.label.LabelEntry;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.springframework.http.HttpStatus;

@@ -2,10 +2,10 @@
 package org.earleaf.app.web;
 
 import java.util.Optional;
-import org.earleaf.Week;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.CalendarView;
 import org.earleaf.app.web.view.PlanAsked;
+import org.earleaf.week.Week;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;

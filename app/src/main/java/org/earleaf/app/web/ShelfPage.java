@@ -4,7 +4,7 @@ package org.earleaf.app.web;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.ShelfView;
-import org.earleaf.farm.LabelEntry;
+import org.earleaf.label.LabelEntry;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;

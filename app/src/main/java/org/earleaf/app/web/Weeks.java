@@ -12,11 +12,11 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import org.earleaf.Week;
-import org.earleaf.WeekChange;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.store.HandedPlans.Handed;
 import org.earleaf.app.web.view.PlanAsked;
+import org.earleaf.week.Week;
+import org.earleaf.week.WeekChange;
 import org.jspecify.annotations.Nullable;
 
 /** The week's plan, worked out beside the pages, and what becomes of the one that drivers hold in their hands. */

@@ -26,7 +26,7 @@ class LoadMixTest extends WithLoads {
                 List.of(RecordCopy.with(
                         RecordCopy.with(RecordCopy.with(next.lines().get(0), "product", "UAN 32"), "labelled", false),
                         "planned",
-                        org.earleaf.load.Amount.volume(.01, "gal")))));
+                        org.earleaf.mix.Amount.volume(.01, "gal")))));
         FarmStoreTest.put(
                 store,
                 RecordCopy.with(
@@ -54,7 +54,7 @@ class LoadMixTest extends WithLoads {
                 1,
                 false,
                 false,
-                org.earleaf.load.Amount.volume(.001, "gal"),
+                org.earleaf.mix.Amount.volume(.001, "gal"),
                 Double.NaN,
                 java.util.Set.of("OIL"),
                 java.util.Set.of("COC"),

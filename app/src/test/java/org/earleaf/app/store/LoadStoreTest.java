@@ -12,11 +12,11 @@ import java.util.List;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.farm.Farm;
-import org.earleaf.load.JarResult;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.LotStock;
 import org.earleaf.load.TankLoad;
+import org.earleaf.mix.JarResult;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
@@ -120,25 +120,26 @@ class LoadStoreTest extends WithLoads {
     }
 
     /** The label of another year, without limits of a season. */
-    private static org.earleaf.farm.LabelEntry relaxed() {
+    private static org.earleaf.label.LabelEntry relaxed() {
         var l = Tanks.label();
         var figures = new java.util.HashMap<>(l.figures());
         figures.put(
-                org.earleaf.farm.LabelItem.SEASON, org.earleaf.farm.LabelItem.SEASON.parse("none", false, "corn", ""));
-        return new org.earleaf.farm.LabelEntry(
+                org.earleaf.label.LabelItem.SEASON,
+                org.earleaf.label.LabelItem.SEASON.parse("none", false, "corn", ""));
+        return new org.earleaf.label.LabelEntry(
                 l.product(),
                 l.crop(),
                 false,
                 l.registration(),
                 "2",
                 l.clock(),
-                List.of(new org.earleaf.farm.ActiveIngredient(
+                List.of(new org.earleaf.label.ActiveIngredient(
                         "x",
                         1,
                         1,
                         List.of(),
-                        org.earleaf.weather.LabelLimit.noneStated(),
-                        org.earleaf.weather.LabelLimit.noneStated())),
+                        org.earleaf.label.LabelLimit.noneStated(),
+                        org.earleaf.label.LabelLimit.noneStated())),
                 figures,
                 java.util.Set.of(),
                 java.util.Set.of(),

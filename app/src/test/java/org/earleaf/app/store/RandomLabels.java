@@ -10,15 +10,15 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.random.RandomGenerator;
-import org.earleaf.farm.ActiveIngredient;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelFigure;
-import org.earleaf.farm.LabelItem;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.field.Disease;
 import org.earleaf.field.DiseaseFacts;
-import org.earleaf.weather.LabelLimit;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
+import org.earleaf.label.LabelLimit;
 
 /** Random facts on disease and labels, for farms that go through the store. */
 final class RandomLabels {

@@ -10,20 +10,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.earleaf.app.RecordCopy;
-import org.earleaf.farm.ActiveIngredient;
-import org.earleaf.farm.DropletClass;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelFigure;
-import org.earleaf.farm.LabelItem;
 import org.earleaf.farm.Stock;
-import org.earleaf.load.Amount;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.DropletClass;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
+import org.earleaf.label.LabelLimit;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.TankLoad;
+import org.earleaf.mix.Amount;
 import org.earleaf.units.Units;
-import org.earleaf.weather.LabelLimit;
 
 /** Loads of one invented product on the small farm; 1 fl oz/ac on 32 ha is 79.07 fl oz. */
 public final class Tanks {

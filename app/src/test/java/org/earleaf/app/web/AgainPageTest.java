@@ -16,7 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.earleaf.app.web.view.AgainView;
 import org.earleaf.exchange.TypedLabel;
-import org.earleaf.farm.LabelEntry;
+import org.earleaf.label.LabelEntry;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

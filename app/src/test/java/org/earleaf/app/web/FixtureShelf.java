@@ -8,18 +8,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.earleaf.app.RecordCopy;
-import org.earleaf.farm.ActiveIngredient;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelFigure;
-import org.earleaf.farm.LabelItem;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Stock;
 import org.earleaf.field.Placement;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
+import org.earleaf.label.LabelLimit;
 import org.earleaf.units.Units;
-import org.earleaf.weather.LabelLimit;
 
 /** Two sprayers, invented products with invented limits, and a recipe, on the farm of {@link Fixture}. */
 final class FixtureShelf {

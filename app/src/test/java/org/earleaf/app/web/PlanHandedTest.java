@@ -9,8 +9,8 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
-import org.earleaf.Week;
 import org.earleaf.app.store.HandedPlans.Handed;
+import org.earleaf.week.Week;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 

@@ -14,9 +14,9 @@ import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.LoadStore.Kept;
-import org.earleaf.farm.DropletClass;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
+import org.earleaf.label.DropletClass;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.TankLoad;
 import org.earleaf.record.Applicator;
@@ -133,7 +133,7 @@ final class SeededLoads {
                 90);
         return new LoadDraft(
                 day.farm(),
-                new org.earleaf.farm.LabelBook(FixtureShelf.labels()),
+                new org.earleaf.label.LabelBook(FixtureShelf.labels()),
                 job,
                 day.farm().zones().get(k % 5),
                 rig,

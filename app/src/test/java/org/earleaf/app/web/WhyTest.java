@@ -179,10 +179,10 @@ class WhyTest {
     @Test
     void everything_that_is_assumed_is_listed_with_its_range_and_source() throws Exception {
         String page = get("/assumptions").body();
-        for (org.earleaf.season.Parameter p : org.earleaf.season.Parameter.values()) {
+        for (org.earleaf.season.parameter.Parameter p : org.earleaf.season.parameter.Parameter.values()) {
             assertThat(page).contains(">" + p.name() + "<");
         }
-        for (var a : org.earleaf.protection.ProtectionAssumption.values()) {
+        for (var a : org.earleaf.pressure.ProtectionAssumption.values()) {
             assertThat(page).contains(">" + a.name() + "<");
         }
         assertThat(page).contains("$4.50 a bushel", "Soil pH below 12 in was taken as above it.");

@@ -7,10 +7,10 @@ import java.util.List;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
 import org.earleaf.season.NitrogenPass;
-import org.earleaf.season.Parameter;
-import org.earleaf.season.ParameterSet;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.season.SeasonSetup;
+import org.earleaf.season.parameter.Parameter;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.weather.Forcing;
 

@@ -4,11 +4,11 @@ package org.earleaf.bench.season;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.season.NitrogenPass;
-import org.earleaf.season.ParameterSet;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.season.SeasonSetup;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.weather.Forcing;
 

@@ -6,8 +6,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.earleaf.app.web.text.Markup;
-import org.earleaf.weather.SprayFit;
-import org.earleaf.weather.SprayHour;
+import org.earleaf.spray.SprayFit;
+import org.earleaf.spray.SprayHour;
 
 /** Hours of two days as bars: full where they fit, half where they fit with care, none where they do not. */
 public final class HourBars {

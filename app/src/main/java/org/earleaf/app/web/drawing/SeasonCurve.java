@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
-import org.earleaf.decide.DateSpread;
-import org.earleaf.decide.Spread;
+import org.earleaf.outlook.DateSpread;
+import org.earleaf.outlook.Spread;
 
 /**
  * Nitrogen in the crop as a share of what it needs, day by day: the likeliest line, the band that holds eight of ten

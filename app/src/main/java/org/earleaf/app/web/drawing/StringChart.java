@@ -6,10 +6,10 @@ import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import org.earleaf.DaySheet;
-import org.earleaf.Week;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.field.Zone;
+import org.earleaf.week.DaySheet;
+import org.earleaf.week.Week;
 
 /** Where a rig is through the day: across the hour, down the places in the order of the day, the yard on top. */
 public final class StringChart {

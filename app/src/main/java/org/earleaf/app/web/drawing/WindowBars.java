@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
-import org.earleaf.decide.DateSpread;
+import org.earleaf.outlook.DateSpread;
 
 /**
  * One field on the calendar: when its crop can use nitrogen, with passes on it; until when each rig fits; how long

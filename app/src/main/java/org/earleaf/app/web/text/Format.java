@@ -10,8 +10,8 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
-import org.earleaf.decide.DateSpread;
-import org.earleaf.decide.Spread;
+import org.earleaf.outlook.DateSpread;
+import org.earleaf.outlook.Spread;
 import org.earleaf.units.Units;
 
 /**

@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.earleaf.exchange.TypedLabel.Line;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelItem;
 
 /** A label to be typed once more: every item, and nothing of the first entry but its product and crop. */
 public record AgainView(String product, String crop, Typed typed, List<Item> items, List<Integer> actives) {

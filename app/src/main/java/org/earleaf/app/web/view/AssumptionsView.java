@@ -12,8 +12,8 @@ import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Outlooks;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
-import org.earleaf.protection.ProtectionAssumption;
-import org.earleaf.season.Parameter;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.season.parameter.Parameter;
 import org.earleaf.units.Flag;
 
 /**

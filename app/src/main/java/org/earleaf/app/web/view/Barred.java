@@ -10,11 +10,11 @@ import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.OverTheTop;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
+import org.earleaf.outlook.Outlook;
 
 /** A placement that may not or cannot be used on a day, and why. It keeps its row and has no worth. */
 record Barred(String name, Markup state, String reason) {

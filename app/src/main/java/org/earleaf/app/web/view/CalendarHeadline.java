@@ -5,15 +5,15 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.Brief;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.OutOfReach;
-import org.earleaf.decide.Outlook;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
+import org.earleaf.outlook.OutOfReach;
+import org.earleaf.outlook.Outlook;
 
 /** Says which field comes first and how long the farm's tallest rig still fits. */
 final class CalendarHeadline {

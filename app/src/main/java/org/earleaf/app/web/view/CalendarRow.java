@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.earleaf.Week;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.drawing.DaySpan;
 import org.earleaf.app.web.drawing.WindowBars;
@@ -19,11 +18,12 @@ import org.earleaf.app.web.drawing.WindowBars.Turn;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
-import org.earleaf.decide.DateSpread;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.OutOfReach;
-import org.earleaf.decide.Outlook;
 import org.earleaf.field.Pass;
+import org.earleaf.outlook.DateSpread;
+import org.earleaf.outlook.OutOfReach;
+import org.earleaf.outlook.Outlook;
+import org.earleaf.week.Week;
 
 /**
  * One field of the calendar, drawn and in words.

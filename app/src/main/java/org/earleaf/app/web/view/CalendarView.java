@@ -8,18 +8,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import org.earleaf.Brief;
-import org.earleaf.Week;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.drawing.DaySpan;
 import org.earleaf.app.web.drawing.WorkBars;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.Outlook;
 import org.earleaf.weather.WeatherDay;
+import org.earleaf.week.Week;
 
 /**
  * All fields on one calendar, the one to do first on top.

@@ -5,15 +5,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.earleaf.Cautions;
-import org.earleaf.DaySheet;
-import org.earleaf.Week;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.web.drawing.StringChart;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Option;
+import org.earleaf.label.Cautions;
+import org.earleaf.week.DaySheet;
+import org.earleaf.week.Week;
 
 /** What one rig does on one day, on one sheet for the cab or the shop wall. */
 public record DaySheetView(

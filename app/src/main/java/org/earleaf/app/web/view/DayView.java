@@ -9,7 +9,7 @@ import org.earleaf.app.web.drawing.Wetness;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
-import org.earleaf.decide.Outlook;
+import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;

@@ -6,14 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.earleaf.app.LoadDraft;
-import org.earleaf.farm.CropStages;
-import org.earleaf.farm.DropletClass;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
-import org.earleaf.load.MixLine;
+import org.earleaf.label.CropStages;
+import org.earleaf.label.DropletClass;
+import org.earleaf.mix.MixLine;
 import org.earleaf.units.EarleafException;
 
 /**

@@ -13,11 +13,11 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.OutOfReach;
-import org.earleaf.decide.Outlook;
-import org.earleaf.decide.Spread;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.OutOfReach;
+import org.earleaf.outlook.Outlook;
+import org.earleaf.outlook.Spread;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.units.Flag;
 

@@ -10,8 +10,8 @@ import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
-import org.earleaf.decide.Outlook;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace.Cell;
 
 /** Every field of the farm, the one that runs short first on top. */

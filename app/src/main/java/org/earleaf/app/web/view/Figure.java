@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.decide.Option;
-import org.earleaf.season.Parameter;
+import org.earleaf.season.parameter.Parameter;
 
 /**
  * Every kind of figure that pages show, with what is behind it: what goes in, the equations (by the part of the code

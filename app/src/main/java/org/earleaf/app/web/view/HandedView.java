@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.earleaf.FieldPass;
-import org.earleaf.Week;
 import org.earleaf.app.store.HandedPlans.Handed;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.week.FieldPass;
+import org.earleaf.week.Week;
 
 /**
  * How the plan that stands differs from the one that drivers hold.

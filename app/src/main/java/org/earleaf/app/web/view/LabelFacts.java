@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.earleaf.farm.ActiveIngredient;
-import org.earleaf.farm.LabelBook;
-import org.earleaf.farm.LabelEntry;
-import org.earleaf.farm.LabelFigure;
-import org.earleaf.farm.LabelItem;
+import org.earleaf.label.ActiveIngredient;
+import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
 
 /** What is known of labels, for pages; the one place where they read it. */
 final class LabelFacts {

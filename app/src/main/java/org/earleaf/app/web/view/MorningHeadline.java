@@ -4,12 +4,12 @@ package org.earleaf.app.web.view;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.Brief;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
+import org.earleaf.outlook.Outlook;
 
 /** Says in one or two sentences what to do this morning, with the reason in it. */
 final class MorningHeadline {

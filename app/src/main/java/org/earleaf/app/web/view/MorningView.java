@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.Brief;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.drawing.Thumbnail;
@@ -14,10 +13,11 @@ import org.earleaf.app.web.drawing.Whisker;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
 import org.earleaf.decide.Reason;
 import org.earleaf.field.Reading;
+import org.earleaf.outlook.Outlook;
 import org.earleaf.weather.WeatherDay;
 
 /** The morning page. */

@@ -4,9 +4,9 @@ package org.earleaf.app.web.view;
 import java.math.BigDecimal;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Markup;
-import org.earleaf.protection.ProtectionAssumption;
-import org.earleaf.protection.Support;
-import org.earleaf.season.Parameter;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.Support;
+import org.earleaf.season.parameter.Parameter;
 
 /**
  * A number that is assumed, as a row of a table.

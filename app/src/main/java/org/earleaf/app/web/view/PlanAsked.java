@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.earleaf.WeekChange;
 import org.earleaf.units.EarleafException;
+import org.earleaf.week.WeekChange;
 
 /** What an address says has come to pass since the week was planned; every page of the plan hands it on. */
 public record PlanAsked(List<String> rain, List<String> down, List<String> done, List<String> pin) {

@@ -8,15 +8,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.earleaf.FieldPass;
-import org.earleaf.Week;
-import org.earleaf.WeekChange;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Option;
 import org.earleaf.plan.PlanRig;
 import org.earleaf.plan.search.OverFutures;
+import org.earleaf.week.FieldPass;
+import org.earleaf.week.Week;
+import org.earleaf.week.WeekChange;
 
 /**
  * The week: which rig does which field on which day.

@@ -9,14 +9,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.earleaf.Brief;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
-import org.earleaf.decide.OutOfReach;
-import org.earleaf.decide.Outlook;
+import org.earleaf.brief.Brief;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
+import org.earleaf.outlook.OutOfReach;
+import org.earleaf.outlook.Outlook;
 
 /**
  * Fields that a rig can soon no longer enter.

@@ -12,12 +12,12 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.Stock;
-import org.earleaf.load.Amount;
+import org.earleaf.label.LabelBook;
 import org.earleaf.load.LotStock;
+import org.earleaf.mix.Amount;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.Figure;
 

@@ -7,12 +7,12 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.earleaf.SprayTable;
 import org.earleaf.app.web.drawing.HourBars;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.decide.Option;
-import org.earleaf.weather.HourReason;
-import org.earleaf.weather.SprayWindow;
+import org.earleaf.spray.HourReason;
+import org.earleaf.spray.SprayTable;
+import org.earleaf.spray.SprayWindow;
 
 /**
  * Spray hours of the next two days.

@@ -10,15 +10,15 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Setting;
-import org.earleaf.load.Cleanout;
-import org.earleaf.load.JarResult;
 import org.earleaf.load.JarTest;
-import org.earleaf.load.MixRules;
 import org.earleaf.load.Overridden;
 import org.earleaf.load.TankAdvice;
 import org.earleaf.load.TankLimit;
 import org.earleaf.load.TankLoad;
-import org.earleaf.load.TenderTrips;
+import org.earleaf.mix.Cleanout;
+import org.earleaf.mix.JarResult;
+import org.earleaf.mix.MixRules;
+import org.earleaf.mix.TenderTrips;
 import org.earleaf.units.Figure;
 
 /**
@@ -123,7 +123,7 @@ public record TankMix(
     }
 
     private static List<String> water(
-            String source, org.earleaf.load.WaterQuality water, TankLoad load, boolean metric) {
+            String source, org.earleaf.mix.WaterQuality water, TankLoad load, boolean metric) {
         return List.of(
                 Words.capital(source) + ": "
                         + MixTold.hardness(water).substring(0, 1).toLowerCase(java.util.Locale.US)

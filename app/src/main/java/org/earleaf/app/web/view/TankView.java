@@ -14,19 +14,19 @@ import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
-import org.earleaf.farm.CropStages;
-import org.earleaf.farm.LabelBook;
 import org.earleaf.farm.Rig;
-import org.earleaf.load.JarResult;
+import org.earleaf.label.CropStages;
+import org.earleaf.label.LabelBook;
 import org.earleaf.load.LabelFinding;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.LotStock;
 import org.earleaf.load.MixGate;
-import org.earleaf.load.MixRules;
 import org.earleaf.load.Residue;
 import org.earleaf.load.TankLoad;
+import org.earleaf.mix.JarResult;
+import org.earleaf.mix.MixRules;
 import org.earleaf.units.Problem;
 
 /**

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.web.text.Format;
-import org.earleaf.farm.CropStages;
+import org.earleaf.label.CropStages;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.TankLoad;
 import org.earleaf.units.Dimension;

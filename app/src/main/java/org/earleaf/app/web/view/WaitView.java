@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import org.earleaf.Week;
+import org.earleaf.week.Week;
 import org.jspecify.annotations.Nullable;
 
 /** How far the search for a week has come, in a sentence. */

@@ -6,19 +6,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.earleaf.Brief;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
 import org.earleaf.decide.Reason;
 import org.earleaf.decide.Spray;
 import org.earleaf.decide.Worth;
 import org.earleaf.farm.Prices;
 import org.earleaf.field.Zone;
-import org.earleaf.protection.ProtectionAssumption;
+import org.earleaf.outlook.Outlook;
+import org.earleaf.pressure.ProtectionAssumption;
 
 /**
  * What is behind one figure: of one field and choice, or in general.

@@ -9,12 +9,12 @@ import java.util.stream.Collectors;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
-import org.earleaf.decide.DateSpread;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
 import org.earleaf.decide.SprayMix;
 import org.earleaf.farm.RateUnit;
 import org.earleaf.field.Placement;
+import org.earleaf.outlook.DateSpread;
+import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace.Daily;
 
 /** Phrases that several pages share. */

@@ -16,8 +16,8 @@ import org.earleaf.app.web.drawing.WorthPlot.Point;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
 import org.earleaf.decide.Worth;
+import org.earleaf.outlook.Outlook;
 
 /** What a pass is worth by rate, by date and by the price of corn, drawn from the options that were worked out. */
 final class WorthCurves {

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.earleaf.decide.DateSpread;
 import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.outlook.DateSpread;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 

@@ -11,7 +11,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.app.web.Fixture;
 import org.earleaf.app.web.text.Format;
-import org.earleaf.decide.Outlook;
+import org.earleaf.outlook.Outlook;
 import org.junit.jupiter.api.Test;
 
 /** The calendar's drawing and its words must both follow from the outlooks and the brief. */

@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
 import org.earleaf.app.web.Fixture;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Outlook;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.Outlook;
 import org.junit.jupiter.api.Test;
 
 /** What pages say must follow from the records they are made from. */

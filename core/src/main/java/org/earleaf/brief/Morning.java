@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.brief;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.earleaf.decide.CropReadingWorth;
+import org.earleaf.decide.LowNitrate;
+import org.earleaf.decide.NitrogenOptions;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.ProtectionAnswer;
+import org.earleaf.farm.Farm;
+import org.earleaf.field.Zone;
+import org.earleaf.label.Cautions;
+import org.earleaf.outlook.OutOfReach;
+import org.earleaf.outlook.Outlook;
+import org.earleaf.protection.ProtectionAdvice;
+import org.earleaf.spray.SprayTable;
+import org.earleaf.spray.SprayTimes;
+import org.earleaf.spray.SprayWindow;
+
+/**
+ * One farm, one morning: every zone's outlook and options over its futures, the best pass of each, and what is left out
+ * and why. Zones are worked on side by side; the answer does not depend on the number of threads.
+ */
+public final class Morning {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    /** A height reading is asked for when a rig's last day is this near. */
+    private static final int NEAR_D = 8;
+    /** Below 50 cents an acre a test is not worth the drive (common practice, no source). */
+    private static final double LEAST_WORTH_USDHA = .5 / org.earleaf.units.Units.HA_PER_AC;
+
+    private Morning() {}
+
+    /** Every zone of corn with its outlook and options; with hindsight, later weather is used as far as it goes. */
+    public static List<NitrogenOptions.Answer> answers(Farm farm, LocalDate on, boolean hindsight) {
+        return farm.zones().parallelStream()
+                .filter(Zone::isCorn)
+                .map(zone -> NitrogenOptions.of(farm, zone, on, hindsight))
+                .toList();
+    }
+
+    /** The brief of {@code on}, from the answers of that day. */
+    public static Brief brief(Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers) {
+        List<Option> passes = new ArrayList<>();
+        List<Brief.LeftOut> leftOut = new ArrayList<>();
+        List<Brief.ReadingWorthTaking> readings = new ArrayList<>();
+        for (NitrogenOptions.Answer a : answers) {
+            soilTest(a).ifPresent(readings::add);
+            crop(a).ifPresent(readings::add);
+            if (a.proposed().isPresent()) {
+                Option go = a.proposed().get();
+                passes.add(go);
+            } else {
+                leftOut.add(leftOut(a.outlook(), a.options().stream().findFirst()));
+            }
+            protection(a, passes, leftOut, readings);
+        }
+        for (Zone zone : farm.zones()) {
+            if (!zone.isCorn()) {
+                leftOut.add(new Brief.LeftOut(
+                        zone.field(), zone.zone(), "nitrogen", "The crop is " + zone.crop() + ": not modelled."));
+            }
+        }
+        readings.sort(Comparator.comparingDouble(r -> Double.isNaN(r.worth_usdHa()) ? 0 : -r.worth_usdHa()));
+        passes.sort(Comparator.comparing(Option::date)
+                .thenComparingDouble(o -> -o.waitCost_usdHaDay())
+                .thenComparing(Option::field));
+        List<Outlook> outlooks =
+                answers.stream().map(NitrogenOptions.Answer::outlook).toList();
+        SprayTable spray = SprayTimes.of(farm, on, passes, outlooks);
+        return new Brief(
+                farm.name(),
+                on,
+                outlooks,
+                passes,
+                leftOut,
+                readings,
+                spray,
+                cautions(farm, answers, passes, spray),
+                answers.stream().mapToLong(NitrogenOptions.Answer::simulated).sum());
+    }
+
+    private static void protection(
+            NitrogenOptions.Answer a,
+            List<Option> passes,
+            List<Brief.LeftOut> leftOut,
+            List<Brief.ReadingWorthTaking> readings) {
+        Zone z = a.outlook().zone();
+        ProtectionAnswer protection = a.protection();
+        protection.proposed().ifPresent(passes::add);
+        protection.leftOut().stream()
+                .filter(ProtectionAnswer.LeftOut::soon)
+                .forEach(l -> leftOut.add(new Brief.LeftOut(z.field(), z.zone(), l.kind(), l.reason())));
+        protection.readings().stream()
+                .filter(r -> Double.isNaN(r.worth_usdHa()) || r.worth_usdHa() >= LEAST_WORTH_USDHA)
+                .forEach(r -> readings.add(
+                        new Brief.ReadingWorthTaking(z.field(), z.zone(), r.kind(), r.because(), r.worth_usdHa())));
+    }
+
+    /** Alarms first, then what stands on every brief. */
+    private static List<String> cautions(
+            Farm farm, List<NitrogenOptions.Answer> answers, List<Option> passes, SprayTable spray) {
+        List<String> all = new ArrayList<>();
+        answers.forEach(a -> LowNitrate.find(farm, a.outlook()).ifPresent(low -> all.add(low.sentence())));
+        all.add(Cautions.LABEL);
+        if (passes.stream().anyMatch(o -> !o.isNitrogen())) {
+            all.add(ProtectionAdvice.CAUTION);
+        }
+        if (!spray.jobs().isEmpty()) {
+            all.add(SprayWindow.CAUTION);
+        }
+        return all;
+    }
+
+    private static Brief.LeftOut leftOut(Outlook outlook, Optional<Option> best) {
+        Zone zone = outlook.zone();
+        return new Brief.LeftOut(zone.field(), zone.zone(), "nitrogen", reason(outlook, best));
+    }
+
+    private static String reason(Outlook outlook, Optional<Option> best) {
+        if (outlook.maturity().map(d -> !d.isAfter(outlook.on())).orElse(false)) {
+            return "The crop is ripe.";
+        }
+        if (best.isPresent()) {
+            Option o = best.get();
+            String tenths = Math.round(10 * o.worth().chanceItPays()) + " of 10 futures";
+            String stock = outlook.nShort().probability() == 0 ? " Not short of nitrogen in any future." : "";
+            if (o.worth().mean_usdHa() > 0) {
+                return "Waiting is worth more than a pass now: the rain of the next days settles it.";
+            }
+            boolean hires = noRigFits(outlook);
+            String what = hires ? "No rig of the farm fits any more; the " + o.rig() : "The best choice";
+            return what + " pays in " + tenths + " and loses on average." + stock;
+        }
+        if (outlook.on().isBefore(outlook.zone().planted().minusDays(NitrogenOptions.DAYS_AHEAD - 1))) {
+            return "Planted on " + outlook.zone().planted().format(DAY) + ": nothing to dress yet.";
+        }
+        return noRigFits(outlook) ? "No rig fits the crop any more." : "Too late: from milk on nitrogen does not pay.";
+    }
+
+    private static boolean noRigFits(Outlook outlook) {
+        return outlook.reach().stream().allMatch(r -> r.lastDay().isEmpty());
+    }
+
+    /** A soil nitrate test that would be worth its price. */
+    private static Optional<Brief.ReadingWorthTaking> soilTest(NitrogenOptions.Answer a) {
+        return a.soilTest().filter(t -> t.worth_usdHa() >= LEAST_WORTH_USDHA).map(t -> {
+            String turn = t.leaveAbove_ppm()
+                    .map(ppm -> "Above about " + ppm + " ppm the field is best left alone; below, the pass pays.")
+                    .orElse("It settles how much to put on.");
+            Zone z = a.outlook().zone();
+            return new Brief.ReadingWorthTaking(z.field(), z.zone(), "nitrate, 0 to 12 in", turn, t.worth_usdHa());
+        });
+    }
+
+    /**
+     * A height is worth the drive when it pays, and when the last day of the rig that is to go is near and rests on the
+     * model alone; a stage instead where it tells more.
+     */
+    private static Optional<Brief.ReadingWorthTaking> crop(NitrogenOptions.Answer a) {
+        CropReadingWorth worth = a.cropReading();
+        boolean stage = worth.stage_usdHa() > worth.height_usdHa();
+        double more_usdHa = Math.max(worth.stage_usdHa(), worth.height_usdHa());
+        Optional<String> because = worth.inDoubt().map(rig -> "Settles whether the " + rig + " still fits.");
+        if (more_usdHa < LEAST_WORTH_USDHA || because.isEmpty()) {
+            Optional<String> last = a.proposed().flatMap(go -> lastDay(a.outlook(), go));
+            because = more_usdHa < LEAST_WORTH_USDHA ? last : last.or(() -> Optional.of("Settles on which day to go."));
+        }
+        Zone z = a.outlook().zone();
+        String kind = stage ? "stage" : "height";
+        return because.map(b -> new Brief.ReadingWorthTaking(z.field(), z.zone(), kind, b, more_usdHa));
+    }
+
+    private static Optional<String> lastDay(Outlook outlook, Option go) {
+        return outlook.reach().stream()
+                .filter(r -> r.rig().equals(go.rig()) && r.date().isPresent())
+                .findFirst()
+                .flatMap(OutOfReach::lastDay)
+                .filter(d -> !d.isAfter(go.date().plusDays(NEAR_D)))
+                .map(d -> "Settles whether " + d.format(DAY) + " is really the last day for the " + go.rig() + ".");
+    }
+}

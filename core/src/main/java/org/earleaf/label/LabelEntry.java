@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.label;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Figure;
+import org.earleaf.units.Problem;
+
+/**
+ * What the label of a product says for one crop, as people copied it. It counts only after a second look: by another
+ * person, or by the one who entered it doing so again from the label; which of the two is kept.
+ *
+ * @param dry whether the product is measured by weight
+ * @param registration number on the label
+ * @param version of the label, as printed on it
+ * @param clock what "a season" is on this label
+ * @param actives what works in it
+ * @param figures what is entered; an item that is missing was not entered
+ * @param neverWith products, active ingredients or groups that may not be in the same tank
+ * @param after products or classes that must be in the tank before it
+ * @param plantBack_d days from the last pass until another crop may be planted there, by crop
+ * @param look who entered it and who looked again
+ */
+public record LabelEntry(
+        String product,
+        String crop,
+        boolean dry,
+        String registration,
+        String version,
+        Clock clock,
+        List<ActiveIngredient> actives,
+        Map<LabelItem, LabelFigure> figures,
+        Set<String> neverWith,
+        Set<String> after,
+        Map<String, Double> plantBack_d,
+        Look look) {
+    /** What "a season" means on a label. */
+    public enum Clock {
+        /** From the last crop's end to this one's. */
+        CROP,
+        CALENDAR_YEAR,
+        /** Any 365 days. */
+        DAYS_365
+    }
+
+    /**
+     * Who entered it and who looked again.
+     *
+     * @param checkedBy empty: nobody yet
+     */
+    public record Look(String enteredBy, Instant entered, String checkedBy, Instant checked) {
+        public static Look first(String person, Instant at) {
+            return new Look(person, at, "", at);
+        }
+
+        public boolean isDone() {
+            return !checkedBy.isBlank();
+        }
+
+        /** Whether both looks were one person's. */
+        public boolean isSingle() {
+            return isDone() && samePerson(enteredBy, checkedBy);
+        }
+    }
+
+    public LabelEntry {
+        actives = List.copyOf(actives);
+        EnumMap<LabelItem, LabelFigure> sorted = new EnumMap<>(LabelItem.class);
+        sorted.putAll(figures);
+        sorted.values().removeIf(f -> !f.isEntered());
+        figures = Collections.unmodifiableMap(sorted);
+        neverWith = Collections.unmodifiableSet(new TreeSet<>(neverWith));
+        after = Collections.unmodifiableSet(new TreeSet<>(after));
+        plantBack_d = Collections.unmodifiableMap(new TreeMap<>(plantBack_d));
+    }
+
+    /** One that says nothing of crops planted after it. */
+    public LabelEntry(
+            String product,
+            String crop,
+            boolean dry,
+            String registration,
+            String version,
+            Clock clock,
+            List<ActiveIngredient> actives,
+            Map<LabelItem, LabelFigure> figures,
+            Set<String> neverWith,
+            Set<String> after,
+            Look look) {
+        this(product, crop, dry, registration, version, clock, actives, figures, neverWith, after, Map.of(), look);
+    }
+
+    public LabelLimit limit(LabelItem item) {
+        return figure(item).limit();
+    }
+
+    /** Pairs of figures that stand the wrong way round: a least above the most. */
+    public List<Problem> turned() {
+        List<Problem> problems = new ArrayList<>();
+        turned(problems, LabelItem.LEAST, LabelItem.SINGLE);
+        turned(problems, LabelItem.FIRST_STAGE, LabelItem.LAST_STAGE);
+        turned(problems, LabelItem.FINEST, LabelItem.COARSEST);
+        turned(problems, LabelItem.WIND_LEAST, LabelItem.WIND_MOST);
+        return problems;
+    }
+
+    private void turned(List<Problem> problems, LabelItem least, LabelItem most) {
+        if (limit(least).or(Double.NEGATIVE_INFINITY) > limit(most).or(Double.POSITIVE_INFINITY)) {
+            problems.add(new Problem(
+                    product + " on " + crop + ", " + most.words(),
+                    figure(most).entered() + ", below the " + least.words() + " of "
+                            + figure(least).entered(),
+                    "both ends of the label in order",
+                    "Read both off the label again."));
+        }
+    }
+
+    public LabelFigure figure(LabelItem item) {
+        return Objects.requireNonNullElse(figures.get(item), LabelFigure.NOT_ENTERED);
+    }
+
+    /** Needed items that nobody has looked up. */
+    public List<LabelItem> missing() {
+        List<LabelItem> missing = new ArrayList<>();
+        for (LabelItem item : LabelItem.values()) {
+            if (item.isNeeded() && !figure(item).isEntered()) {
+                missing.add(item);
+            }
+        }
+        return missing;
+    }
+
+    public boolean isFor(String otherProduct, String otherCrop) {
+        return product.equalsIgnoreCase(otherProduct.strip()) && crop.equalsIgnoreCase(otherCrop.strip());
+    }
+
+    /** Another person has held it against the label. */
+    public LabelEntry checkedBy(String person, Instant at) {
+        if (person.isBlank()) {
+            throw wrong("nobody", "a name", "Say who looked at the label.");
+        }
+        if (samePerson(person, look.enteredBy())) {
+            throw wrong(
+                    person + ", who entered it",
+                    "another person, or the whole entry once more from the label",
+                    "Enter it again if you work alone.");
+        }
+        return looked(person, at);
+    }
+
+    /** The one who entered it did so again; refused where the two entries differ, naming each difference. */
+    public LabelEntry enteredAgain(LabelEntry again) {
+        List<Problem> problems = new ArrayList<>();
+        for (LabelItem item : LabelItem.values()) {
+            if (!figure(item).isSameAs(again.figure(item))) {
+                differ(
+                        problems,
+                        item.words(),
+                        figure(item).entered(),
+                        again.figure(item).entered());
+            }
+        }
+        differ(problems, "registration", registration, again.registration);
+        differ(problems, "label version", version, again.version);
+        differ(problems, "what a season is", clock, again.clock);
+        differ(problems, "active ingredients", actives, again.actives);
+        differ(problems, "never in one tank with", neverWith, again.neverWith);
+        differ(problems, "what goes in before it", after, again.after);
+        differ(problems, "days until other crops", plantBack_d, again.plantBack_d);
+        differ(problems, "form", dry ? "dry" : "liquid", again.dry ? "dry" : "liquid");
+        if (!problems.isEmpty()) {
+            throw new EarleafException(problems);
+        }
+        return looked(again.look().enteredBy(), again.look().entered());
+    }
+
+    private void differ(List<Problem> problems, String what, Object first, Object second) {
+        if (!first.equals(second)) {
+            problems.add(new Problem(
+                    product + " on " + crop + ", " + what,
+                    told(second),
+                    told(first) + ", as entered the first time",
+                    "Read the label once more and mend the one that is wrong."));
+        }
+    }
+
+    private static String told(Object value) {
+        if (value instanceof List<?> list) {
+            return list.isEmpty()
+                    ? "nothing"
+                    : list.stream().map(LabelEntry::told).collect(Collectors.joining("; "));
+        }
+        if (value instanceof ActiveIngredient a) {
+            String groups = a.groups().isEmpty() ? "" : ", " + String.join(", ", a.groups());
+            return a.name() + " " + Figure.text(a.content(), 4) + " kg in a unit" + groups;
+        }
+        return value.toString().isEmpty() ? "nothing" : value.toString();
+    }
+
+    private LabelEntry looked(String person, Instant at) {
+        return new LabelEntry(
+                product,
+                crop,
+                dry,
+                registration,
+                version,
+                clock,
+                actives,
+                figures,
+                neverWith,
+                after,
+                plantBack_d,
+                new Look(look.enteredBy(), look.entered(), person, at));
+    }
+
+    static boolean samePerson(String one, String other) {
+        return one.strip().equalsIgnoreCase(other.strip());
+    }
+
+    private EarleafException wrong(String found, String expected, String todo) {
+        return EarleafException.of("second look at " + product + " on " + crop, found, expected, todo);
+    }
+}

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.pressure;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.farm.Prices;
+import org.earleaf.units.EarleafException;
+
+/**
+ * A zone on a day, as far as protection sees it.
+ *
+ * @param zone its name, for messages
+ * @param on today
+ * @param futures equally likely
+ * @param relativeMaturity_d of the hybrid
+ * @param lesions what was scouted, one per disease; empty: nobody looked
+ * @param aphids likewise
+ * @param fungicidesMade days of fungicide passes already made this season
+ * @param strips the farm's own proof of such passes
+ */
+public record ProtectionCase(
+        String zone,
+        LocalDate on,
+        List<CropAhead> futures,
+        SiteFacts site,
+        double relativeMaturity_d,
+        List<LesionSighting> lesions,
+        Optional<AphidSighting> aphids,
+        List<LocalDate> fungicidesMade,
+        Prices prices,
+        Optional<StripEvidence> strips,
+        ProtectionSettings settings) {
+    public ProtectionCase {
+        futures = List.copyOf(futures);
+        lesions = List.copyOf(lesions);
+        fungicidesMade = List.copyOf(fungicidesMade);
+        if (futures.isEmpty()) {
+            throw EarleafException.of(
+                    zone, "no future of the crop", "at least one", "Run the season model for this zone first.");
+        }
+    }
+
+    /** Share of the futures of which something holds. */
+    public double share(java.util.function.Predicate<CropAhead> holds) {
+        return (double) futures.stream().filter(holds).count() / futures.size();
+    }
+}

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.spray;
+
+/**
+ * How an hour suits a spray pass by its weather, best first. Fit never means allowed: the label, and wind and inversion
+ * checked on the spot, decide.
+ */
+public enum SprayFit {
+    FIT("fit"),
+    WITH_CARE("fit with care"),
+    UNFIT("unfit");
+
+    private final String word;
+
+    SprayFit(String word) {
+        this.word = word;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    public SprayFit worse(SprayFit other) {
+        return compareTo(other) >= 0 ? this : other;
+    }
+}
