@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.earleaf.exchange.table.CsvText;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Place;
@@ -29,6 +30,8 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
 final class Boundaries {
     private static final double AREA_TOLERANCE = 0.05;
     private static final double FAR_DEG = 1.5;
+    /** A polygon of a collection of collections is 12 deep. */
+    private static final int DEEPEST = 64;
 
     private final String file;
     private final Findings findings;
@@ -61,14 +64,21 @@ final class Boundaries {
     }
 
     private void parse(String text) {
+        OptionalInt deep = JsonDepth.findBeyond(text, DEEPEST);
+        if (deep.isPresent()) {
+            findings.problem(
+                    new Place(file, row(text, deep.getAsInt()), ""),
+                    "brackets more than " + DEEPEST + " deep",
+                    "GeoJSON (RFC 7946)",
+                    "Export it anew.");
+            return;
+        }
         Object root;
         try {
             root = new JSONParser().parse(text);
         } catch (ParseException | RuntimeException | Error e) {
             int at = e instanceof ParseException p ? Math.min(Math.max(0, p.getPosition()), text.length()) : 0;
-            int row = 1
-                    + (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
-            findings.problem(new Place(file, row, ""), "text that is no JSON", "GeoJSON (RFC 7946)", "Export it anew.");
+            findings.problem(new Place(file, row(text, at), ""), "text that is no JSON", "GeoJSON (RFC 7946)", "Export it anew.");
             return;
         }
         Object features = root instanceof JSONObject o ? o.get("features") : null;
@@ -83,6 +93,10 @@ final class Boundaries {
         for (int k = 0; k < list.size(); k++) {
             feature(k + 1, list.get(k));
         }
+    }
+
+    private static int row(String text, int at) {
+        return 1 + (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
     }
 
     private void feature(int number, Object feature) {

@@ -99,7 +99,7 @@ public final class PlanInstance {
 
     private <T> Optional<T> optional(String file, Function<Sheet, T> reader) {
         Path path = folder.resolve(file);
-        return Files.isRegularFile(path) ? Sheet.open(path, findings).map(reader) : Optional.empty();
+        return Files.exists(path) ? Sheet.open(path, findings).map(reader) : Optional.empty();
     }
 
     private List<PlanRig> rigs(Sheet sheet) {

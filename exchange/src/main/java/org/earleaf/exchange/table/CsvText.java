@@ -2,6 +2,7 @@
 package org.earleaf.exchange.table;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
@@ -14,6 +15,9 @@ import java.util.Optional;
 
 /** A file's text in UTF-8, with or without a byte order mark; says where it is not UTF-8. */
 public final class CsvText {
+    /** A farm's hundred years of days are 4 MB, and its ten years of hours 8 MB. */
+    private static final int MOST_BYTES = 32 << 20;
+
     private static final String UTF_8 = "text in UTF-8";
     private static final String SAVE = "Save the file as CSV in UTF-8.";
 
@@ -22,12 +26,29 @@ public final class CsvText {
     /** Text of the file; empty when it cannot be read, the reason being noted. */
     public static Optional<String> read(Path file, Findings findings) {
         String name = name(file);
+        // Asked before it is opened: a pipe would wait for its writer, a device never end.
+        if (!Files.isRegularFile(file)) {
+            findings.problem(
+                    Place.of(name),
+                    "a folder, a device or something else that is no file",
+                    "a file",
+                    "Put a file there, or take it away.");
+            return Optional.empty();
+        }
         byte[] bytes;
-        try {
-            bytes = Files.readAllBytes(file);
+        try (InputStream in = Files.newInputStream(file)) {
+            bytes = in.readNBytes(MOST_BYTES + 1);
         } catch (IOException e) {
             findings.problem(
                     Place.of(name), "a file that cannot be read", "a readable file", "Check the file's rights.");
+            return Optional.empty();
+        }
+        if (bytes.length > MOST_BYTES) {
+            findings.problem(
+                    Place.of(name),
+                    "more than " + (MOST_BYTES >> 20) + " MB",
+                    "a file of at most that",
+                    "Give what belongs to this farm and these years only.");
             return Optional.empty();
         }
         Optional<String> foreign = foreign(bytes);
