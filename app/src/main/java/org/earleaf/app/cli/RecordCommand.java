@@ -125,7 +125,8 @@ public final class RecordCommand implements Callable<Integer> {
     @Command(
             name = "verify",
             mixinStandardHelpOptions = true,
-            description = "Checks that no record was changed, removed or moved since it was filed.")
+            description = "Checks that no record was changed, removed or moved since it was filed, and that the whole"
+                    + " file holds what was written to it.")
     int verify(
             @Mixin Common common,
             @Option(
@@ -144,6 +145,7 @@ public final class RecordCommand implements Callable<Integer> {
                         "the records as they were filed",
                         "Restore the database from a backup.");
             }
+            store.requireWhole();
             String newest = Chain.head(all);
             print(
                     common.isJson()

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -21,6 +24,9 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /** One open database file with the tables of this version. */
 final class Database implements AutoCloseable {
+    /** Up to here the order of the file is looked through at every opening; it takes a tenth of a second. */
+    private static final long QUICKLY_CHECKED = 64L << 20;
+
     private final Path file;
     private final Connections connections;
     private final JdbcTemplate sql;
@@ -66,8 +72,10 @@ final class Database implements AutoCloseable {
     private static Database migrated(Path file) {
         Connections connections = Connections.open(file);
         try {
-            migrate(file, connections);
-            return new Database(file, connections);
+            int migrations = migrate(file, connections);
+            Database db = new Database(file, connections);
+            db.check(migrations);
+            return db;
         } catch (FlywayException e) {
             connections.close();
             throw SqliteErrors.findTrouble(file, e)
@@ -79,8 +87,12 @@ final class Database implements AutoCloseable {
         }
     }
 
-    /** Looks without the write lock, and takes it only where tables are missing. */
-    private static void migrate(Path file, Connections connections) {
+    /**
+     * Looks without the write lock, and takes it only where tables are missing.
+     *
+     * @return how many migrations made the tables
+     */
+    private static int migrate(Path file, Connections connections) {
         MigrationInfoService info = flyway(connections.reading()).info();
         for (MigrationInfo known : info.applied()) {
             if (known.getState() == MigrationState.FUTURE_SUCCESS) {
@@ -94,6 +106,7 @@ final class Database implements AutoCloseable {
         if (info.pending().length > 0) {
             flyway(connections.writing()).migrate();
         }
+        return info.applied().length + info.pending().length;
     }
 
     private static Flyway flyway(DataSource source) {
@@ -102,6 +115,63 @@ final class Database implements AutoCloseable {
                 .locations("classpath:db/common", "classpath:db/sqlite")
                 .javaMigrations(new LabelMove())
                 .load();
+    }
+
+    /** What can be seen of damage at once, before anything is read or written. */
+    private void check(int migrations) {
+        Seals seals = new Seals(sql);
+        boolean sealed = reading(() -> {
+            if (Files.exists(file) && size() <= QUICKLY_CHECKED) {
+                refuse(sql.queryForList("pragma quick_check(1)", String.class).stream()
+                        .filter(said -> !said.equals("ok"))
+                        .toList());
+            }
+            if (seals.isFor(migrations) && !seals.hasItsTables()) {
+                refuse(List.of("its tables are not as they were made"));
+            }
+            return seals.isFor(migrations);
+        });
+        if (!sealed) {
+            inTransaction(() -> {
+                seals.renew(migrations);
+                return true;
+            });
+        }
+    }
+
+    private long size() {
+        try {
+            return Files.size(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void refuse(List<String> damage) {
+        if (!damage.isEmpty()) {
+            throw StoreTrouble.damaged(file, String.join("; ", damage));
+        }
+    }
+
+    /** Refuses a file of which any row is not what was written. Runs inside a transaction. */
+    void requireAsWritten() {
+        refuse(new Seals(sql).broken());
+    }
+
+    /** Refuses a file that is damaged anywhere that matters: its order, its indexes, what refers to what, its rows. */
+    void requireWhole() {
+        reading(this::whole);
+    }
+
+    private boolean whole() {
+        refuse(sql.queryForList("pragma integrity_check(5)", String.class).stream()
+                .filter(said -> !said.equals("ok"))
+                .toList());
+        refuse(sql.query(
+                "pragma foreign_key_check",
+                (row, k) -> row.getString(1) + ", row " + row.getLong(2) + ", refers to nothing"));
+        requireAsWritten();
+        return true;
     }
 
     Path file() {
@@ -119,7 +189,11 @@ final class Database implements AutoCloseable {
 
     /** All of the work or none of it, with the write lock from its start. */
     <T> T inTransaction(Supplier<T> work) {
-        return run(writing, work);
+        return run(writing, () -> {
+            T done = work.get();
+            new Seals(sql).seal();
+            return done;
+        });
     }
 
     /** Work that reads one state of the file and writes nothing; no writer makes it wait. */
@@ -133,6 +207,24 @@ final class Database implements AutoCloseable {
         } catch (DataAccessException | TransactionException e) {
             throw SqliteErrors.findTrouble(file, e)
                     .<RuntimeException>map(this::why)
+                    .orElseGet(() -> ifWhole(e));
+        } catch (EarleafException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            throw ifWhole(e);
+        }
+    }
+
+    /** What nobody expected of a file that turns out damaged is the damage's. */
+    private RuntimeException ifWhole(RuntimeException e) {
+        try {
+            reading.execute(status -> whole());
+            return e;
+        } catch (StoreTrouble damage) {
+            return damage;
+        } catch (RuntimeException unreadable) {
+            return SqliteErrors.findTrouble(file, unreadable)
+                    .<RuntimeException>map(t -> t)
                     .orElse(e);
         }
     }

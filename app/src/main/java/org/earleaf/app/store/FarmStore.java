@@ -102,8 +102,10 @@ public final class FarmStore implements AutoCloseable {
                         "Import its folder: earleaf import --folder DIR --farm " + db.file()));
     }
 
+    /** Empty while nothing has been imported; a file of which any row is not what was written is refused. */
     public Optional<Farm> findFarm() {
         return db.reading(() -> {
+            db.requireAsWritten();
             Merge tables = new Merge(db.sql());
             return tables.all(FarmHead.TABLE).stream()
                     .findFirst()
@@ -261,6 +263,11 @@ public final class FarmStore implements AutoCloseable {
             changed();
             return entry;
         });
+    }
+
+    /** Refuses a file that is damaged anywhere that matters, with where. */
+    public void requireWhole() {
+        db.requireWhole();
     }
 
     /** Every record in the order of filing. */

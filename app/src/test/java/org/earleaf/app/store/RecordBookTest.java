@@ -44,7 +44,7 @@ class RecordBookTest {
         store.close();
     }
 
-    private static Function<Pass, FiledRecord> account(String id, String corrects, String person) {
+    static Function<Pass, FiledRecord> account(String id, String corrects, String person) {
         return pass -> new FiledRecord(
                 id,
                 corrects,
