@@ -78,7 +78,11 @@ final class Boundaries {
             root = new JSONParser().parse(text);
         } catch (ParseException | RuntimeException | Error e) {
             int at = e instanceof ParseException p ? Math.min(Math.max(0, p.getPosition()), text.length()) : 0;
-            findings.problem(new Place(file, row(text, at), ""), "text that is no JSON", "GeoJSON (RFC 7946)", "Export it anew.");
+            findings.problem(
+                    new Place(file, row(text, at), ""),
+                    "text that is no JSON",
+                    "GeoJSON (RFC 7946)",
+                    "Export it anew.");
             return;
         }
         Object features = root instanceof JSONObject o ? o.get("features") : null;

@@ -53,7 +53,8 @@ class OddFilesTest {
     @Test
     void a_file_that_is_too_large_is_not_read() throws IOException {
         Path folder = TinyFolder.us().write(dir);
-        try (RandomAccessFile large = new RandomAccessFile(folder.resolve("hours.csv").toFile(), "rw")) {
+        try (RandomAccessFile large =
+                new RandomAccessFile(folder.resolve("hours.csv").toFile(), "rw")) {
             large.setLength((32L << 20) + 1);
         }
         assertThat(refused(folder)).singleElement().satisfies(p -> {

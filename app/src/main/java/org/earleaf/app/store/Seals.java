@@ -86,7 +86,8 @@ final class Seals {
         List<String> broken = new ArrayList<>();
         for (String table : sql.queryForList(OURS, String.class)) {
             List<String> odd = sql.query(
-                    "select t.rowid, s.sum, t.* from " + table + " t left join seal s on s.table_ = ? and s.row_ = t.rowid",
+                    "select t.rowid, s.sum, t.* from " + table
+                            + " t left join seal s on s.table_ = ? and s.row_ = t.rowid",
                     row -> {
                         List<String> found = new ArrayList<>();
                         while (row.next() && found.size() < TOLD) {

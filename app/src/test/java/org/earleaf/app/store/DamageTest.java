@@ -122,7 +122,9 @@ class DamageTest extends WithLoads {
                 told = true;
             }
             store.requireWhole();
-            assertThat(told).as("%s: told by a reader and not by the check", what).isFalse();
+            assertThat(told)
+                    .as("%s: told by a reader and not by the check", what)
+                    .isFalse();
             return false;
         } catch (EarleafException inWords) {
             assertThat(inWords.problems()).as(what).isNotEmpty();
