@@ -11,6 +11,7 @@ import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadState;
+import org.earleaf.load.LoadSteps;
 import org.earleaf.load.TankLoad;
 import org.earleaf.rig.Calibration;
 import org.earleaf.rig.Liquid;

@@ -10,6 +10,7 @@ import org.earleaf.app.store.Tanks;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
 import org.earleaf.label.LabelBook;
+import org.earleaf.load.LoadDraft;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.TankLoad;

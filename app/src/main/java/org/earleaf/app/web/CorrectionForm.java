@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.earleaf.app.RecordCorrection;
 import org.earleaf.record.Amount;
 import org.earleaf.record.FiledRecord;
+import org.earleaf.record.RecordCorrection;
 import org.earleaf.units.EarleafException;
 import org.jspecify.annotations.Nullable;
 

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.earleaf.app.LoadDraft;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
@@ -13,6 +12,7 @@ import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
 import org.earleaf.label.CropStages;
 import org.earleaf.label.DropletClass;
+import org.earleaf.load.LoadDraft;
 import org.earleaf.mix.MixLine;
 import org.earleaf.units.EarleafException;
 

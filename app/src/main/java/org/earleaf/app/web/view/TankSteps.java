@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.earleaf.app.Amounts;
-import org.earleaf.app.LoadSteps;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Product;
 import org.earleaf.label.LabelBook;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
+import org.earleaf.load.LoadSteps;
 import org.earleaf.load.TankLoad;
 
 /** The mixing of a kept load, line by line. */

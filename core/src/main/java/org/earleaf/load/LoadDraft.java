@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.load;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -23,12 +23,6 @@ import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelFigure;
 import org.earleaf.label.LabelItem;
-import org.earleaf.load.LoadGround;
-import org.earleaf.load.LoadLine;
-import org.earleaf.load.LoadPlan;
-import org.earleaf.load.LoadPlanner;
-import org.earleaf.load.LoadState;
-import org.earleaf.load.TankLoad;
 import org.earleaf.mix.Amount;
 import org.earleaf.mix.Dose;
 import org.earleaf.mix.Load;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.load;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -13,9 +13,6 @@ import org.earleaf.farm.Farm;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
 import org.earleaf.label.LabelBook;
-import org.earleaf.load.LoadLine;
-import org.earleaf.load.LoadPlanner;
-import org.earleaf.load.TankLoad;
 import org.earleaf.mix.Dose;
 import org.earleaf.mix.LoadCautions;
 import org.earleaf.mix.LoadJob;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.record;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -16,10 +16,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
-import org.earleaf.record.Amount;
-import org.earleaf.record.Applicator;
-import org.earleaf.record.FiledRecord;
-import org.earleaf.record.ProductUse;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 
