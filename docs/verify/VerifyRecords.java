@@ -127,8 +127,9 @@ public final class VerifyRecords {
             if (!e.equals(last)) {
                 entries.add(e);
             }
+            Map<String, List<String>> text = said(e.text());
             for (Map.Entry<String, String> cell : cells.entrySet()) {
-                List<String> said = said(e.text(), cell.getKey());
+                List<String> said = text.getOrDefault(cell.getKey(), List.of());
                 String expected = said.size() > product ? said.get(product) : said.isEmpty() ? "" : said.get(0);
                 if (!plain(cell.getValue()).equals(expected)) {
                     return "entry " + e.number() + ": the column " + cell.getKey() + " does not say what the text says";
@@ -150,7 +151,7 @@ public final class VerifyRecords {
         Entry e = entries.get(entries.size() - 1);
         int text = names.indexOf("text");
         long there = rows.stream().filter(r -> r.size() > text && r.get(text).equals(e.text())).count();
-        return there == said(e.text(), "product").size() ? "" : "entry " + e.number() + ": a row too many or too few";
+        return there == said(e.text()).getOrDefault("product", List.of()).size() ? "" : "entry " + e.number() + ": a row too many or too few";
     }
 
     /** Cells that a spreadsheet would take for a formula are written with a quote before them. */
@@ -158,11 +159,13 @@ public final class VerifyRecords {
         return cell.length() > 1 && cell.startsWith("'") && "=+-@\t\r".indexOf(cell.charAt(1)) >= 0 ? cell.substring(1) : cell;
     }
 
-    private static List<String> said(String text, String name) {
-        List<String> said = new ArrayList<>();
+    /** What each name of a text says, in the order of its lines. */
+    private static Map<String, List<String>> said(String text) {
+        Map<String, List<String>> said = new LinkedHashMap<>();
         for (String line : text.split("\n")) {
-            if (line.startsWith(name + ": ")) {
-                said.add(line.substring(name.length() + 2));
+            int colon = line.indexOf(": ");
+            if (colon >= 0) {
+                said.computeIfAbsent(line.substring(0, colon), name -> new ArrayList<>()).add(line.substring(colon + 2));
             }
         }
         return said;

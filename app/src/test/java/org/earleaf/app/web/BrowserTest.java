@@ -3,46 +3,38 @@ package org.earleaf.app.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.Cookie;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Opens every page in a real browser, in three lights, on a desk and on a phone; leaves pictures in {@code
- * target/pages} to be looked at. Skips, saying so, where no Chromium is installed.
+ * Opens every page in a real browser, in three lights, on a desk and on a phone, several pages side by side. Leaves
+ * pictures in {@code target/pages} of those on which something is wrong; with {@code -Dearleaf.pictures=true} of all, to
+ * be looked at. Skips, saying so, where no Chromium is installed.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class BrowserTest {
-    private static final Path CHROMIUM = Path.of(System.getenv().getOrDefault("EARLEAF_BROWSER", "/usr/bin/chromium"));
-    /** Set by ./check: then nothing is skipped. */
-    private static final boolean MUST = System.getenv("EARLEAF_CHECK") != null;
-
     private static final Path PICTURES = Path.of("target/pages");
-    private static final Path AXE = Path.of("target/axe-4.14.1.min.js");
-    private static final String AXE_SHA256 = "29348999450cdf2849a8e70b7912fc2da85a849da39c0d0d5394f51d4a9ed95c";
+    /** All pages are pictured when they are to be looked at; otherwise those on which something is wrong. */
+    private static final boolean ALL_PICTURES = Boolean.getBoolean("earleaf.pictures");
 
     private static final String ALL_RULES = "";
     private static final String COLOURS = ", runOnly: ['color-contrast']";
@@ -51,79 +43,26 @@ class BrowserTest {
     private static final int PHONE = 390;
     private static final int NARROWEST = 320;
 
+    private static Chromium chromium;
     private static WebServer server;
-    private static Playwright playwright;
-    private static Browser browser;
     private static String home;
     private static String axe = "";
 
     @BeforeAll
     static void start() throws IOException {
-        requireBrowser();
-        readAxe();
+        chromium = new Chromium();
+        axe = Chromium.axe();
         new Fixture().week(1);
         Preview preview = new Preview();
         SeededLoads.in(preview);
         server = preview.serve(0);
         home = "http://127.0.0.1:" + server.port();
-        playwright = play();
-        browser = launch(playwright);
-    }
-
-    /** Skips where there is none, unless everything must be tested. */
-    static void requireBrowser() {
-        boolean there = Files.isExecutable(CHROMIUM);
-        if (!there && MUST) {
-            throw new AssertionError("No browser at " + CHROMIUM + ": install the package chromium.");
-        }
-        assumeTrue(there, "skipped: no browser at " + CHROMIUM + "; install the package chromium");
-    }
-
-    static Playwright play() {
-        return Playwright.create(
-                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-    }
-
-    static Browser launch(Playwright playwright) {
-        return playwright
-                .chromium()
-                .launch(new LaunchOptions()
-                        .setExecutablePath(CHROMIUM)
-                        .setArgs(List.of(
-                                "--no-sandbox",
-                                "--disable-gpu",
-                                "--disable-quic",
-                                "--disable-background-networking",
-                                "--disable-component-update",
-                                "--disable-sync")));
-    }
-
-    /** The rules of accessibility; by hand the other checks go on without them, and say so. */
-    private static void readAxe() throws IOException {
-        if (!Files.exists(AXE)) {
-            if (MUST) {
-                throw new AssertionError("No " + AXE + ": ./check fetches it with npm.");
-            }
-            System.out.println("Accessibility is not checked: no " + AXE + "; ./check fetches it.");
-            return;
-        }
-        byte[] script = Files.readAllBytes(AXE);
-        assertThat(sha256(script)).as("SHA-256 of " + AXE).isEqualTo(AXE_SHA256);
-        axe = new String(script, StandardCharsets.UTF_8);
-    }
-
-    private static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException everyJdkHasIt) {
-            throw new AssertionError(everyJdkHasIt);
-        }
     }
 
     @AfterAll
     static void stop() {
-        if (playwright != null) {
-            playwright.close();
+        if (chromium != null) {
+            chromium.close();
         }
         if (server != null) {
             server.close();
@@ -133,11 +72,19 @@ class BrowserTest {
     /** A page that notes everything it should not have done. */
     private record Watched(BrowserContext context, Page page, List<String> faults) implements AutoCloseable {
         static Watched open(String light, int width, boolean script) {
-            BrowserContext context = browser.newContext(
+            BrowserContext context = chromium.visit(
                     new Browser.NewContextOptions().setViewportSize(width, 900).setJavaScriptEnabled(script));
+            Watched watched = new Watched(context, context.newPage(), new ArrayList<>());
+            watched.light(light);
+            watched.watch();
+            return watched;
+        }
+
+        void light(String light) {
             context.addCookies(List.of(new Cookie(Frame.LIGHT, light).setUrl(home)));
-            Page page = context.newPage();
-            List<String> faults = new ArrayList<>();
+        }
+
+        private void watch() {
             page.onConsoleMessage(m -> {
                 if (m.type().equals("error") || m.type().equals("warning")) {
                     faults.add(m.text());
@@ -149,7 +96,6 @@ class BrowserTest {
                     faults.add("asked elsewhere: " + r.url());
                 }
             });
-            return new Watched(context, page, faults);
         }
 
         @Override
@@ -200,26 +146,25 @@ class BrowserTest {
     void every_page_is_clean_in_every_light_and_width(String path) throws IOException {
         Files.createDirectories(PICTURES);
         List<String> faults = new ArrayList<>();
-        for (String light : LIGHTS) {
-            try (Watched w = Watched.open(light, DESK, true)) {
+        try (Watched w = Watched.open(LIGHTS.get(0), DESK, true)) {
+            for (String light : LIGHTS) {
+                w.light(light);
                 // Lights change colours and nothing else: all widths in one, colours in all.
                 boolean paper = light.equals(LIGHTS.get(0));
                 for (int width : paper ? new int[] {DESK, PHONE, NARROWEST} : new int[] {PHONE}) {
                     w.page().setViewportSize(width, 900);
                     w.page().navigate(home + path);
-                    if (width != NARROWEST) {
-                        w.page()
-                                .screenshot(new Page.ScreenshotOptions()
-                                        .setFullPage(true)
-                                        .setPath(PICTURES.resolve(name(path, light, width))));
-                    }
+                    int before = faults.size();
                     check(w.page(), path + " " + light + " " + width + ": ", paper ? ALL_RULES : COLOURS, faults);
+                    if (ALL_PICTURES || faults.size() > before) {
+                        Chromium.picture(w.page(), PICTURES.resolve(name(path, light, width)));
+                    }
                 }
-                // A page that is not there is reported by the browser itself.
-                w.faults().stream()
-                        .filter(f -> !(path.equals("/field/nowhere") && f.contains("404")))
-                        .forEach(f -> faults.add(path + " " + light + ": " + f));
             }
+            // A page that is not there is reported by the browser itself.
+            w.faults().stream()
+                    .filter(f -> !(path.equals("/field/nowhere") && f.contains("404")))
+                    .forEach(f -> faults.add(path + ": " + f));
         }
         assertThat(faults).isEmpty();
     }

@@ -7,7 +7,6 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.Playwright;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,8 +30,7 @@ class LoadDayTest {
     private static final int PHONE = 390;
     private static final Path PICTURES = Path.of("target/day");
 
-    private static Playwright playwright;
-    private static Browser browser;
+    private static Chromium chromium;
 
     private final Preview preview = new Preview();
     private final WebServer server = preview.serve(0);
@@ -42,20 +40,18 @@ class LoadDayTest {
 
     @BeforeAll
     static void start() {
-        BrowserTest.requireBrowser();
-        playwright = BrowserTest.play();
-        browser = BrowserTest.launch(playwright);
+        chromium = new Chromium();
     }
 
     @AfterAll
     static void stop() {
-        if (playwright != null) {
-            playwright.close();
+        if (chromium != null) {
+            chromium.close();
         }
     }
 
     private Page phone() {
-        BrowserContext context = browser.newContext(
+        BrowserContext context = chromium.visit(
                 new Browser.NewContextOptions().setViewportSize(PHONE, 844).setHasTouch(true));
         Page page = context.newPage();
         page.onConsoleMessage(m -> {
@@ -178,7 +174,7 @@ class LoadDayTest {
 
     private void picture(Page page, String name) throws IOException {
         Files.createDirectories(PICTURES);
-        page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(PICTURES.resolve(name + ".png")));
+        Chromium.picture(page, PICTURES.resolve(name + ".png"));
     }
 
     @Test
