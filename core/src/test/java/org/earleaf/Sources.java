@@ -126,7 +126,7 @@ final class Sources {
                         (int) type.getMembers().stream().filter(Sources::isPart).count();
                 code.add(new Code(String.join(".", inside), true, parts, 0));
             }
-            super.visitClass(type, none);
+            super.visitClass(type, null);
             inside.removeLast();
             return null;
         }
@@ -141,7 +141,7 @@ final class Sources {
             String owner = String.join(".", inside);
             String name = constructor ? owner : owner + "." + method.getName();
             code.add(new Code(name, constructor, method.getParameters().size(), to - from + 1));
-            return super.visitMethod(method, none);
+            return super.visitMethod(method, null);
         }
 
         @Override
@@ -157,7 +157,7 @@ final class Sources {
                     || type.equals("IllegalArgumentException")
                     || type.equals("UnsupportedOperationException")
                     || type.equals("AssertionError");
-            return fault ? null : super.visitNewClass(made, none);
+            return fault ? null : super.visitNewClass(made, null);
         }
 
         @Override

@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.CountDownLatch;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.web.WebServer;
@@ -74,7 +74,7 @@ public final class Serving implements AutoCloseable {
         WebServer started = WebServer.start(days, new StoredNotebook(store, lasting), address, port);
         server = started;
         // Whoever opens the first page finds its figures ready, or nearly so.
-        CompletableFuture.runAsync(() -> today().week(1));
+        ForkJoinPool.commonPool().execute(() -> today().week(1));
         String host = address.equals("0.0.0.0") || address.equals("::") ? "localhost" : address;
         return "Earleaf is at http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + started.port() + "/";
     }

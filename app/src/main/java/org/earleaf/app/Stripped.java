@@ -16,7 +16,7 @@ import java.util.Set;
  *
  * @param turn 1 to 8 as in Exif; 1 is upright
  */
-@SuppressWarnings("ArrayRecordComponent")
+@SuppressWarnings("ByteBufferBackingArray") // every buffer here wraps a whole array
 record Stripped(byte[] bytes, String type, int wide, int tall, int turn) {
     private static final String ICC = "ICC_PROFILE\0";
     private static final String EXIF = "Exif\0\0";

@@ -129,7 +129,7 @@ public final class BriefCost {
                             weatherOf)
                     : morning.branch(from, ensemble.weather(), weatherOf);
             if (!past) {
-                dress(run, ensemble);
+                dress(run);
             }
             long before = ensemble.memberDays();
             long start = THREADS.getCurrentThreadCpuTime();
@@ -145,7 +145,7 @@ public final class BriefCost {
     }
 
     /** Every lane with a pass as the brief tries them: a field that got urea has more to step than one that did not. */
-    private void dress(SeasonRun run, ZoneEnsemble ensemble) {
+    private void dress(SeasonRun run) {
         List<Candidate> tried = Candidate.of(farm, farm.rigs());
         for (int lane = 0; lane < run.members(); lane++) {
             Candidate c = tried.get(lane / (run.members() / 2) * (tried.size() - 1));

@@ -11,7 +11,7 @@ import org.earleaf.weather.Forcing;
 
 /**
  * A season stepped phase by phase with a clock between, for measuring where the time goes; the kernel itself carries no
- * clock. The order of the phases is stated a second time here, so whoever uses this must hold its {@link #state} to that
+ * clock. The order of the phases is stated a second time here, so whoever uses this must hold its order to that
  * of {@link SeasonRun}. No water table, no irrigation.
  */
 public final class PhaseClock {

@@ -105,7 +105,7 @@ final class Recourse {
     }
 
     private Optional<Later> on(SeasonRun run, LocalDate day, double[] alone, Candidate wished) {
-        List<Trial> choices = choices(run, day, wished);
+        List<Trial> choices = choices(run, wished);
         if (choices.isEmpty()) {
             return Optional.empty();
         }
@@ -139,7 +139,7 @@ final class Recourse {
     }
 
     /** The wished candidate, or the first that still fits. */
-    private List<Trial> choices(SeasonRun run, LocalDate day, Candidate wished) {
+    private List<Trial> choices(SeasonRun run, Candidate wished) {
         double p90 = Spread.of(Baseline.each(run, run::height_cm)).p90();
         double collars = Spread.of(Baseline.each(run, run::collars)).p50();
         List<Candidate> order = new ArrayList<>(List.of(wished));

@@ -131,7 +131,7 @@ public final class ProtectionRules {
     static List<ProtectionReason> refusals(ProtectionCase c, ProtectionOption o, List<ThresholdRule.Finding> findings) {
         List<ProtectionReason> no = new ArrayList<>();
         LocalDate date = o.date();
-        if (c.share(f -> !date.isBefore(f.r4())) > MOST && !(isRustAtDough(c, o))) {
+        if (c.share(f -> !date.isBefore(f.r4())) > MOST && !isRustAtDough(c, o)) {
             no.add(new TooLate(date));
         }
         double arrested = c.share(f -> !date.isBefore(f.v8()) && date.isBefore(f.vt()));

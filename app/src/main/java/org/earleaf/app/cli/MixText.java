@@ -28,7 +28,6 @@ final class MixText {
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
     private static final double ML = 1e6;
-    private static final double G = 1000;
 
     private final LoadPlan plan;
     private final TankAdvice advice;

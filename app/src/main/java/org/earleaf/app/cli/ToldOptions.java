@@ -4,6 +4,7 @@ package org.earleaf.app.cli;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.earleaf.record.Amount;
@@ -87,7 +88,7 @@ final class ToldOptions {
                 filed);
     }
 
-    private static void put(TreeMap<String, String> extras, String name, String value) {
+    private static void put(Map<String, String> extras, String name, String value) {
         if (!value.isBlank()) {
             extras.put(name, value);
         }

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.SocketException;
 import java.net.SocketTimeoutException;
@@ -49,7 +50,7 @@ class BoundsTest {
     }
 
     private static Socket send(String request) throws IOException {
-        Socket socket = new Socket("127.0.0.1", server.port());
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port());
         socket.setSoTimeout(PATIENCE_MS);
         socket.getOutputStream().write(request.getBytes(ISO_8859_1));
         return socket;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -330,7 +331,7 @@ class PagesTest {
     }
 
     private static String statusUnderName(String host) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", server.port())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
             String ask = "GET /static/mark.svg HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n";
             socket.getOutputStream().write(ask.getBytes(StandardCharsets.US_ASCII));
             String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);

@@ -28,16 +28,16 @@ final class Exchange {
         }
         int n = 0;
         if (here >= 0) {
-            n = take(state, here, job, n);
+            n = take(state, job, n);
             for (int k = random.nextInt(MOST); k > 0 && state.count[here] > 0; k--) {
-                n = take(state, here, state.route[here][random.nextInt(state.count[here])], n);
+                n = take(state, state.route[here][random.nextInt(state.count[here])], n);
             }
         } else {
             taken[n++] = job;
         }
         int mine = n;
         for (int k = random.nextInt(MOST + 1); k > 0 && state.count[there] > 0; k--) {
-            n = take(state, there, state.route[there][random.nextInt(state.count[there])], n);
+            n = take(state, state.route[there][random.nextInt(state.count[there])], n);
         }
         state.dropWhatNoLongerFits();
         for (int k = 0; k < mine; k++) {
@@ -48,7 +48,7 @@ final class Exchange {
         }
     }
 
-    private int take(State state, int shift, int job, int n) {
+    private int take(State state, int job, int n) {
         state.remove(job);
         taken[n] = job;
         return n + 1;

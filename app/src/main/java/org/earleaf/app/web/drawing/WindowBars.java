@@ -129,7 +129,7 @@ public record WindowBars(
         for (Turn t : coming) {
             double x = span.noon(t.date());
             ink.put("<svg x=\"").put(x).put("%\" overflow=\"visible\">");
-            ink.path(new StringBuilder("M0 32l7 14h-14z"), "k").close("svg");
+            ink.path("M0 32l7 14h-14z", "k").close("svg");
             double wanted = span.share(16 + LETTER * t.words().length());
             if (100 - x >= wanted && free <= x) {
                 label(ink, x, 11, 46, "", t.words());

@@ -76,7 +76,7 @@ final class Arrivals extends ValveBase {
     }
 
     private static boolean isHere(Request request, long length) {
-        request.getCoyoteRequest().action(ActionCode.AVAILABLE, Boolean.TRUE);
+        request.getCoyoteRequest().action(ActionCode.AVAILABLE, true);
         return request.getCoyoteRequest().getAvailable() >= length;
     }
 

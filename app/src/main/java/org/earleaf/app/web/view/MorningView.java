@@ -105,8 +105,8 @@ public record MorningView(
                 Format.longDay(brief.on()),
                 constants(day, brief, format),
                 MorningHeadline.of(brief, today, later, format),
-                entries(day, brief, today, places, format),
-                laters(brief, later, places, format),
+                entries(brief, today, places, format),
+                laters(later, places, format),
                 SprayView.of(brief.spray()),
                 ReachView.of(brief, day.farm(), places, format),
                 leftOut(brief),
@@ -150,7 +150,7 @@ public record MorningView(
         return Markup.text(any ? "No rain in the forecast" : "No forecast given");
     }
 
-    private static List<Entry> entries(FarmDay day, Brief brief, List<Option> today, Places places, Format format) {
+    private static List<Entry> entries(Brief brief, List<Option> today, Places places, Format format) {
         Whisker scale = Whisker.scaleOf(today.stream().map(Option::worth).toList());
         List<Entry> entries = new ArrayList<>();
         for (Option o : today) {
@@ -187,7 +187,7 @@ public record MorningView(
         return Thumbnail.of(o.zone(), o.trace(), o.today(), format, label);
     }
 
-    private static List<Later> laters(Brief brief, List<Option> later, Places places, Format format) {
+    private static List<Later> laters(List<Option> later, Places places, Format format) {
         return later.stream()
                 .map(o -> new Later(
                         Format.day(o.date()),

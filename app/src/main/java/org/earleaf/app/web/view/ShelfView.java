@@ -56,7 +56,7 @@ public record ShelfView(Markup headline, List<Good> goods) {
                     if (n.isLiquid()) {
                         add(facts, "Density", density(n.density_kgL(), format));
                     }
-                    nitrogen(facts, n, format);
+                    nitrogen(facts, n);
                 });
                 goods.add(new Good(
                         s.product(), "", facts, lots(s.product(), farm, free, format), labels.of(s.product())));
@@ -86,7 +86,7 @@ public record ShelfView(Markup headline, List<Good> goods) {
         density_kgL(p).ifPresent(kgL -> add(facts, "Density", density(kgL, format)));
         add(facts, "Active ingredients", labels.actives(p.name()));
         add(facts, "Mode of action", labels.groups(p.name()));
-        Optional.ofNullable(p.nitrogen()).ifPresent(n -> nitrogen(facts, n, format));
+        Optional.ofNullable(p.nitrogen()).ifPresent(n -> nitrogen(facts, n));
         add(facts, "Registration", p.registration());
         if (!Double.isNaN(p.price())) {
             add(
@@ -107,7 +107,7 @@ public record ShelfView(Markup headline, List<Good> goods) {
         return OptionalDouble.of(p.density_kgL());
     }
 
-    private static void nitrogen(List<Fact> facts, NitrogenProduct n, Format format) {
+    private static void nitrogen(List<Fact> facts, NitrogenProduct n) {
         add(facts, "Nitrogen", Format.number(100 * n.nitrogen_share(), 0) + " % by weight");
         add(
                 facts,

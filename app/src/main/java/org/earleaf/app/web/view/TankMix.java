@@ -91,7 +91,7 @@ public record TankMix(
                 clean.map(c -> clean(c, metric)).orElse(List.of()),
                 bleach(advice.cleanout()),
                 shop.water().map(w -> water(w.source(), w.read(), load, metric)).orElse(List.of()),
-                rig.map(r -> tender(load, r, shop, metric)).orElse(""),
+                rig.map(r -> tender(load, r, shop)).orElse(""),
                 shop.lapsed(),
                 load.overridden().stream().map(Overridden::sentence).toList());
     }
@@ -132,7 +132,7 @@ public record TankMix(
     }
 
     /** How long a tenderful lasts one rig that works without a break. */
-    private static String tender(TankLoad load, Rig rig, TankView.Shop shop, boolean metric) {
+    private static String tender(TankLoad load, Rig rig, TankView.Shop shop) {
         Optional<Rig> tender = shop.day().farm().rigs().stream()
                 .filter(r -> r.isTender() && r.tank_m3() > 0)
                 .findFirst();

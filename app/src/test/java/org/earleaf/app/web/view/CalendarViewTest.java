@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.app.web.Fixture;
@@ -81,7 +82,7 @@ class CalendarViewTest {
                     while (label.find()) {
                         String words = label.group(1).replaceFirst("^(silk|ripe) ?", "");
                         boolean inRow =
-                                said.stream().anyMatch(s -> s.toLowerCase().contains(words.toLowerCase()));
+                                said.stream().anyMatch(s -> s.toLowerCase(Locale.ROOT).contains(words.toLowerCase(Locale.ROOT)));
                         boolean inPasses =
                                 view.passes().stream().anyMatch(p -> p.what().contains(words));
                         assertThat(inRow || inPasses).as(words).isTrue();
