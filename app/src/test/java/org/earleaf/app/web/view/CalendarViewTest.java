@@ -81,8 +81,8 @@ class CalendarViewTest {
                     Matcher label = Pattern.compile("<text[^>]*>([^<]+)</text>").matcher(drawing);
                     while (label.find()) {
                         String words = label.group(1).replaceFirst("^(silk|ripe) ?", "");
-                        boolean inRow =
-                                said.stream().anyMatch(s -> s.toLowerCase(Locale.ROOT).contains(words.toLowerCase(Locale.ROOT)));
+                        boolean inRow = said.stream()
+                                .anyMatch(s -> s.toLowerCase(Locale.ROOT).contains(words.toLowerCase(Locale.ROOT)));
                         boolean inPasses =
                                 view.passes().stream().anyMatch(p -> p.what().contains(words));
                         assertThat(inRow || inPasses).as(words).isTrue();
