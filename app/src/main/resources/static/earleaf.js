@@ -79,7 +79,9 @@
         box.value = "V" + Math.max(1, Math.min(24, Number(stage[1]) + by));
       } else {
         var step = Number(box.dataset.step);
-        var next = Math.max(0, Number(from) + by * step);
+        // A decimal comma alone; what could be anything else is left to the server, which asks.
+        var start = /^\d+,(\d{1,2}|\d{4,})$/.test(from) ? from.replace(",", ".") : from;
+        var next = Math.max(0, Number(start) + by * step);
         if (from === "" || isNaN(next)) return;
         box.value = String(Math.round(next * 100) / 100);
       }

@@ -50,6 +50,7 @@ class FlowTest {
             List.of("mix"),
             List.of("load"),
             List.of("record"),
+            List.of("entry"),
             List.of("card"),
             List.of("proof"),
             List.of("books"));

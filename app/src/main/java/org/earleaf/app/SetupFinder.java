@@ -141,8 +141,8 @@ public record SetupFinder(
             throw EarleafException.of(where, "\"" + said + "\"", "two ends, as 15 to 60 psi", "Write both.");
         }
         double high = Quantity.parse(ends[1], dimension, where).inside();
-        String unit = ends[1].replaceFirst("[-+0-9.eE]+\\s*", "");
-        String low = ends[0].matches("[0-9.]+") ? ends[0] + " " + unit : ends[0];
+        String unit = ends[1].replaceFirst("[-+0-9.,eE]+\\s*", "");
+        String low = ends[0].matches("[0-9.,]+") ? ends[0] + " " + unit : ends[0];
         return new double[] {Quantity.parse(low, dimension, where).inside(), high};
     }
 

@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 
 /** Diseases of corn leaves. */
 public enum Disease {
-    GRAY_LEAF_SPOT("gray leaf spot", "gr[ae]y leaf ?spot|\\bgls\\b"),
-    NORTHERN_LEAF_BLIGHT("northern leaf blight", "northern (corn )?leaf blight|\\bnc?lb\\b"),
-    SOUTHERN_RUST("southern rust", "southern (corn )?rust|\\bsr\\b"),
-    COMMON_RUST("common rust", "common (corn )?rust|\\bcr\\b"),
-    TAR_SPOT("tar spot", "tar ?spot|\\bts\\b");
+    GRAY_LEAF_SPOT("gray leaf spot", "gr[ae]y leaf ?spot|gls"),
+    NORTHERN_LEAF_BLIGHT("northern leaf blight", "northern (corn )?leaf blight|nc?lb"),
+    SOUTHERN_RUST("southern rust", "southern (corn )?rust|sr"),
+    COMMON_RUST("common rust", "common (corn )?rust|cr"),
+    TAR_SPOT("tar spot", "tar ?spot|ts");
 
     private final String word;
     private final Pattern pattern;
@@ -27,11 +27,11 @@ public enum Disease {
         return word;
     }
 
-    /** The disease that a note names, in words or by the usual letters. */
-    public static Optional<Disease> findIn(String note) {
-        String plain = note.toLowerCase(Locale.ROOT);
+    /** The disease of that name, in words or by the usual letters ("GLS"). */
+    public static Optional<Disease> find(String name) {
+        String plain = name.strip().toLowerCase(Locale.ROOT);
         return Arrays.stream(values())
-                .filter(d -> d.pattern.matcher(plain).find())
+                .filter(d -> d.pattern.matcher(plain).matches())
                 .findFirst();
     }
 

@@ -39,6 +39,12 @@ public record Pass(
         return field.equals(z.field()) && (zone.isEmpty() || zone.equals(z.zone()));
     }
 
+    /** The same, kept under an id. */
+    public Pass withId(String other) {
+        return new Pass(
+                other, field, zone, date, product, rate, rateUnit, nitrogen_kgHa, placement, inhibitor, state);
+    }
+
     /** The same pass in another state of its life. */
     public Pass in(State other) {
         return new Pass(id, field, zone, date, product, rate, rateUnit, nitrogen_kgHa, placement, inhibitor, other);

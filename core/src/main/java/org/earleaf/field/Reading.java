@@ -12,12 +12,13 @@ import java.util.Optional;
  * @param id made by the store or, for files, from file and row
  * @param zone empty: the whole field
  * @param value in the inside unit of the kind: mg/kg for nitrate and ammonium, leaf collars for stage (VT 30, R1 31 to
- *     R6 36), cm for height, plants/m2 for stand, lesions per plant, insects per plant, ears per plant or as noted, mm
- *     for rain, volume share for moisture, share of ground for cover
+ *     R6 36), cm for height, plants/m2 for stand, lesions or insects as {@link Scouted#by()} says, mm for rain, volume share for moisture, share of ground for cover
  * @param entered number and unit as entered
  * @param top_mm upper depth [mm], NaN where depth has no meaning
  * @param bottom_mm lower depth [mm], NaN likewise
  * @param position where the cores were taken; RANDOM where it has no meaning
+ * @param note anything to add, for people alone: no answer depends on it
+ * @param scouted what was counted on plants
  */
 public record Reading(
         String id,
@@ -30,7 +31,30 @@ public record Reading(
         double top_mm,
         double bottom_mm,
         Position position,
-        String note) {
+        String note,
+        Scouted scouted) {
+    /** A reading without a count of plants. */
+    public Reading(
+            String id,
+            String field,
+            String zone,
+            LocalDate date,
+            Kind kind,
+            double value,
+            String entered,
+            double top_mm,
+            double bottom_mm,
+            Position position,
+            String note) {
+        this(id, field, zone, date, kind, value, entered, top_mm, bottom_mm, position, note, Scouted.NOTHING);
+    }
+
+    /** The same, kept under an id. */
+    public Reading withId(String other) {
+        return new Reading(
+                other, field, zone, date, kind, value, entered, top_mm, bottom_mm, position, note, scouted);
+    }
+
     /** What was observed. */
     public enum Kind {
         NITRATE,
@@ -43,6 +67,16 @@ public record Reading(
         RAIN,
         MOISTURE,
         COVER;
+
+        /** Whether soil was sampled, so that depth and position mean something. */
+        public boolean isOfSoil() {
+            return this == NITRATE || this == AMMONIUM || this == MOISTURE;
+        }
+
+        /** Whether plants are looked at for disease or insects. */
+        public boolean isOfPlants() {
+            return this == LESIONS || this == INSECTS;
+        }
 
         public String word() {
             return name().toLowerCase(Locale.ROOT);

@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.NumberText;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Quantity;
 import org.earleaf.units.Units;
@@ -42,7 +43,7 @@ public enum LabelItem {
     BY_AIR("whether it may go on from the air", Kind.YES_NO, Bound.MOST, false),
     RESTRICTED("whether it is for certified applicators only", Kind.YES_NO, Bound.LEAST, true);
 
-    private static final Pattern NUMBER = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(.*)");
+    private static final Pattern NUMBER = Pattern.compile("([0-9.,]+)\\s*(.*)");
     private static final double LHA_PER_M3M2 = 1e7;
     private static final int MOST_MPH = 40;
     private static final int MOST_AIR_C = 55;
@@ -211,7 +212,7 @@ public enum LabelItem {
         if (!m.matches() || !(m.group(2).isEmpty() || m.group(2).matches(units))) {
             throw wrong(said, dry, crop, where);
         }
-        return Double.parseDouble(m.group(1));
+        return NumberText.read(m.group(1), where + ", " + words);
     }
 
     private double yesNo(String said, boolean dry, String crop, String where) {

@@ -10,19 +10,17 @@ import org.earleaf.field.Incidence;
 /**
  * One disease as scouted on a day.
  *
- * @param disease empty: the note names none
+ * @param disease empty: not named
  * @param leaf highest leaf with lesions, counted from the ear leaf (0), -3 the third below it; empty: not noted
  * @param incidence plants that show it; empty: severity only
  * @param severity share of the leaf diseased; NaN: not judged
- * @param note as entered
  */
 public record LesionSighting(
         LocalDate date,
         Optional<Disease> disease,
         OptionalInt leaf,
         Optional<Incidence> incidence,
-        double severity,
-        String note) {
+        double severity) {
     /**
      * Severity now, at the lower end, the middle and the upper end of what was seen.
      *

@@ -4,7 +4,6 @@ package org.earleaf.pressure;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.Reading;
@@ -12,11 +11,8 @@ import org.earleaf.field.Scouted;
 import org.earleaf.field.Zone;
 
 /**
- * What readings of lesions and insects say, with what their notes add.
- *
- * <p>Of lesions the value is a count a plant, unless the note says otherwise: "58 of 100 plants, gray leaf spot, ear leaf
- * -3" counts plants; "8 % of the ear leaf" and "severity, ear leaf" (the value in percent) judge the leaf. Of insects the
- * value is aphids on a plant that has them: "aphids, 40 of 100 plants, lady beetles 0.3, lacewings 0.1, mummies 2".
+ * What readings of lesions and insects say. Of lesions the value is a count on a plant, a share of plants or a share of
+ * the leaf ({@link Scouted.By}), and plants counted go before it; of insects it is aphids on a plant that has them.
  */
 public final class Sightings {
     private Sightings() {}
@@ -40,18 +36,18 @@ public final class Sightings {
     public static Optional<AphidSighting> aphids(
             List<Reading> readings, Zone zone, LocalDate on, ProtectionSettings settings) {
         return recent(readings, Reading.Kind.INSECTS, zone, on, settings).stream()
-                .filter(r -> r.note().toLowerCase(Locale.ROOT).contains("aphid"))
+                .filter(r -> r.scouted().isAphids())
                 .findFirst()
                 .map(Sightings::aphids);
     }
 
-    /** What the grower noted of another insect that he found above its threshold. */
+    /** Another insect that the grower found above its threshold, as he named it. */
     public static Optional<String> otherInsect(
             List<Reading> readings, Zone zone, LocalDate on, ProtectionSettings settings) {
         return recent(readings, Reading.Kind.INSECTS, zone, on, settings).stream()
-                .map(Reading::note)
-                .filter(note -> note.toLowerCase(Locale.ROOT).contains("above the threshold"))
-                .filter(note -> !note.toLowerCase(Locale.ROOT).contains("aphid"))
+                .map(Reading::scouted)
+                .filter(s -> s.aboveThreshold() && !s.isAphids())
+                .map(Scouted::insect)
                 .findFirst();
     }
 
@@ -66,25 +62,30 @@ public final class Sightings {
     }
 
     static LesionSighting lesions(Reading r, ProtectionSettings settings) {
-        Scouted seen = Scouted.of(r.note());
+        Scouted seen = r.scouted();
         int usual = (int) settings.of(ProtectionAssumption.SCOUTED_PLANTS);
         Optional<Incidence> counted = seen.counted();
         double severity = Double.NaN;
-        if (seen.ofLeaf()) {
-            severity = Math.min(1, seen.percent().orElse(r.value()) / 100);
-        } else if (counted.isEmpty() && seen.ofPlants()) {
-            counted = Optional.of(share(seen.percent().orElse(r.value()) / 100, usual));
+        if (seen.by() == Scouted.By.OF_LEAF) {
+            severity = Math.min(1, r.value());
+        } else if (counted.isEmpty() && seen.by() == Scouted.By.OF_PLANTS) {
+            counted = Optional.of(share(r.value(), usual));
         } else if (counted.isEmpty()) {
             // A mean count says how many plants are free of lesions, were they to fall by chance.
             counted = Optional.of(share(1 - Math.exp(-r.value()), usual));
         }
-        return new LesionSighting(r.date(), seen.disease(), seen.leaf(), counted, severity, r.note());
+        return new LesionSighting(r.date(), seen.disease(), seen.leaf(), counted, severity);
     }
 
     static AphidSighting aphids(Reading r) {
-        Scouted seen = Scouted.of(r.note());
+        Scouted.Enemies enemies = r.scouted().enemies();
         return new AphidSighting(
-                r.date(), r.value(), seen.counted(), seen.ladyBeetles(), seen.lacewings(), seen.mummies());
+                r.date(),
+                r.value(),
+                r.scouted().counted(),
+                enemies.ladyBeetles(),
+                enemies.lacewings(),
+                enemies.mummies());
     }
 
     private static Incidence share(double share, int plants) {

@@ -2,10 +2,11 @@
 package org.earleaf.record;
 
 import java.math.BigDecimal;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.NumberText;
+import org.earleaf.units.Quantity;
 
 /**
  * A number with its unit, kept digit for digit as entered: what is filed must be what was written.
@@ -14,17 +15,25 @@ import org.earleaf.units.EarleafException;
  * @param unit as entered
  */
 public record Amount(BigDecimal number, String unit) {
-    private static final Pattern NUMBER_UNIT =
-            Pattern.compile("\\s*(-?(?:\\d{1,15}(?:\\.\\d{0,9})?|\\.\\d{1,9}))\\s*(\\S.*?)\\s*");
+    private static final Pattern DIGITS = Pattern.compile("-?(?:\\d{1,15}(?:\\.\\d{0,9})?|\\.\\d{1,9})");
 
     /** Reads "812 gal"; {@code where} names the option or cell for the message. */
     public static Amount parse(String text, String where) {
-        Matcher m = NUMBER_UNIT.matcher(text);
-        if (!m.matches()) {
-            throw EarleafException.of(
-                    where, "\"" + text + "\"", "a number with its unit, as in 812 gal", "Write both.");
+        String[] parts = Quantity.split(text, where).orElseThrow(() -> unreadable(text, where));
+        String number = NumberText.plain(parts[0], where);
+        if (!DIGITS.matcher(number).matches()) {
+            throw unreadable(text, where);
         }
-        return new Amount(new BigDecimal(m.group(1)), m.group(2));
+        return new Amount(new BigDecimal(number), parts[1]);
+    }
+
+    private static EarleafException unreadable(String text, String where) {
+        return EarleafException.coded(
+                "quantity.unreadable",
+                where,
+                text,
+                "units",
+                Dimension.VOLUME.words() + ", " + Dimension.MASS.words() + ", " + Dimension.AREA.words());
     }
 
     public String text() {
@@ -35,10 +44,11 @@ public record Amount(BigDecimal number, String unit) {
     public double inside(Dimension dimension, String where) {
         return dimension
                 .findInside(number.doubleValue(), unit)
-                .orElseThrow(() -> EarleafException.of(
+                .orElseThrow(() -> EarleafException.coded(
+                        "unit.unknown",
                         where,
-                        "the unit \"" + unit + "\"",
-                        "one of " + dimension.words(),
-                        "Write the number with one of these units."));
+                        unit,
+                        "units",
+                        dimension.words()));
     }
 }

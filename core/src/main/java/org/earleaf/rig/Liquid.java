@@ -9,6 +9,7 @@ import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
+import org.earleaf.units.NumberText;
 import org.earleaf.units.Quantity;
 
 /**
@@ -20,7 +21,7 @@ import org.earleaf.units.Quantity;
 public record Liquid(String name, double density_kgM3) {
     public static final Liquid WATER = new Liquid("water", FlowMath.WATER_KGM3);
 
-    private static final Pattern BARE = Pattern.compile("\\d+\\.?\\d*|\\.\\d+");
+    private static final Pattern BARE = Pattern.compile("[0-9.,]+");
     private static final double LOWEST_KGM3 = 700;
     private static final double HIGHEST_KGM3 = 2000;
 
@@ -51,7 +52,7 @@ public record Liquid(String name, double density_kgM3) {
             }
         }
         if (BARE.matcher(text.trim()).matches()) {
-            return ofBareNumber(Double.parseDouble(text.trim()));
+            return ofBareNumber(NumberText.read(text, where));
         }
         if (text.isBlank()
                 || !Character.isDigit(text.trim().charAt(0)) && text.trim().charAt(0) != '.') {

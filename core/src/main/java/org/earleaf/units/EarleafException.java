@@ -27,6 +27,12 @@ public class EarleafException extends RuntimeException {
         return new EarleafException(new Problem(where, found, expected, todo));
     }
 
+    /** Of a rule that has a code: {@code coded("unit.unknown", where, found, "units", units)}. */
+    public static EarleafException coded(String code, String where, String found, Object... namesAndValues) {
+        Said seen = found.isBlank() ? Said.of("found.nothing") : Said.of("found.quoted", "text", found);
+        return new EarleafException(Problem.of(code, Said.text(where), seen, namesAndValues));
+    }
+
     public final List<Problem> problems() {
         return problems;
     }

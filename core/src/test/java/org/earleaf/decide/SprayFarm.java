@@ -3,6 +3,10 @@ package org.earleaf.decide;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import org.earleaf.field.Scouted;
+import org.earleaf.field.Incidence;
+import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -86,7 +90,15 @@ public final class SprayFarm {
                 Double.NaN,
                 Double.NaN,
                 Reading.Position.RANDOM,
-                "northern leaf blight, " + of100 + " of 100 plants, ear leaf -1"));
+                "",
+                new Scouted(
+                        Optional.of(Disease.NORTHERN_LEAF_BLIGHT),
+                        "",
+                        OptionalInt.of(-1),
+                        Optional.of(new Incidence(of100, 100)),
+                        Scouted.By.PER_PLANT,
+                        Scouted.Enemies.NONE,
+                        false)));
         return this;
     }
 

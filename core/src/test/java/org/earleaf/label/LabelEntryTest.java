@@ -192,8 +192,8 @@ class LabelEntryTest {
     void what_no_label_says_is_refused_with_an_example() {
         record Case(LabelItem item, String text, String expected) {}
         for (Case c : List.of(
-                new Case(LabelItem.SINGLE, "12", "a number with its unit"),
-                new Case(LabelItem.SINGLE, "12 lb/ac", "one of m3/m2"),
+                new Case(LabelItem.SINGLE, "12", "quantity.unreadable"),
+                new Case(LabelItem.SINGLE, "12 lb/ac", "unit.unknown"),
                 new Case(LabelItem.WATER, "-5 ft", "0 or more"),
                 new Case(LabelItem.PASSES, "two", "2, or none"),
                 new Case(LabelItem.PASSES, "2 days", "2, or none"),

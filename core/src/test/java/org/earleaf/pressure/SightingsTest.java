@@ -6,10 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Random;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.protection.Cases;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,46 +22,85 @@ class SightingsTest {
     private static final LocalDate DAY = LocalDate.parse("2023-07-10");
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "58 | 58 of 100 plants, gray leaf spot, ear leaf -3 | GRAY_LEAF_SPOT | -3 | 58 | 100 | NaN",
-                "58 | GLS, EL-3, 58 of 100 | GRAY_LEAF_SPOT | -3 | 58 | 100 | NaN",
-                "0 | northern corn leaf blight 12 out of 50 third leaf below the ear | NORTHERN_LEAF_BLIGHT | -3 | 12 | 50 | NaN",
-                "40 | tar spot, % of plants | TAR_SPOT |  | 20 | 50 | NaN",
-                "8 | southern rust, 8 % of the ear leaf | SOUTHERN_RUST | 0 |  |  | 0.08",
-                "2 | NLB severity, ear leaf +1 | NORTHERN_LEAF_BLIGHT | 1 |  |  | 0.02",
-                "0.7 | gray leaf spot | GRAY_LEAF_SPOT |  | 25 | 50 | NaN",
-                "0 |  |  |  | 0 | 50 | NaN"
-            })
-    void a_note_says_which_disease_which_leaf_and_what_was_counted(
-            double value, String note, Disease disease, Integer leaf, Integer shows, Integer plants, double severity) {
-        LesionSighting seen = Sightings.lesions(
-                reading(Reading.Kind.LESIONS, value, note == null ? "" : note, DAY), ProtectionSettings.USUAL);
-        assertThat(seen.disease().orElse(null)).isEqualTo(disease);
-        assertThat(seen.leaf()).isEqualTo(leaf == null ? OptionalInt.empty() : OptionalInt.of(leaf));
-        assertThat(seen.incidence().orElse(null)).isEqualTo(shows == null ? null : new Incidence(shows, plants));
-        assertThat(seen.severity()).isEqualTo(Double.valueOf(severity));
+    @CsvSource({
+        "0.58, 58, 100, PER_PLANT, 58, 100, NaN",
+        "0.4,    ,    , OF_PLANTS, 20,  50, NaN",
+        "0.08,   ,    , OF_LEAF,     ,    , 0.08",
+        "0.7,    ,    , PER_PLANT, 25,  50, NaN",
+        "0,      ,    , PER_PLANT,  0,  50, NaN"
+    })
+    void what_the_value_counts_says_how_many_plants_show_it(
+            double value,
+            Integer counted,
+            Integer of,
+            Scouted.By by,
+            Integer shows,
+            Integer plants,
+            double severity) {
+        Optional<Incidence> seen =
+                counted == null ? Optional.empty() : Optional.of(new Incidence(counted, of));
+        Scouted scouted = new Scouted(
+                Optional.of(Disease.TAR_SPOT), "", OptionalInt.of(-3), seen, by, Scouted.Enemies.NONE, false);
+        LesionSighting told =
+                Sightings.lesions(reading(Reading.Kind.LESIONS, value, DAY, scouted), ProtectionSettings.USUAL);
+        assertThat(told.disease()).contains(Disease.TAR_SPOT);
+        assertThat(told.leaf()).hasValue(-3);
+        assertThat(told.incidence().orElse(null)).isEqualTo(shows == null ? null : new Incidence(shows, plants));
+        assertThat(told.severity()).isEqualTo(Double.valueOf(severity));
     }
 
     @Test
     void a_count_of_insects_carries_their_enemies_along() {
-        Reading r = reading(
-                Reading.Kind.INSECTS, 80, "corn leaf aphids, 40 of 100 plants, lady beetles 0.3, mummies 2", DAY);
-        AphidSighting seen = Sightings.aphids(r);
+        Scouted scouted = new Scouted(
+                Optional.empty(),
+                "corn leaf aphids",
+                OptionalInt.empty(),
+                Optional.of(new Incidence(40, 100)),
+                Scouted.By.PER_PLANT,
+                new Scouted.Enemies(.3, 0, 2),
+                false);
+        AphidSighting seen = Sightings.aphids(reading(Reading.Kind.INSECTS, 80, DAY, scouted));
         assertThat(seen.perPlant()).isEqualTo(80);
         assertThat(seen.mean()).isCloseTo(32, within(1e-12));
         assertThat(seen.enemies()).isCloseTo(0.3 + 0.2, within(1e-12));
     }
 
+    /** Before, a note "neighbor treated 90 of 100 acres" was read as a count of plants. */
+    @Test
+    void no_note_changes_what_was_seen() {
+        Random random = new Random(11);
+        String[] words = {
+            "neighbor treated 90 of 100 acres", "tar spot", "58 of 100 plants", "ear leaf -3", "8 % of the ear leaf",
+            "aphids above the threshold", "lady beetles 4", "severity", "third leaf below", "% of plants", "99 out of 99"
+        };
+        Scouted plain = scouted(Disease.GRAY_LEAF_SPOT, 12);
+        LesionSighting before =
+                Sightings.lesions(reading(Reading.Kind.LESIONS, .12, DAY, plain), ProtectionSettings.USUAL);
+        for (int k = 0; k < 500; k++) {
+            StringBuilder note = new StringBuilder();
+            for (int n = random.nextInt(5); n >= 0; n--) {
+                note.append(words[random.nextInt(words.length)]).append(random.nextBoolean() ? ", " : " ");
+            }
+            Reading noted = new Reading(
+                    "r", "Home", "", DAY, Reading.Kind.LESIONS, .12, "", Double.NaN, Double.NaN,
+                    Reading.Position.RANDOM, note.toString(), plain);
+            assertThat(Sightings.lesions(noted, ProtectionSettings.USUAL)).isEqualTo(before);
+            Reading insects = new Reading(
+                    "r", "Home", "", DAY, Reading.Kind.INSECTS, 500, "", Double.NaN, Double.NaN,
+                    Reading.Position.RANDOM, note.toString(), Scouted.NOTHING);
+            assertThat(Sightings.aphids(List.of(insects), Cases.zone(), DAY, ProtectionSettings.USUAL)).isEmpty();
+            assertThat(Sightings.otherInsect(List.of(insects), Cases.zone(), DAY, ProtectionSettings.USUAL)).isEmpty();
+        }
+    }
+
     @Test
     void the_latest_of_each_disease_counts_until_it_is_too_old() {
         List<Reading> readings = List.of(
-                reading(Reading.Kind.LESIONS, 0, "gray leaf spot 5 of 100", DAY.minusDays(7)),
-                reading(Reading.Kind.LESIONS, 0, "gray leaf spot 30 of 100", DAY),
-                reading(Reading.Kind.LESIONS, 0, "tar spot 1 of 100", DAY.minusDays(3)),
-                reading(Reading.Kind.LESIONS, 0, "southern rust 9 of 100", DAY.minusDays(40)),
-                reading(Reading.Kind.LESIONS, 0, "common rust 9 of 100", DAY.plusDays(1)));
+                reading(Reading.Kind.LESIONS, 0, DAY.minusDays(7), scouted(Disease.GRAY_LEAF_SPOT, 5)),
+                reading(Reading.Kind.LESIONS, 0, DAY, scouted(Disease.GRAY_LEAF_SPOT, 30)),
+                reading(Reading.Kind.LESIONS, 0, DAY.minusDays(3), scouted(Disease.TAR_SPOT, 1)),
+                reading(Reading.Kind.LESIONS, 0, DAY.minusDays(40), scouted(Disease.SOUTHERN_RUST, 9)),
+                reading(Reading.Kind.LESIONS, 0, DAY.plusDays(1), scouted(Disease.COMMON_RUST, 9)));
         List<LesionSighting> seen = Sightings.lesions(readings, Cases.zone(), DAY, ProtectionSettings.USUAL);
         assertThat(seen)
                 .extracting(
@@ -71,7 +113,7 @@ class SightingsTest {
 
     @Test
     void insects_that_are_no_aphids_are_left_alone() {
-        List<Reading> readings = List.of(reading(Reading.Kind.INSECTS, 3, "rootworm beetles", DAY));
+        List<Reading> readings = List.of(reading(Reading.Kind.INSECTS, 3, DAY, insect("rootworm beetles", false)));
         assertThat(Sightings.aphids(readings, Cases.zone(), DAY, ProtectionSettings.USUAL))
                 .isEmpty();
     }
@@ -97,7 +139,38 @@ class SightingsTest {
         assertThat(now[2]).isGreaterThan(0);
     }
 
-    private static Reading reading(Reading.Kind kind, double value, String note, LocalDate date) {
+    @Test
+    void another_insect_above_its_threshold_is_told_by_its_name() {
+        List<Reading> readings = List.of(
+                reading(Reading.Kind.INSECTS, 3, DAY, insect("rootworm beetles", true)),
+                reading(Reading.Kind.INSECTS, 90, DAY, insect("aphids", true)));
+        assertThat(Sightings.otherInsect(readings, Cases.zone(), DAY, ProtectionSettings.USUAL))
+                .contains("rootworm beetles");
+    }
+
+    private static Scouted insect(String name, boolean above) {
+        return new Scouted(
+                Optional.empty(),
+                name,
+                OptionalInt.empty(),
+                Optional.empty(),
+                Scouted.By.PER_PLANT,
+                Scouted.Enemies.NONE,
+                above);
+    }
+
+    private static Scouted scouted(Disease disease, int of100) {
+        return new Scouted(
+                Optional.of(disease),
+                "",
+                OptionalInt.empty(),
+                Optional.of(new Incidence(of100, 100)),
+                Scouted.By.PER_PLANT,
+                Scouted.Enemies.NONE,
+                false);
+    }
+
+    private static Reading reading(Reading.Kind kind, double value, LocalDate date, Scouted scouted) {
         return new Reading(
                 "r1",
                 "Home",
@@ -109,6 +182,7 @@ class SightingsTest {
                 Double.NaN,
                 Double.NaN,
                 Reading.Position.RANDOM,
-                note);
+                "",
+                scouted);
     }
 }

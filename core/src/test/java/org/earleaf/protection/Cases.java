@@ -158,13 +158,12 @@ public final class Cases {
                 Optional.of(disease),
                 OptionalInt.of(-2),
                 Optional.of(new Incidence(of100, 100)),
-                Double.NaN,
-                "");
+                Double.NaN);
     }
 
     public static LesionSighting severity(Disease disease, double share) {
         return new LesionSighting(
-                VT.minusDays(2), Optional.of(disease), OptionalInt.of(0), Optional.empty(), share, "");
+                VT.minusDays(2), Optional.of(disease), OptionalInt.of(0), Optional.empty(), share);
     }
 
     /** A premix without surfactant at tassel, all costs in $/ac. */

@@ -40,7 +40,7 @@ class ProtectionRulesTest {
     void southern_rust_on_the_ear_leaf_may_still_be_treated_at_r4_and_not_at_r5() {
         LesionSighting leaf = Cases.severity(Disease.SOUTHERN_RUST, 0.02);
         LesionSighting counted = new LesionSighting(
-                leaf.date(), leaf.disease(), leaf.leaf(), Optional.of(new Incidence(70, 100)), leaf.severity(), "");
+                leaf.date(), leaf.disease(), leaf.leaf(), Optional.of(new Incidence(70, 100)), leaf.severity());
         assertThat(refusals(Cases.zoneOnItsOwn().site(SUSCEPTIBLE).lesions(leaf), on(32, false)))
                 .hasOnlyElementsOfType(ProtectionRules.Undecided.class);
         Cases rust = Cases.zoneOnItsOwn().site(SUSCEPTIBLE).lesions(counted);

@@ -134,8 +134,7 @@ class ThresholdRuleTest {
                 Optional.of(disease),
                 leaf,
                 Optional.of(new Incidence(shows, 100)),
-                Double.NaN,
-                "");
+                Double.NaN);
         return ThresholdRule.of(disease, site.hybrid(disease)).judge(seen, site);
     }
 }

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 class LiquidTest {
@@ -29,7 +32,11 @@ class LiquidTest {
     void what_is_no_liquid_is_refused() {
         assertThatThrownBy(() -> Liquid.parse("milk", "--liquid")).hasMessageContaining("--liquid");
         assertThatThrownBy(() -> Liquid.parse("", "--liquid")).hasMessageContaining("--liquid");
-        assertThatThrownBy(() -> Liquid.parse("10.65 lb/ft", "--liquid")).hasMessageContaining("lb/gal");
+        assertThatThrownBy(() -> Liquid.parse("10.65 lb/ft", "--liquid"))
+                .isInstanceOfSatisfying(EarleafException.class, e -> assertThat(
+                                e.problems().get(0).rule())
+                        .hasToString(Said.of("unit.unknown", "units", Dimension.DENSITY.words())
+                                .toString()));
         assertThatThrownBy(() -> Liquid.parse("50 lb/gal", "--liquid")).hasMessageContaining("0.7 to 2 kg/L");
         assertThatThrownBy(() -> Liquid.parse("urea", "--liquid")).hasMessageContaining("dry product");
         assertThatThrownBy(() -> Liquid.parse("anhydrous ammonia", "--liquid")).hasMessageContaining("never set");

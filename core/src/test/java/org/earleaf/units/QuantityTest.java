@@ -66,9 +66,14 @@ class QuantityTest {
     @Test
     void a_unit_of_another_dimension_is_refused_with_the_units_that_would_do() {
         assertThatThrownBy(() -> Quantity.parse("15 psi", Dimension.VOLUME_RATE, "passes.csv, row 3, rate_unit"))
-                .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("passes.csv, row 3, rate_unit: found the unit \"psi\"")
-                .hasMessageContaining("gal/ac");
+                .isInstanceOfSatisfying(EarleafException.class, e -> assertThat(e.problems())
+                        .containsExactly(Problem.of(
+                                "unit.unknown",
+                                Said.text("passes.csv, row 3, rate_unit"),
+                                Said.of("found.quoted", "text", "psi"),
+                                "units",
+                                Dimension.VOLUME_RATE.words())));
+        assertThat(Dimension.VOLUME_RATE.words()).contains("gal/ac");
         assertThatThrownBy(() -> Dimension.LENGTH.outside(1, "psi")).isInstanceOf(EarleafException.class);
     }
 

@@ -6,8 +6,9 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.entry.YesNo;
+import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
@@ -24,10 +25,9 @@ final class DiseaseColumns {
     private final Column wetPlace;
 
     DiseaseColumns(Sheet sheet) {
-        Limits scale = Limits.refuse(DiseaseFacts.MOST_SUSCEPTIBLE, DiseaseFacts.MOST_RESISTANT);
-        rating = sheet.optionalNumber("disease_rating", Measure.PLAIN, scale);
+        rating = sheet.optionalNumber("disease_rating", Measure.PLAIN, Ranges.DISEASE_RATING);
         for (Disease d : Disease.values()) {
-            ratings.put(d, sheet.optionalNumber(d.word().replace(' ', '_') + "_rating", Measure.PLAIN, scale));
+            ratings.put(d, sheet.optionalNumber(d.word().replace(' ', '_') + "_rating", Measure.PLAIN, Ranges.DISEASE_RATING));
         }
         history = sheet.optionalText("disease_history");
         wetPlace = sheet.optionalText("wet_place");
@@ -52,7 +52,7 @@ final class DiseaseColumns {
             if (word.isBlank()) {
                 continue;
             }
-            Optional<Disease> disease = Disease.findIn(word);
+            Optional<Disease> disease = Disease.find(word);
             if (disease.isEmpty()) {
                 row.refuse(
                         history,

@@ -16,9 +16,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.earleaf.entry.YesNo;
+import org.earleaf.entry.Allowed;
+import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Row;
@@ -86,16 +88,16 @@ final class FarmCsv {
     private Optional<Head> read() {
         String name = text("name");
         Site site = new Site(
-                required("latitude", Measures.DEGREES, Measures.MODEL_LATITUDE),
-                required("longitude", Measures.DEGREES, Limits.refuse(-180, 180)),
-                required("elevation", Measures.ELEVATION_M, Measures.MODEL_ELEVATION));
+                required("latitude", Measures.DEGREES, Ranges.LATITUDE),
+                required("longitude", Measures.DEGREES, Ranges.LONGITUDE),
+                required("elevation", Measures.ELEVATION_M, Ranges.ELEVATION));
         Optional<ZoneId> zone = timeZone();
-        double corn = required("corn_price", Measures.CORN_USDBU, Limits.refuse(0.2, 100));
-        double harvest = optional("harvest_cost", Measures.CORN_USDBU, Limits.refuse(0, 10))
+        double corn = required("corn_price", Measures.CORN_USDBU, Ranges.CORN_PRICE);
+        double harvest = optional("harvest_cost", Measures.CORN_USDBU, Ranges.HARVEST_COST)
                 .orElseGet(() -> assumed("harvest_cost_usd_bu", USUAL_HARVEST_COST_USDBU, USUAL_HARVEST_COST_USDBU));
         Map<String, Double> products = productPrices();
         double nitrogen =
-                optional("n_price", Measures.USD_KG, Limits.refuse(0.02, 20)).orElseGet(() -> nitrogenPrice(products));
+                optional("n_price", Measures.USD_KG, Ranges.NITROGEN_PRICE).orElseGet(() -> nitrogenPrice(products));
         Map<Setting, Double> settings = settings();
         List.copyOf(keys.keySet()).forEach(this::unknown);
         Prices prices = new Prices(corn, harvest, nitrogen, products);
@@ -127,7 +129,7 @@ final class FarmCsv {
     }
 
     private OptionalDouble optional(Setting setting, Measure measure) {
-        return optional(setting.word(), measure, Limits.refuse(setting.low(), setting.high()));
+        return optional(setting.word(), measure, Ranges.of(setting));
     }
 
     private OptionalDouble yesNo(String key) {
@@ -136,7 +138,7 @@ final class FarmCsv {
         if (row == null) {
             return OptionalDouble.empty();
         }
-        Column column = valueOf(key, Measure.PLAIN, Limits.ANY, "").orElseThrow();
+        Column column = valueOf(key, Measure.PLAIN, Allowed.ANY, "").orElseThrow();
         String word = row.text(column);
         Optional<Boolean> yes = YesNo.find(word);
         if (yes.isEmpty()) {
@@ -163,10 +165,10 @@ final class FarmCsv {
     private Map<String, Double> productPrices() {
         Map<String, Double> prices = new HashMap<>();
         NitrogenProduct uan32 = NitrogenProduct.findBuiltIn("UAN 32").orElseThrow();
-        OptionalDouble uan = optional(UAN, perKg(uan32), Limits.refuse(0.005, 10));
+        OptionalDouble uan = optional(UAN, perKg(uan32), Ranges.FERTILIZER_PRICE);
         for (NitrogenProduct product : NitrogenProduct.builtIn()) {
             String key = product.name().toLowerCase(Locale.ROOT).replace(' ', '_') + "_price";
-            OptionalDouble own = optional(key, perKg(product), Limits.refuse(0.005, 10));
+            OptionalDouble own = optional(key, perKg(product), Ranges.FERTILIZER_PRICE);
             if (own.isPresent()) {
                 prices.put(product.name(), own.getAsDouble() / product.nitrogen_share());
             } else if (uan.isPresent() && product.name().startsWith("UAN")) {
@@ -195,7 +197,7 @@ final class FarmCsv {
             missing(key, key);
             return "";
         }
-        return row.text(valueOf(key, Measure.PLAIN, Limits.ANY, "").orElseThrow());
+        return row.text(valueOf(key, Measure.PLAIN, Allowed.ANY, "").orElseThrow());
     }
 
     private Optional<ZoneId> timeZone() {
@@ -207,13 +209,13 @@ final class FarmCsv {
         try {
             return Optional.of(ZoneId.of(zone));
         } catch (DateTimeException e) {
-            Column column = valueOf("time_zone", Measure.PLAIN, Limits.ANY, "").orElseThrow();
+            Column column = valueOf("time_zone", Measure.PLAIN, Allowed.ANY, "").orElseThrow();
             row.refuse(column, "\"" + zone + "\"", "a time zone such as America/Chicago", "Write region and city.");
             return Optional.empty();
         }
     }
 
-    private double required(String key, Measure measure, Limits limits) {
+    private double required(String key, Measure measure, Allowed limits) {
         OptionalDouble number = find(key, measure, limits);
         if (number.isEmpty()) {
             missing(key, measure.names(key));
@@ -221,11 +223,11 @@ final class FarmCsv {
         return number.orElse(Double.NaN);
     }
 
-    private OptionalDouble optional(String key, Measure measure, Limits limits) {
+    private OptionalDouble optional(String key, Measure measure, Allowed limits) {
         return find(key, measure, limits);
     }
 
-    private OptionalDouble find(String key, Measure measure, Limits limits) {
+    private OptionalDouble find(String key, Measure measure, Allowed limits) {
         asked.add(key);
         OptionalDouble found = OptionalDouble.empty();
         for (String inFile : List.copyOf(keys.keySet())) {
@@ -245,7 +247,7 @@ final class FarmCsv {
     }
 
     /** The value column as the key names its unit; empty when the key in the file is another. */
-    private Optional<Column> valueOf(String key, Measure measure, Limits limits, String inFile) {
+    private Optional<Column> valueOf(String key, Measure measure, Allowed limits, String inFile) {
         String named = inFile.isEmpty() ? key : inFile;
         return measure.find(key, named)
                 .map(unit -> new Column(key, true, limits, "value of " + named, value.index(), unit));

@@ -78,6 +78,7 @@ public final class FarmFolder {
                 files.required("fields.csv").map(s -> FieldsCsv.read(s, names)).orElse(List.of());
         Optional<SoilCsv> soil = files.required("soil.csv").map(s -> SoilCsv.read(s, names));
         List<Zone> zones = zones(rows, soil);
+        names.setSoils((f, z) -> soilOf(zones, f, z));
         List<Boundary> boundaries = files.find("boundaries.geojson")
                 .map(file -> Boundaries.read(file, findings, rows, head))
                 .orElse(List.of());
@@ -88,7 +89,7 @@ public final class FarmFolder {
                 .orElse(LabelBook.EMPTY);
         List<Pass> passes = optional("passes.csv", s -> PassesCsv.read(s, names, shelf));
         List<Reading> readings =
-                optional("readings.csv", s -> ReadingsCsv.read(s, names, (f, z) -> soilOf(zones, f, z)));
+                optional("readings.csv", s -> ReadingsCsv.read(s, names));
         List<Irrigation> irrigation = optional("irrigation.csv", s -> GivenCsv.irrigation(s, names));
         List<Manure> manure = optional("manure.csv", s -> GivenCsv.manure(s, names));
         List<Rig> rigs = optional("rigs.csv", RigsCsv::read);

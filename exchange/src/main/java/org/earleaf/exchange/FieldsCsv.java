@@ -9,8 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.earleaf.entry.Allowed;
+import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
@@ -61,21 +62,21 @@ final class FieldsCsv {
     private FieldsCsv(Sheet sheet) {
         field = sheet.text("field");
         zone = sheet.text("zone").emptyAllowed();
-        area = sheet.number("area", Measures.AREA_HA, Limits.refuse(0.004, 20_000));
+        area = sheet.number("area", Measures.AREA_HA, Ranges.FIELD_AREA);
         crop = sheet.text("crop");
         planted = sheet.text("planted");
-        maturity = sheet.number("relative_maturity", Measures.DAYS, Measures.MATURITY);
-        population = sheet.number("population", Measures.PLANTS_M2, Measures.POPULATION);
-        spacing = sheet.number("row_spacing", Measures.LENGTH_M, Measures.ROW_SPACING);
+        maturity = sheet.number("relative_maturity", Measures.DAYS, Ranges.MATURITY);
+        population = sheet.number("population", Measures.PLANTS_M2, Ranges.POPULATION);
+        spacing = sheet.number("row_spacing", Measures.LENGTH_M, Ranges.ROW_SPACING);
         previous = sheet.text("previous_crop");
         drainage = sheet.optionalText("drainage");
         tillage = sheet.optionalText("tillage");
-        residue = sheet.optionalNumber("residue_cover", Measures.SHARE, Measures.SHARE_LIMITS);
-        curve = sheet.optionalNumber("curve_number", Measure.PLAIN, Limits.clamp(1, 30, 98, 100));
+        residue = sheet.optionalNumber("residue_cover", Measures.SHARE, Ranges.RESIDUE_COVER);
+        curve = sheet.optionalNumber("curve_number", Measure.PLAIN, Ranges.CURVE_NUMBER);
         hybrid = sheet.optionalText("hybrid");
-        silk = sheet.optionalNumber("gdd_silk", Measures.GDD_F, Limits.refuse(800, 2200));
-        blackLayer = sheet.optionalNumber("gdd_black_layer", Measures.GDD_F, Limits.refuse(1500, 4000));
-        goal = sheet.optionalNumber("yield_goal", Measures.DRY_GRAIN_KGHA, Limits.refuse(0, 30_000));
+        silk = sheet.optionalNumber("gdd_silk", Measures.GDD_F, Ranges.HEAT_TO_SILK);
+        blackLayer = sheet.optionalNumber("gdd_black_layer", Measures.GDD_F, Ranges.HEAT_TO_BLACK_LAYER);
+        goal = sheet.optionalNumber("yield_goal", Measures.DRY_GRAIN_KGHA, Ranges.YIELD_GOAL);
         disease = new DiseaseColumns(sheet);
     }
 
@@ -164,7 +165,7 @@ final class FieldsCsv {
     private static double number(Row row, Column column, boolean corn, double usual) {
         return corn
                 ? row.number(column, usual)
-                : row.number(column.emptyAllowed().within(Limits.NOT_NEGATIVE));
+                : row.number(column.emptyAllowed().within(Allowed.NOT_NEGATIVE));
     }
 
     private Optional<LocalDate> plantingDay(Row row, boolean corn) {

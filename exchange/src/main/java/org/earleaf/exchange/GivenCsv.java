@@ -5,8 +5,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.field.Irrigation;
@@ -15,15 +15,12 @@ import org.earleaf.field.Placement;
 
 /** irrigation.csv and manure.csv: what else was given to the fields. */
 final class GivenCsv {
-    private static final Limits IRRIGATION_MM = Limits.clamp(0, 0, 150, 400);
-    private static final Limits MANURE_KGHA = Limits.clamp(0, 0, 600, 3000);
-
     private GivenCsv() {}
 
     static List<Irrigation> irrigation(Sheet sheet, Names names) {
         Column field = sheet.text("field");
         Column date = sheet.text("date");
-        Column depth = sheet.number("depth", Measures.WATER_MM, IRRIGATION_MM);
+        Column depth = sheet.number("depth", Measures.WATER_MM, Ranges.IRRIGATION);
         Column zone = sheet.optionalText("zone");
         List<Irrigation> all = new ArrayList<>();
         if (!sheet.isComplete()) {
@@ -34,7 +31,7 @@ final class GivenCsv {
             String z = names.zone(row, zone, f);
             Optional<LocalDate> day = row.date(date);
             double mm = row.number(depth);
-            day.ifPresent(d -> names.refuseOutOfSeason(row, date, d, f, z, "irrigation"));
+            day.ifPresent(d -> names.refuseOutOfSeason(row, date, d, f, z));
             if (row.isGood() && day.isPresent()) {
                 all.add(new Irrigation(f, z, day.get(), mm));
             }
@@ -45,8 +42,8 @@ final class GivenCsv {
     static List<Manure> manure(Sheet sheet, Names names) {
         Column field = sheet.text("field");
         Column date = sheet.text("date");
-        Column organic = sheet.number("organic_n", Measures.NITROGEN_KGHA, MANURE_KGHA);
-        Column ammonium = sheet.number("ammonium_n", Measures.NITROGEN_KGHA, MANURE_KGHA);
+        Column organic = sheet.number("organic_n", Measures.NITROGEN_KGHA, Ranges.MANURE_ORGANIC);
+        Column ammonium = sheet.number("ammonium_n", Measures.NITROGEN_KGHA, Ranges.MANURE_AMMONIUM);
         Column placement = sheet.text("placement");
         Column zone = sheet.optionalText("zone");
         List<Manure> all = new ArrayList<>();
@@ -57,7 +54,7 @@ final class GivenCsv {
             String f = names.field(row, field);
             String z = names.zone(row, zone, f);
             Optional<LocalDate> day = row.date(date);
-            day.ifPresent(d -> names.refuseOutOfSeason(row, date, d, f, z, "manure"));
+            day.ifPresent(d -> names.refuseOutOfSeason(row, date, d, f, z));
             double org = row.number(organic);
             double nh4 = row.number(ammonium);
             Optional<Placement> where = row.word(placement, Placement::findByWord, Placement.words());

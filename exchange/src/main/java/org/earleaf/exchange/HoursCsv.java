@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.weather.WeatherHour;
@@ -18,16 +18,15 @@ final class HoursCsv {
     private HoursCsv() {}
 
     static List<WeatherHour> read(Sheet sheet) {
-        Limits wind = Limits.refuse(0, 80);
         Column time = sheet.text("time");
-        Column air = sheet.number("temperature", Measures.TEMPERATURE_C, Limits.refuse(-55, 55));
-        Column rh = sheet.number("rh", Measures.PERCENT, Limits.clamp(0, 0, 100, 110));
-        Column mean = sheet.number("wind", Measures.SPEED_MS, wind);
-        Column gust = sheet.optionalNumber("gust", Measures.SPEED_MS, wind);
-        Column from = sheet.optionalNumber("wind_from", Measures.DEGREES, Limits.refuse(0, 360));
-        Column rain = sheet.optionalNumber("rain", Measures.WATER_MM, Limits.refuse(0, 400));
-        Column chance = sheet.optionalNumber("rain_chance", Measures.SHARE, Measures.SHARE_LIMITS);
-        Column cloud = sheet.optionalNumber("cloud", Measures.SHARE, Measures.SHARE_LIMITS);
+        Column air = sheet.number("temperature", Measures.TEMPERATURE_C, Ranges.HOUR_AIR);
+        Column rh = sheet.number("rh", Measures.PERCENT, Ranges.HUMIDITY);
+        Column mean = sheet.number("wind", Measures.SPEED_MS, Ranges.HOUR_WIND);
+        Column gust = sheet.optionalNumber("gust", Measures.SPEED_MS, Ranges.HOUR_WIND);
+        Column from = sheet.optionalNumber("wind_from", Measures.DEGREES, Ranges.WIND_FROM);
+        Column rain = sheet.optionalNumber("rain", Measures.WATER_MM, Ranges.HOUR_RAIN);
+        Column chance = sheet.optionalNumber("rain_chance", Measures.SHARE, Ranges.RAIN_CHANCE);
+        Column cloud = sheet.optionalNumber("cloud", Measures.SHARE, Ranges.CLOUD);
         if (!sheet.isComplete()) {
             return List.of();
         }

@@ -3,6 +3,7 @@ package org.earleaf.exchange;
 
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Row;
+import org.earleaf.units.Problem;
 import org.earleaf.label.LabelEntry;
 
 /**
@@ -23,8 +24,8 @@ record LabelLine(
         String said,
         LabelEntry.Look look) {
 
-    void refuse(String found, String expected, String todo) {
-        row.refuse(value, found, expected, todo);
+    void refuse(Problem problem) {
+        row.refuse(value, problem);
     }
 
     void refuseSecond() {

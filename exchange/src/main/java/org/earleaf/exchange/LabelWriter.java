@@ -120,13 +120,17 @@ final class LabelWriter {
     }
 
     private static void tell(LabelLine line, EarleafException e) {
-        e.problems().forEach(p -> refuseOnce(line, p.found(), p.expected(), p.todo()));
+        e.problems().forEach(p -> refuseOnce(line, p));
     }
 
     /** Once for a row, though it counts for several crops. */
     private static void refuseOnce(LabelLine line, String found, String expected, String todo) {
+        refuseOnce(line, new Problem("", found, expected, todo));
+    }
+
+    private static void refuseOnce(LabelLine line, Problem problem) {
         if (line.row().isGood()) {
-            line.refuse(found, expected, todo);
+            line.refuse(problem);
         }
     }
 
@@ -136,7 +140,7 @@ final class LabelWriter {
                     .filter(l -> LabelItem.findByWord(l.what())
                             .filter(i -> p.where().endsWith(", " + i.words()))
                             .isPresent())
-                    .forEach(l -> refuseOnce(l, p.found(), p.expected(), p.todo()));
+                    .forEach(l -> refuseOnce(l, p));
         }
     }
 

@@ -71,7 +71,7 @@ final class LabelsCsv {
     }
 
     private Optional<LabelLine> line(Row row) {
-        String name = shelf.name(row, product);
+        String name = row.told(shelf.named(row.cell(product)), List.of(product)).orElse(row.cell(product));
         String what = row.text(item).toLowerCase(Locale.ROOT);
         if (!what.isEmpty() && LabelItem.findByWord(what).isEmpty() && !LabelWriter.WORDS.contains(what)) {
             row.refuse(item, "\"" + what + "\"", "one of " + LabelWriter.words(), "Write one of these words.");

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange;
 
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.Units;
 
-/** The quantities of a farm folder with their inside units, and the ranges the season model holds for. */
+/** The quantities of a farm folder with their inside units. */
 final class Measures {
     static final Measure ELEVATION_M = Measure.of(Dimension.LENGTH, 1);
     static final Measure LENGTH_M = Measure.of(Dimension.LENGTH, 1);
@@ -51,16 +50,6 @@ final class Measures {
     static final Measure USD_KG = Measure.of("usd_lb", 1 / Units.KG_PER_LB).and("usd_kg", 1);
     static final Measure NITRATE_MGKG = Measure.of("ppm", 1).and("mg_kg", 1);
     static final Measure USD_HA = Measure.of("usd_ac", 1 / Units.HA_PER_AC).and("usd_ha", 1);
-
-    static final Limits MODEL_LATITUDE = Limits.clamp(-90, 25, 55, 90);
-    static final Limits MODEL_ELEVATION = Limits.clamp(-430, -50, 2500, 6000);
-    static final Limits MATURITY = Limits.clamp(50, 75, 120, 200);
-    static final Limits POPULATION = Limits.clamp(0.5, 5, 10.5, 30);
-    static final Limits ROW_SPACING = Limits.clamp(0.1, 0.38, 1.02, 3);
-    static final Limits PERCENT_LIMITS = Limits.refuse(0, 100);
-    static final Limits SHARE_LIMITS = Limits.refuse(0, 1);
-    /** Nitrogen of one pass: the model's range; ten times what any crop takes up cannot be meant. */
-    static final Limits NITROGEN_PASS = Limits.clamp(0, 0, 300, 1000);
 
     private Measures() {}
 }

@@ -8,33 +8,46 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import org.earleaf.entry.Draft;
+import org.earleaf.entry.Place;
+import org.earleaf.entry.Plots;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Row;
+import org.earleaf.soil.SoilProfile;
 
 /**
  * Fields and zones by name, as fields.csv lists them, even where the rest of a row is wrong; so that one fault there does
  * not make every other file look wrong.
  */
-final class Names {
-    private static final int NAMED = 12;
-    /** Longer after planting no pass belongs to that crop; common practice, no source. */
-    private static final int CORN_DAYS = 200;
-
-    private static final int OTHER_CROP_DAYS = 365;
-
-    private record Listed(String field, String zone, Optional<LocalDate> planted, boolean corn) {
-        /** Last day that may belong to this crop; corn does not stand into the next year. */
-        Optional<LocalDate> last() {
-            return planted.map(day -> {
-                LocalDate yearEnd = LocalDate.of(day.getYear(), 12, 31);
-                LocalDate late = day.plusDays(corn ? CORN_DAYS : OTHER_CROP_DAYS);
-                return corn && late.isAfter(yearEnd) ? yearEnd : late;
-            });
-        }
-    }
+final class Names implements Plots {
+    private record Listed(String field, String zone, Optional<LocalDate> planted, boolean corn) {}
 
     private final Map<String, List<Listed>> fields = new LinkedHashMap<>();
+    private BiFunction<String, String, Optional<SoilProfile>> soils = (field, zone) -> Optional.empty();
     private boolean whole;
+
+    /** To be called when soils are known: of a field and zone, for soil tests given by area. */
+    void setSoils(BiFunction<String, String, Optional<SoilProfile>> known) {
+        soils = known;
+    }
+
+    @Override
+    public List<Plot> of(String field) {
+        return fields.getOrDefault(key(field), List.of()).stream()
+                .map(l -> new Plot(l.field(), l.zone(), l.planted(), l.corn(), soils.apply(l.field(), l.zone())))
+                .toList();
+    }
+
+    @Override
+    public List<String> fields() {
+        return fields.values().stream().map(zones -> zones.get(0).field()).toList();
+    }
+
+    @Override
+    public boolean isWhole() {
+        return whole;
+    }
 
     /** To be called when every zone of fields.csv could be named; before it, nothing is refused as unknown. */
     void setWhole() {
@@ -51,74 +64,24 @@ final class Names {
 
     /** The field's name as fields.csv spells it; refuses the row when there is none. */
     String field(Row row, Column column) {
-        String cell = row.text(column);
-        List<Listed> zones = fields.get(key(cell));
-        if (zones != null) {
-            return zones.get(0).field();
-        }
-        if (whole && !cell.isEmpty()) {
-            List<String> known =
-                    fields.values().stream().map(z -> z.get(0).field()).toList();
-            row.refuse(
-                    column,
-                    "the field \"" + cell + "\"",
-                    "a field of fields.csv (" + some(known) + ")",
-                    "Spell it as there, or add the field there.");
-        }
-        return cell;
+        List<Column> columns = List.of(column);
+        return row.told(Place.of(row.draft(columns), this), columns).map(Place::field).orElse(row.cell(column));
     }
 
     /** The zone's name as fields.csv spells it, "" for the whole field; refuses the row when there is none. */
     String zone(Row row, Column column, String field) {
-        String cell = row.text(column);
-        List<Listed> zones = fields.getOrDefault(key(field), List.of());
-        for (Listed z : zones) {
-            if (z.zone().equalsIgnoreCase(cell)) {
-                return z.zone();
-            }
+        if (of(field).isEmpty()) {
+            return row.cell(column);
         }
-        if (whole && !cell.isEmpty() && !zones.isEmpty()) {
-            List<String> known = zones.stream()
-                    .map(Listed::zone)
-                    .filter(z -> !z.isEmpty())
-                    .distinct()
-                    .toList();
-            String expected = known.isEmpty() ? "an empty cell, for " + field + " has no zones" : some(known);
-            row.refuse(column, "the zone \"" + cell + "\" of " + field, expected, "Spell it as in fields.csv.");
-        }
-        return cell;
+        Draft draft = Draft.of(Place.FIELD, field, Place.ZONE, row.cell(column));
+        return row.told(Place.of(draft, this), List.of(column)).map(Place::zone).orElse(row.cell(column));
     }
 
-    /** Refuses a pass that belongs to no season of the field: long before its planting, or after its harvest. */
-    void refuseOutOfSeason(Row row, Column column, LocalDate date, String field, String zone, String what) {
-        List<Listed> crops = fields.getOrDefault(key(field), List.of()).stream()
-                .filter(z -> zone.isEmpty() || z.zone().equals(zone))
-                .filter(z -> z.planted().isPresent())
-                .toList();
-        if (crops.isEmpty()) {
-            return;
+    /** Refuses a day that belongs to no season of the field: long before its planting, or after its harvest. */
+    void refuseOutOfSeason(Row row, Column column, LocalDate date, String field, String zone) {
+        Draft draft = Draft.of(Place.FIELD, field, Place.ZONE, zone);
+        if (row.isGood()) {
+            row.told(Place.of(draft, this, date, column.base()), List.of(column));
         }
-        LocalDate early = crops.stream()
-                .flatMap(z -> z.planted().stream())
-                .min(LocalDate::compareTo)
-                .orElseThrow();
-        LocalDate last = crops.stream()
-                .flatMap(z -> z.last().stream())
-                .max(LocalDate::compareTo)
-                .orElseThrow();
-        LocalDate first = LocalDate.of(early.getYear() - 1, 8, 1);
-        if (date.isAfter(last) || date.isBefore(first)) {
-            String side = date.isAfter(last) ? " after harvest" : " in a season without planting";
-            row.refuse(
-                    column,
-                    what + " on " + date + side + " (" + field + " was planted on " + early + ")",
-                    "a day from " + first + " to " + last,
-                    "Check the date; for another season, enter its planting in fields.csv.");
-        }
-    }
-
-    private static String some(List<String> names) {
-        String first = String.join(", ", names.subList(0, Math.min(NAMED, names.size())));
-        return names.size() > NAMED ? first + " and " + (names.size() - NAMED) + " more" : first;
     }
 }

@@ -11,9 +11,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.earleaf.entry.YesNo;
+import org.earleaf.entry.Allowed;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Row;
@@ -35,8 +36,8 @@ public final class PlanInstance {
     static final Measure MINUTES_S = Measure.of("min", 60).and("h", 3600).and("s", 1);
     static final Measure BARE_MINUTES_S = Measure.of("", 60);
     static final int LAST_DAY = 400;
-    private static final Limits DAY = Limits.refuse(0, LAST_DAY);
-    private static final Limits SHIFT_S = Limits.refuse(0, 24 * 3600);
+    private static final Allowed DAY = Allowed.plain("plan.day", 0, LAST_DAY);
+    private static final Allowed SHIFT_S = Allowed.plain("plan.shift", 0, 24 * 3600);
 
     private final Path folder;
     private final Findings findings = new Findings();
@@ -105,10 +106,10 @@ public final class PlanInstance {
     private List<PlanRig> rigs(Sheet sheet) {
         Column name = sheet.text("rig");
         Column cost =
-                sheet.number("cost", Measure.of("usd_min", 1 / 60.0).and("usd_h", 1 / 3600.0), Limits.NOT_NEGATIVE);
-        Column x = sheet.number("yard_x", Measures.LENGTH_M, Limits.ANY);
-        Column y = sheet.number("yard_y", Measures.LENGTH_M, Limits.ANY);
-        Column tank = sheet.optionalNumber("tank", Measures.VOLUME_M3, Limits.NOT_NEGATIVE);
+                sheet.number("cost", Measure.of("usd_min", 1 / 60.0).and("usd_h", 1 / 3600.0), Allowed.NOT_NEGATIVE);
+        Column x = sheet.number("yard_x", Measures.LENGTH_M, Allowed.ANY);
+        Column y = sheet.number("yard_y", Measures.LENGTH_M, Allowed.ANY);
+        Column tank = sheet.optionalNumber("tank", Measures.VOLUME_M3, Allowed.NOT_NEGATIVE);
         Column fill = sheet.optionalNumber("fill", MINUTES_S, SHIFT_S);
         List<PlanRig> fleet = new ArrayList<>();
         for (Row row : rows(sheet)) {
@@ -128,9 +129,9 @@ public final class PlanInstance {
     }
 
     private Roads roads(Sheet sheet) {
-        Column fixed = sheet.number("fixed", MINUTES_S, Limits.NOT_NEGATIVE);
+        Column fixed = sheet.number("fixed", MINUTES_S, Allowed.NOT_NEGATIVE);
         Column slow = sheet.number(
-                "min_per", Measure.of("mile", 60 / Units.M_PER_MI).and("km", 60 / 1000.0), Limits.NOT_NEGATIVE);
+                "min_per", Measure.of("mile", 60 / Units.M_PER_MI).and("km", 60 / 1000.0), Allowed.NOT_NEGATIVE);
         Column home = sheet.optionalText("count_way_home");
         Roads roads = new Roads(0, 0);
         for (Row row : rows(sheet)) {
@@ -216,7 +217,7 @@ public final class PlanInstance {
 
     private List<Tender> tenders(Sheet sheet) {
         Column name = sheet.text("tender");
-        Column holds = sheet.number("holds", Measures.VOLUME_M3, Limits.NOT_NEGATIVE);
+        Column holds = sheet.number("holds", Measures.VOLUME_M3, Allowed.NOT_NEGATIVE);
         Column trip = sheet.number("round_trip", MINUTES_S, SHIFT_S);
         Column reload = sheet.number("reload", MINUTES_S, SHIFT_S);
         List<Tender> all = new ArrayList<>();

@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.earleaf.entry.YesNo;
+import org.earleaf.entry.Allowed;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
@@ -24,8 +25,8 @@ import org.earleaf.units.Units;
 
 /** jobs.csv and gaps.csv of a plan instance. */
 final class PlanJobsCsv {
-    private static final Limits DAY = Limits.refuse(0, PlanInstance.LAST_DAY);
-    private static final Limits WORK_S = Limits.refuse(0, 1e6);
+    private static final Allowed DAY = Allowed.plain("plan.day", 0, PlanInstance.LAST_DAY);
+    private static final Allowed WORK_S = Allowed.plain("plan.work", 0, 1e6);
 
     private final Findings findings;
     private final List<PlanRig> rigs;
@@ -60,23 +61,23 @@ final class PlanJobsCsv {
     /** @param supplied whether tenders bring what the jobs take */
     List<Job> read(Sheet sheet, boolean supplied) {
         Column name = sheet.text("job");
-        Column area = sheet.number("area", Measure.of("ac", 1).and("ha", 1 / Units.HA_PER_AC), Limits.NOT_NEGATIVE);
-        Column x = sheet.number("x", Measures.LENGTH_M, Limits.ANY);
-        Column y = sheet.number("y", Measures.LENGTH_M, Limits.ANY);
+        Column area = sheet.number("area", Measure.of("ac", 1).and("ha", 1 / Units.HA_PER_AC), Allowed.NOT_NEGATIVE);
+        Column x = sheet.number("x", Measures.LENGTH_M, Allowed.ANY);
+        Column y = sheet.number("y", Measures.LENGTH_M, Allowed.ANY);
         for (PlanRig rig : rigs) {
             String ending = rig.name().toLowerCase(Locale.ROOT).replaceAll("\\s+", "_");
             work.add(sheet.number("minutes_" + ending, PlanInstance.BARE_MINUTES_S, WORK_S)
                     .emptyAllowed());
             last.add(sheet.optionalNumber(
-                    "last_day_" + ending, Measure.PLAIN, Limits.refuse(-1, PlanInstance.LAST_DAY)));
+                    "last_day_" + ending, Measure.PLAIN, Allowed.plain("plan.last-day", -1, PlanInstance.LAST_DAY)));
         }
         for (int d = 0; d <= PlanInstance.LAST_DAY; d++) {
-            losses.add(sheet.optionalNumber("loss_day_" + d, Measure.PLAIN, Limits.NOT_NEGATIVE));
+            losses.add(sheet.optionalNumber("loss_day_" + d, Measure.PLAIN, Allowed.NOT_NEGATIVE));
         }
-        Column undone = sheet.number("undone", Measure.of("usd_ac", 1), Limits.NOT_NEGATIVE);
+        Column undone = sheet.number("undone", Measure.of("usd_ac", 1), Allowed.NOT_NEGATIVE);
         Column release = sheet.optionalNumber("release_day", Measure.PLAIN, DAY);
         Column productClass = sheet.optionalText("class");
-        Column supply = sheet.optionalNumber("supply", Measures.VOLUME_M3, Limits.NOT_NEGATIVE);
+        Column supply = sheet.optionalNumber("supply", Measures.VOLUME_M3, Allowed.NOT_NEGATIVE);
         Column pinRig = sheet.optionalText("pin_rig");
         Column pinDay = sheet.optionalNumber("pin_day", Measure.PLAIN, DAY);
         for (Row row : PlanInstance.rows(sheet)) {

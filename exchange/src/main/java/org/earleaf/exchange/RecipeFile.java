@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.entry.Allowed;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Row;
@@ -21,7 +21,6 @@ import org.earleaf.mix.Dose;
 import org.earleaf.mix.MixForm;
 import org.earleaf.mix.MixLine;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Problem;
 
 /**
  * A recipe as a file of its own: {@code product,rate,rate_unit,form} and, if wanted, {@code class}, which overrides the
@@ -50,7 +49,7 @@ public final class RecipeFile {
 
     private List<MixLine> lines(Sheet sheet) {
         Column product = sheet.text("product");
-        Column rate = sheet.number("rate", Measure.PLAIN, Limits.ANY);
+        Column rate = sheet.number("rate", Measure.PLAIN, Allowed.ANY);
         Column unit = sheet.text("rate_unit");
         Column form = sheet.optionalText("form");
         Column mixClass = sheet.optionalText("class");
@@ -125,7 +124,6 @@ public final class RecipeFile {
     }
 
     private static void refuse(Row row, Column column, EarleafException e) {
-        Problem p = e.problems().get(0);
-        row.refuse(column, p.found(), p.expected(), p.todo());
+        row.refuse(column, e);
     }
 }

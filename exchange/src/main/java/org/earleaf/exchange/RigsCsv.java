@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
@@ -52,24 +52,22 @@ final class RigsCsv {
     private final Column sprayClearance;
 
     private RigsCsv(Sheet sheet) {
-        Limits speed = Limits.refuse(0.2, 30 * Units.MS_PER_MPH);
-        Limits pressure = Limits.refuse(3e4, 2e6);
         name = sheet.text("rig");
         kind = sheet.text("kind");
-        clearance = sheet.number("clearance", Measures.LENGTH_M, Limits.refuse(0.2, 4));
-        width = sheet.number("width", Measures.LENGTH_M, Limits.refuse(1, 60));
-        tank = sheet.number("tank", Measures.VOLUME_M3, Limits.refuse(0.05, 40));
-        speedMin = sheet.optionalNumber("speed_min", Measures.SPEED_MS, speed);
-        speedMax = sheet.optionalNumber("speed_max", Measures.SPEED_MS, speed);
-        pressureMin = sheet.optionalNumber("pressure_min", Measures.PRESSURE_PA, pressure);
-        pressureMax = sheet.optionalNumber("pressure_max", Measures.PRESSURE_PA, pressure);
-        outlets = sheet.optionalNumber("outlets_per_row", Measure.PLAIN, Limits.refuse(1, 4));
+        clearance = sheet.number("clearance", Measures.LENGTH_M, Ranges.CLEARANCE);
+        width = sheet.number("width", Measures.LENGTH_M, Ranges.WIDTH);
+        tank = sheet.number("tank", Measures.VOLUME_M3, Ranges.TANK);
+        speedMin = sheet.optionalNumber("speed_min", Measures.SPEED_MS, Ranges.SPEED);
+        speedMax = sheet.optionalNumber("speed_max", Measures.SPEED_MS, Ranges.SPEED);
+        pressureMin = sheet.optionalNumber("pressure_min", Measures.PRESSURE_PA, Ranges.PRESSURE);
+        pressureMax = sheet.optionalNumber("pressure_max", Measures.PRESSURE_PA, Ranges.PRESSURE);
+        outlets = sheet.optionalNumber("outlets_per_row", Measure.PLAIN, Ranges.OUTLETS_PER_ROW);
         placements = sheet.text("placements");
-        cost = sheet.optionalNumber("cost", Measures.USD_HA, Limits.refuse(0, 500));
-        heel = sheet.optionalNumber("heel", Measures.VOLUME_M3, Limits.refuse(0, 2));
-        prime = sheet.optionalNumber("prime", Measures.VOLUME_M3, Limits.refuse(0, 2));
-        efficiency = sheet.optionalNumber("field_efficiency", Measures.PLAIN_SHARE, Limits.refuse(0.05, 1));
-        sprayClearance = sheet.optionalNumber("spray_clearance", Measures.LENGTH_M, Limits.refuse(0.2, 4));
+        cost = sheet.optionalNumber("cost", Measures.USD_HA, Ranges.RIG_COST);
+        heel = sheet.optionalNumber("heel", Measures.VOLUME_M3, Ranges.HEEL);
+        prime = sheet.optionalNumber("prime", Measures.VOLUME_M3, Ranges.PRIME);
+        efficiency = sheet.optionalNumber("field_efficiency", Measures.PLAIN_SHARE, Ranges.EFFICIENCY);
+        sprayClearance = sheet.optionalNumber("spray_clearance", Measures.LENGTH_M, Ranges.SPRAY_CLEARANCE);
     }
 
     static List<Rig> read(Sheet sheet) {

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Row;
@@ -52,19 +52,18 @@ final class SoilCsv {
 
     private SoilCsv(Sheet sheet) {
         this.sheet = sheet;
-        Limits depth = Limits.refuse(0, 10_000);
         field = sheet.text("field");
         zone = sheet.text("zone").emptyAllowed();
-        top = sheet.number("top", Measures.SOIL_DEPTH_MM, depth);
-        bottom = sheet.number("bottom", Measures.SOIL_DEPTH_MM, depth);
-        sand = sheet.number("sand", Measures.PERCENT, Measures.PERCENT_LIMITS);
-        clay = sheet.number("clay", Measures.PERCENT, Measures.PERCENT_LIMITS);
-        om = sheet.number("om", Measures.PERCENT, Measures.PERCENT_LIMITS).emptyAllowed();
-        ph = sheet.number("ph", Measure.PLAIN, Limits.refuse(2, 11)).emptyAllowed();
-        cec = sheet.optionalNumber("cec", Measures.CEC_CMOLKG, Limits.refuse(0, 200));
-        density = sheet.optionalNumber("bulk_density", Measures.DENSITY_GCM3, Limits.refuse(0.05, 2.65));
-        wilting = sheet.optionalNumber("wilting_point", Measures.SHARE, Measures.SHARE_LIMITS);
-        capacity = sheet.optionalNumber("field_capacity", Measures.SHARE, Measures.SHARE_LIMITS);
+        top = sheet.number("top", Measures.SOIL_DEPTH_MM, Ranges.SOIL_TOP);
+        bottom = sheet.number("bottom", Measures.SOIL_DEPTH_MM, Ranges.SOIL_BOTTOM);
+        sand = sheet.number("sand", Measures.PERCENT, Ranges.SAND);
+        clay = sheet.number("clay", Measures.PERCENT, Ranges.CLAY);
+        om = sheet.number("om", Measures.PERCENT, Ranges.ORGANIC_MATTER).emptyAllowed();
+        ph = sheet.number("ph", Measure.PLAIN, Ranges.PH).emptyAllowed();
+        cec = sheet.optionalNumber("cec", Measures.CEC_CMOLKG, Ranges.CEC);
+        density = sheet.optionalNumber("bulk_density", Measures.DENSITY_GCM3, Ranges.BULK_DENSITY);
+        wilting = sheet.optionalNumber("wilting_point", Measures.SHARE, Ranges.WILTING_POINT);
+        capacity = sheet.optionalNumber("field_capacity", Measures.SHARE, Ranges.FIELD_CAPACITY);
     }
 
     static SoilCsv read(Sheet sheet, Names names) {

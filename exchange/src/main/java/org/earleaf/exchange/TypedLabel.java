@@ -14,7 +14,7 @@ import org.earleaf.farm.Product;
 import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /** A label typed by hand, read by the rules of labels.csv. */
 public final class TypedLabel {
@@ -48,7 +48,7 @@ public final class TypedLabel {
                 .orElse(LabelBook.EMPTY);
         if (findings.hasProblems()) {
             throw new EarleafException(findings.problems().stream()
-                    .map(p -> new Problem(where(p.where(), lines), p.found(), p.expected(), p.todo()))
+                    .map(p -> p.at(Said.text(where(p.where(), lines))))
                     .toList());
         }
         if (book.entries().isEmpty()) {

@@ -8,17 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
-import org.earleaf.exchange.table.Limits;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.weather.WeatherDay;
 
 /** weather.csv and forecast.csv: one row a day. */
 public final class WeatherCsv {
-    private static final Limits HUMIDITY = Limits.clamp(0, 0, 100, 110);
-
     /**
      * Days as written, with holes.
      *
@@ -47,15 +45,15 @@ public final class WeatherCsv {
     private WeatherCsv(Sheet sheet) {
         this.sheet = sheet;
         date = sheet.text("date");
-        tmax = sheet.number("tmax", Measures.TEMPERATURE_C, Limits.ANY);
-        tmin = sheet.number("tmin", Measures.TEMPERATURE_C, Limits.ANY);
-        rain = sheet.number("rain", Measures.WATER_MM, Limits.NOT_NEGATIVE);
-        solar = sheet.optionalNumber("solar", Measures.SOLAR_MJM2, Limits.refuse(0, 100));
-        wind = sheet.optionalNumber("wind", Measures.SPEED_MS, Limits.refuse(0, 60));
-        rhMax = sheet.optionalNumber("rh_max", Measures.PERCENT, HUMIDITY);
-        rhMin = sheet.optionalNumber("rh_min", Measures.PERCENT, HUMIDITY);
-        dewPoint = sheet.optionalNumber("dew_point", Measures.TEMPERATURE_C, Limits.refuse(-80, 40));
-        chance = sheet.optionalNumber("rain_chance", Measures.SHARE, Measures.SHARE_LIMITS);
+        tmax = sheet.number("tmax", Measures.TEMPERATURE_C, Ranges.AIR);
+        tmin = sheet.number("tmin", Measures.TEMPERATURE_C, Ranges.AIR);
+        rain = sheet.number("rain", Measures.WATER_MM, Ranges.RAIN);
+        solar = sheet.optionalNumber("solar", Measures.SOLAR_MJM2, Ranges.SOLAR);
+        wind = sheet.optionalNumber("wind", Measures.SPEED_MS, Ranges.WIND);
+        rhMax = sheet.optionalNumber("rh_max", Measures.PERCENT, Ranges.HUMIDITY);
+        rhMin = sheet.optionalNumber("rh_min", Measures.PERCENT, Ranges.HUMIDITY);
+        dewPoint = sheet.optionalNumber("dew_point", Measures.TEMPERATURE_C, Ranges.DEW_POINT);
+        chance = sheet.optionalNumber("rain_chance", Measures.SHARE, Ranges.RAIN_CHANCE);
     }
 
     /** Reads a file of its own, throwing with every problem found. */
@@ -86,7 +84,7 @@ public final class WeatherCsv {
     }
 
     private void read(Row row, DayBook book, Map<LocalDate, Double> chances) {
-        Optional<LocalDate> day = row.date(date);
+        Optional<LocalDate> day = row.dateOfWeather(date);
         double high = row.observed(tmax);
         double low = row.observed(tmin);
         double mm = row.observed(rain);

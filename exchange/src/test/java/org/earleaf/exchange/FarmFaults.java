@@ -37,7 +37,7 @@ final class FarmFaults {
                         "elevation_ft,seven hundred",
                         f + ", row 5, column value of elevation_ft",
                         "\"seven hundred\"",
-                        "a number"),
+                        "number.unreadable"),
                 Fault.of(
                         "no price of corn",
                         f,
@@ -148,8 +148,7 @@ final class FarmFaults {
                         "32k",
                         f + ", row 2, column population_ac",
                         "\"32k\"",
-                        "a number",
-                        "unit stands in the header"),
+                        "number.unreadable"),
                 Fault.of(
                         "separator of thousands",
                         f,
@@ -157,7 +156,8 @@ final class FarmFaults {
                         "\"32,000\"",
                         f + ", row 2, column population_ac",
                         "\"32,000\"",
-                        "without separators"),
+                        "number.comma-unclear",
+                        "32.000"),
                 Fault.of("no number at all", f, "Home,,80", "Home,,NaN", f + ", row 2, column area_ac", "\"NaN\""),
                 Fault.of(
                         "two plantings",
@@ -199,10 +199,9 @@ final class FarmFaults {
                         "5/4/2012",
                         f + ", row 2, column planted",
                         "\"5/4/2012\"",
-                        "YYYY-MM-DD",
-                        "2012-05-04"),
-                Fault.of("no such day", f, "2012-05-04", "2012-02-30", f + ", row 2, column planted", "\"2012-02-30\""),
-                Fault.of("year of two digits", f, "2012-05-04", "0012-05-04", f + ", row 2, column planted", "0012"),
+                        "date.unreadable"),
+                Fault.of("no such day", f, "2012-05-04", "2012-02-30", f + ", row 2, column planted", "\"2012-02-30\"", "date.unreadable"),
+                Fault.of("year of two digits", f, "2012-05-04", "0012-05-04", f + ", row 2, column planted", "0012", "date.out-of-range"),
                 Fault.of(
                         "corn planted in November",
                         f,
@@ -323,7 +322,9 @@ final class FarmFaults {
                         "Creek,,9",
                         "Creek,knoll,9",
                         f + ", row 5, column zone",
-                        "the zone \"knoll\" of Creek",
+                        "zone.unknown",
+                        "\"knoll\"",
+                        "field=Creek",
                         "hill, flat"),
                 Fault.of(
                         "a zone without soil",

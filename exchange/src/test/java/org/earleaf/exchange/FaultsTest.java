@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.nio.file.Path;
+import java.util.Map;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.junit.jupiter.api.io.TempDir;
@@ -41,8 +42,18 @@ class FaultsTest {
         assertThat(thrown).as("nothing was refused").isNotNull();
         Problem problem = thrown.problems().get(0);
         assertThat(problem.where()).isEqualTo(fault.where());
-        assertThat(problem.sentence()).contains(fault.parts());
+        assertThat(told(problem)).contains(fault.parts());
         assertThat(problem.todo()).isNotBlank();
         assertThat(thrown.problems()).as("problems").hasSize(fault.problems());
+    }
+
+    /** Code, place, what was found and every value of a problem; of a range its ends. */
+    static String told(Problem problem) {
+        Map<String, Object> values = problem.rule().values();
+        String seen = String.valueOf(problem.seen().values().get("text"));
+        String high = String.valueOf(values.get("high"));
+        String unit = high.contains(" ") ? high.substring(high.indexOf(' ')) : "";
+        String range = String.valueOf(values.get("low")).replace(unit, "") + " to " + high;
+        return String.join("; ", problem.sentence(), values.toString(), "\"" + seen + "\"", range);
     }
 }

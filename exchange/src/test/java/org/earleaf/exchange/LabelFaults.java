@@ -54,9 +54,9 @@ final class LabelFaults {
                 told("an unknown item", ",rainfast,", ",dry,", 14, "item", "\"dry\"", "rainfast", "never_with"),
                 told("a group in words", "FRAC 11", "strobi", 6, "value", "\"strobi\"", "FRAC 11, IRAC 3A"),
                 told("a group without its list", "FRAC 11", "11", 6, "value", "\"11\"", "FRAC 11"),
-                told("wind in words", ",10,mph", ",light,mph", 13, "value", "light mph", "a number with its unit"),
+                told("wind in words", ",10,mph", ",light,mph", 13, "value", "light mph", "quantity.unreadable"),
                 told("a storm allowed", ",10,mph", ",60,mph", 13, "value", "60 mph", "0 to 40 mph"),
-                told("no unit", ",10,mph", ",10,", 13, "value", "10", "a number with its unit"),
+                told("no unit", ",10,mph", ",10,", 13, "value", "10", "quantity.unreadable"),
                 told("a week to rainfast", ",2,h", ",168,h", 14, "value", "168 h", "0 to 72 h"),
                 told("an inversion perhaps", ",yes,", ",perhaps,", 15, "value", "\"perhaps\"", "yes or no"),
                 told("an inversion of none", ",yes,", ",none,", 15, "value", "\"none\"", "yes or no"),
@@ -169,7 +169,7 @@ final class LabelFaults {
                         "second_look_on",
                         "before it was entered",
                         "2012-02-01 or later"),
-                told("no day", "12-A,,Ann,2012-02-01", "12-A,,Ann,1 Feb", 3, "entered_on", "1 Feb", "YYYY-MM-DD"));
+                told("no day", "12-A,,Ann,2012-02-01", "12-A,,Ann,1 Feb", 3, "entered_on", "1 Feb", "date.unreadable"));
     }
 
     private static Fault moved(String column) {

@@ -144,7 +144,7 @@ class PlanInstanceTest {
     void refuses_a_job_twice_and_a_word_for_a_number() throws IOException {
         change("jobs.csv", "F2,80", "F1,eighty");
         refuses("jobs.csv, row 3, column job", "every job once");
-        refuses("jobs.csv, row 3, column area_ac", "a number");
+        refuses("jobs.csv, row 3, column area_ac", "number.unreadable");
     }
 
     @Test

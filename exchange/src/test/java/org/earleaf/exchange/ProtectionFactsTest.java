@@ -52,28 +52,42 @@ class ProtectionFactsTest {
     }
 
     @Test
-    void plants_with_lesions_need_no_other_value_and_are_kept_in_words() {
+    void plants_with_lesions_need_no_other_value_and_are_kept_beside_the_note() {
         Farm farm = read(ProtectionFaults.count(TinyFolder.us(), "lesions", "", "low spots first", "GLS,58,100,-3"));
         Reading r = farm.readings().get(5);
         assertThat(r.value()).isEqualTo(0.58);
         assertThat(r.entered()).isEqualTo("58 of 100 plants");
-        assertThat(r.note()).isEqualTo("gray leaf spot, 58 of 100 plants, ear leaf -3, low spots first");
-        Scouted seen = Scouted.of(r.note());
-        assertThat(seen.disease()).contains(Disease.GRAY_LEAF_SPOT);
-        assertThat(seen.counted()).contains(new Incidence(58, 100));
-        assertThat(seen.leaf()).hasValue(-3);
+        assertThat(r.note()).isEqualTo("low spots first");
+        assertThat(r.scouted().disease()).contains(Disease.GRAY_LEAF_SPOT);
+        assertThat(r.scouted().counted()).contains(new Incidence(58, 100));
+        assertThat(r.scouted().leaf()).hasValue(-3);
     }
 
     @Test
-    void a_count_of_aphids_keeps_its_plants() {
-        Farm farm = read(ProtectionFaults.count(
-                TinyFolder.us(), "insects", "60", "\"lady beetles 0.3, mummies 2\"", "aphids,40,100,"));
-        Reading r = farm.readings().get(5);
-        assertThat(r.value()).isEqualTo(60);
-        Scouted seen = Scouted.of(r.note());
+    void a_count_of_aphids_keeps_its_plants_and_their_enemies() {
+        Farm farm = read(TinyFolder.us()
+                .with(
+                        "readings.csv",
+                        "field,date,kind,value,unit,found,positive,plants,lady_beetles,mummies,note\n"
+                                + "Home,2012-07-05,insects,60,,aphids,40,100,0.3,2,\"lacewings 9, tar spot\"\n"));
+        Scouted seen = farm.readings().get(0).scouted();
+        assertThat(seen.isAphids()).isTrue();
         assertThat(seen.counted()).contains(new Incidence(40, 100));
-        assertThat(seen.ladyBeetles()).isEqualTo(0.3);
-        assertThat(seen.mummies()).isEqualTo(2);
+        assertThat(seen.enemies()).isEqualTo(new Scouted.Enemies(0.3, 0, 2));
+    }
+
+    @Test
+    void lesions_may_be_a_share_of_plants_or_of_the_leaf() {
+        Farm farm = read(TinyFolder.us()
+                .with(
+                        "readings.csv",
+                        "field,date,kind,value,unit,found\n"
+                                + "Home,2012-07-05,lesions,8,% of leaf,tar spot\n"
+                                + "Home,2012-07-05,lesions,40,% of plants,tar spot\n"));
+        assertThat(farm.readings()).extracting(Reading::value).containsExactly(.08, .4);
+        assertThat(farm.readings())
+                .extracting(r -> r.scouted().by())
+                .containsExactly(Scouted.By.OF_LEAF, Scouted.By.OF_PLANTS);
     }
 
     @Test

@@ -17,7 +17,8 @@ final class ProtectionFaults {
 
     /** The folder with a reading of plants more. */
     static TinyFolder count(TinyFolder folder, String kind, String value, String note, String cells) {
-        String row = "Home,2012-07-05," + kind + "," + value + ",,,,,," + note + "\n";
+        String unit = value.contains(",") ? "" : ",";
+        String row = "Home,2012-07-05," + kind + "," + value + unit + ",,,,," + note + "\n";
         return folder.with("readings.csv", folder.text("readings.csv") + row).wider("readings.csv", COUNT, 7, cells);
     }
 
@@ -25,7 +26,7 @@ final class ProtectionFaults {
         String at = "fields.csv, row 2, column ";
         return Stream.of(
                 told("a rating beyond the scale", "10,,,", at + "disease_rating", "10", "1 to 9"),
-                told("a rating in words", "good,,,", at + "disease_rating", "\"good\"", "a number"),
+                told("a rating in words", "good,,,", at + "disease_rating", "\"good\"", "number.unreadable"),
                 told("a rating of one disease", ",0,,", at + "gray_leaf_spot_rating", "0", "1 to 9"),
                 told(
                         "an unknown disease",
@@ -49,15 +50,17 @@ final class ProtectionFaults {
                         "",
                         "gray leaf spot,120,100,-3",
                         at + "positive",
-                        "120 of 100"),
+                        "count.more-than-looked-at",
+                        "\"120\"",
+                        "plants=100"),
                 seen(
                         "one number of two",
                         "lesions",
                         "",
                         "gray leaf spot,58,,-3",
                         at + "plants",
-                        "nothing",
-                        "looked at"),
+                        "found.nothing",
+                        "count.not-whole"),
                 seen(
                         "half a plant",
                         "lesions",
@@ -65,7 +68,7 @@ final class ProtectionFaults {
                         "gray leaf spot,5.5,10,-3",
                         at + "positive",
                         "\"5.5\"",
-                        "whole number"),
+                        "count.not-whole"),
                 seen(
                         "an unknown disease",
                         "lesions",
@@ -74,7 +77,7 @@ final class ProtectionFaults {
                         at + "found",
                         "\"spots\"",
                         "gray leaf spot"),
-                seen("a leaf in words", "lesions", "", "tar spot,58,100,low", at + "leaf", "\"low\"", "the ear leaf"),
+                seen("a leaf in words", "lesions", "", "tar spot,58,100,low", at + "leaf", "\"low\"", "leaf.unknown"),
                 seen(
                         "a leaf under the ground",
                         "lesions",
@@ -82,27 +85,40 @@ final class ProtectionFaults {
                         "tar spot,58,100,-20",
                         at + "leaf",
                         "-20",
-                        "ear leaf (0)"),
-                seen("a leaf of aphids", "insects", "60", "aphids,40,100,-3", at + "leaf", "nothing with insects"),
-                seen("plants of a height", "height", "60", ",40,100,", at + "plants", "height", "lesions or insects"),
+                        "leaf.unknown"),
+                seen("a leaf of aphids", "insects", "60", "aphids,40,100,-3", at + "leaf", "count.not-of-this-kind"),
+                seen("plants of a height", "height", "60", ",40,100,", at + "positive", "HEIGHT", "count.not-of-this-kind")
+                        .problems(2),
                 seen(
                         "insects without a number on them",
                         "insects",
                         "",
                         "aphids,40,100,",
                         at + "value",
-                        "an empty cell"),
-                Fault.of(
-                        "a note that cannot be",
-                        t -> count(t, "lesions", "2", "gray leaf spot on 120 of 100 plants", ",,,"),
-                        at + "note",
-                        "120 of 100"),
+                        "reading.value-missing"),
                 Fault.of(
                         "more than the whole leaf",
-                        t -> count(t, "lesions", "2", "tar spot on 140 % of the ear leaf", ",,,"),
-                        at + "note",
-                        "140 %",
-                        "0 to 100 %"));
+                        t -> count(t, "lesions", "140,% of leaf", "", "tar spot,,,"),
+                        at + "value",
+                        "140 % of leaf",
+                        "reading.impossible"),
+                Fault.of(
+                        "lady beetles on lesions",
+                        t -> enemies(t, "lesions", "gray leaf spot,58,100,-3,0.3,"),
+                        at + "lady_beetles",
+                        "count.not-of-this-kind"),
+                Fault.of(
+                        "a threshold of nothing",
+                        t -> enemies(t, "insects", ",,,,,yes"),
+                        at + "found",
+                        "insect.not-named"));
+    }
+
+    /** A reading of plants with the enemies of aphids. */
+    private static TinyFolder enemies(TinyFolder folder, String kind, String cells) {
+        String row = "Home,2012-07-05," + kind + ",3,,,,,,\n";
+        return folder.with("readings.csv", folder.text("readings.csv") + row)
+                .wider("readings.csv", COUNT + ",lady_beetles,above_threshold", 7, cells);
     }
 
     private static Fault seen(String name, String kind, String value, String cells, String where, String... parts) {

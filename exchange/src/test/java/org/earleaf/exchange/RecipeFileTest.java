@@ -57,7 +57,7 @@ class RecipeFileTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "Demo F1,ten,fl oz/ac,SC|row 2, column rate|\"ten\"",
+                "Demo F1,ten,fl oz/ac,SC|row 2, column rate|number.unreadable",
                 "Demo F1,0,fl oz/ac,SC|row 2, column rate|above 0",
                 "Demo F1,-3,fl oz/ac,SC|row 2, column rate|above 0",
                 "Demo F1,,fl oz/ac,SC|row 2, column rate|an empty cell",

@@ -63,13 +63,13 @@ final class WeatherFaults {
                         t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,20,10,-3\n"),
                         f + ", row 2, column rain_mm",
                         "found -3",
-                        "0 mm or more"),
+                        "0 to 10000 mm"),
                 Fault.of(
                         "a trace of rain",
                         t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,20,10,T\n"),
                         f + ", row 2, column rain_mm",
                         "\"T\"",
-                        "a number"),
+                        "number.unreadable"),
                 Fault.of("no rain", f, "rain_in", "wet", f + ", row 1, column rain", "rain_in"),
                 Fault.of(
                         "unknown unit of wind",
@@ -87,7 +87,7 @@ final class WeatherFaults {
                                 f + ", row 2, column rh_max_pct",
                                 "150")
                         .problems(6),
-                Fault.of("date of a station", f, "2012-01-02", "20120102", f + ", row 3, column date", "YYYY-MM-DD"),
+                Fault.of("date of a station", f, "2012-01-02", "20120102", f + ", row 3, column date", "date.unreadable"),
                 Fault.of(
                         "more than certain rain",
                         "forecast.csv",

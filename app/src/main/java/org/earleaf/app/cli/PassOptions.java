@@ -2,7 +2,7 @@
 package org.earleaf.app.cli;
 
 import java.time.LocalDate;
-import org.earleaf.farm.EnteredPass;
+import org.earleaf.entry.Draft;
 import picocli.CommandLine.Option;
 
 /** What was done; the options of {@code record made} and {@code record correct}. */
@@ -28,7 +28,15 @@ final class PassOptions {
             description = "none, urease, nitrification or both (default: as planned, else none).")
     private String inhibitor = "";
 
-    EnteredPass.Entry entry(String passId, LocalDate date) {
-        return new EnteredPass.Entry(passId, field, zone, date, product, rate, placement, inhibitor);
+    Draft draft(String passId, LocalDate date) {
+        return Draft.of(
+                "pass", passId,
+                "field", field,
+                "zone", zone,
+                "date", date.toString(),
+                "product", product,
+                "rate", rate,
+                "placement", placement,
+                "inhibitor", inhibitor);
     }
 }

@@ -1,13 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.earleaf.app.Wiring;
 import org.earleaf.app.store.FarmStore;
-import org.earleaf.farm.EnteredReading;
+import org.earleaf.entry.Draft;
+import org.earleaf.entry.Entered;
+import org.earleaf.entry.Plots;
+import org.earleaf.entry.ReadingEntry;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.Disease;
+import org.earleaf.field.Incidence;
 import org.earleaf.field.Reading;
-import org.earleaf.field.ScoutingCount;
+import org.earleaf.field.Scouted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -79,6 +87,18 @@ public final class ReadCommand implements Callable<Integer> {
             description = "Highest leaf with lesions, from the ear leaf (0): --leaf=-3 is the third below it.")
     private String leaf = "";
 
+    @Option(names = "--lady-beetles", paramLabel = "COUNT", description = "With aphids: lady beetles on a plant.")
+    private String ladyBeetles = "";
+
+    @Option(names = "--lacewings", paramLabel = "COUNT", description = "With aphids: lacewing larvae on a plant.")
+    private String lacewings = "";
+
+    @Option(names = "--mummies", paramLabel = "COUNT", description = "With aphids: mummies on a plant.")
+    private String mummies = "";
+
+    @Option(names = "--above-threshold", description = "Of another insect: it was found above its threshold.")
+    private boolean aboveThreshold;
+
     @Option(names = "--note", paramLabel = "TEXT", description = "Anything to add.")
     private String note = "";
 
@@ -94,25 +114,38 @@ public final class ReadCommand implements Callable<Integer> {
         FarmSource.refuseFolder(common, "read");
         try (FarmStore store = FarmStore.open(common.farm())) {
             Farm farm = store.farm();
-            Reading kept = store.enter(EnteredReading.of(
-                    farm,
-                    new EnteredReading.Entry(
-                            field,
-                            zone,
-                            common.findOn().orElseGet(() -> wiring.today(farm)),
-                            kind,
-                            value,
-                            top,
-                            bottom,
-                            position,
-                            note,
-                            new ScoutingCount(found, positive, plants, leaf))));
+            Draft draft = draft().with("date", common.findOn().map(LocalDate::toString).orElse(""));
+            Entered<Reading> entered = ReadingEntry.of(draft, Plots.of(farm), Optional.of(wiring.today(farm)));
+            Reading kept = store.enter(entered.orThrow());
             Printed.print(spec, common.isJson() ? json(kept) : text(kept));
         }
         return Faults.DONE;
     }
 
+    private Draft draft() {
+        Draft count = Draft.of(
+                "found", found,
+                "positive", positive,
+                "plants", plants,
+                "leaf", leaf,
+                "lady_beetles", ladyBeetles,
+                "lacewings", lacewings,
+                "mummies", mummies,
+                "above_threshold", aboveThreshold ? "yes" : "");
+        return Draft.of(
+                        "field", field,
+                        "zone", zone,
+                        "kind", kind,
+                        "value", value,
+                        "top", top,
+                        "bottom", bottom,
+                        "position", position,
+                        "note", note)
+                .or(count);
+    }
+
     private static String json(Reading r) {
+        Scouted seen = r.scouted();
         return Json.text(Json.object(
                 "id", r.id(),
                 "field", r.field(),
@@ -122,7 +155,11 @@ public final class ReadCommand implements Callable<Integer> {
                 "entered", r.entered(),
                 "top_mm", r.top_mm(),
                 "bottom_mm", r.bottom_mm(),
-                "position", r.position().name().toLowerCase(java.util.Locale.ROOT),
+                "position", r.position().name().toLowerCase(Locale.ROOT),
+                "found", seen.disease().map(Disease::word).orElse(seen.insect()),
+                "positive", seen.counted().map(Incidence::shows).orElse(null),
+                "plants", seen.counted().map(Incidence::plants).orElse(null),
+                "leaf", seen.leaf().isPresent() ? (Integer) seen.leaf().getAsInt() : null,
                 "note", r.note()));
     }
 

@@ -12,7 +12,10 @@ import java.util.concurrent.Callable;
 import org.earleaf.app.Wiring;
 import org.earleaf.app.paper.PaperSize;
 import org.earleaf.app.store.FarmStore;
-import org.earleaf.farm.EnteredPass;
+import org.earleaf.entry.Draft;
+import org.earleaf.entry.PassEntry;
+import org.earleaf.entry.Plots;
+import org.earleaf.entry.Shelf;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
 import org.earleaf.record.Account;
@@ -94,7 +97,9 @@ public final class RecordCommand implements Callable<Integer> {
         try (FarmStore store = open(common)) {
             Farm farm = store.farm();
             LocalDate date = common.findOn().orElseGet(() -> wiring.today(farm));
-            Pass made = EnteredPass.of(farm, what.entry(pass, date), Pass.State.MADE);
+            Draft draft = PassEntry.asPlanned(what.draft(pass, date), farm.passes());
+            Pass made = PassEntry.of(draft, Plots.of(farm), Shelf.of(farm), Optional.of(wiring.today(farm)), Pass.State.MADE)
+                    .orThrow();
             Chain.Entry entry = store.fileMade(made, kept -> Account.of(newId(), farm, kept, told.told(now())));
             filed(common, entry, store, farm);
         }
@@ -115,7 +120,9 @@ public final class RecordCommand implements Callable<Integer> {
             Farm farm = store.farm();
             FiledRecord wrong = find(store, number).record();
             LocalDate date = common.findOn().orElse(wrong.date());
-            Pass right = EnteredPass.of(farm, what.entry(wrong.passId(), date), Pass.State.MADE);
+            Draft draft = PassEntry.asPlanned(what.draft(wrong.passId(), date), farm.passes());
+            Pass right = PassEntry.corrected(draft, Plots.of(farm), Shelf.of(farm), wiring.today(farm))
+                    .orThrow();
             FiledRecord correction = Account.correction(newId(), wrong.id(), why, farm, right, told.told(now()));
             filed(common, store.correct(correction, right), store, farm);
         }

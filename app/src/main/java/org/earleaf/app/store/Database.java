@@ -113,7 +113,7 @@ final class Database implements AutoCloseable {
         return Flyway.configure()
                 .dataSource(source)
                 .locations("classpath:db/common", "classpath:db/sqlite")
-                .javaMigrations(new LabelMove())
+                .javaMigrations(new LabelMove(), new ScoutedMove())
                 .load();
     }
 

@@ -17,6 +17,7 @@ import org.earleaf.farm.Farm;
 import org.earleaf.farm.Stock;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Pass;
+import org.earleaf.field.Reading;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
 import org.earleaf.weather.Site;
@@ -155,11 +156,11 @@ final class FarmImport {
                 WorkTables.PASSES,
                 withFreeIds(WorkTables.PASSES, passes.unknown(), Pass::id, WorkTables::withId));
         var readings = merge.update(
-                WorkTables.READINGS, farm.readings(), (was, now) -> WorkTables.withId(was.id(), now), stored -> false);
+                WorkTables.READINGS, farm.readings(), (was, now) -> now.withId(was.id()), stored -> false);
         add(
                 "readings",
                 WorkTables.READINGS,
-                withFreeIds(WorkTables.READINGS, readings.unknown(), r -> r.id(), WorkTables::withId));
+                withFreeIds(WorkTables.READINGS, readings.unknown(), Reading::id, (id, r) -> r.withId(id)));
         append("irrigations", WorkTables.IRRIGATION, farm.irrigation());
         append("manure", WorkTables.MANURE, farm.manure());
     }

@@ -201,7 +201,7 @@ public final class FarmStore implements AutoCloseable {
 
     /** Keeps a reading under an id of its own, and its photograph with it: both or neither. */
     public Reading enter(Reading reading, Optional<Photograph> photograph) {
-        Reading kept = WorkTables.withId(UUID.randomUUID().toString(), reading);
+        Reading kept = reading.withId(UUID.randomUUID().toString());
         return db.inTransaction(() -> {
             new Merge(db.sql()).insert(WorkTables.READINGS, List.of(kept));
             photograph.ifPresent(p -> new PhotographTable(db.sql()).keep(kept.id(), p));

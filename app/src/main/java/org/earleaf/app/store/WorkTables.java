@@ -2,12 +2,18 @@
 package org.earleaf.app.store;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.earleaf.field.Disease;
+import org.earleaf.field.Incidence;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
+import org.jspecify.annotations.Nullable;
 
 /** What was done and what was seen. */
 final class WorkTables {
@@ -44,6 +50,15 @@ final class WorkTables {
             .number("bottom_mm", "bottom", Reading::bottom_mm, Shown.DEPTH)
             .key("position_", Reading::position)
             .text("note", "note", Reading::note)
+            .text("found", "what was found", r -> found(r.scouted()))
+            .text("positive", "plants that show it", r -> shows(r.scouted()))
+            .text("plants", "plants looked at", r -> plants(r.scouted()))
+            .text("leaf", "highest leaf", r -> leaf(r.scouted()))
+            .text("counts", "what the value counts", r -> r.scouted().by())
+            .number("lady_beetles", "lady beetles", r -> r.scouted().enemies().ladyBeetles(), Shown.PLAIN)
+            .number("lacewings", "lacewings", r -> r.scouted().enemies().lacewings(), Shown.PLAIN)
+            .number("mummies", "mummies", r -> r.scouted().enemies().mummies(), Shown.PLAIN)
+            .text("above_threshold", "above its threshold", r -> r.scouted().aboveThreshold() ? 1 : 0)
             .read(WorkTables::reading);
 
     static final Table<Irrigation> IRRIGATION = Table.named(
@@ -85,19 +100,36 @@ final class WorkTables {
                 p.state());
     }
 
-    static Reading withId(String id, Reading r) {
-        return new Reading(
-                id,
-                r.field(),
-                r.zone(),
-                r.date(),
-                r.kind(),
-                r.value(),
-                r.entered(),
-                r.top_mm(),
-                r.bottom_mm(),
-                r.position(),
-                r.note());
+    private static String found(Scouted s) {
+        return s.disease().map(Disease::word).orElse(s.insect());
+    }
+
+    private static @Nullable Integer shows(Scouted s) {
+        return s.counted().map(Incidence::shows).orElse(null);
+    }
+
+    private static @Nullable Integer plants(Scouted s) {
+        return s.counted().map(Incidence::plants).orElse(null);
+    }
+
+    private static @Nullable Integer leaf(Scouted s) {
+        return s.leaf().isPresent() ? (Integer) s.leaf().getAsInt() : null;
+    }
+
+    private static Scouted scouted(Row r, Reading.Kind kind) {
+        boolean insects = kind == Reading.Kind.INSECTS;
+        double plants = r.number("plants");
+        double leaf = r.number("leaf");
+        return new Scouted(
+                insects ? Optional.empty() : Disease.find(r.text("found")),
+                insects ? r.text("found") : "",
+                Double.isNaN(leaf) ? OptionalInt.empty() : OptionalInt.of((int) leaf),
+                Double.isNaN(plants)
+                        ? Optional.empty()
+                        : Optional.of(new Incidence((int) r.number("positive"), (int) plants)),
+                r.word(Scouted.By.class, "counts"),
+                new Scouted.Enemies(r.number("lady_beetles"), r.number("lacewings"), r.number("mummies")),
+                r.whole("above_threshold") == 1);
     }
 
     private static String place(String field, String zone) {
@@ -120,18 +152,20 @@ final class WorkTables {
     }
 
     private static Reading reading(Row r) {
+        Reading.Kind kind = r.word(Reading.Kind.class, "kind");
         return new Reading(
                 r.text("id"),
                 r.text("field"),
                 r.text("zone"),
                 r.date("date_"),
-                r.word(Reading.Kind.class, "kind"),
+                kind,
                 r.number("amount"),
                 r.text("entered"),
                 r.number("top_mm"),
                 r.number("bottom_mm"),
                 r.word(Reading.Position.class, "position_"),
-                r.text("note"));
+                r.text("note"),
+                scouted(r, kind));
     }
 
     private static Manure manure(Row r) {

@@ -71,11 +71,7 @@ class AgainPage {
         } catch (EarleafException differ) {
             List<Problem> hidden = new ArrayList<>();
             for (Problem p : differ.problems()) {
-                hidden.add(new Problem(
-                        p.where(),
-                        p.found(),
-                        "what was entered the first time, which is something else",
-                        "Read the label once more. If the first entry is wrong, enter the label anew in labels.csv."));
+                hidden.add(Problem.of("label.differs-from-first", p.place(), p.seen()));
             }
             throw new EarleafException(hidden);
         }

@@ -12,6 +12,7 @@ import org.earleaf.rig.Liquid;
 import org.earleaf.rig.NozzleSize;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.NumberText;
 import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
 
@@ -59,13 +60,9 @@ public record CatchForm(
     }
 
     private static double number(String said, String where) {
-        try {
-            double value = Double.parseDouble(said.replace(",", ""));
-            if (value > 0 && value < 1e6) {
-                return value;
-            }
-        } catch (NumberFormatException unreadable) {
-            // Told below.
+        double value = NumberText.read(said, where);
+        if (value > 0 && value < 1e6) {
+            return value;
         }
         throw EarleafException.of(where, "\"" + said + "\"", "a number above 0", "Write what was caught or counted.");
     }

@@ -120,9 +120,9 @@ public record TankForm(
                 .findFirst()
                 .orElseThrow(() -> EarleafException.of(
                         "step", String.valueOf(step), "a step of this load", "Open the load again."));
-        String measured = ReadingForm.text(amount).replace(",", "");
+        String measured = ReadingForm.text(amount);
         String withUnit =
-                measured.matches("[0-9.]+") ? measured + " " + line.planned().unit() : measured;
+                measured.matches("[0-9.,]+") ? measured + " " + line.planned().unit() : measured;
         double inside = Quantity.parse(withUnit, line.planned().dimension(), "measured amount of " + line.product())
                 .inside();
         return new LoadLine.Key(ReadingForm.text(code), inside, who(), now, ReadingForm.text(reason));

@@ -71,7 +71,7 @@ class WalkPage {
         }
         try {
             String before = zone.isCorn() ? WalkView.shortOn(today.outlook(zone)) : "";
-            Reading kept = desk.notebook().enter(form.reading(zone, today.on()), photograph(photograph));
+            Reading kept = desk.notebook().enter(form.reading(zone, today.farm(), today.on()), photograph(photograph));
             return new ModelAndView("redirect:"
                     + UriComponentsBuilder.fromPath("/walk")
                             .queryParam("place", "{place}")

@@ -34,6 +34,8 @@ record Spoken(List<Call> calls, Set<String> quoted) {
     private static final Pattern IN_TEMPLATE =
             Pattern.compile("#\\{([\\w.-]+)}|\\b(?:say|html|markup)\\('([a-z0-9.-]+)'((?:,[^)]*)?)\\)");
     private static final int NAMES_OF_PROBLEM = 3;
+    private static final Set<String> PROBLEMS =
+            Set.of("Problem.of", "EarleafException.coded", "Gathered.problem", "gathered.wrong");
 
     record Call(String file, String code, boolean isProblem, Optional<Set<String>> names) {}
 
@@ -107,7 +109,7 @@ record Spoken(List<Call> calls, Set<String> quoted) {
         @Override
         public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
             String method = call.getMethodSelect().toString();
-            boolean problem = method.equals("Problem.of") || method.equals("EarleafException.coded");
+            boolean problem = PROBLEMS.contains(method);
             boolean spoken = method.equals("Said.of") || isWords(call.getMethodSelect());
             if ((problem || spoken) && !call.getArguments().isEmpty()) {
                 Optional<Set<String>> names = names(call.getArguments(), problem ? NAMES_OF_PROBLEM : 1);

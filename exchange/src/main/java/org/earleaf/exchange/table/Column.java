@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange.table;
 
+import org.earleaf.entry.Allowed;
+
 /**
  * A column as asked for and as found in a header.
  *
@@ -11,7 +13,7 @@ package org.earleaf.exchange.table;
  * @param index place in the row, -1 when the column is not there
  * @param unit of the numbers in it
  */
-public record Column(String base, boolean required, Limits limits, String header, int index, Measure.Unit unit) {
+public record Column(String base, boolean required, Allowed limits, String header, int index, Measure.Unit unit) {
     public boolean isThere() {
         return index >= 0;
     }
@@ -22,7 +24,7 @@ public record Column(String base, boolean required, Limits limits, String header
     }
 
     /** The same column with other limits. */
-    public Column within(Limits other) {
+    public Column within(Allowed other) {
         return new Column(base, required, other, header, index, unit);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * Everything found while reading: problems that refuse the input, and flags that only remark. Of findings alike in file,
@@ -48,11 +49,16 @@ public final class Findings {
 
     /** Notes something that refuses the input. */
     public void problem(Place place, String found, String expected, String todo) {
-        Group group = problems.computeIfAbsent(new Kind(place.anyRow(), expected), k -> new Group());
+        problem(place, new Problem("", found, expected, todo));
+    }
+
+    /** Notes what a rule found, told of its place in the file. */
+    public void problem(Place place, Problem found) {
+        Group group = problems.computeIfAbsent(new Kind(place.anyRow(), found.expected()), k -> new Group());
         if (group.isFull()) {
             group.count(place);
         } else {
-            group.problems.add(new Problem(place.toString(), found, expected, todo));
+            group.problems.add(found.at(Said.text(place.toString())));
         }
     }
 
@@ -85,8 +91,9 @@ public final class Findings {
         problems.forEach((kind, group) -> {
             all.addAll(group.problems);
             if (group.more > 0) {
-                String todo = group.problems.get(0).todo();
-                all.add(new Problem(kind.column().toString(), group.rest(), kind.what(), todo));
+                Problem first = group.problems.get(0);
+                all.add(new Problem(
+                        first.rule(), Said.text(kind.column().toString()), Said.text(group.rest())));
             }
         });
         return all;

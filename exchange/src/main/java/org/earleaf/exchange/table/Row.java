@@ -4,16 +4,25 @@ package org.earleaf.exchange.table;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import org.earleaf.entry.Allowed;
+import org.earleaf.entry.Days;
+import org.earleaf.entry.Draft;
+import org.earleaf.entry.Entered;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.NumberText;
+import org.earleaf.units.Problem;
 
 /** One row of a sheet. Reading a cell that is wrong notes the problem and leaves the row no longer good. */
 public final class Row {
     private static final Set<String> MISSING = Set.of("", "na", "-9999", "-9999.0", "-999", "-999.0", "m");
-    private static final int FIRST_YEAR = 1850;
-    private static final int LAST_YEAR = 2150;
 
     private final Sheet sheet;
     private final int line;
@@ -50,6 +59,46 @@ public final class Row {
         sheet.findings().problem(place(column), found, expected, todo);
     }
 
+    /** Refuses the row for a problem that a rule found in one of its cells. */
+    public void refuse(Column column, Problem problem) {
+        good = false;
+        sheet.findings().problem(place(column), problem);
+    }
+
+    /** Likewise for every one of them. */
+    public void refuse(Column column, EarleafException wrong) {
+        good = false;
+        wrong.problems().forEach(p -> sheet.findings().problem(place(column), p));
+    }
+
+    /** The cells of these columns as a draft: each part is named by its column, and carries the unit of the header. */
+    public Draft draft(List<Column> columns) {
+        Map<String, String> parts = new HashMap<>();
+        for (Column column : columns) {
+            String cell = cell(column);
+            parts.put(column.base(), cell.isEmpty() ? "" : cell + column.unit().word());
+        }
+        return new Draft(parts);
+    }
+
+    /** Tells what came of a draft, each problem at the column of its part; empty where the row is not good. */
+    public <T> Optional<T> told(Entered<T> entered, List<Column> columns) {
+        for (Problem p : entered.problems()) {
+            Column column = columnOf(p.where(), columns);
+            good = false;
+            sheet.findings().problem(place(column), p);
+        }
+        return good ? entered.fact() : Optional.empty();
+    }
+
+    /** The column of a part. */
+    public static Column columnOf(String part, List<Column> columns) {
+        return columns.stream()
+                .filter(c -> c.base().equals(part))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no column for the part " + part));
+    }
+
     public void flag(Column column, String kind, String what) {
         sheet.findings().flag(place(column), kind, what);
     }
@@ -81,12 +130,12 @@ public final class Row {
             }
             return Double.NaN;
         }
-        Optional<Double> entered = parse(cell);
-        if (entered.isEmpty()) {
-            refuse(column, quoted(cell), "a number", advice(cell));
+        try {
+            return limited(column, cell, column.unit().inside(NumberText.read(cell, column.header())));
+        } catch (EarleafException unreadable) {
+            refuse(column, unreadable);
             return Double.NaN;
         }
-        return limited(column, cell, column.unit().inside(entered.get()));
     }
 
     /** As {@link #number}, but an empty cell, -9999, -999, NA or M means not observed. */
@@ -95,49 +144,45 @@ public final class Row {
     }
 
     private double limited(Column column, String cell, double inside) {
-        Limits limits = column.limits();
-        if (limits.refuses(inside)) {
-            refuse(column, cell, range(column), "Check the number, and the unit in the header.");
+        Allowed allowed = column.limits();
+        String low = bound(column, allowed.low());
+        String high = bound(column, allowed.high());
+        if (allowed.refuses(inside)) {
+            refuse(column, new EarleafException(allowed.refused(column.header(), cell, low, high)));
             return Double.NaN;
         }
-        double in = limits.clamped(inside);
+        double in = allowed.clamp(inside);
         if (in != inside) {
-            String taken = Texts.number(column.unit().entered(in));
-            String range = range(column);
-            flag(column, "outside " + range, cell + " is outside " + range + "; " + taken + " is taken");
+            String range = low + " to " + high;
+            flag(column, "outside " + range, cell + " is outside " + range + "; " + bound(column, in) + " is taken");
         }
         return in;
     }
 
-    private static String range(Column column) {
-        Limits limits = column.limits();
+    private static String bound(Column column, double inside) {
         Measure.Unit unit = column.unit();
-        String low = Texts.number(unit.entered(limits.low()));
-        return Double.isInfinite(limits.high())
-                ? low + unit.word() + " or more"
-                : low + " to " + Texts.number(unit.entered(limits.high())) + unit.word();
+        return Texts.number(unit.entered(inside)) + unit.word();
     }
 
-    /** Date of the cell. */
+    /** Date of the cell: of what was done or seen on the farm. */
     public Optional<LocalDate> date(Column column) {
+        return date(column, Days::read);
+    }
+
+    /** Date of a day's weather, which may lie long before. */
+    public Optional<LocalDate> dateOfWeather(Column column) {
+        return date(column, Days::ofWeather);
+    }
+
+    private Optional<LocalDate> date(Column column, BiFunction<String, String, LocalDate> read) {
         String cell = cell(column);
         if (cell.isEmpty() && !column.required()) {
             return Optional.empty();
         }
-        Optional<LocalDate> date = parseDate(cell);
-        if (date.isEmpty()) {
-            String found = cell.isEmpty() ? "an empty cell" : quoted(cell);
-            refuse(column, found, "a date as YYYY-MM-DD", "Write it like 2012-05-04.");
-        }
-        return date;
-    }
-
-    private static Optional<LocalDate> parseDate(String cell) {
         try {
-            LocalDate date = LocalDate.parse(cell);
-            boolean likely = date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR;
-            return likely ? Optional.of(date) : Optional.empty();
-        } catch (DateTimeParseException e) {
+            return Optional.of(read.apply(cell, column.header()));
+        } catch (EarleafException wrong) {
+            refuse(column, wrong);
             return Optional.empty();
         }
     }
@@ -196,28 +241,5 @@ public final class Row {
 
     private static String quoted(String cell) {
         return "\"" + cell + "\"";
-    }
-
-    private static String advice(String cell) {
-        return cell.contains(",")
-                ? "Write it with a decimal point and without separators, like 1234.5."
-                : "Write the number alone; its unit stands in the header.";
-    }
-
-    /** Digits with sign, point and exponent; nothing else that the JDK would take for a number. */
-    static Optional<Double> parse(String cell) {
-        for (int k = 0; k < cell.length(); k++) {
-            char c = cell.charAt(k);
-            boolean digit = c >= '0' && c <= '9';
-            if (!digit && "+-.eE".indexOf(c) < 0) {
-                return Optional.empty();
-            }
-        }
-        try {
-            double value = Double.parseDouble(cell);
-            return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
-        } catch (NumberFormatException e) {
-            return Optional.empty();
-        }
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange.table;
 
+import org.earleaf.entry.Allowed;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -119,25 +120,25 @@ public final class Sheet {
 
     /** A text column that must be there and filled. */
     public Column text(String base) {
-        return find(base, true, Measure.PLAIN, Limits.ANY);
+        return find(base, true, Measure.PLAIN, Allowed.ANY);
     }
 
     /** A text column that may be missing or empty. */
     public Column optionalText(String base) {
-        return find(base, false, Measure.PLAIN, Limits.ANY);
+        return find(base, false, Measure.PLAIN, Allowed.ANY);
     }
 
     /** A number column that must be there and filled. */
-    public Column number(String base, Measure measure, Limits limits) {
+    public Column number(String base, Measure measure, Allowed limits) {
         return find(base, true, measure, limits);
     }
 
     /** A number column that may be missing or empty. */
-    public Column optionalNumber(String base, Measure measure, Limits limits) {
+    public Column optionalNumber(String base, Measure measure, Allowed limits) {
         return find(base, false, measure, limits);
     }
 
-    private Column find(String base, boolean required, Measure measure, Limits limits) {
+    private Column find(String base, boolean required, Measure measure, Allowed limits) {
         asked.put(base, measure);
         Column found = null;
         for (Map.Entry<String, Integer> h : header.entrySet()) {

@@ -2,8 +2,13 @@
 package org.earleaf.app.web.view;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.field.Disease;
+import org.earleaf.field.Reading;
 import org.earleaf.field.Reading.Kind;
+import org.earleaf.field.Scouted;
 
 /** How each kind of reading is asked for: its name, units, step, and how it is taken (common practice, no source). */
 public final class ReadingKinds {
@@ -25,10 +30,6 @@ public final class ReadingKinds {
             Kind.MOISTURE,
             Kind.COVER);
 
-    public static boolean isOfSoil(Kind kind) {
-        return kind == Kind.NITRATE || kind == Kind.AMMONIUM || kind == Kind.MOISTURE;
-    }
-
     static String name(Kind kind) {
         return switch (kind) {
             case NITRATE -> "Soil nitrate";
@@ -42,6 +43,16 @@ public final class ReadingKinds {
             case MOISTURE -> "Soil moisture";
             case COVER -> "Ground covered";
         };
+    }
+
+    /** "Lesions, 58 of 100 plants, gray leaf spot". */
+    static String said(Reading r) {
+        Scouted seen = r.scouted();
+        String counted = seen.counted().map(Object::toString).orElse("");
+        String found = seen.disease().map(Disease::word).orElse(seen.insect());
+        return Stream.of(name(r.kind()), r.entered(), counted.equals(r.entered()) ? "" : counted, found)
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 
     /** "A soil test", as the headline calls it. */
@@ -81,20 +92,6 @@ public final class ReadingKinds {
             case MOISTURE -> "1";
             case COVER -> "5";
             default -> "1";
-        };
-    }
-
-    /** What a box expects, for the message when it is empty. */
-    public static String example(Kind kind) {
-        return switch (kind) {
-            case NITRATE, AMMONIUM -> "a number such as 14 ppm";
-            case STAGE -> "a stage such as V9, VT or R1";
-            case HEIGHT -> "a height such as 54 in";
-            case STAND -> "a count such as 32000 plants/ac";
-            case LESIONS -> "plants that show it of plants looked at, or a count per plant";
-            case INSECTS -> "a count on a plant that has them, such as 60";
-            case RAIN -> "a depth such as 0.6 in; 0 for none";
-            case MOISTURE, COVER -> "a share such as 24 %";
         };
     }
 

@@ -33,8 +33,7 @@ public record ReadingsView(List<Row> rows) {
     }
 
     private static Row row(Reading r, List<Photograph.Note> photographs) {
-        String what = ReadingKinds.name(r.kind()) + ", " + r.entered();
-        return new Row(r.id(), Format.day(r.date()), what, r.note(), pictures(r, photographs));
+        return new Row(r.id(), Format.day(r.date()), ReadingKinds.said(r), r.note(), pictures(r, photographs));
     }
 
     /** Those that go with a reading. */

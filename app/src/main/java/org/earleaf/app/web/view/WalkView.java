@@ -103,7 +103,7 @@ public record WalkView(
                 ReadingKinds.unit(kind, format),
                 ReadingKinds.step(kind, ReadingKinds.unit(kind, format)),
                 expected(day, zone, kind, format),
-                ReadingKinds.isOfSoil(kind),
+                kind.isOfSoil(),
                 kind == Kind.STAGE,
                 found(kind),
                 kind == Kind.LESIONS ? LEAVES : List.of(),
@@ -189,7 +189,7 @@ public record WalkView(
                         r.id(),
                         Format.day(r.date()),
                         MorningView.label(r.field(), r.zone()),
-                        ReadingKinds.name(r.kind()) + ", " + r.entered(),
+                        ReadingKinds.said(r),
                         ReadingsView.pictures(r, photographs),
                         Marks.done("on the farm machine")));
             }

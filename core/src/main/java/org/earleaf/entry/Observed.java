@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.field;
+package org.earleaf.entry;
 
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.soil.SoilTest;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.NumberText;
 import org.earleaf.units.Units;
 
 /**
@@ -18,8 +22,13 @@ public final class Observed {
     /** Bulk density [g/cm3] for a soil test given by area where the soil is not known: 1 ppm is 3.6 lb/ac a foot. */
     public static final double USUAL_BULK_DENSITY_GCM3 = 1.33;
 
-    private static final Pattern STAGE = Pattern.compile("\\s*(V|R|)\\s*(\\d{1,2}(?:\\.\\d+)?|T|E)\\s*");
+    static final String VALUE = "value";
+    static final String UNIT = "unit";
+
+    private static final Pattern STAGE = Pattern.compile("\\s*(V|R|)\\s*(\\d{1,2}(?:\\.\\d{1,3})?|T|E)\\s*");
     private static final Set<String> COUNTS = Set.of("", "count", "per plant", "perplant", "/plant", "1/plant");
+    private static final Set<String> OF_PLANTS = Set.of("%ofplants", "pctofplants");
+    private static final Set<String> OF_LEAF = Set.of("%ofleaf", "pctofleaf", "%oftheearleaf", "%ofearleaf");
     private static final double VT = 30;
 
     private Observed() {}
@@ -28,10 +37,11 @@ public final class Observed {
     public static String units(Reading.Kind kind) {
         return switch (kind) {
             case NITRATE, AMMONIUM -> "ppm, mg/kg, lb N/ac, kg N/ha";
-            case STAGE -> "collars, or empty";
+            case STAGE -> "collars";
             case HEIGHT -> "in, cm, ft, m";
             case STAND -> "plants/ac, plants/ha, plants/m2";
-            case LESIONS, INSECTS -> "per plant, count, or empty";
+            case LESIONS -> "per plant, % of plants, % of leaf";
+            case INSECTS -> "per plant, count";
             case RAIN -> "in, mm";
             case MOISTURE, COVER -> "%, share";
         };
@@ -46,9 +56,9 @@ public final class Observed {
      */
     public static double inside(Reading.Kind kind, String text, String unit, double depth_mm, double bulkDensity_gcm3) {
         if (kind == Reading.Kind.STAGE) {
-            return stage(text);
+            return stage(text, unit);
         }
-        double value = number(text);
+        double value = NumberText.read(text, VALUE);
         double inside =
                 switch (kind) {
                     case NITRATE, AMMONIUM -> soilTest(kind, value, unit, depth_mm, bulkDensity_gcm3);
@@ -56,26 +66,41 @@ public final class Observed {
                     case STAND -> stand(kind, value, unit);
                     case RAIN -> in(Dimension.WATER_DEPTH, kind, value, unit);
                     case MOISTURE, COVER -> in(Dimension.SHARE, kind, value, unit);
+                    case LESIONS -> by(kind, unit) == Scouted.By.PER_PLANT ? count(kind, value, unit) : value / 100;
                     default -> count(kind, value, unit);
                 };
-        return possible(kind, text, unit, inside);
+        double most = by(kind, unit) == Scouted.By.PER_PLANT ? most(kind) : 1;
+        if (!(inside >= 0 && inside <= most)) {
+            throw new EarleafException(Gathered.problem(
+                    "reading.impossible",
+                    VALUE,
+                    (text + " " + unit).strip(),
+                    "kind",
+                    kind,
+                    "most",
+                    by(kind, unit) == Scouted.By.PER_PLANT ? told(kind, most) : Measure.SHARE.of(1)));
+        }
+        return inside;
     }
 
-    private static double number(String text) {
-        try {
-            double value = Double.parseDouble(text.trim());
-            if (Double.isFinite(value)) {
-                return value;
-            }
-        } catch (NumberFormatException e) {
-            // told below
+    /** What the value of such a reading counts. */
+    public static Scouted.By by(Reading.Kind kind, String unit) {
+        String plain = unit.toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "");
+        if (kind != Reading.Kind.LESIONS) {
+            return Scouted.By.PER_PLANT;
         }
-        throw EarleafException.of("value", "\"" + text + "\"", "a number", "Write the number alone.");
+        return OF_PLANTS.contains(plain)
+                ? Scouted.By.OF_PLANTS
+                : OF_LEAF.contains(plain) ? Scouted.By.OF_LEAF : Scouted.By.PER_PLANT;
     }
 
     /** Leaf collars; VE is 0, VT is 30, R1 to R6 are 31 to 36. */
-    private static double stage(String text) {
+    private static double stage(String text, String unit) {
         Matcher m = STAGE.matcher(text.toUpperCase(Locale.ROOT));
+        boolean collars = unit.isBlank() || unit.strip().toLowerCase(Locale.ROOT).startsWith("collar");
+        if (!collars) {
+            throw wrongUnit(Reading.Kind.STAGE, unit);
+        }
         if (m.matches()) {
             String letter = m.group(1);
             String rest = m.group(2);
@@ -93,11 +118,7 @@ public final class Observed {
                 }
             }
         }
-        throw EarleafException.of(
-                "stage",
-                "\"" + text + "\"",
-                "leaf collars 0 to 24, or VE, V1 to V24, VT, R1 to R6",
-                "Write it like V9.");
+        throw new EarleafException(Gathered.problem("reading.stage-unknown", VALUE, text.strip()));
     }
 
     private static double in(Dimension dimension, Reading.Kind kind, double value, String unit) {
@@ -105,9 +126,8 @@ public final class Observed {
     }
 
     private static EarleafException wrongUnit(Reading.Kind kind, String unit) {
-        String found = unit.isBlank() ? "no unit" : "the unit \"" + unit + "\"";
-        return EarleafException.of(
-                "unit of " + kind.word(), found, "one of " + units(kind), "Write the unit of the number.");
+        return new EarleafException(
+                Gathered.problem("reading.unit-unknown", UNIT, unit.strip(), "kind", kind, "units", units(kind)));
     }
 
     private static double soilTest(
@@ -117,11 +137,7 @@ public final class Observed {
         }
         double kgHa = in(Dimension.MASS_RATE, kind, value, unit);
         if (Double.isNaN(depth_mm)) {
-            throw EarleafException.of(
-                    "unit of " + kind.word(),
-                    unit + " without a depth",
-                    "the depth sampled beside an amount by area",
-                    "Give the depth from and to, or write ppm.");
+            throw new EarleafException(Gathered.problem("reading.depth-missing", UNIT, unit.strip(), "kind", kind));
         }
         return SoilTest.mgKg(kgHa, bulkDensity_gcm3, depth_mm);
     }
@@ -142,34 +158,25 @@ public final class Observed {
         return value;
     }
 
-    private static double possible(Reading.Kind kind, String text, String unit, double inside) {
-        double most =
-                switch (kind) {
-                    case NITRATE, AMMONIUM -> 500;
-                    case HEIGHT -> 500;
-                    case STAND -> 30;
-                    case RAIN -> 400;
-                    case MOISTURE, COVER -> 1;
-                    default -> 10_000;
-                };
-        if (inside < 0 || inside > most) {
-            throw EarleafException.of(
-                    "value of " + kind.word(),
-                    text + " " + unit,
-                    "0 to " + (long) most + " " + insideUnit(kind),
-                    "Check the number and its unit.");
-        }
-        return inside;
+    private static Object told(Reading.Kind kind, double most) {
+        return switch (kind) {
+            case NITRATE, AMMONIUM -> Measure.CONCENTRATION.of(most);
+            case HEIGHT -> Measure.HEIGHT.of(most);
+            case STAND -> Measure.PLANTS.of(most);
+            case RAIN -> Measure.RAIN.of(most);
+            case MOISTURE, COVER -> Measure.SHARE.of(most);
+            default -> most;
+        };
     }
 
-    private static String insideUnit(Reading.Kind kind) {
+    /** Beyond it a reading is a slip of the pen or the unit; common practice, no source. */
+    private static double most(Reading.Kind kind) {
         return switch (kind) {
-            case NITRATE, AMMONIUM -> "mg/kg";
-            case HEIGHT -> "cm";
-            case STAND -> "plants/m2";
-            case RAIN -> "mm";
-            case MOISTURE, COVER -> "(0 to 100 %)";
-            default -> "a plant";
+            case NITRATE, AMMONIUM, HEIGHT -> 500;
+            case STAND -> 30;
+            case RAIN -> 400;
+            case MOISTURE, COVER -> 1;
+            default -> 10_000;
         };
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.farm;
+package org.earleaf.entry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,7 +10,11 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.earleaf.farm.EnteredPass.Entry;
+import java.util.Optional;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Prices;
+import org.earleaf.farm.Product;
+import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
@@ -21,12 +25,13 @@ import org.earleaf.field.Zone;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
 import org.earleaf.units.Units;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherSeries;
 import org.junit.jupiter.api.Test;
 
-class EnteredPassTest {
+class PassEntryTest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
     private static final Pass PLANNED = new Pass(
             "passes.csv row 2",
@@ -88,7 +93,12 @@ class EnteredPassTest {
     }
 
     private static Pass pass(String id, String field, String product, String rate, String placement) {
-        return EnteredPass.of(farm(), new Entry(id, field, "", DAY, product, rate, placement, ""), Pass.State.MADE);
+        Draft draft = Draft.of(
+                "pass", id, "field", field, "date", DAY.toString(), "product", product, "rate", rate, "placement",
+                placement);
+        Draft whole = PassEntry.asPlanned(draft, farm().passes());
+        return PassEntry.of(whole, Plots.of(farm()), Shelf.of(farm()), Optional.of(DAY), Pass.State.MADE)
+                .orThrow();
     }
 
     @Test
@@ -115,14 +125,36 @@ class EnteredPassTest {
         assertThatThrownBy(() -> pass("", "Holm", "UAN 33", "40", "beside"))
                 .isInstanceOfSatisfying(
                         EarleafException.class, e -> assertThat(e.problems()).hasSize(4))
-                .hasMessageContaining("one of Home")
-                .hasMessageContaining("UAN 32")
-                .hasMessageContaining("lb N/ac")
-                .hasMessageContaining("row-base dribble");
-        assertThatThrownBy(() -> pass("nothing", "", "", "", "")).hasMessageContaining("earleaf record list");
-        assertThatThrownBy(() -> pass("", "Home", "Demo F1", "12 lb N/ac", "over the top"))
-                .hasMessageContaining("carries no nitrogen");
-        assertThatThrownBy(() -> pass("", "Home", "UAN 32", "0 lb N/ac", "broadcast"))
-                .hasMessageContaining("above 0");
+                .hasMessageContaining("field.unknown")
+                .hasMessageContaining("product.unknown")
+                .hasMessageContaining("rate.unreadable")
+                .hasMessageContaining("placement.unknown");
+        refuses("pass.unknown", () -> pass("nothing", "", "", "", ""));
+        refuses("rate.no-nitrogen", () -> pass("", "Home", "Demo F1", "12 lb N/ac", "over the top"));
+        refuses("rate.not-above-zero", () -> pass("", "Home", "UAN 32", "0 lb N/ac", "broadcast"));
+    }
+
+    private static void refuses(String code, org.assertj.core.api.ThrowableAssert.ThrowingCallable entry) {
+        assertThatThrownBy(entry)
+                .isInstanceOfSatisfying(EarleafException.class, e -> assertThat(e.problems())
+                        .extracting(Problem::code)
+                        .containsExactly(code));
+    }
+
+    @Test
+    void rates_that_nobody_drives_are_refused_and_high_ones_are_asked_about() {
+        refuses("rate.above-most-nitrogen", () -> pass("", "Home", "anhydrous ammonia", "2000 lb N/ac", "knifed"));
+        refuses("pass.ammonia-not-knifed", () -> pass("", "Home", "anhydrous ammonia", "150 lb N/ac", "broadcast"));
+        refuses("pass.dry-dribbled", () -> pass("", "Home", "urea", "100 lb N/ac", "row-base dribble"));
+        refuses("rate.above-most-of-unit", () -> pass("", "Home", "Demo F1", "28000 fl oz/ac", "over the top"));
+        refuses("rate.ounces-of-liquid", () -> pass("", "Home", "Demo F1", "12 oz/ac", "over the top"));
+        Draft high = Draft.of(
+                "field", "Home", "date", DAY.toString(), "product", "UAN 32", "rate", "300 lb N/ac", "placement",
+                "broadcast");
+        Entered<Pass> entered =
+                PassEntry.of(high, Plots.of(farm()), Shelf.of(farm()), Optional.of(DAY), Pass.State.MADE);
+        assertThat(entered.orThrow().rate()).isEqualTo(300);
+        assertThat(entered.orThrow().nitrogen_kgHa()).isEqualTo(RateRule.MODEL_KGHA);
+        assertThat(entered.remarks()).extracting(r -> r.said().code()).containsExactly("rate.beyond-the-model");
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.field;
+package org.earleaf.entry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -34,6 +34,8 @@ class ObservedTest {
         "COVER, 40, %, 0.4",
         "LESIONS, 3, per plant, 3",
         "INSECTS, 120, count, 120",
+        "LESIONS, 8, % of leaf, 0.08",
+        "LESIONS, 40, % of plants, 0.4",
         "STAGE, V9, '', 9",
         "STAGE, v 9.5, '', 9.5",
         "STAGE, 9, collars, 9",
@@ -68,7 +70,9 @@ class ObservedTest {
         "RAIN, 20, in",
         "MOISTURE, 1.3, share",
         "COVER, NaN, %",
-        "LESIONS, 3, %"
+        "LESIONS, 3, %",
+        "LESIONS, 300, % of leaf",
+        "INSECTS, 3, % of leaf"
     })
     void impossible_readings_are_refused(Kind kind, String value, String unit) {
         assertThatThrownBy(() -> inside(kind, value, unit)).isInstanceOf(EarleafException.class);
@@ -77,6 +81,6 @@ class ObservedTest {
     @Test
     void nitrogen_by_area_needs_its_depth() {
         assertThatThrownBy(() -> Observed.inside(Kind.NITRATE, "90", "kg N/ha", Double.NaN, 1.33))
-                .hasMessageContaining("without a depth");
+                .hasMessageContaining("reading.depth-missing");
     }
 }
