@@ -7,7 +7,7 @@ import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.RateUnit;
-import org.earleaf.load.MixForm;
+import org.earleaf.mix.MixForm;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Measure;

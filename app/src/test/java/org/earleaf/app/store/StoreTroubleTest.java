@@ -197,7 +197,7 @@ class StoreTroubleTest {
                         db.sql().execute("pragma max_page_count = 1");
                         Merge tables = new Merge(db.sql());
                         for (int k = 0; k < 1000; k++) {
-                            tables.insert(WorkTables.READINGS, List.of(WorkTables.withId("r" + k, reading())));
+                            tables.insert(WorkTables.READINGS, List.of(reading().withId("r" + k)));
                         }
                         return 1;
                     }));
