@@ -4,6 +4,7 @@ package org.earleaf.entry;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measured;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
 
@@ -16,7 +17,12 @@ import org.earleaf.units.Said;
  */
 public record Entered<T>(Optional<T> fact, List<Problem> problems, List<Remark> remarks) {
     /** Something to look at again, in a part of the draft. */
-    public record Remark(String part, Said said) {}
+    public record Remark(String part, Said said) {
+        /** A quantity of it, in its inside unit. */
+        public double figure(String name) {
+            return said.values().get(name) instanceof Measured m ? m.value() : Double.NaN;
+        }
+    }
 
     public Entered {
         problems = List.copyOf(problems);

@@ -208,6 +208,6 @@ final class RateRule {
 
     /** Ammonia is a gas: it goes on nowhere but in the ground. */
     static boolean isAmmonia(String product) {
-        return product.toLowerCase(Locale.ROOT).endsWith("anhydrous ammonia");
+        return product.toLowerCase(Locale.ROOT).endsWith("ammonia");
     }
 }

@@ -88,9 +88,7 @@ public final class ReadingEntry {
                 what,
                 value,
                 entered(what, said, scouted),
-                depths_mm[0],
-                depths_mm[1],
-                position,
+                new Reading.Sampled(depths_mm[0], depths_mm[1], position),
                 draft.text(NOTE),
                 scouted));
     }

@@ -7,7 +7,7 @@ import java.util.Set;
 
 /** Yes and no as people write them. */
 public final class YesNo {
-    public static final String WORDS = "yes, no";
+    public static final String WORDS = String.join(", ", "yes", "no");
     private static final Set<String> YES = Set.of("yes", "y", "true", "1", "x");
     private static final Set<String> NO = Set.of("no", "n", "false", "0");
 

@@ -14,9 +14,7 @@ import java.util.Optional;
  * @param value in the inside unit of the kind: mg/kg for nitrate and ammonium, leaf collars for stage (VT 30, R1 31 to
  *     R6 36), cm for height, plants/m2 for stand, lesions or insects as {@link Scouted#by()} says, mm for rain, volume share for moisture, share of ground for cover
  * @param entered number and unit as entered
- * @param top_mm upper depth [mm], NaN where depth has no meaning
- * @param bottom_mm lower depth [mm], NaN likewise
- * @param position where the cores were taken; RANDOM where it has no meaning
+ * @param sampled where soil was taken
  * @param note anything to add, for people alone: no answer depends on it
  * @param scouted what was counted on plants
  */
@@ -28,11 +26,18 @@ public record Reading(
         Kind kind,
         double value,
         String entered,
-        double top_mm,
-        double bottom_mm,
-        Position position,
+        Sampled sampled,
         String note,
         Scouted scouted) {
+    /**
+     * Where soil was taken.
+     *
+     * @param top_mm upper depth [mm], NaN where depth has no meaning
+     * @param bottom_mm lower depth [mm], NaN likewise
+     * @param position of the cores; RANDOM where it has no meaning
+     */
+    public record Sampled(double top_mm, double bottom_mm, Position position) {}
+
     /** A reading without a count of plants. */
     public Reading(
             String id,
@@ -46,13 +51,39 @@ public record Reading(
             double bottom_mm,
             Position position,
             String note) {
-        this(id, field, zone, date, kind, value, entered, top_mm, bottom_mm, position, note, Scouted.NOTHING);
+        this(
+                id,
+                field,
+                zone,
+                date,
+                kind,
+                value,
+                entered,
+                new Sampled(top_mm, bottom_mm, position),
+                note,
+                Scouted.NOTHING);
+    }
+
+    public double top_mm() {
+        return sampled.top_mm();
+    }
+
+    public double bottom_mm() {
+        return sampled.bottom_mm();
+    }
+
+    public Position position() {
+        return sampled.position();
     }
 
     /** The same, kept under an id. */
     public Reading withId(String other) {
-        return new Reading(
-                other, field, zone, date, kind, value, entered, top_mm, bottom_mm, position, note, scouted);
+        return new Reading(other, field, zone, date, kind, value, entered, sampled, note, scouted);
+    }
+
+    /** The same, with what was counted on plants. */
+    public Reading with(Scouted counted) {
+        return new Reading(id, field, zone, date, kind, value, entered, sampled, note, counted);
     }
 
     /** What was observed. */

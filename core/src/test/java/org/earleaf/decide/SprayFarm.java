@@ -90,8 +90,8 @@ public final class SprayFarm {
                 Double.NaN,
                 Double.NaN,
                 Reading.Position.RANDOM,
-                "",
-                new Scouted(
+                "")
+                .with(new Scouted(
                         Optional.of(Disease.NORTHERN_LEAF_BLIGHT),
                         "",
                         OptionalInt.of(-1),

@@ -83,11 +83,11 @@ class SightingsTest {
             }
             Reading noted = new Reading(
                     "r", "Home", "", DAY, Reading.Kind.LESIONS, .12, "", Double.NaN, Double.NaN,
-                    Reading.Position.RANDOM, note.toString(), plain);
+                    Reading.Position.RANDOM, note.toString()).with(plain);
             assertThat(Sightings.lesions(noted, ProtectionSettings.USUAL)).isEqualTo(before);
             Reading insects = new Reading(
                     "r", "Home", "", DAY, Reading.Kind.INSECTS, 500, "", Double.NaN, Double.NaN,
-                    Reading.Position.RANDOM, note.toString(), Scouted.NOTHING);
+                    Reading.Position.RANDOM, note.toString()).with(Scouted.NOTHING);
             assertThat(Sightings.aphids(List.of(insects), Cases.zone(), DAY, ProtectionSettings.USUAL)).isEmpty();
             assertThat(Sightings.otherInsect(List.of(insects), Cases.zone(), DAY, ProtectionSettings.USUAL)).isEmpty();
         }
@@ -182,7 +182,6 @@ class SightingsTest {
                 Double.NaN,
                 Double.NaN,
                 Reading.Position.RANDOM,
-                "",
-                scouted);
+                "").with(scouted);
     }
 }

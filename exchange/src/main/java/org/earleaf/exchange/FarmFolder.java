@@ -78,7 +78,6 @@ public final class FarmFolder {
                 files.required("fields.csv").map(s -> FieldsCsv.read(s, names)).orElse(List.of());
         Optional<SoilCsv> soil = files.required("soil.csv").map(s -> SoilCsv.read(s, names));
         List<Zone> zones = zones(rows, soil);
-        names.setSoils((f, z) -> soilOf(zones, f, z));
         List<Boundary> boundaries = files.find("boundaries.geojson")
                 .map(file -> Boundaries.read(file, findings, rows, head))
                 .orElse(List.of());
@@ -142,6 +141,7 @@ public final class FarmFolder {
                         "Add them to soil.csv, from the soil survey or a test.");
             }
         }
+        names.setSoils((f, z) -> soilOf(zones, f, z));
         return zones;
     }
 

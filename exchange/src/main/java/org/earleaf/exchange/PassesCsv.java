@@ -14,7 +14,6 @@ import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.exchange.table.Texts;
 import org.earleaf.field.Pass;
-import org.earleaf.units.Measured;
 
 /** passes.csv: passes made and planned. */
 final class PassesCsv {
@@ -56,7 +55,7 @@ final class PassesCsv {
     }
 
     private void remark(Row row, Entered.Remark remark) {
-        double kgHa = ((Measured) remark.said().values().get("nitrogen")).value();
+        double kgHa = remark.figure("nitrogen");
         String taken = Texts.number(kgHa) + " kg N/ha is more than the model holds for; ";
         row.flag(Row.columnOf(remark.part(), columns), "outside the model", taken + "300 is taken");
     }

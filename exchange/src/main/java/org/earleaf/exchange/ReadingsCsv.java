@@ -13,7 +13,6 @@ import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.exchange.table.Texts;
 import org.earleaf.field.Reading;
-import org.earleaf.units.Measured;
 
 /** readings.csv: anything observed in a field. */
 final class ReadingsCsv {
@@ -67,7 +66,7 @@ final class ReadingsCsv {
         if (remark.said().code().equals("reading.depth-assumed")) {
             row.flag(column, "no depth", "no depth; 0 to 12 in (305 mm) is taken");
         } else {
-            String taken = Texts.number(((Measured) remark.said().values().get("taken")).value()) + " ppm is taken";
+            String taken = Texts.number(remark.figure("taken")) + " ppm is taken";
             row.flag(column, "outside the model", row.cell(column) + " is more than the model holds for; " + taken);
         }
     }

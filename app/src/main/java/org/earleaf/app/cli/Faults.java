@@ -38,6 +38,10 @@ public final class Faults {
 
     private static int report(Exception e, CommandLine line, ParseResult parsed) {
         if (e instanceof EarleafException wrong) {
+            if (parsed.originalArgs().contains("--json")) {
+                line.getErr().println(json(wrong));
+                return WRONG_INPUT;
+            }
             for (Problem problem : wrong.problems()) {
                 line.getErr().println(Words.US.told(problem).sentence());
             }
@@ -53,6 +57,22 @@ public final class Faults {
             line.getErr().println(story(e, parsed.originalArgs()));
         }
         return FAULT;
+    }
+
+    /** The problems for a program: each with the code of its rule. */
+    private static String json(EarleafException wrong) {
+        return Json.text(Json.object(
+                "problems",
+                wrong.problems().stream()
+                        .map(Words.US::told)
+                        .map(p -> Json.object(
+                                "code", p.code(),
+                                "what", p.what(),
+                                "where", p.where(),
+                                "found", p.found(),
+                                "expected", p.expected(),
+                                "todo", p.todo()))
+                        .toList()));
     }
 
     private static String story(Exception e, List<String> args) {

@@ -161,9 +161,8 @@ final class WorkTables {
                 kind,
                 r.number("amount"),
                 r.text("entered"),
-                r.number("top_mm"),
-                r.number("bottom_mm"),
-                r.word(Reading.Position.class, "position_"),
+                new Reading.Sampled(
+                        r.number("top_mm"), r.number("bottom_mm"), r.word(Reading.Position.class, "position_")),
                 r.text("note"),
                 scouted(r, kind));
     }

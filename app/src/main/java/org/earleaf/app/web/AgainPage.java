@@ -88,7 +88,7 @@ class AgainPage {
 
     private static ModelAndView page(LabelEntry first, AgainView.Typed typed, List<Problem> problems, Model model) {
         model.addAttribute("view", AgainView.of(first, typed));
-        model.addAttribute("problems", Faults.sentences(problems));
+        model.addAttribute("problems", Faults.told(problems));
         return new ModelAndView("again", model.asMap());
     }
 }

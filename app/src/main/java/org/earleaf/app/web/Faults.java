@@ -56,21 +56,47 @@ class Faults {
      * @param headline what is so
      * @param sentences what was found, what is expected, what to do
      * @param fields place and name of every field, when one of them may have been meant
+     * @param codes of the rules that are broken
      */
-    public record View(String headline, List<String> sentences, Map<String, String> fields) {}
+    public record View(String headline, List<String> sentences, Map<String, String> fields, List<String> codes) {
+        View(String headline, List<String> sentences, Map<String, String> fields) {
+            this(headline, sentences, fields, List.of());
+        }
+    }
 
-    /** Problems as a page tells them. */
-    static List<String> sentences(List<Problem> problems) {
+    /**
+     * A problem as a page tells it.
+     *
+     * @param code of the rule that is broken, with the number that it speaks of, for programs and tests
+     */
+    public record Told(String code, String sentence) {
+        @Override
+        public String toString() {
+            return sentence;
+        }
+    }
+
+    static List<Told> told(List<Problem> problems) {
         return problems.stream()
-                .map(p -> Words.capital(org.earleaf.app.words.Words.US.told(p).sentence()))
+                .map(org.earleaf.app.words.Words.US::told)
+                .map(p -> new Told(p.key(), Words.capital(p.sentence())))
                 .toList();
+    }
+
+    private static View view(String headline, EarleafException wrong) {
+        List<Told> told = told(wrong.problems());
+        return new View(
+                headline,
+                told.stream().map(Told::sentence).toList(),
+                Map.of(),
+                told.stream().map(Told::code).toList());
     }
 
     @ExceptionHandler
     ModelAndView wrongInput(EarleafException wrong, HttpServletRequest request) {
         return page(
                 HttpStatus.BAD_REQUEST,
-                new View("This cannot be done as asked.", sentences(wrong.problems()), Map.of()),
+                view("This cannot be done as asked.", wrong),
                 request);
     }
 
@@ -92,7 +118,7 @@ class Faults {
         if (trouble.kind() == StoreTrouble.Kind.BUSY) {
             response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_S);
         }
-        return page(status(trouble), new View(headline, sentences(trouble.problems()), Map.of()), request);
+        return page(status(trouble), view(headline, trouble), request);
     }
 
     @ExceptionHandler

@@ -110,7 +110,7 @@ class LoadPage {
         model.addAttribute("view", LoadView.of(today, job, load, format));
         model.addAttribute("form", form);
         model.addAttribute("today", today.on().toString());
-        model.addAttribute("problems", Faults.sentences(problems));
+        model.addAttribute("problems", Faults.told(problems));
         return new ModelAndView("load", model.asMap());
     }
 }

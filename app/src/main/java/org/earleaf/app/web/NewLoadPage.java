@@ -205,7 +205,7 @@ class NewLoadPage {
                         ReadingForm.text(form.place()),
                         ReadingForm.text(form.rig())));
         model.addAttribute("form", form);
-        model.addAttribute("problems", Faults.sentences(problems));
+        model.addAttribute("problems", Faults.told(problems));
         return new ModelAndView("newload", model.asMap());
     }
 

@@ -3,6 +3,8 @@ package org.earleaf.app.web;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,30 +22,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * A reading as it stands in the form: text, until {@link #reading} makes sense of it.
  *
- * @param value number, or a stage; a unit written behind the number goes before {@code unit}
- * @param depth "0-305", upper and lower depth in mm, for soil
- * @param found disease or insect; this and the next three for a count of plants
- * @param leaf highest leaf with lesions, from the ear leaf
- * @param ladyBeetles natural enemies of aphids on a plant, likewise the next two
- * @param aboveThreshold "yes" of another insect found above its threshold
+ * @param sent what stands in each box, by its name
  */
-public record ReadingForm(
-        @Nullable String place,
-        @Nullable String kind,
-        @Nullable String value,
-        @Nullable String unit,
-        @Nullable String date,
-        @Nullable String depth,
-        @Nullable String position,
-        @Nullable String note,
-        @Nullable String found,
-        @Nullable String positive,
-        @Nullable String plants,
-        @Nullable String leaf,
-        @Nullable String ladyBeetles,
-        @Nullable String lacewings,
-        @Nullable String mummies,
-        @Nullable String aboveThreshold) {
+public record ReadingForm(Map<String, String> sent) {
     private static final Pattern STAGE = Pattern.compile("(?i)\\s*V?(\\d{1,2})\\s*");
 
     /** Text of a field, empty when it was not sent. */
@@ -51,40 +32,57 @@ public record ReadingForm(
         return sent == null ? "" : sent.strip();
     }
 
+    public @Nullable String place() {
+        return sent.get("place");
+    }
+
+    public @Nullable String kind() {
+        return sent.get("kind");
+    }
+
+    /** A number, or a stage; a unit written behind the number goes before the one beside the box. */
+    public @Nullable String value() {
+        return sent.get("value");
+    }
+
+    public @Nullable String date() {
+        return sent.get("date");
+    }
+
+    /** "0-305": upper and lower depth in mm, for soil. */
+    public @Nullable String depth() {
+        return sent.get("depth");
+    }
+
+    /** What stands in any other box. */
+    public @Nullable String box(String name) {
+        return sent.get(name);
+    }
+
+    private String said(String name) {
+        return text(sent.get(name));
+    }
+
     /** The same form for another field and kind. */
     ReadingForm of(String elsewhere, String other) {
-        return with(elsewhere, other, value);
+        return with("place", elsewhere).with("kind", other);
+    }
+
+    private ReadingForm with(String name, String said) {
+        Map<String, String> all = new HashMap<>(sent);
+        all.put(name, said);
+        return new ReadingForm(all);
     }
 
     Reading.Kind kindRead() {
-        return Reading.Kind.findByWord(text(kind)).orElse(Reading.Kind.NITRATE);
+        return Reading.Kind.findByWord(said("kind")).orElse(Reading.Kind.NITRATE);
     }
 
     /** The same form with its number one step up or down; from {@code start} when it is empty. */
     ReadingForm stepped(int steps, String start) {
-        String from = text(value).isEmpty() ? start : text(value);
-        String next = kindRead() == Reading.Kind.STAGE ? steppedStage(from, steps) : steppedNumber(from, steps);
-        return with(place, kind, next);
-    }
-
-    private ReadingForm with(@Nullable String elsewhere, @Nullable String other, @Nullable String next) {
-        return new ReadingForm(
-                elsewhere,
-                other,
-                next,
-                unit,
-                date,
-                depth,
-                position,
-                note,
-                found,
-                positive,
-                plants,
-                leaf,
-                ladyBeetles,
-                lacewings,
-                mummies,
-                aboveThreshold);
+        String from = said("value").isEmpty() ? start : said("value");
+        boolean stage = kindRead() == Reading.Kind.STAGE;
+        return with("value", stage ? steppedStage(from, steps) : steppedNumber(from, steps));
     }
 
     private static String steppedStage(String from, int steps) {
@@ -97,7 +95,7 @@ public record ReadingForm(
     }
 
     private String steppedNumber(String from, int steps) {
-        BigDecimal step = new BigDecimal(ReadingKinds.step(kindRead(), text(unit)));
+        BigDecimal step = new BigDecimal(ReadingKinds.step(kindRead(), said("unit")));
         try {
             BigDecimal next = new BigDecimal(NumberText.plain(from, "value")).add(step.multiply(BigDecimal.valueOf(steps)));
             return next.signum() < 0 ? "0" : next.toPlainString();
@@ -117,27 +115,27 @@ public record ReadingForm(
         Draft draft = Draft.of(
                 "field", zone.field(),
                 "zone", zone.zone(),
-                "kind", what.word(),
-                "value", text(value),
-                "unit", what == Reading.Kind.STAGE ? "" : text(unit),
-                "date", text(date),
-                "note", text(note));
+                "kind", said("kind").isEmpty() ? what.word() : said("kind"),
+                "value", said("value"),
+                "unit", what == Reading.Kind.STAGE ? "" : said("unit"),
+                "date", said("date"),
+                "note", said("note"));
         if (what.isOfSoil()) {
-            String[] ends = (text(depth).isEmpty() ? ReadingKinds.USUAL_DEPTH : text(depth)).split("-", 2);
+            String[] ends = (said("depth").isEmpty() ? ReadingKinds.USUAL_DEPTH : said("depth")).split("-", 2);
             return Draft.of(
                             "top", ends[0] + " mm",
                             "bottom", (ends.length > 1 ? ends[1] : "") + " mm",
-                            "position", text(position))
+                            "position", said("position"))
                     .or(draft);
         }
-        Draft counted = Draft.of("found", text(found), "positive", text(positive), "plants", text(plants));
+        Draft counted = Draft.of("found", said("found"), "positive", said("positive"), "plants", said("plants"));
         Draft insects = Draft.of(
-                "lady_beetles", text(ladyBeetles),
-                "lacewings", text(lacewings),
-                "mummies", text(mummies),
-                "above_threshold", text(aboveThreshold));
+                "lady_beetles", said("ladyBeetles"),
+                "lacewings", said("lacewings"),
+                "mummies", said("mummies"),
+                "above_threshold", said("aboveThreshold"));
         return switch (what) {
-            case LESIONS -> counted.with("leaf", text(leaf)).or(draft);
+            case LESIONS -> counted.with("leaf", said("leaf")).or(draft);
             case INSECTS -> counted.or(insects).or(draft);
             default -> draft;
         };

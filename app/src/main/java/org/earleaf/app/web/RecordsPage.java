@@ -101,7 +101,7 @@ class RecordsPage {
         model.addAttribute("entry", entry.number());
         model.addAttribute("record", entry.record());
         model.addAttribute("form", form);
-        model.addAttribute("problems", Faults.sentences(problems));
+        model.addAttribute("problems", Faults.told(problems));
         return new ModelAndView("correct", model.asMap());
     }
 

@@ -85,7 +85,7 @@ class RigsPage {
         }
         model.addAttribute("asked", asked.filled(format.isMetric()));
         model.addAttribute("found", found);
-        model.addAttribute("problems", Faults.sentences(problems));
+        model.addAttribute("problems", Faults.told(problems));
         ModelAndView page = new ModelAndView("rigs", model.asMap());
         page.setStatus(status);
         return page;
@@ -142,7 +142,7 @@ class RigsPage {
                         .toList());
         model.addAttribute(
                 "sizes", NozzleSize.listAll().stream().map(NozzleSize::number).toList());
-        model.addAttribute("problems", Faults.sentences(problems));
+        model.addAttribute("problems", Faults.told(problems));
         return new ModelAndView("catch", model.asMap());
     }
 }

@@ -175,7 +175,7 @@ class TankPage {
                 kept, desk.shop(today, load), desk.notebook().loads().gate(load, today.on(), true), format);
         model.addAttribute("view", view);
         model.addAttribute("told", Known.fill(form, load, desk.notebook().records(), today.farm()));
-        model.addAttribute("problems", Faults.sentences(problems));
+        model.addAttribute("problems", Faults.told(problems));
         return new ModelAndView("tank", model.asMap());
     }
 

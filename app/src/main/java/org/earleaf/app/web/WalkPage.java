@@ -3,6 +3,7 @@ package org.earleaf.app.web;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.Photograph;
@@ -37,7 +38,7 @@ class WalkPage {
     /** Opens on the reading that the morning page asks for, or shows what a kept one has changed. */
     @GetMapping("/walk")
     ModelAndView walk(
-            ReadingForm form,
+            @RequestParam Map<String, String> boxes,
             @RequestParam(required = false) @Nullable String kept,
             @RequestParam(defaultValue = "") String was,
             @RequestParam(defaultValue = "") String expected,
@@ -53,16 +54,17 @@ class WalkPage {
                     model.addAttribute("answer", WalkView.answer(today, zone, r, was, expected, format));
                 });
         model.addAttribute("withdrawn", withdrawn);
-        return page(today, asked(today, form), List.of(), format, model);
+        return page(today, asked(today, new ReadingForm(boxes)), List.of(), format, model);
     }
 
     @PostMapping("/walk")
     ModelAndView keep(
-            ReadingForm form,
+            @RequestParam Map<String, String> boxes,
             @RequestParam(required = false) @Nullable Integer step,
             @RequestParam(required = false) @Nullable MultipartFile photograph,
             @ModelAttribute(name = "format", binding = false) Format format,
             Model model) {
+        ReadingForm form = new ReadingForm(boxes);
         FarmDay today = desk.today();
         Zone zone = desk.zone(today, ReadingForm.text(form.place()));
         String expected = WalkView.expected(today, zone, form.kindRead(), format);
@@ -130,7 +132,7 @@ class WalkPage {
                         format));
         model.addAttribute("form", form);
         model.addAttribute("today", today.on().toString());
-        model.addAttribute("problems", Faults.sentences(problems));
+        model.addAttribute("problems", Faults.told(problems));
         return new ModelAndView("walk", model.asMap());
     }
 

@@ -96,7 +96,8 @@ public final class Words {
                 Said.text(expected),
                 "todo",
                 Said.text(todo));
-        return new ToldProblem(problem.code(), where, found, expected, todo, sentence);
+        String what = problem.rule().values().get("what") instanceof Said about ? about.code() : "";
+        return new ToldProblem(problem.code(), what, where, found, expected, todo, sentence);
     }
 
     /** "July 1". */
