@@ -52,8 +52,7 @@ public final class Days {
     /** A day of something that has happened; refused where it is still to come. */
     public static LocalDate past(LocalDate day, LocalDate today, String where) {
         if (day.isAfter(today)) {
-            throw new EarleafException(
-                    Gathered.problem("date.in-future", where, day.toString(), "today", today));
+            throw new EarleafException(Gathered.problem("date.in-future", where, day.toString(), "today", today));
         }
         return day;
     }

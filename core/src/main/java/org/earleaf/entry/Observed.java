@@ -97,7 +97,8 @@ public final class Observed {
     /** Leaf collars; VE is 0, VT is 30, R1 to R6 are 31 to 36. */
     private static double stage(String text, String unit) {
         Matcher m = STAGE.matcher(text.toUpperCase(Locale.ROOT));
-        boolean collars = unit.isBlank() || unit.strip().toLowerCase(Locale.ROOT).startsWith("collar");
+        boolean collars =
+                unit.isBlank() || unit.strip().toLowerCase(Locale.ROOT).startsWith("collar");
         if (!collars) {
             throw wrongUnit(Reading.Kind.STAGE, unit);
         }

@@ -38,8 +38,7 @@ public final class PassEntry {
     }
 
     /** @param today no pass is made later; empty: not known */
-    public static Entered<Pass> of(
-            Draft draft, Plots plots, Shelf shelf, Optional<LocalDate> today, Pass.State state) {
+    public static Entered<Pass> of(Draft draft, Plots plots, Shelf shelf, Optional<LocalDate> today, Pass.State state) {
         PassEntry entry = new PassEntry(draft, shelf);
         Place place = Place.of(draft, plots, entry.gathered);
         Optional<LocalDate> day = entry.day(today, state);
@@ -57,12 +56,18 @@ public final class PassEntry {
                 .findFirst()
                 .orElseThrow(() -> new EarleafException(Gathered.problem("pass.unknown", PASS, draft.text(PASS))));
         return draft.or(Draft.of(
-                Place.FIELD, planned.field(),
-                Place.ZONE, planned.zone(),
-                PRODUCT, planned.product(),
-                RateRule.RATE, planned.rate() + " " + planned.rateUnit(),
-                PLACEMENT, planned.placement().word(),
-                INHIBITOR, planned.inhibitor().word()));
+                Place.FIELD,
+                planned.field(),
+                Place.ZONE,
+                planned.zone(),
+                PRODUCT,
+                planned.product(),
+                RateRule.RATE,
+                planned.rate() + " " + planned.rateUnit(),
+                PLACEMENT,
+                planned.placement().word(),
+                INHIBITOR,
+                planned.inhibitor().word()));
     }
 
     /** What was done, of a record filed in any season; the seasons that the farm knows by now are not asked. */
@@ -146,7 +151,8 @@ public final class PassEntry {
                 .map(p -> p.planted().orElseThrow())
                 .min(LocalDate::compareTo)
                 .orElseThrow();
-        LocalDate last = crops.stream().map(PassEntry::last).max(LocalDate::compareTo).orElseThrow();
+        LocalDate last =
+                crops.stream().map(PassEntry::last).max(LocalDate::compareTo).orElseThrow();
         LocalDate first = LocalDate.of(early.getYear() - 1, 8, 1);
         if (day.isAfter(last) || day.isBefore(first)) {
             gathered.wrong(
@@ -171,5 +177,4 @@ public final class PassEntry {
         LocalDate late = planted.plusDays(plot.corn() ? CORN_DAYS : OTHER_CROP_DAYS);
         return plot.corn() && late.isAfter(yearEnd) ? yearEnd : late;
     }
-
 }

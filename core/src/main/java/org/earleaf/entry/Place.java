@@ -61,7 +61,9 @@ public record Place(String field, String zone, List<Plots.Plot> plots) {
                 gathered.wrong("zone.unknown", ZONE, zone, "field", spelled, "zones", zones);
             }
         }
-        return named.isEmpty() ? new Place(spelled, zone, found) : new Place(spelled, named.get(0).zone(), named);
+        return named.isEmpty()
+                ? new Place(spelled, zone, found)
+                : new Place(spelled, named.get(0).zone(), named);
     }
 
     private static List<String> some(List<String> names) {

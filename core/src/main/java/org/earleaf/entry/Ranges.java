@@ -19,7 +19,8 @@ public final class Ranges {
     private static final double KGL = 1e-3;
 
     // The farm
-    public static final Allowed LATITUDE = Allowed.plain("farm.latitude", -90, 90).clamped(25, 55);
+    public static final Allowed LATITUDE =
+            Allowed.plain("farm.latitude", -90, 90).clamped(25, 55);
     public static final Allowed LONGITUDE = Allowed.plain("farm.longitude", -180, 180);
     public static final Allowed ELEVATION =
             Allowed.of("farm.elevation", Dimension.LENGTH, -430, 6000).clamped(-50, 2500);
@@ -47,7 +48,8 @@ public final class Ranges {
             Allowed.plain("field.disease-rating", DiseaseFacts.MOST_SUSCEPTIBLE, DiseaseFacts.MOST_RESISTANT);
 
     // Soils
-    public static final Allowed SOIL_TOP = Allowed.of("soil.top", Dimension.LENGTH, 0, 10_000).times(MM);
+    public static final Allowed SOIL_TOP =
+            Allowed.of("soil.top", Dimension.LENGTH, 0, 10_000).times(MM);
     public static final Allowed SOIL_BOTTOM =
             Allowed.of("soil.bottom", Dimension.LENGTH, 0, 10_000).times(MM);
     public static final Allowed SAND = percent("soil.sand");

@@ -92,9 +92,8 @@ final class RateRule {
         if (!fits(rate.unit())) {
             return Optional.empty();
         }
-        double kgHa = nitrogen.map(n -> rate.unit() == RateUnit.PERCENT_VV
-                        ? 0
-                        : rate.unit().nitrogen_kgHa(rate.amount(), product, n))
+        double kgHa = nitrogen.map(n ->
+                        rate.unit() == RateUnit.PERCENT_VV ? 0 : rate.unit().nitrogen_kgHa(rate.amount(), product, n))
                 .orElse(0.0);
         return Optional.of(withinNitrogen(new Rate(rate.amount(), rate.unit(), kgHa)));
     }

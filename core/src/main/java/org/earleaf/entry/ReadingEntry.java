@@ -152,8 +152,7 @@ public final class ReadingEntry {
                 };
         if (inside > most) {
             gathered.remark(
-                    VALUE,
-                    Said.of("reading.beyond-the-model", "kind", kind, "taken", Measure.CONCENTRATION.of(most)));
+                    VALUE, Said.of("reading.beyond-the-model", "kind", kind, "taken", Measure.CONCENTRATION.of(most)));
             return most;
         }
         return inside;

@@ -13,8 +13,6 @@ public final class RecipeEntry {
         String product = PassEntry.product(shelf, draft.text(PassEntry.PRODUCT), gathered);
         Optional<RateRule.Rate> rate = new RateRule(product, shelf, true, gathered).read(draft);
         return gathered.with(() -> new Recipe.Line(
-                product,
-                rate.orElseThrow().amount(),
-                rate.orElseThrow().unit().word()));
+                product, rate.orElseThrow().amount(), rate.orElseThrow().unit().word()));
     }
 }

@@ -68,7 +68,12 @@ final class ScoutingEntry {
         String name = draft.text(FOUND);
         Optional<Disease> disease = Disease.find(name);
         if (disease.isEmpty() && !name.isEmpty()) {
-            gathered.wrong("disease.unknown", FOUND, name, "diseases", Stream.of(Disease.values()).map(Disease::word).toList());
+            gathered.wrong(
+                    "disease.unknown",
+                    FOUND,
+                    name,
+                    "diseases",
+                    Stream.of(Disease.values()).map(Disease::word).toList());
         }
         return disease;
     }
@@ -118,8 +123,7 @@ final class ScoutingEntry {
         }
         int leaf = text.matches("[-+]?[0-9]{1,2}") ? Integer.parseInt(text) : Integer.MAX_VALUE;
         if (leaf < Scouted.LOWEST_LEAF || leaf > Scouted.HIGHEST_LEAF) {
-            gathered.wrong(
-                    "leaf.unknown", LEAF, text, "lowest", Scouted.LOWEST_LEAF, "highest", Scouted.HIGHEST_LEAF);
+            gathered.wrong("leaf.unknown", LEAF, text, "lowest", Scouted.LOWEST_LEAF, "highest", Scouted.HIGHEST_LEAF);
             return OptionalInt.empty();
         }
         return OptionalInt.of(leaf);

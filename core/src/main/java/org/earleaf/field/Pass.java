@@ -41,8 +41,7 @@ public record Pass(
 
     /** The same, kept under an id. */
     public Pass withId(String other) {
-        return new Pass(
-                other, field, zone, date, product, rate, rateUnit, nitrogen_kgHa, placement, inhibitor, state);
+        return new Pass(other, field, zone, date, product, rate, rateUnit, nitrogen_kgHa, placement, inhibitor, state);
     }
 
     /** The same pass in another state of its life. */

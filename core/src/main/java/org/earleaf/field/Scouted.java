@@ -31,8 +31,8 @@ public record Scouted(
     public static final int HIGHEST_LEAF = 8;
 
     /** Nothing counted. */
-    public static final Scouted NOTHING = new Scouted(
-            Optional.empty(), "", OptionalInt.empty(), Optional.empty(), By.PER_PLANT, Enemies.NONE, false);
+    public static final Scouted NOTHING =
+            new Scouted(Optional.empty(), "", OptionalInt.empty(), Optional.empty(), By.PER_PLANT, Enemies.NONE, false);
 
     private static final Set<String> APHIDS = Set.of("aphid", "aphids", "corn leaf aphid", "corn leaf aphids");
 

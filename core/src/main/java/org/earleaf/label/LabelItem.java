@@ -8,8 +8,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.NumberText;
 import org.earleaf.units.Figure;
+import org.earleaf.units.NumberText;
 import org.earleaf.units.Quantity;
 import org.earleaf.units.Units;
 

@@ -16,11 +16,7 @@ import org.earleaf.field.Incidence;
  * @param severity share of the leaf diseased; NaN: not judged
  */
 public record LesionSighting(
-        LocalDate date,
-        Optional<Disease> disease,
-        OptionalInt leaf,
-        Optional<Incidence> incidence,
-        double severity) {
+        LocalDate date, Optional<Disease> disease, OptionalInt leaf, Optional<Incidence> incidence, double severity) {
     /**
      * Severity now, at the lower end, the middle and the upper end of what was seen.
      *

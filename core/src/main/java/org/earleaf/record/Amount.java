@@ -44,11 +44,6 @@ public record Amount(BigDecimal number, String unit) {
     public double inside(Dimension dimension, String where) {
         return dimension
                 .findInside(number.doubleValue(), unit)
-                .orElseThrow(() -> EarleafException.coded(
-                        "unit.unknown",
-                        where,
-                        unit,
-                        "units",
-                        dimension.words()));
+                .orElseThrow(() -> EarleafException.coded("unit.unknown", where, unit, "units", dimension.words()));
     }
 }

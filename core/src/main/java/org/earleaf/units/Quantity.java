@@ -21,12 +21,8 @@ public record Quantity(double entered, String unit, double inside) {
     /** Reads "15 gal/ac"; {@code where} names the option or cell for the message. */
     public static Quantity parse(String text, Dimension dimension, String where) {
         String[] parts = split(text, where)
-                .orElseThrow(() -> EarleafException.coded(
-                        "quantity.unreadable",
-                        where,
-                        text,
-                        "units",
-                        dimension.words()));
+                .orElseThrow(
+                        () -> EarleafException.coded("quantity.unreadable", where, text, "units", dimension.words()));
         return of(NumberText.read(parts[0], where), parts[1], dimension, where);
     }
 
@@ -48,12 +44,7 @@ public record Quantity(double entered, String unit, double inside) {
     public static Quantity of(double value, String unit, Dimension dimension, String where) {
         double inside = dimension
                 .findInside(value, unit)
-                .orElseThrow(() -> EarleafException.coded(
-                        "unit.unknown",
-                        where,
-                        unit,
-                        "units",
-                        dimension.words()));
+                .orElseThrow(() -> EarleafException.coded("unit.unknown", where, unit, "units", dimension.words()));
         return new Quantity(value, unit, inside);
     }
 }

@@ -3,14 +3,12 @@ package org.earleaf.decide;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import org.earleaf.field.Scouted;
-import org.earleaf.field.Incidence;
-import java.util.OptionalInt;
-import java.util.Optional;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Product;
@@ -19,8 +17,10 @@ import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Disease;
 import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.Incidence;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.field.Zone;
 import org.earleaf.label.ActiveIngredient;
 import org.earleaf.label.LabelBook;
@@ -80,17 +80,17 @@ public final class SprayFarm {
 
     public SprayFarm lesions(LocalDate date, int of100) {
         readings.add(new Reading(
-                "l",
-                "Home",
-                "",
-                date,
-                Reading.Kind.LESIONS,
-                of100 / 100.0,
-                "",
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                "")
+                        "l",
+                        "Home",
+                        "",
+                        date,
+                        Reading.Kind.LESIONS,
+                        of100 / 100.0,
+                        "",
+                        Double.NaN,
+                        Double.NaN,
+                        Reading.Position.RANDOM,
+                        "")
                 .with(new Scouted(
                         Optional.of(Disease.NORTHERN_LEAF_BLIGHT),
                         "",

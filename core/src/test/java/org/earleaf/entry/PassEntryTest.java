@@ -94,7 +94,17 @@ class PassEntryTest {
 
     private static Pass pass(String id, String field, String product, String rate, String placement) {
         Draft draft = Draft.of(
-                "pass", id, "field", field, "date", DAY.toString(), "product", product, "rate", rate, "placement",
+                "pass",
+                id,
+                "field",
+                field,
+                "date",
+                DAY.toString(),
+                "product",
+                product,
+                "rate",
+                rate,
+                "placement",
                 placement);
         Draft whole = PassEntry.asPlanned(draft, farm().passes());
         return PassEntry.of(whole, Plots.of(farm()), Shelf.of(farm()), Optional.of(DAY), Pass.State.MADE)
@@ -135,10 +145,9 @@ class PassEntryTest {
     }
 
     private static void refuses(String code, org.assertj.core.api.ThrowableAssert.ThrowingCallable entry) {
-        assertThatThrownBy(entry)
-                .isInstanceOfSatisfying(EarleafException.class, e -> assertThat(e.problems())
-                        .extracting(Problem::code)
-                        .containsExactly(code));
+        assertThatThrownBy(entry).isInstanceOfSatisfying(EarleafException.class, e -> assertThat(e.problems())
+                .extracting(Problem::code)
+                .containsExactly(code));
     }
 
     @Test
@@ -149,7 +158,15 @@ class PassEntryTest {
         refuses("rate.above-most-of-unit", () -> pass("", "Home", "Demo F1", "28000 fl oz/ac", "over the top"));
         refuses("rate.ounces-of-liquid", () -> pass("", "Home", "Demo F1", "12 oz/ac", "over the top"));
         Draft high = Draft.of(
-                "field", "Home", "date", DAY.toString(), "product", "UAN 32", "rate", "300 lb N/ac", "placement",
+                "field",
+                "Home",
+                "date",
+                DAY.toString(),
+                "product",
+                "UAN 32",
+                "rate",
+                "300 lb N/ac",
+                "placement",
                 "broadcast");
         Entered<Pass> entered =
                 PassEntry.of(high, Plots.of(farm()), Shelf.of(farm()), Optional.of(DAY), Pass.State.MADE);

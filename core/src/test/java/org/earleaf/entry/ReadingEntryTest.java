@@ -81,7 +81,19 @@ class ReadingEntryTest {
     private static Reading read(
             String field, String zone, String kind, String value, String top, String bottom, String position) {
         return entered(Draft.of(
-                "field", field, "zone", zone, "kind", kind, "value", value, "top", top, "bottom", bottom, "position",
+                "field",
+                field,
+                "zone",
+                zone,
+                "kind",
+                kind,
+                "value",
+                value,
+                "top",
+                top,
+                "bottom",
+                bottom,
+                "position",
                 position));
     }
 
@@ -103,7 +115,8 @@ class ReadingEntryTest {
     /** 43 lb N/ac = 48.2 kg/ha in 304.8 mm of soil at 1.4 g/cm3 is 48.2 / (.1 x 1.4 x 30.48) = 11.29 mg/kg, by hand. */
     @Test
     void a_soil_test_by_area_uses_the_soil_of_the_field() {
-        assertThat(read("Hill", "", "nitrate", "43 lb N/ac", "0 in", "12 in", "").value())
+        assertThat(read("Hill", "", "nitrate", "43 lb N/ac", "0 in", "12 in", "")
+                        .value())
                 .isCloseTo(11.29, within(.01));
     }
 
@@ -128,30 +141,25 @@ class ReadingEntryTest {
         assertThat(r.note()).isEqualTo("low corner");
         assertThat(r.scouted().disease()).contains(Disease.NORTHERN_LEAF_BLIGHT);
         assertThat(r.scouted().leaf()).hasValue(1);
-        Scouted aphids =
-                counted("insects", "60", "found", "aphids", "positive", "40", "plants", "100", "lady_beetles", "0,3")
-                        .scouted();
+        Scouted aphids = counted(
+                        "insects", "60", "found", "aphids", "positive", "40", "plants", "100", "lady_beetles", "0,3")
+                .scouted();
         assertThat(aphids.isAphids()).isTrue();
         assertThat(aphids.enemies().ladyBeetles()).isEqualTo(.3);
     }
 
     private static void refuses(String code, org.assertj.core.api.ThrowableAssert.ThrowingCallable entry) {
-        assertThatThrownBy(entry)
-                .isInstanceOfSatisfying(EarleafException.class, e -> assertThat(e.problems())
-                        .extracting(Problem::code)
-                        .containsExactly(code));
+        assertThatThrownBy(entry).isInstanceOfSatisfying(EarleafException.class, e -> assertThat(e.problems())
+                .extracting(Problem::code)
+                .containsExactly(code));
     }
 
     @Test
     void a_count_that_cannot_be_is_refused_by_its_code() {
         refuses("count.more-than-looked-at", () -> counted("lesions", "", "positive", "120", "plants", "100"));
         refuses("count.not-whole", () -> counted("lesions", "", "positive", "12"));
-        refuses(
-                "disease.unknown",
-                () -> counted("lesions", "", "found", "mildew", "positive", "12", "plants", "50"));
-        refuses(
-                "leaf.unknown",
-                () -> counted("lesions", "", "positive", "12", "plants", "50", "leaf", "V8"));
+        refuses("disease.unknown", () -> counted("lesions", "", "found", "mildew", "positive", "12", "plants", "50"));
+        refuses("leaf.unknown", () -> counted("lesions", "", "positive", "12", "plants", "50", "leaf", "V8"));
         refuses(
                 "reading.value-missing",
                 () -> counted("insects", "", "found", "aphids", "positive", "40", "plants", "100"));
@@ -172,7 +180,9 @@ class ReadingEntryTest {
         Draft rain = Draft.of("field", "Hill", "kind", "rain", "value", "1 in");
         refuses("date.out-of-range", () -> entered(rain.with("date", "0001-01-01")));
         refuses("date.out-of-range", () -> entered(rain.with("date", "1989-12-31")));
-        refuses("date.in-future", () -> entered(rain.with("date", DAY.plusDays(1).toString())));
+        refuses(
+                "date.in-future",
+                () -> entered(rain.with("date", DAY.plusDays(1).toString())));
         refuses("date.unreadable", () -> entered(rain.with("date", "06/10/2026")));
     }
 
@@ -182,9 +192,7 @@ class ReadingEntryTest {
         Entered<Reading> entered = ReadingEntry.of(rich, Plots.of(FARM), Optional.of(DAY));
         assertThat(entered.orThrow().value()).isEqualTo(60);
         assertThat(entered.orThrow().entered()).isEqualTo("88 ppm");
-        assertThat(entered.remarks())
-                .extracting(r -> r.said().code())
-                .containsExactly("reading.beyond-the-model");
+        assertThat(entered.remarks()).extracting(r -> r.said().code()).containsExactly("reading.beyond-the-model");
     }
 
     @Test

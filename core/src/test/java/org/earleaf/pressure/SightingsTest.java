@@ -30,15 +30,8 @@ class SightingsTest {
         "0,      ,    , PER_PLANT,  0,  50, NaN"
     })
     void what_the_value_counts_says_how_many_plants_show_it(
-            double value,
-            Integer counted,
-            Integer of,
-            Scouted.By by,
-            Integer shows,
-            Integer plants,
-            double severity) {
-        Optional<Incidence> seen =
-                counted == null ? Optional.empty() : Optional.of(new Incidence(counted, of));
+            double value, Integer counted, Integer of, Scouted.By by, Integer shows, Integer plants, double severity) {
+        Optional<Incidence> seen = counted == null ? Optional.empty() : Optional.of(new Incidence(counted, of));
         Scouted scouted = new Scouted(
                 Optional.of(Disease.TAR_SPOT), "", OptionalInt.of(-3), seen, by, Scouted.Enemies.NONE, false);
         LesionSighting told =
@@ -70,8 +63,17 @@ class SightingsTest {
     void no_note_changes_what_was_seen() {
         Random random = new Random(11);
         String[] words = {
-            "neighbor treated 90 of 100 acres", "tar spot", "58 of 100 plants", "ear leaf -3", "8 % of the ear leaf",
-            "aphids above the threshold", "lady beetles 4", "severity", "third leaf below", "% of plants", "99 out of 99"
+            "neighbor treated 90 of 100 acres",
+            "tar spot",
+            "58 of 100 plants",
+            "ear leaf -3",
+            "8 % of the ear leaf",
+            "aphids above the threshold",
+            "lady beetles 4",
+            "severity",
+            "third leaf below",
+            "% of plants",
+            "99 out of 99"
         };
         Scouted plain = scouted(Disease.GRAY_LEAF_SPOT, 12);
         LesionSighting before =
@@ -82,14 +84,36 @@ class SightingsTest {
                 note.append(words[random.nextInt(words.length)]).append(random.nextBoolean() ? ", " : " ");
             }
             Reading noted = new Reading(
-                    "r", "Home", "", DAY, Reading.Kind.LESIONS, .12, "", Double.NaN, Double.NaN,
-                    Reading.Position.RANDOM, note.toString()).with(plain);
+                            "r",
+                            "Home",
+                            "",
+                            DAY,
+                            Reading.Kind.LESIONS,
+                            .12,
+                            "",
+                            Double.NaN,
+                            Double.NaN,
+                            Reading.Position.RANDOM,
+                            note.toString())
+                    .with(plain);
             assertThat(Sightings.lesions(noted, ProtectionSettings.USUAL)).isEqualTo(before);
             Reading insects = new Reading(
-                    "r", "Home", "", DAY, Reading.Kind.INSECTS, 500, "", Double.NaN, Double.NaN,
-                    Reading.Position.RANDOM, note.toString()).with(Scouted.NOTHING);
-            assertThat(Sightings.aphids(List.of(insects), Cases.zone(), DAY, ProtectionSettings.USUAL)).isEmpty();
-            assertThat(Sightings.otherInsect(List.of(insects), Cases.zone(), DAY, ProtectionSettings.USUAL)).isEmpty();
+                            "r",
+                            "Home",
+                            "",
+                            DAY,
+                            Reading.Kind.INSECTS,
+                            500,
+                            "",
+                            Double.NaN,
+                            Double.NaN,
+                            Reading.Position.RANDOM,
+                            note.toString())
+                    .with(Scouted.NOTHING);
+            assertThat(Sightings.aphids(List.of(insects), Cases.zone(), DAY, ProtectionSettings.USUAL))
+                    .isEmpty();
+            assertThat(Sightings.otherInsect(List.of(insects), Cases.zone(), DAY, ProtectionSettings.USUAL))
+                    .isEmpty();
         }
     }
 
@@ -172,16 +196,17 @@ class SightingsTest {
 
     private static Reading reading(Reading.Kind kind, double value, LocalDate date, Scouted scouted) {
         return new Reading(
-                "r1",
-                "Home",
-                "",
-                date,
-                kind,
-                value,
-                String.valueOf(value),
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                "").with(scouted);
+                        "r1",
+                        "Home",
+                        "",
+                        date,
+                        kind,
+                        value,
+                        String.valueOf(value),
+                        Double.NaN,
+                        Double.NaN,
+                        Reading.Position.RANDOM,
+                        "")
+                .with(scouted);
     }
 }

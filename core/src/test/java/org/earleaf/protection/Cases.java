@@ -162,8 +162,7 @@ public final class Cases {
     }
 
     public static LesionSighting severity(Disease disease, double share) {
-        return new LesionSighting(
-                VT.minusDays(2), Optional.of(disease), OptionalInt.of(0), Optional.empty(), share);
+        return new LesionSighting(VT.minusDays(2), Optional.of(disease), OptionalInt.of(0), Optional.empty(), share);
     }
 
     /** A premix without surfactant at tassel, all costs in $/ac. */

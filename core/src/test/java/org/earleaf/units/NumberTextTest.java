@@ -68,9 +68,9 @@ class NumberTextTest {
             })
     void what_is_no_number_or_could_be_two_is_refused_by_its_code(String text, String code) {
         assertThatThrownBy(() -> NumberText.read(text, "x"))
-                .isInstanceOfSatisfying(EarleafException.class, e -> assertThat(e.problems())
-                        .extracting(Problem::code)
-                        .containsExactly(code));
+                .isInstanceOfSatisfying(
+                        EarleafException.class,
+                        e -> assertThat(e.problems()).extracting(Problem::code).containsExactly(code));
     }
 
     @Test
@@ -107,10 +107,12 @@ class NumberTextTest {
             try {
                 String plain = NumberText.plain(text.toString(), "x");
                 assertThat(new BigDecimal(plain).toPlainString().length()).isLessThan(80);
-                assertThat(Double.isFinite(NumberText.read(text.toString(), "x"))).isTrue();
+                assertThat(Double.isFinite(NumberText.read(text.toString(), "x")))
+                        .isTrue();
                 numbers++;
             } catch (EarleafException refused) {
-                assertThat(refused.problems()).allSatisfy(p -> assertThat(p.code()).startsWith("number."));
+                assertThat(refused.problems())
+                        .allSatisfy(p -> assertThat(p.code()).startsWith("number."));
             }
         }
         assertThat(numbers).isGreaterThan(500);

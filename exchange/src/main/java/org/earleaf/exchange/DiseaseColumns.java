@@ -6,8 +6,8 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.earleaf.entry.YesNo;
 import org.earleaf.entry.Ranges;
+import org.earleaf.entry.YesNo;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Row;
@@ -27,7 +27,9 @@ final class DiseaseColumns {
     DiseaseColumns(Sheet sheet) {
         rating = sheet.optionalNumber("disease_rating", Measure.PLAIN, Ranges.DISEASE_RATING);
         for (Disease d : Disease.values()) {
-            ratings.put(d, sheet.optionalNumber(d.word().replace(' ', '_') + "_rating", Measure.PLAIN, Ranges.DISEASE_RATING));
+            ratings.put(
+                    d,
+                    sheet.optionalNumber(d.word().replace(' ', '_') + "_rating", Measure.PLAIN, Ranges.DISEASE_RATING));
         }
         history = sheet.optionalText("disease_history");
         wetPlace = sheet.optionalText("wet_place");

@@ -87,8 +87,7 @@ public final class FarmFolder {
                         s, shelf, head.<ZoneId>map(FarmCsv.Head::timeZone).orElse(ZoneOffset.UTC)))
                 .orElse(LabelBook.EMPTY);
         List<Pass> passes = optional("passes.csv", s -> PassesCsv.read(s, names, shelf));
-        List<Reading> readings =
-                optional("readings.csv", s -> ReadingsCsv.read(s, names));
+        List<Reading> readings = optional("readings.csv", s -> ReadingsCsv.read(s, names));
         List<Irrigation> irrigation = optional("irrigation.csv", s -> GivenCsv.irrigation(s, names));
         List<Manure> manure = optional("manure.csv", s -> GivenCsv.manure(s, names));
         List<Rig> rigs = optional("rigs.csv", RigsCsv::read);

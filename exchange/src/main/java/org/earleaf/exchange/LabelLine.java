@@ -3,8 +3,8 @@ package org.earleaf.exchange;
 
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Row;
-import org.earleaf.units.Problem;
 import org.earleaf.label.LabelEntry;
+import org.earleaf.units.Problem;
 
 /**
  * One row of labels.csv.

@@ -65,7 +65,9 @@ final class Names implements Plots {
     /** The field's name as fields.csv spells it; refuses the row when there is none. */
     String field(Row row, Column column) {
         List<Column> columns = List.of(column);
-        return row.told(Place.of(row.draft(columns), this), columns).map(Place::field).orElse(row.cell(column));
+        return row.told(Place.of(row.draft(columns), this), columns)
+                .map(Place::field)
+                .orElse(row.cell(column));
     }
 
     /** The zone's name as fields.csv spells it, "" for the whole field; refuses the row when there is none. */

@@ -81,7 +81,15 @@ final class LabelFaults {
                         "10 mph, below",
                         "in order"),
                 told("rates turned round", ",8,fl", ",14,fl", 10, "value", "12 fl oz/ac, below", "in order"),
-                told("a weight of a liquid", ",12,fl oz/ac", ",12,lb/ac", 10, "value", "the unit \"lb/ac\"", "floz/ac"),
+                told(
+                        "a weight of a liquid",
+                        ",12,fl oz/ac",
+                        ",12,lb/ac",
+                        10,
+                        "value",
+                        "unit.unknown",
+                        "\"lb/ac\"",
+                        "floz/ac"),
                 told("nothing allowed of an active", ",0.26,", ",0,", 9, "value", "0 lb/ac", "more than 0"),
                 told("more than all", ",80,%", ",180,%", 5, "value", "180 %", "at most 100 %"),
                 told(

@@ -71,10 +71,9 @@ class LabelsCsvTest {
 
     @Test
     void a_dry_product_is_by_weight_and_its_content_a_share() {
-        Farm farm = FarmFolder.read(LabelFaults.label(
-                        TinyFolder.us()
-                                .edit("products.csv", "Leaf Guard,SC,9,180,usd/gal", "Leaf Guard,WG,,3,usd/oz")
-                                .edit("recipes.csv", "fl oz/ac", "oz/ac"))
+        Farm farm = FarmFolder.read(LabelFaults.label(TinyFolder.us()
+                        .edit("products.csv", "Leaf Guard,SC,9,180,usd/gal", "Leaf Guard,WG,,3,usd/oz")
+                        .edit("recipes.csv", "fl oz/ac", "oz/ac"))
                 .with(
                         "labels.csv",
                         LabelFaults.GOOD

@@ -87,7 +87,14 @@ final class ProtectionFaults {
                         "-20",
                         "leaf.unknown"),
                 seen("a leaf of aphids", "insects", "60", "aphids,40,100,-3", at + "leaf", "count.not-of-this-kind"),
-                seen("plants of a height", "height", "60", ",40,100,", at + "positive", "HEIGHT", "count.not-of-this-kind")
+                seen(
+                                "plants of a height",
+                                "height",
+                                "60",
+                                ",40,100,",
+                                at + "positive",
+                                "HEIGHT",
+                                "count.not-of-this-kind")
                         .problems(2),
                 seen(
                         "insects without a number on them",

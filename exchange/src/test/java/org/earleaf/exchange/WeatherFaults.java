@@ -87,7 +87,13 @@ final class WeatherFaults {
                                 f + ", row 2, column rh_max_pct",
                                 "150")
                         .problems(6),
-                Fault.of("date of a station", f, "2012-01-02", "20120102", f + ", row 3, column date", "date.unreadable"),
+                Fault.of(
+                        "date of a station",
+                        f,
+                        "2012-01-02",
+                        "20120102",
+                        f + ", row 3, column date",
+                        "date.unreadable"),
                 Fault.of(
                         "more than certain rain",
                         "forecast.csv",

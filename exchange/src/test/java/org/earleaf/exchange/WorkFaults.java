@@ -102,7 +102,13 @@ final class WorkFaults {
                         f + ", row 2, column rate_unit",
                         "rate.volume-of-dry",
                         "product=urea"),
-                Fault.of("ounces of a liquid", f, "40,lb/ac", "40,oz/ac", f + ", row 4, column rate_unit", "rate.ounces-of-liquid"),
+                Fault.of(
+                        "ounces of a liquid",
+                        f,
+                        "40,lb/ac",
+                        "40,oz/ac",
+                        f + ", row 4, column rate_unit",
+                        "rate.ounces-of-liquid"),
                 Fault.of(
                         "nitrogen of what has none",
                         f,
@@ -165,7 +171,14 @@ final class WorkFaults {
                         f + ", row 2, column unit",
                         "reading.depth-missing",
                         "lb N/ac"),
-                Fault.of("no such stage", f, "V6", "V99", f + ", row 3, column value", "\"V99\"", "reading.stage-unknown"),
+                Fault.of(
+                        "no such stage",
+                        f,
+                        "V6",
+                        "V99",
+                        f + ", row 3, column value",
+                        "\"V99\"",
+                        "reading.stage-unknown"),
                 Fault.of("text for a number", f, "nitrate,18", "nitrate,low", f + ", row 2, column value", "\"low\""),
                 Fault.of(
                         "a stand of trees",

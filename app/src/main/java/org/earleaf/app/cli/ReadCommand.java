@@ -114,7 +114,8 @@ public final class ReadCommand implements Callable<Integer> {
         FarmSource.refuseFolder(common, "read");
         try (FarmStore store = FarmStore.open(common.farm())) {
             Farm farm = store.farm();
-            Draft draft = draft().with("date", common.findOn().map(LocalDate::toString).orElse(""));
+            Draft draft = draft().with(
+                            "date", common.findOn().map(LocalDate::toString).orElse(""));
             Entered<Reading> entered = ReadingEntry.of(draft, Plots.of(farm), Optional.of(wiring.today(farm)));
             Reading kept = store.enter(entered.orThrow());
             Printed.print(spec, common.isJson() ? json(kept) : text(kept));

@@ -98,7 +98,8 @@ public final class RecordCommand implements Callable<Integer> {
             Farm farm = store.farm();
             LocalDate date = common.findOn().orElseGet(() -> wiring.today(farm));
             Draft draft = PassEntry.asPlanned(what.draft(pass, date), farm.passes());
-            Pass made = PassEntry.of(draft, Plots.of(farm), Shelf.of(farm), Optional.of(wiring.today(farm)), Pass.State.MADE)
+            Pass made = PassEntry.of(
+                            draft, Plots.of(farm), Shelf.of(farm), Optional.of(wiring.today(farm)), Pass.State.MADE)
                     .orThrow();
             Chain.Entry entry = store.fileMade(made, kept -> Account.of(newId(), farm, kept, told.told(now())));
             filed(common, entry, store, farm);

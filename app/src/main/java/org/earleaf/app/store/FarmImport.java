@@ -155,8 +155,8 @@ final class FarmImport {
                 "passes",
                 WorkTables.PASSES,
                 withFreeIds(WorkTables.PASSES, passes.unknown(), Pass::id, WorkTables::withId));
-        var readings = merge.update(
-                WorkTables.READINGS, farm.readings(), (was, now) -> now.withId(was.id()), stored -> false);
+        var readings =
+                merge.update(WorkTables.READINGS, farm.readings(), (was, now) -> now.withId(was.id()), stored -> false);
         add(
                 "readings",
                 WorkTables.READINGS,

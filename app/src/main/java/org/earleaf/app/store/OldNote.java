@@ -65,7 +65,8 @@ record OldNote(double value, String note, Scouted scouted) {
         /** The name stands first: a disease of the list, or an insect before its count. */
         private boolean isName(String[] parts, String first) {
             if (insects) {
-                boolean beforeCount = parts.length > 1 && COUNTED.matcher(parts[1]).matches();
+                boolean beforeCount =
+                        parts.length > 1 && COUNTED.matcher(parts[1]).matches();
                 if (beforeCount || Scouted.isAphids(first) || first.equals("another insect")) {
                     insect = COUNTED.matcher(first).matches() ? "" : first;
                 }

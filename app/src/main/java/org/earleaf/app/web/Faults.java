@@ -94,10 +94,7 @@ class Faults {
 
     @ExceptionHandler
     ModelAndView wrongInput(EarleafException wrong, HttpServletRequest request) {
-        return page(
-                HttpStatus.BAD_REQUEST,
-                view("This cannot be done as asked.", wrong),
-                request);
+        return page(HttpStatus.BAD_REQUEST, view("This cannot be done as asked.", wrong), request);
     }
 
     /** What the store cannot do now is no mistake of the one who asked. */

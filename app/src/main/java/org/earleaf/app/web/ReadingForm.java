@@ -97,7 +97,8 @@ public record ReadingForm(Map<String, String> sent) {
     private String steppedNumber(String from, int steps) {
         BigDecimal step = new BigDecimal(ReadingKinds.step(kindRead(), said("unit")));
         try {
-            BigDecimal next = new BigDecimal(NumberText.plain(from, "value")).add(step.multiply(BigDecimal.valueOf(steps)));
+            BigDecimal next =
+                    new BigDecimal(NumberText.plain(from, "value")).add(step.multiply(BigDecimal.valueOf(steps)));
             return next.signum() < 0 ? "0" : next.toPlainString();
         } catch (EarleafException notANumber) {
             return from;

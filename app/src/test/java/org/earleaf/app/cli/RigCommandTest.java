@@ -115,7 +115,7 @@ class RigCommandTest {
             value = {
                 "--rate|15 gal/ac|--speed|10 mph|Add one of: width or flow",
                 "--rate|15|--speed|10 mph|--rate",
-                "--rate|15 gal/ac|--speed|10 gal|the unit \"gal\"",
+                "--rate|15 gal/ac|--speed|10 gal|unit.unknown",
                 "--rate|900 gal/ac|--speed|10 mph|150 gal/ac",
                 "--size|0.5|--speed|10 mph|--size",
                 "--liquid|milk|--speed|10 mph|uan28",

@@ -194,7 +194,9 @@ class PagesTest {
         assertThat(get(location.substring(location.indexOf("/walk"))).body()).contains("58 of 100 plants");
         HttpResponse<String> refused = post("/walk", sent + "158&plants=100", "Origin", own);
         assertThat(refused.statusCode()).isEqualTo(400);
-        assertThat(refused.body()).contains("158 of 100").contains("value=\"158\"");
+        assertThat(refused.body())
+                .contains("data-code=\"count.more-than-looked-at\"")
+                .contains("value=\"158\"");
     }
 
     @Test
@@ -203,7 +205,8 @@ class PagesTest {
         HttpResponse<String> page = post("/walk", "place=creek-bottom&kind=height&unit=in&value=900", "Origin", own);
         assertThat(page.statusCode()).isEqualTo(400);
         assertThat(page.body())
-                .contains("found 900 in; expected 0 to 500 cm", "value=\"900\"", "aria-invalid=\"true\"");
+                .contains("data-code=\"reading.impossible\"", "900 in", "expected 0 to 197 in for height")
+                .contains("value=\"900\"", "aria-invalid=\"true\"");
     }
 
     @Test

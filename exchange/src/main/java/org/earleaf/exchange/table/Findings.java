@@ -92,8 +92,7 @@ public final class Findings {
             all.addAll(group.problems);
             if (group.more > 0) {
                 Problem first = group.problems.get(0);
-                all.add(new Problem(
-                        first.rule(), Said.text(kind.column().toString()), Said.text(group.rest())));
+                all.add(new Problem(first.rule(), Said.text(kind.column().toString()), Said.text(group.rest())));
             }
         });
         return all;

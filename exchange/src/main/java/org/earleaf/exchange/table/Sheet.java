@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange.table;
 
-import org.earleaf.entry.Allowed;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -11,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.entry.Allowed;
 
 /**
  * A comma-separated file with a header. Ask for its columns first, then {@link #isComplete()}, then read the rows; every
