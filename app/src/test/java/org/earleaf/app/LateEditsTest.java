@@ -145,6 +145,6 @@ class LateEditsTest {
     }
 
     private static Farm with(Farm f, List<Pass> passes, List<Reading> readings) {
-        return RecordCopy.with(RecordCopy.with(f, "passes", passes), "readings", readings);
+        return RecordCopy.with(RecordCopy.with(f, "work.passes", passes), "work.readings", readings);
     }
 }

@@ -5,11 +5,28 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 
-/** A record like another but for one component, for tests; its twin stands in core, whose tests are not seen here. */
+/** A record like another but for one component, which may lie in a record within it ("shelf.rigs"), for tests; its twin stands in core, whose tests are not seen here. */
 public final class RecordCopy {
     private RecordCopy() {}
 
-    public static <R extends Record> R with(R record, String component, Object value) {
+    public static <R extends Record> R with(R record, String path, Object value) {
+        int dot = path.indexOf('.');
+        if (dot >= 0) {
+            String outer = path.substring(0, dot);
+            return with(record, outer, with((Record) part(record, outer), path.substring(dot + 1), value));
+        }
+        return replaced(record, path, value);
+    }
+
+    private static Object part(Record record, String component) {
+        try {
+            return record.getClass().getMethod(component).invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalArgumentException(record.getClass() + " has no " + component, e);
+        }
+    }
+
+    private static <R extends Record> R replaced(R record, String component, Object value) {
         RecordComponent[] all = record.getClass().getRecordComponents();
         if (Arrays.stream(all).noneMatch(c -> c.getName().equals(component))) {
             throw new IllegalArgumentException(record.getClass() + " has no " + component);

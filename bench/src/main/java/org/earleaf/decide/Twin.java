@@ -142,22 +142,15 @@ final class Twin {
                 "Twin",
                 site,
                 ZoneId.of("America/Chicago"),
-                new Prices(CORN_USD, 0, perKg, Map.of("UAN 32", perKg)),
-                List.of(zone),
-                passes,
-                readings,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(highboy, coulter),
-                List.of(),
-                List.of(),
-                List.of(),
+                new Farm.Ground(List.of(zone), List.of()),
+                new Farm.Work(passes, readings, List.of(), List.of()),
+                new Farm.Shelf(List.of(), List.of(), List.of(highboy, coulter), List.of(), List.of()),
                 known,
-                List.of(),
-                Settings.USUAL.with(Setting.HIRED_RIG_NEAR, 0).with(Setting.AIRCRAFT_NEAR, 0),
-                LabelBook.EMPTY);
+                new Farm.Rules(
+                        new Prices(CORN_USD, 0, perKg, Map.of("UAN 32", perKg)),
+                        Settings.USUAL.with(Setting.HIRED_RIG_NEAR, 0).with(Setting.AIRCRAFT_NEAR, 0),
+                        LabelBook.EMPTY),
+                List.of());
     }
 
     private Pass pass(LocalDate date, double kgHa, Placement placement) {

@@ -35,7 +35,7 @@ class DemoFarmTest {
         assertThat(farm.zones().stream().map(Zone::field).distinct()).hasSize(9);
         assertThat(farm.zones().stream().map(z -> z.soil().texture()).distinct())
                 .contains("sandy loam", "silt loam", "silty clay loam", "clay loam", "silty clay", "loam");
-        assertThat(farm.boundaries()).hasSameSizeAs(farm.zones());
+        assertThat(farm.ground().boundaries()).hasSameSizeAs(farm.zones());
     }
 
     @Test

@@ -72,6 +72,7 @@ record Candidate(NitrogenProduct product, Placement placement, List<Rig> rigs) {
     }
 
     private static boolean isInStock(Farm farm, NitrogenProduct n) {
-        return farm.stock().stream().anyMatch(s -> s.amount() > 0 && s.product().equalsIgnoreCase(n.name()));
+        return farm.shelf().stock().stream()
+                .anyMatch(s -> s.amount() > 0 && s.product().equalsIgnoreCase(n.name()));
     }
 }

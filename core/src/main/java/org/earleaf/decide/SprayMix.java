@@ -60,7 +60,7 @@ public record SprayMix(String recipe, double carrier_LHa, List<Part> parts) {
      * with the helpers of their recipe. Recipes that hold anything else, such as a herbicide, are left alone.
      */
     public static List<SprayMix> of(Farm farm) {
-        List<SprayMix> whole = farm.recipes().stream()
+        List<SprayMix> whole = farm.shelf().recipes().stream()
                 .map(r -> of(farm, r))
                 .filter(m -> m.parts.stream().anyMatch(Part::protects)
                         && m.parts.stream().allMatch(p -> p.protects() || p.helps()))

@@ -64,7 +64,7 @@ public interface Shelf {
 
             @Override
             public List<NitrogenProduct> nitrogen() {
-                return farm.nitrogen();
+                return farm.shelf().nitrogen();
             }
 
             @Override

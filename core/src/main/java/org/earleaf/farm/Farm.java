@@ -14,86 +14,106 @@ import org.earleaf.label.LabelBook;
 import org.earleaf.units.Flag;
 import org.earleaf.weather.Site;
 
-/** The facts of one business on one day; the same value whether read from a folder or from the store. */
+/**
+ * The facts of one business on one day; the same value whether read from a folder or from the store.
+ *
+ * @param flags what was filled in or assumed
+ */
 public record Farm(
         String name,
         Site site,
         ZoneId timeZone,
-        Prices prices,
-        List<Zone> zones,
-        List<Pass> passes,
-        List<Reading> readings,
-        List<Irrigation> irrigation,
-        List<Manure> manure,
-        List<NitrogenProduct> nitrogen,
-        List<Product> products,
-        List<Rig> rigs,
-        List<Recipe> recipes,
-        List<Stock> stock,
-        List<Boundary> boundaries,
+        Ground ground,
+        Work work,
+        Shelf shelf,
         WeatherBook weather,
-        List<Flag> flags,
-        Settings settings,
-        LabelBook labels) {
+        Rules rules,
+        List<Flag> flags) {
     public Farm {
-        zones = List.copyOf(zones);
-        passes = List.copyOf(passes);
-        readings = List.copyOf(readings);
-        irrigation = List.copyOf(irrigation);
-        manure = List.copyOf(manure);
-        nitrogen = List.copyOf(nitrogen);
-        products = List.copyOf(products);
-        rigs = List.copyOf(rigs);
-        recipes = List.copyOf(recipes);
-        stock = List.copyOf(stock);
-        boundaries = List.copyOf(boundaries);
         flags = List.copyOf(flags);
     }
 
-    /** With every setting as usual, and no label entered. */
-    public Farm(
-            String name,
-            Site site,
-            ZoneId timeZone,
-            Prices prices,
-            List<Zone> zones,
-            List<Pass> passes,
-            List<Reading> readings,
-            List<Irrigation> irrigation,
-            List<Manure> manure,
+    /** What it farms. */
+    public record Ground(List<Zone> zones, List<Boundary> boundaries) {
+        public Ground {
+            zones = List.copyOf(zones);
+            boundaries = List.copyOf(boundaries);
+        }
+    }
+
+    /** What was done on it and seen on it, or is planned. */
+    public record Work(List<Pass> passes, List<Reading> readings, List<Irrigation> irrigation, List<Manure> manure) {
+        public static final Work NONE = new Work(List.of(), List.of(), List.of(), List.of());
+
+        public Work {
+            passes = List.copyOf(passes);
+            readings = List.copyOf(readings);
+            irrigation = List.copyOf(irrigation);
+            manure = List.copyOf(manure);
+        }
+    }
+
+    /** What there is to work with. */
+    public record Shelf(
             List<NitrogenProduct> nitrogen,
             List<Product> products,
             List<Rig> rigs,
             List<Recipe> recipes,
-            List<Stock> stock,
-            List<Boundary> boundaries,
-            WeatherBook weather,
-            List<Flag> flags) {
-        this(
-                name,
-                site,
-                timeZone,
-                prices,
-                zones,
-                passes,
-                readings,
-                irrigation,
-                manure,
-                nitrogen,
-                products,
-                rigs,
-                recipes,
-                stock,
-                boundaries,
-                weather,
-                flags,
-                Settings.USUAL,
-                LabelBook.EMPTY);
+            List<Stock> stock) {
+        public static final Shelf EMPTY = new Shelf(List.of(), List.of(), List.of(), List.of(), List.of());
+
+        public Shelf {
+            nitrogen = List.copyOf(nitrogen);
+            products = List.copyOf(products);
+            rigs = List.copyOf(rigs);
+            recipes = List.copyOf(recipes);
+            stock = List.copyOf(stock);
+        }
+    }
+
+    /** What counts: prices, the farm's own settings, what labels allow. */
+    public record Rules(Prices prices, Settings settings, LabelBook labels) {
+        /** With every setting as usual, and no label entered. */
+        public static Rules usual(Prices prices) {
+            return new Rules(prices, Settings.USUAL, LabelBook.EMPTY);
+        }
+    }
+
+    public List<Zone> zones() {
+        return ground.zones();
+    }
+
+    public List<Pass> passes() {
+        return work.passes();
+    }
+
+    public List<Reading> readings() {
+        return work.readings();
+    }
+
+    public List<Product> products() {
+        return shelf.products();
+    }
+
+    public List<Rig> rigs() {
+        return shelf.rigs();
+    }
+
+    public Prices prices() {
+        return rules.prices();
+    }
+
+    public Settings settings() {
+        return rules.settings();
+    }
+
+    public LabelBook labels() {
+        return rules.labels();
     }
 
     /** Nitrogen product by name, of the farm's own or built in. */
     public Optional<NitrogenProduct> findNitrogen(String product) {
-        return nitrogen.stream()
+        return shelf.nitrogen().stream()
                 .filter(p -> p.name().equalsIgnoreCase(product.trim()))
                 .findFirst()
                 .or(() -> NitrogenProduct.findBuiltIn(product));
@@ -101,11 +121,13 @@ public record Farm(
 
     /** Product of the shelf by name. */
     public Optional<Product> findProduct(String product) {
-        return products.stream().filter(p -> p.name().equalsIgnoreCase(product)).findFirst();
+        return products().stream()
+                .filter(p -> p.name().equalsIgnoreCase(product))
+                .findFirst();
     }
 
     public List<Zone> zonesOf(String field) {
-        return zones.stream()
+        return zones().stream()
                 .filter(z -> z.field().equalsIgnoreCase(field.trim()))
                 .toList();
     }

@@ -210,7 +210,7 @@ public record LoadDraft(
         Set<String> codes = new TreeSet<>();
         farm.findProduct(product).map(Product::registration).ifPresent(codes::add);
         label(product).map(LabelEntry::registration).ifPresent(codes::add);
-        farm.stock().stream()
+        farm.shelf().stock().stream()
                 .filter(s -> s.product().equalsIgnoreCase(product))
                 .map(Stock::lot)
                 .forEach(codes::add);

@@ -65,7 +65,7 @@ final class StartOfSeason {
                 first = p.date();
             }
         }
-        for (org.earleaf.field.Manure m : farm.manure()) {
+        for (org.earleaf.field.Manure m : farm.work().manure()) {
             if (m.isOn(zone) && m.date().isBefore(first) && m.date().isAfter(harvest)) {
                 first = m.date();
             }

@@ -43,12 +43,12 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
                 events.add(new Event.Nitrogen(p.date(), nitrogen(farm, p, flags)));
             }
         }
-        for (Irrigation w : farm.irrigation()) {
+        for (Irrigation w : farm.work().irrigation()) {
             if (w.isOn(zone) && !w.date().isBefore(first) && !w.date().isAfter(on)) {
                 events.add(new Event.Water(w.date(), w.depth_mm()));
             }
         }
-        for (Manure m : farm.manure()) {
+        for (Manure m : farm.work().manure()) {
             if (m.isOn(zone) && !m.date().isBefore(first) && !m.date().isAfter(on)) {
                 NitrogenPass ammonium = new NitrogenPass(m.ammoniumN_kgHa(), 0, 1, 0, m.placement(), Inhibitor.NONE);
                 events.add(new Event.Manured(m.date(), m.organicN_kgHa(), ammonium));

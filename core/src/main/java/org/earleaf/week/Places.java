@@ -42,7 +42,7 @@ final class Places {
     }
 
     private Optional<Boundary> outline(Zone zone) {
-        List<Boundary> ofField = farm.boundaries().stream()
+        List<Boundary> ofField = farm.ground().boundaries().stream()
                 .filter(b -> b.field().equalsIgnoreCase(zone.field()))
                 .toList();
         return ofField.stream()

@@ -60,7 +60,7 @@ record WeekNotes(Farm farm, List<FieldPass> passes, List<Rig> rigs, Places place
             needed_L +=
                     best.contains(o) && o.product().equals(product) && o.liquid() ? o.productRate() * p.area_ha() : 0;
         }
-        double have_L = farm.stock().stream()
+        double have_L = farm.shelf().stock().stream()
                 .filter(s -> s.product().equalsIgnoreCase(product))
                 .mapToDouble(Stock::amount_L)
                 .filter(l -> l > 0)

@@ -28,7 +28,7 @@ class MorningTest {
     private static Farm farm() {
         Farm f = new SprayFarm().lesions(ON.minusDays(1), 80).farm();
         Zone home = f.zones().get(0);
-        return RecordCopy.with(f, "zones", List.of(home, named(home, "Away"), named(home, "Far")));
+        return RecordCopy.with(f, "ground.zones", List.of(home, named(home, "Away"), named(home, "Far")));
     }
 
     private static Zone named(Zone z, String name) {

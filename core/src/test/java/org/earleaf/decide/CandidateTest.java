@@ -19,7 +19,8 @@ class CandidateTest {
             new Prices(4.5, 0, 1.2, Map.of("UAN 28", 1.2, "UAN 30", 1.2, "UAN 32", 1.2, "anhydrous ammonia", .9));
 
     private static Set<String> liquids(Prices prices, List<Stock> stock) {
-        Farm farm = RecordCopy.with(RecordCopy.with(new TestFarm().farm(), "prices", prices), "stock", stock);
+        Farm farm =
+                RecordCopy.with(RecordCopy.with(new TestFarm().farm(), "rules.prices", prices), "shelf.stock", stock);
         return Candidate.of(farm, farm.rigs()).stream()
                 .map(c -> c.product().name())
                 .collect(Collectors.toSet());

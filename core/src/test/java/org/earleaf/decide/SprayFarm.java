@@ -149,21 +149,17 @@ public final class SprayFarm {
                 f.name(),
                 f.site(),
                 f.timeZone(),
-                f.prices(),
-                List.of(susceptible),
-                f.passes(),
-                readings,
-                f.irrigation(),
-                f.manure(),
-                f.nitrogen(),
-                products,
-                List.of(high),
-                recipes,
-                f.stock(),
-                f.boundaries(),
+                new Farm.Ground(List.of(susceptible), f.ground().boundaries()),
+                new Farm.Work(
+                        f.passes(), readings, f.work().irrigation(), f.work().manure()),
+                new Farm.Shelf(
+                        f.shelf().nitrogen(),
+                        products,
+                        List.of(high),
+                        recipes,
+                        f.shelf().stock()),
                 f.weather(),
-                f.flags(),
-                f.settings(),
-                labels);
+                new Farm.Rules(f.prices(), f.settings(), labels),
+                f.flags());
     }
 }

@@ -152,22 +152,12 @@ public final class TestFarm {
                 "Test",
                 new Site(41.5, -92, 280),
                 ZoneId.of("America/Chicago"),
-                new Prices(corn, 0, perKg, Map.of("UAN 32", perKg)),
-                List.of(zone()),
-                List.of(starter),
-                readings,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(highboy, coulter),
-                List.of(),
-                List.of(),
-                List.of(),
+                new Farm.Ground(List.of(zone()), List.of()),
+                new Farm.Work(List.of(starter), readings, List.of(), List.of()),
+                new Farm.Shelf(List.of(), List.of(), List.of(highboy, coulter), List.of(), List.of()),
                 new WeatherBook(weather(), List.of(), List.of(), List.of(), List.of(), List.of()),
-                List.of(),
-                settings,
-                LabelBook.EMPTY);
+                new Farm.Rules(new Prices(corn, 0, perKg, Map.of("UAN 32", perKg)), settings, LabelBook.EMPTY),
+                List.of());
     }
 
     private static Rig rig(String name, double clearance_in, Set<Placement> placements, double usdAc) {

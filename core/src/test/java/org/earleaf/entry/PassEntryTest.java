@@ -76,19 +76,11 @@ class PassEntryTest {
                 "Test",
                 new Site(40, -88, 220),
                 ZoneId.of("America/Chicago"),
-                new Prices(4, .5, 1, Map.of()),
-                List.of(zone),
-                List.of(PLANNED),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(demo),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
+                new Farm.Ground(List.of(zone), List.of()),
+                new Farm.Work(List.of(PLANNED), List.of(), List.of(), List.of()),
+                new Farm.Shelf(List.of(), List.of(demo), List.of(), List.of(), List.of()),
                 new WeatherBook(new WeatherSeries(List.of()), List.of(), List.of(), List.of(), List.of(), List.of()),
+                Farm.Rules.usual(new Prices(4, .5, 1, Map.of())),
                 List.of());
     }
 

@@ -63,19 +63,11 @@ class ReadingEntryTest {
             "Test",
             new Site(40, -88, 220),
             ZoneId.of("America/Chicago"),
-            new Prices(4, .5, 1, Map.of()),
-            List.of(zone("Home", "east"), zone("Home", "west"), zone("Hill", "")),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
+            new Farm.Ground(List.of(zone("Home", "east"), zone("Home", "west"), zone("Hill", "")), List.of()),
+            Farm.Work.NONE,
+            Farm.Shelf.EMPTY,
             new WeatherBook(new WeatherSeries(List.of()), List.of(), List.of(), List.of(), List.of(), List.of()),
+            Farm.Rules.usual(new Prices(4, .5, 1, Map.of())),
             List.of());
 
     private static Reading read(

@@ -75,19 +75,11 @@ class FieldWeatherTest {
                 "Test",
                 new Site(40, -88, 220),
                 ZoneId.of("America/Chicago"),
-                new Prices(4, .5, 1, Map.of()),
-                List.of(),
-                List.of(),
-                readings,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
+                new Farm.Ground(List.of(), List.of()),
+                new Farm.Work(List.of(), readings, List.of(), List.of()),
+                Farm.Shelf.EMPTY,
                 book,
+                Farm.Rules.usual(new Prices(4, .5, 1, Map.of())),
                 List.of());
     }
 

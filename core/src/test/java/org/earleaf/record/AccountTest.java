@@ -68,19 +68,11 @@ class AccountTest {
                 "Test",
                 new Site(40, -88, 220),
                 Records.CENTRAL,
-                new Prices(4, .5, 1, Map.of()),
-                List.of(zone("east", 40), zone("west", 32)),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(demo),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
+                new Farm.Ground(List.of(zone("east", 40), zone("west", 32)), List.of()),
+                Farm.Work.NONE,
+                new Farm.Shelf(List.of(), List.of(demo), List.of(), List.of(), List.of()),
                 new WeatherBook(new WeatherSeries(List.of()), List.of(), List.of(), List.of(), List.of(), List.of()),
+                Farm.Rules.usual(new Prices(4, .5, 1, Map.of())),
                 List.of());
     }
 

@@ -98,7 +98,7 @@ class WeekTest {
         Zone home = bare.zones().get(0);
         Farm one = RecordCopy.with(
                 bare,
-                "rigs",
+                "shelf.rigs",
                 List.of(
                         WIDE,
                         rig("narrow", "self-propelled", 60, 800, Set.of(Placement.ROW_BASE)),
@@ -107,8 +107,8 @@ class WeekTest {
         List<Zone> zones = FIELDS.stream().map(f -> named(home, f)).toList();
         double mile = 1 / 69.0;
         farm = RecordCopy.with(
-                RecordCopy.with(one, "zones", zones),
-                "boundaries",
+                RecordCopy.with(one, "ground.zones", zones),
+                "ground.boundaries",
                 List.of(
                         square("Home", -92, 41.5),
                         square("Away", -92, 41.5 + 2 * mile),
@@ -148,7 +148,7 @@ class WeekTest {
         assertThat(new WorkTime(farm).of_s(WIDE, o, wide, new Spot(0, 0)) / 60)
                 .isCloseTo(60 * 160 / 61.090909 + 30, within(1e-6));
         assertThat(WorkTime.loads(WIDE, zone.area_ha(), o)).isEqualTo(2);
-        Farm alone = RecordCopy.with(farm, "rigs", List.of(WIDE));
+        Farm alone = RecordCopy.with(farm, "shelf.rigs", List.of(WIDE));
         double home = 2 * 3000 / (15 * Units.MS_PER_MPH);
         assertThat(new WorkTime(alone).of_s(WIDE, o, wide, new Spot(1000, -2000))
                         - new WorkTime(farm).of_s(WIDE, o, wide, new Spot(1000, -2000)))
@@ -159,7 +159,7 @@ class WeekTest {
     @Test
     void a_field_larger_than_a_days_room_is_made_in_two_parts_of_whole_loads() {
         Zone big = RecordCopy.with(farm.zones().get(0), "area_ha", 800 * Units.HA_PER_AC);
-        Farm one = RecordCopy.with(farm, "zones", List.of(big));
+        Farm one = RecordCopy.with(farm, "ground.zones", List.of(big));
         NitrogenOptions.Answer answer = NitrogenOptions.of(one, big, ON, false);
         Week parted = week(one, List.of(answer));
         assertThat(parted.passes()).extracting(FieldPass::place).contains("Home, part 1 of 2", "Home, part 2 of 2");
@@ -249,7 +249,7 @@ class WeekTest {
     @Test
     void sundays_may_be_kept_free() {
         Settings free = Settings.USUAL.with(Setting.SUNDAYS, 0);
-        Farm pious = RecordCopy.with(farm, "settings", free);
+        Farm pious = RecordCopy.with(farm, "rules.settings", free);
         List<NitrogenOptions.Answer> none = List.of();
         assertThat(week(pious, none).problem().shifts()).isEmpty();
         WorkHours hours = new WorkHours(pious, ON);

@@ -104,22 +104,12 @@ public final class FarmFolder {
                 h.name(),
                 h.site(),
                 h.timeZone(),
-                prices(h.prices()),
-                zones,
-                passes,
-                readings,
-                irrigation,
-                manure,
-                shelf.nitrogen(),
-                shelf.products(),
-                rigs,
-                recipes,
-                stock,
-                boundaries,
+                new Farm.Ground(zones, boundaries),
+                new Farm.Work(passes, readings, irrigation, manure),
+                new Farm.Shelf(shelf.nitrogen(), shelf.products(), rigs, recipes, stock),
                 book,
-                flags,
-                h.settings(),
-                labels);
+                new Farm.Rules(prices(h.prices()), h.settings(), labels),
+                flags);
     }
 
     private <T> List<T> optional(String name, java.util.function.Function<Sheet, List<T>> read) {

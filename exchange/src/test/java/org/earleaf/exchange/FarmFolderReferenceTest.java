@@ -46,7 +46,7 @@ class FarmFolderReferenceTest {
         assertThat(farm.passes()).hasSize(3);
         assertThat(farm.readings()).hasSize(6);
         assertThat(farm.rigs()).hasSize(2);
-        assertThat(farm.boundaries()).hasSize(1);
+        assertThat(farm.ground().boundaries()).hasSize(1);
         assertThat(farm.labels().advice("Leaf Guard", "corn").missing()).isEmpty();
         assertThat(farm.settings().of(Setting.HIRED_RIG_COST)).isCloseTo(17 * 2.4710538147, within(1e-6));
         assertThat(farm.settings().of(Setting.BAD_CASE_WEIGHT)).isEqualTo(.2);

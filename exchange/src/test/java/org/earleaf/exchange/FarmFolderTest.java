@@ -98,7 +98,7 @@ class FarmFolderTest {
         assertThat(odd.text("fields.csv").getBytes(StandardCharsets.UTF_8)[0]).isEqualTo((byte) 0xEF);
         Farm read = read(odd);
         assertThat(read.zones()).isEqualTo(plain.zones());
-        assertThat(read.irrigation()).isEqualTo(plain.irrigation());
+        assertThat(read.work().irrigation()).isEqualTo(plain.work().irrigation());
     }
 
     @Test

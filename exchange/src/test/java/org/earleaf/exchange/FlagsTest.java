@@ -118,7 +118,7 @@ class FlagsTest {
                         "0.75",
                         "8",
                         "irrigation.csv, row 2, column depth_in",
-                        f -> f.irrigation().get(0).depth_mm(),
+                        f -> f.work().irrigation().get(0).depth_mm(),
                         150),
                 new Clamp(
                         "passes.csv",
@@ -216,7 +216,7 @@ class FlagsTest {
                 "geometry":{"type":"Polygon","coordinates":[[[-90.5,41.5],[-90.49,41.5],[-90.49,41.51],[-90.5,41.51],[-90.5,41.5]]]}}]}
                 """;
         Farm farm = read(TinyFolder.us().with("boundaries.geojson", square));
-        assertThat(farm.boundaries()).singleElement().satisfies(b -> {
+        assertThat(farm.ground().boundaries()).singleElement().satisfies(b -> {
             assertThat(b.field()).isEqualTo("Home");
             assertThat(b.shape_lonLat().getNumPoints()).isEqualTo(5);
         });
@@ -233,7 +233,7 @@ class FlagsTest {
                 "geometry":{"type":"Polygon","coordinates":[[[-90.5,41.5],[-90.4946,41.5],[-90.4946,41.5040],[-90.5,41.5040],[-90.5,41.5]]]}}]}
                 """;
         Farm farm = read(TinyFolder.us().with("boundaries.geojson", square));
-        assertThat(farm.boundaries()).hasSize(1);
+        assertThat(farm.ground().boundaries()).hasSize(1);
         assertThat(farm.flags()).noneMatch(f -> f.where().startsWith("boundaries"));
     }
 }

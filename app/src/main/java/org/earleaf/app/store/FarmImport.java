@@ -113,25 +113,25 @@ final class FarmImport {
         // The zones' own rows went with the layers below them, so the layers are compared with what was read before.
         merge.tell(GroundTables.SOIL, soilBefore, soil);
         merge.insert(GroundTables.SOIL, soil);
-        merge.replace(GroundTables.BOUNDARIES, farm.boundaries());
-        merge.replace(ShelfTables.NITROGEN, farm.nitrogen());
+        merge.replace(GroundTables.BOUNDARIES, farm.ground().boundaries());
+        merge.replace(ShelfTables.NITROGEN, farm.shelf().nitrogen());
         merge.replace(ShelfTables.PRODUCTS, farm.products());
         merge.replace(ShelfTables.RIGS, farm.rigs());
         merge.replace(
                 ShelfTables.RECIPES,
-                farm.recipes().stream()
+                farm.shelf().recipes().stream()
                         .map(r -> new RecipeHead(r.name(), r.carrier_LHa()))
                         .toList());
-        if (!farm.recipes().isEmpty()) {
-            List<RecipeLine> lines = farm.recipes().stream()
+        if (!farm.shelf().recipes().isEmpty()) {
+            List<RecipeLine> lines = farm.shelf().recipes().stream()
                     .flatMap(r -> RecipeLine.of(r).stream())
                     .toList();
             merge.tell(ShelfTables.LINES, merge.all(ShelfTables.LINES), lines);
             merge.replaceQuietly(ShelfTables.LINES, lines);
         }
         merge.tell(new LabelRows(sql).take(farm.labels()));
-        settleCounted(farm.stock());
-        merge.replace(ShelfTables.STOCK, farm.stock());
+        settleCounted(farm.shelf().stock());
+        merge.replace(ShelfTables.STOCK, farm.shelf().stock());
     }
 
     /** A lot counted anew has what was poured before out of it already; what is only reserved still stands there. */
@@ -161,8 +161,8 @@ final class FarmImport {
                 "readings",
                 WorkTables.READINGS,
                 withFreeIds(WorkTables.READINGS, readings.unknown(), Reading::id, (id, r) -> r.withId(id)));
-        append("irrigations", WorkTables.IRRIGATION, farm.irrigation());
-        append("manure", WorkTables.MANURE, farm.manure());
+        append("irrigations", WorkTables.IRRIGATION, farm.work().irrigation());
+        append("manure", WorkTables.MANURE, farm.work().manure());
     }
 
     /** A pass keeps its id, and stays made when its record is filed whatever the folder still plans. */

@@ -126,22 +126,26 @@ public final class FarmStore implements AutoCloseable {
                 head.name(),
                 head.site(),
                 head.timeZone(),
-                new Prices(head.corn_usdBu(), head.harvestCost_usdBu(), head.nitrogen_usdKg(), prices),
-                tables.all(GroundTables.zones(tables.all(GroundTables.SOIL))),
-                tables.all(WorkTables.PASSES),
-                readings,
-                tables.all(WorkTables.IRRIGATION),
-                tables.all(WorkTables.MANURE),
-                tables.all(ShelfTables.NITROGEN),
-                tables.all(ShelfTables.PRODUCTS),
-                tables.all(ShelfTables.RIGS),
-                ShelfTables.recipes(tables.all(ShelfTables.RECIPES), tables.all(ShelfTables.LINES)),
-                tables.all(ShelfTables.STOCK),
-                tables.all(GroundTables.BOUNDARIES),
+                new Farm.Ground(
+                        tables.all(GroundTables.zones(tables.all(GroundTables.SOIL))),
+                        tables.all(GroundTables.BOUNDARIES)),
+                new Farm.Work(
+                        tables.all(WorkTables.PASSES),
+                        readings,
+                        tables.all(WorkTables.IRRIGATION),
+                        tables.all(WorkTables.MANURE)),
+                new Farm.Shelf(
+                        tables.all(ShelfTables.NITROGEN),
+                        tables.all(ShelfTables.PRODUCTS),
+                        tables.all(ShelfTables.RIGS),
+                        ShelfTables.recipes(tables.all(ShelfTables.RECIPES), tables.all(ShelfTables.LINES)),
+                        tables.all(ShelfTables.STOCK)),
                 weather,
-                joined(flags(tables, Remark.FARM), weather.flags()),
-                FarmHead.settings(tables.all(FarmHead.SETTINGS)),
-                labels);
+                new Farm.Rules(
+                        new Prices(head.corn_usdBu(), head.harvestCost_usdBu(), head.nitrogen_usdKg(), prices),
+                        FarmHead.settings(tables.all(FarmHead.SETTINGS)),
+                        labels),
+                joined(flags(tables, Remark.FARM), weather.flags()));
     }
 
     private static WeatherBook weather(WeatherFill.Filled past, Merge tables) {

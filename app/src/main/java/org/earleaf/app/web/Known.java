@@ -39,7 +39,7 @@ final class Known {
 
     /** The middle of its boundary, in degrees. */
     private static String map(LoadGround ground, Farm farm) {
-        return farm.boundaries().stream()
+        return farm.ground().boundaries().stream()
                 .filter(b -> b.field().equals(ground.field()))
                 .filter(b -> b.zone().isEmpty() || b.zone().equals(ground.zone()))
                 .findFirst()

@@ -200,7 +200,7 @@ public record LoadForm(
     }
 
     private List<MixLine> lines(FarmDay day, Optional<TankLoad> like) {
-        Optional<Recipe> named = day.farm().recipes().stream()
+        Optional<Recipe> named = day.farm().shelf().recipes().stream()
                 .filter(r -> r.name().equals(ReadingForm.text(recipe)))
                 .findFirst();
         return named.map(r -> LoadDraft.lines(day.farm(), r))

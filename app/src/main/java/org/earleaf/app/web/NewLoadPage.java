@@ -60,7 +60,7 @@ class NewLoadPage {
             model.addAttribute("view", view.chosen(recipe, place, rig));
             return new ModelAndView("newload", model.asMap());
         }
-        Recipe named = today.farm().recipes().stream()
+        Recipe named = today.farm().shelf().recipes().stream()
                 .filter(r -> r.name().equals(recipe))
                 .findFirst()
                 .orElseThrow(() -> new Faults.NotHere("There is no recipe \"" + recipe + "\" on this farm."));

@@ -65,11 +65,11 @@ class FarmStoreTest {
 
     @Test
     void a_newer_label_entry_counts_and_is_told_and_an_old_folder_does_not_come_before_it() {
-        Farm first = RecordCopy.with(Farms.small(), "labels", new LabelBook(List.of(Tanks.label())));
+        Farm first = RecordCopy.with(Farms.small(), "rules.labels", new LabelBook(List.of(Tanks.label())));
         LabelEntry newer = RecordCopy.with(Tanks.label(), "version", "2");
         try (FarmStore store = FarmStore.create(file())) {
             put(store, first);
-            ImportReport report = put(store, RecordCopy.with(first, "labels", new LabelBook(List.of(newer))));
+            ImportReport report = put(store, RecordCopy.with(first, "rules.labels", new LabelBook(List.of(newer))));
             assertThat(report.differences())
                     .extracting(d -> d.sentence(false))
                     .containsExactly("label of Demo P on corn: version 1 -> 2");
@@ -284,7 +284,7 @@ class FarmStoreTest {
     }
 
     static Farm withPasses(Farm f, List<Pass> passes) {
-        return RecordCopy.with(f, "passes", passes);
+        return RecordCopy.with(f, "work.passes", passes);
     }
 
     static Farm rename(Farm f, String name) {

@@ -87,6 +87,6 @@ class KeptReadingsTest {
     }
 
     private static Farm withReadings(Farm f, List<Reading> readings) {
-        return RecordCopy.with(f, "readings", readings);
+        return RecordCopy.with(f, "work.readings", readings);
     }
 }

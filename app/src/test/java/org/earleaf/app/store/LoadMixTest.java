@@ -31,7 +31,7 @@ class LoadMixTest extends WithLoads {
                 store,
                 RecordCopy.with(
                         Tanks.farm(),
-                        "stock",
+                        "shelf.stock",
                         List.of(Tanks.lot("A", 8), RecordCopy.with(Tanks.lot("U", 800), "product", "UAN 32"))));
         loads.reserve("n", 1, "A", T);
         assertThatThrownBy(() -> loads.mixing("n", 2, "A", T))

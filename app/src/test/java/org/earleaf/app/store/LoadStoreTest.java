@@ -57,7 +57,8 @@ class LoadStoreTest extends WithLoads {
 
     @Test
     void lines_that_together_want_more_than_one_lot_holds_go_on_in_the_next() {
-        FarmStoreTest.put(store, RecordCopy.with(Tanks.farm(), "stock", List.of(Tanks.lot("A", 4), Tanks.lot("B", 6))));
+        FarmStoreTest.put(
+                store, RecordCopy.with(Tanks.farm(), "shelf.stock", List.of(Tanks.lot("A", 4), Tanks.lot("B", 6))));
         TankLoad one = Tanks.load("a", "job", "highboy", 5, 1, 500);
         LoadLine first = one.lines().get(0);
         loads.add(RecordCopy.with(one, "lines", List.of(first, RecordCopy.with(first, "order", 2))));
@@ -311,7 +312,7 @@ class LoadStoreTest extends WithLoads {
         Farm f = Tanks.farm();
         FarmStoreTest.put(store, f);
         assertThat(free("A")).isCloseTo(8 - poured, within(1e-9));
-        Farm counted = RecordCopy.with(f, "stock", List.of(Tanks.lot("A", 5), Tanks.lot("B", 6)));
+        Farm counted = RecordCopy.with(f, "shelf.stock", List.of(Tanks.lot("A", 5), Tanks.lot("B", 6)));
         FarmStoreTest.put(store, counted);
         assertThat(free("A")).isCloseTo(5, within(1e-9));
     }

@@ -70,7 +70,7 @@ public final class Tanks {
     }
 
     public static Farm farm() {
-        return RecordCopy.with(Farms.small(), "stock", List.of(lot("A", 8), lot("B", 6)));
+        return RecordCopy.with(Farms.small(), "shelf.stock", List.of(lot("A", 8), lot("B", 6)));
     }
 
     static Stock lot(String lot, double gal) {

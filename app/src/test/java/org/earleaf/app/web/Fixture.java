@@ -106,20 +106,20 @@ public class Fixture implements FarmDay {
                 "Tern Hollow Farm",
                 new Site(41.8, -93.4, 300),
                 ZoneId.of("America/Chicago"),
-                new Prices(4.5, .35, 1.2, Map.of()),
-                ZONES,
-                List.of(),
-                readings,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(
-                        rig("highboy", "self-propelled", 1.83, Set.of(Placement.ROW_BASE, Placement.MID_DRIBBLE)),
-                        rig("coulter bar", "toolbar", .91, Set.of(Placement.MID_INJECT))),
-                List.of(),
-                List.of(),
-                List.of(),
+                new Farm.Ground(ZONES, List.of()),
+                new Farm.Work(List.of(), readings, List.of(), List.of()),
+                new Farm.Shelf(
+                        List.of(),
+                        List.of(),
+                        List.of(
+                                rig(
+                                        "highboy",
+                                        "self-propelled",
+                                        1.83,
+                                        Set.of(Placement.ROW_BASE, Placement.MID_DRIBBLE)),
+                                rig("coulter bar", "toolbar", .91, Set.of(Placement.MID_INJECT))),
+                        List.of(),
+                        List.of()),
                 new WeatherBook(
                         new WeatherSeries(List.of(WeatherDay.of(TODAY.minusDays(1), 28, 15, 0))),
                         forecast,
@@ -127,6 +127,7 @@ public class Fixture implements FarmDay {
                         List.of(),
                         List.of(),
                         List.of()),
+                Farm.Rules.usual(new Prices(4.5, .35, 1.2, Map.of())),
                 List.of());
     }
 

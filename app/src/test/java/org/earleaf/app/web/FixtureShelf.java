@@ -32,17 +32,17 @@ final class FixtureShelf {
         List<Rig> rigs = new ArrayList<>(farm.rigs());
         rigs.add(sprayer("tall sprayer", 1.9));
         rigs.add(sprayer("pull sprayer", .9));
-        Farm shelf = RecordCopy.with(farm, "rigs", rigs);
+        Farm shelf = RecordCopy.with(farm, "shelf.rigs", rigs);
         shelf = RecordCopy.with(
                 shelf,
-                "products",
+                "shelf.products",
                 List.of(
                         product("Demo F1", "SC", 1.09, 245, "INVENTED-1", "Invented limits: goggles and gloves"),
                         product("Demo I1", "EC", .947, 88, "INVENTED-2", "Invented limits: dangerous to bees and fish"),
                         product("Demo Spreader", "NIS", 1.006, 26, "", "")));
         shelf = RecordCopy.with(
                 shelf,
-                "recipes",
+                "shelf.recipes",
                 List.of(new Recipe(
                         RECIPE,
                         15 * Units.LHA_PER_GALAC,
@@ -52,7 +52,7 @@ final class FixtureShelf {
                                 new Recipe.Line("Demo Spreader", .25, "% v/v")))));
         return RecordCopy.with(
                 shelf,
-                "stock",
+                "shelf.stock",
                 List.of(
                         stock("UAN 32", 12_000, ""),
                         stock("Demo F1", 14, "F1-0426"),

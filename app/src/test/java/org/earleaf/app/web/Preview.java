@@ -67,7 +67,7 @@ public final class Preview implements Days {
 
         Stocked(List<Reading> readings, Farm kept) {
             super(readings);
-            this.farm = RecordCopy.with(stocked(super.farm()), "passes", kept.passes());
+            this.farm = RecordCopy.with(stocked(super.farm()), "work.passes", kept.passes());
         }
 
         @Override

@@ -138,7 +138,7 @@ final class SeededLoads {
                 day.farm().zones().get(k % 5),
                 rig,
                 day.on(),
-                LoadDraft.lines(day.farm(), day.farm().recipes().get(0)),
+                LoadDraft.lines(day.farm(), day.farm().shelf().recipes().get(0)),
                 15 * Units.M3M2_PER_GALAC,
                 15 * Units.M2_PER_AC,
                 rig.tank_m3(),

@@ -57,7 +57,7 @@ public record DraftView(
         String crop = Places.of(farm).find(place).map(Zone::crop).orElse("corn");
         return new DraftView(
                 action,
-                farm.recipes().stream().map(Recipe::name).toList(),
+                farm.shelf().recipes().stream().map(Recipe::name).toList(),
                 places,
                 rigs.stream().map(Rig::name).toList(),
                 placements.stream().map(Placement::word).toList(),
@@ -97,7 +97,7 @@ public record DraftView(
 
     private static boolean isLabelled(Farm farm, String recipe) {
         try {
-            return farm.recipes().stream()
+            return farm.shelf().recipes().stream()
                     .filter(r -> r.name().equals(recipe))
                     .flatMap(r -> LoadDraft.lines(farm, r).stream())
                     .anyMatch(MixLine::isLabelled);

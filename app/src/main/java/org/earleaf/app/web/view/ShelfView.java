@@ -48,7 +48,7 @@ public record ShelfView(Markup headline, List<Good> goods) {
                     lots(p.name(), farm, free, format),
                     labels.of(p.name())));
         }
-        for (Stock s : farm.stock()) {
+        for (Stock s : farm.shelf().stock()) {
             boolean shown = goods.stream().anyMatch(g -> g.name().equalsIgnoreCase(s.product()));
             if (!shown) {
                 List<Fact> facts = new ArrayList<>();
@@ -130,7 +130,7 @@ public record ShelfView(Markup headline, List<Good> goods) {
 
     private static List<Lot> lots(String product, Farm farm, List<LotStock> free, Format format) {
         List<Lot> lots = new ArrayList<>();
-        for (Stock s : farm.stock()) {
+        for (Stock s : farm.shelf().stock()) {
             if (!s.product().equalsIgnoreCase(product)) {
                 continue;
             }
