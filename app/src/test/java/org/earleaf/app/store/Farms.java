@@ -189,13 +189,12 @@ public final class Farms {
         flags.addAll(book.flags());
         Map<String, Double> prices = new TreeMap<>();
         some(4, k -> prices.put("product " + k, amount()));
-        List<Zone> zones =
-                IntStream.range(0, 1 + random.nextInt(5)).mapToObj(this::zone).toList();
+        int fields = 1 + random.nextInt(5);
         return new Farm(
                 "Farm " + word(),
                 site,
                 ZoneId.of("America/Chicago"),
-                new Farm.Ground(zones, some(3, this::boundary)),
+                new Farm.Ground(IntStream.range(0, fields).mapToObj(this::zone).toList(), some(3, this::boundary)),
                 new Farm.Work(
                         some(6, this::pass),
                         some(6, this::reading),
