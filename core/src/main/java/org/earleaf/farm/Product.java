@@ -16,6 +16,7 @@ import org.earleaf.units.Dimension;
  * @param registration registration number on its label, empty when none
  * @param caution short text for sheets
  * @param kind what it is for; what its label says stands in the {@link LabelBook}
+ * @param id what it is known by for good
  */
 public record Product(
         String name,
@@ -26,7 +27,38 @@ public record Product(
         @org.jspecify.annotations.Nullable NitrogenProduct nitrogen,
         String registration,
         String caution,
-        ProductKind kind) {
+        ProductKind kind,
+        ProductId id) {
+    /** One that was never called otherwise. */
+    public Product(
+            String name,
+            String form,
+            double density_kgL,
+            double price,
+            String priceUnit,
+            @org.jspecify.annotations.Nullable NitrogenProduct nitrogen,
+            String registration,
+            String caution,
+            ProductKind kind) {
+        this(
+                name,
+                form,
+                density_kgL,
+                price,
+                priceUnit,
+                nitrogen,
+                registration,
+                caution,
+                kind,
+                new ProductId(name));
+    }
+
+    /** The same product, known by another id. */
+    public Product knownBy(ProductId other) {
+        return new Product(
+                name, form, density_kgL, price, priceUnit, nitrogen, registration, caution, kind, other);
+    }
+
     /** One of which it was not told what it is for. */
     public Product(
             String name,

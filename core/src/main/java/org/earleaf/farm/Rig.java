@@ -23,6 +23,7 @@ import org.earleaf.field.Placement;
  * @param fieldEfficiency share of field time at full width
  * @param sprayClearance_m crop height up to which it is driven for spraying although the lowest member brushes the crop:
  *     the owner's choice, the plants that it bends are counted; NaN: as its clearance
+ * @param id what it is known by for good
  */
 public record Rig(
         String name,
@@ -40,9 +41,48 @@ public record Rig(
         double heel_m3,
         double prime_m3,
         double fieldEfficiency,
-        double sprayClearance_m) {
+        double sprayClearance_m,
+        RigId id) {
     public Rig {
         placements = Set.copyOf(placements);
+    }
+
+    /** One that was never called otherwise. */
+    public Rig(
+            String name,
+            String kind,
+            double clearance_m,
+            double width_m,
+            double tank_m3,
+            double speedMin_ms,
+            double speedMax_ms,
+            double pressureMin_Pa,
+            double pressureMax_Pa,
+            int outletsPerRow,
+            Set<Placement> placements,
+            double cost_usdHa,
+            double heel_m3,
+            double prime_m3,
+            double fieldEfficiency,
+            double sprayClearance_m) {
+        this(
+                name,
+                kind,
+                clearance_m,
+                width_m,
+                tank_m3,
+                speedMin_ms,
+                speedMax_ms,
+                pressureMin_Pa,
+                pressureMax_Pa,
+                outletsPerRow,
+                placements,
+                cost_usdHa,
+                heel_m3,
+                prime_m3,
+                fieldEfficiency,
+                sprayClearance_m,
+                new RigId(name));
     }
 
     /** A rig that is driven in no crop taller than it clears. */
@@ -79,6 +119,28 @@ public record Rig(
                 prime_m3,
                 fieldEfficiency,
                 Double.NaN);
+    }
+
+    /** The same rig, known by another id. */
+    public Rig knownBy(RigId other) {
+        return new Rig(
+                name,
+                kind,
+                clearance_m,
+                width_m,
+                tank_m3,
+                speedMin_ms,
+                speedMax_ms,
+                pressureMin_Pa,
+                pressureMax_Pa,
+                outletsPerRow,
+                placements,
+                cost_usdHa,
+                heel_m3,
+                prime_m3,
+                fieldEfficiency,
+                sprayClearance_m,
+                other);
     }
 
     /** The crop height it may enter with a placement. */

@@ -12,4 +12,9 @@ package org.earleaf.farm;
  * @param place where it stands, empty when not given
  */
 public record Stock(
-        String product, double amount, String unit, double amount_L, double amount_kg, String lot, String place) {}
+        String product, double amount, String unit, double amount_L, double amount_kg, String lot, String place) {
+    /** The same of a product that is called otherwise. */
+    public Stock called(String name) {
+        return new Stock(name, amount, unit, amount_L, amount_kg, lot, place);
+    }
+}

@@ -21,6 +21,7 @@ import org.earleaf.soil.SoilProfile;
  * @param gddBlackLayer hybrid's own rating from planting [°F d], NaN: by maturity
  * @param yieldGoal_kgHa dry grain [kg/ha], NaN: none
  * @param disease what makes leaf disease likelier in it
+ * @param id what it is known by for good
  */
 public record Zone(
         String field,
@@ -41,7 +42,52 @@ public record Zone(
         double gddBlackLayer,
         double yieldGoal_kgHa,
         SoilProfile soil,
-        DiseaseFacts disease) {
+        DiseaseFacts disease,
+        ZoneId id) {
+    /** One that was never called otherwise. */
+    public Zone(
+            String field,
+            String zone,
+            double area_ha,
+            String crop,
+            LocalDate planted,
+            double relativeMaturity_d,
+            double population_m2,
+            double rowSpacing_m,
+            PreviousCrop previousCrop,
+            Drainage drainage,
+            Tillage tillage,
+            double residueCover,
+            double curveNumber,
+            String hybrid,
+            double gddSilk,
+            double gddBlackLayer,
+            double yieldGoal_kgHa,
+            SoilProfile soil,
+            DiseaseFacts disease) {
+        this(
+                field,
+                zone,
+                area_ha,
+                crop,
+                planted,
+                relativeMaturity_d,
+                population_m2,
+                rowSpacing_m,
+                previousCrop,
+                drainage,
+                tillage,
+                residueCover,
+                curveNumber,
+                hybrid,
+                gddSilk,
+                gddBlackLayer,
+                yieldGoal_kgHa,
+                soil,
+                disease,
+                ZoneId.named(field, zone));
+    }
+
     /** A zone of which nothing is told about disease. */
     public Zone(
             String field,
@@ -82,6 +128,31 @@ public record Zone(
                 yieldGoal_kgHa,
                 soil,
                 DiseaseFacts.NOT_GIVEN);
+    }
+
+    /** The same zone, known by another id. */
+    public Zone knownBy(ZoneId other) {
+        return new Zone(
+                field,
+                zone,
+                area_ha,
+                crop,
+                planted,
+                relativeMaturity_d,
+                population_m2,
+                rowSpacing_m,
+                previousCrop,
+                drainage,
+                tillage,
+                residueCover,
+                curveNumber,
+                hybrid,
+                gddSilk,
+                gddBlackLayer,
+                yieldGoal_kgHa,
+                soil,
+                disease,
+                other);
     }
 
     public boolean isCorn() {

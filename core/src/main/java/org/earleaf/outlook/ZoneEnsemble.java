@@ -63,7 +63,7 @@ public final class ZoneEnsemble {
         LocalDate end = zone.planted().plusDays(LONGEST_SEASON_D);
         LocalDate autumn = LocalDate.of(zone.planted().getYear(), 10, 31);
         last = end.isBefore(autumn) ? end : autumn;
-        long seed = SEED + zone.label().hashCode();
+        long seed = SEED + zone.id().stream();
         weather = weather(observed, hindsight, seed);
         past = season.newTrace(weather.get(0).days());
         morning = morning(seed);

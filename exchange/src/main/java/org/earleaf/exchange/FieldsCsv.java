@@ -17,9 +17,11 @@ import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.FieldId;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneId;
 import org.earleaf.soil.SoilProfile;
 
 /** fields.csv: one row for each field or zone with its crop of the season. */
@@ -58,6 +60,7 @@ final class FieldsCsv {
     private final Column blackLayer;
     private final Column goal;
     private final DiseaseColumns disease;
+    private final IdColumn id;
 
     private FieldsCsv(Sheet sheet) {
         field = sheet.text("field");
@@ -78,6 +81,7 @@ final class FieldsCsv {
         blackLayer = sheet.optionalNumber("gdd_black_layer", Measures.GDD_F, Ranges.HEAT_TO_BLACK_LAYER);
         goal = sheet.optionalNumber("yield_goal", Measures.DRY_GRAIN_KGHA, Ranges.YIELD_GOAL);
         disease = new DiseaseColumns(sheet);
+        id = new IdColumn(sheet, "field_id");
     }
 
     static List<FieldRow> read(Sheet sheet, Names names) {
@@ -151,13 +155,14 @@ final class FieldsCsv {
         double gddBlack = row.number(blackLayer);
         double grain = row.number(goal);
         DiseaseFacts known = disease.read(row);
+        ZoneId by = new ZoneId(new FieldId(id.of(row, f)), z);
         if (!row.isGood() || day.isEmpty()) {
             return Optional.empty();
         }
         LocalDate on = day.get();
         Function<SoilProfile, Zone> with = soil -> new Zone(
                 f, z, ha, c, on, days, plants, rows_m, before, drain, till, cover, cn, seed, gddSilk, gddBlack, grain,
-                soil, known);
+                soil, known, by);
         return Optional.of(new FieldRow(row.line(), f, z, ha, with));
     }
 

@@ -12,6 +12,7 @@ import org.earleaf.exchange.table.Sheet;
 import org.earleaf.exchange.table.Texts;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
+import org.earleaf.farm.ProductId;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.units.Dimension;
 
@@ -37,6 +38,7 @@ final class ProductsCsv {
     private final Column registration;
     private final Column caution;
     private final Column kind;
+    private final IdColumn id;
 
     private ProductsCsv(Sheet sheet, Shelf shelf) {
         this.shelf = shelf;
@@ -52,6 +54,7 @@ final class ProductsCsv {
         registration = sheet.optionalText("registration");
         caution = sheet.optionalText("caution");
         kind = sheet.optionalText("kind");
+        id = new IdColumn(sheet, "id");
     }
 
     static void read(Sheet sheet, Shelf shelf) {
@@ -71,6 +74,7 @@ final class ProductsCsv {
 
     private void read(Row row) {
         String name = row.text(product);
+        ProductId by = new ProductId(id.of(row, name));
         String code = row.word(form, Formulation::find, Formulation.words()).orElse("");
         double kgL = row.number(density);
         double money = row.number(price);
@@ -85,7 +89,7 @@ final class ProductsCsv {
         }
         double density = Double.isNaN(kgL) && n.isPresent() ? n.get().density_kgL() : kgL;
         Product made = new Product(
-                name, code, density, money, unit, n.orElse(null), row.text(registration), row.text(caution), what);
+                name, code, density, money, unit, n.orElse(null), row.text(registration), row.text(caution), what, by);
         if (!shelf.add(made)) {
             row.refuse(product, name + " a second time", "every product once", "Keep the row that is right.");
         } else if (!Double.isNaN(usdKg)) {

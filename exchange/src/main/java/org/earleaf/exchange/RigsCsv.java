@@ -14,6 +14,7 @@ import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.field.Placement;
 import org.earleaf.units.Units;
 
@@ -50,6 +51,7 @@ final class RigsCsv {
     private final Column prime;
     private final Column efficiency;
     private final Column sprayClearance;
+    private final IdColumn id;
 
     private RigsCsv(Sheet sheet) {
         name = sheet.text("rig");
@@ -68,6 +70,7 @@ final class RigsCsv {
         prime = sheet.optionalNumber("prime", Measures.VOLUME_M3, Ranges.PRIME);
         efficiency = sheet.optionalNumber("field_efficiency", Measures.PLAIN_SHARE, Ranges.EFFICIENCY);
         sprayClearance = sheet.optionalNumber("spray_clearance", Measures.LENGTH_M, Ranges.SPRAY_CLEARANCE);
+        id = new IdColumn(sheet, "id");
     }
 
     static List<Rig> read(Sheet sheet) {
@@ -106,7 +109,8 @@ final class RigsCsv {
                 given(row, heel, HEEL_M3, tender),
                 given(row, prime, PRIME_M3, tender),
                 given(row, efficiency, FIELD_EFFICIENCY, tender),
-                row.number(sprayClearance));
+                row.number(sprayClearance),
+                new RigId(id.of(row, rig)));
         refuseTurned(row, made.speedMin_ms(), made.speedMax_ms(), speedMax);
         refuseTurned(row, made.pressureMin_Pa(), made.pressureMax_Pa(), pressureMax);
         if (made.sprayClearance_m() < made.clearance_m()) {

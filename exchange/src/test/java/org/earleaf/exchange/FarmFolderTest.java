@@ -8,7 +8,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import org.assertj.core.api.recursive.comparison.RecursiveComparisonConfiguration;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Drainage;
@@ -18,6 +17,7 @@ import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneId;
 import org.earleaf.units.EarleafException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,7 +34,7 @@ class FarmFolderTest {
     void a_farm_as_an_american_grower_writes_it_is_read_into_inside_units() {
         Farm farm = read(TinyFolder.us());
         assertThat(farm.name()).isEqualTo("Two Creeks");
-        assertThat(farm.timeZone()).isEqualTo(ZoneId.of("America/Chicago"));
+        assertThat(farm.timeZone()).isEqualTo(java.time.ZoneId.of("America/Chicago"));
         assertThat(farm.site().elevation_m()).isCloseTo(213.36, within(1e-9));
         Zone home = farm.zones().get(0);
         assertThat(home.label()).isEqualTo("Home");
@@ -140,5 +140,40 @@ class FarmFolderTest {
         }
         Path folder = TinyFolder.us().with("weather.csv", rows.toString()).write(dir);
         assertThat(FarmFolder.read(folder).weather().observed().days()).hasSize(10_957);
+    }
+
+    @Test
+    void a_folder_may_know_its_things_by_ids() {
+        Farm farm = read(TinyFolder.us()
+                .with("fields.csv", """
+                        field,zone,field_id,area_ac,crop,planted,relative_maturity_d,population_ac,row_spacing_in,previous_crop
+                        Home,,f-1,80,corn,2012-05-04,108,32000,30,soybean
+                        Creek,hill,f-2,30,corn,2012-05-10,105,30000,30,corn
+                        Creek,flat,f-2,50,corn,2012-05-10,105,31000,30,corn
+                        """));
+        assertThat(farm.zones())
+                .extracting(Zone::id)
+                .containsExactly(
+                        ZoneId.named("f-1", ""), ZoneId.named("f-2", "hill"), ZoneId.named("f-2", "flat"));
+        assertThat(read(TinyFolder.us()).zones())
+                .extracting(Zone::id)
+                .containsExactly(
+                        ZoneId.named("Home", ""), ZoneId.named("Creek", "hill"), ZoneId.named("Creek", "flat"));
+    }
+
+    @Test
+    void an_id_is_one_things_and_a_thing_has_one_id() {
+        EarleafException wrong = catchThrowableOfType(
+                EarleafException.class,
+                () -> read(TinyFolder.us()
+                        .with("fields.csv", """
+                                field,zone,field_id,area_ac,crop,planted,relative_maturity_d,population_ac,row_spacing_in,previous_crop
+                                Home,,Creek,80,corn,2012-05-04,108,32000,30,soybean
+                                Creek,hill,,30,corn,2012-05-10,105,30000,30,corn
+                                Creek,flat,f-2,50,corn,2012-05-10,105,31000,30,corn
+                                """)));
+        assertThat(wrong.problems())
+                .extracting(p -> p.found())
+                .containsExactly("the id \"Creek\" a second time", "another id for Creek");
     }
 }

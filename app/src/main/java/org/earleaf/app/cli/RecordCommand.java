@@ -7,8 +7,8 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.concurrent.Callable;
+import org.earleaf.app.Ids;
 import org.earleaf.app.Wiring;
 import org.earleaf.app.paper.PaperSize;
 import org.earleaf.app.store.FarmStore;
@@ -229,7 +229,7 @@ public final class RecordCommand implements Callable<Integer> {
     }
 
     private static String newId() {
-        return UUID.randomUUID().toString();
+        return Ids.next();
     }
 
     private void filed(Common common, Chain.Entry entry, FarmStore store, Farm farm) {

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.earleaf.app.store.Names.Kind;
 import org.earleaf.rig.CatchTest;
 import org.earleaf.units.EarleafException;
 
@@ -58,7 +59,7 @@ public final class Catches {
                 .update(
                         "insert into catch_test (seq, rig, caught, person, outlet, rated, flows, density)"
                                 + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ?, ?, ?, ? from catch_test",
-                        test.rig(),
+                        Names.of(db.sql()).id(Kind.RIG, test.rig()),
                         test.at().toString(),
                         test.person().strip(),
                         test.outlet(),
@@ -80,7 +81,7 @@ public final class Catches {
                 .update(
                         "insert into outlet_change (seq, rig, at, person, said)"
                                 + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ? from outlet_change",
-                        rig,
+                        Names.of(db.sql()).id(Kind.RIG, rig),
                         at.toString(),
                         person.strip(),
                         said.strip()));
@@ -91,7 +92,9 @@ public final class Catches {
         return db.reading(() -> db
                 .sql()
                 .queryForList(
-                        "select at from outlet_change where lower(rig) = lower(?) order by seq", String.class, rig)
+                        "select at from outlet_change where lower(rig) = lower(?) order by seq",
+                        String.class,
+                        Names.of(db.sql()).id(Kind.RIG, rig))
                 .stream()
                 .map(Instant::parse)
                 .reduce((before, after) -> after));
@@ -103,11 +106,15 @@ public final class Catches {
     }
 
     public List<Caught> all() {
-        return db.reading(() -> db.sql()
+        return db.reading(() -> all(Names.of(db.sql())));
+    }
+
+    private List<Caught> all(Names names) {
+        return db.sql()
                 .query(
                         "select rig, caught, person, outlet, rated, flows, density from catch_test order by seq",
                         (row, k) -> new Caught(
-                                row.getString(1),
+                                names.name(Kind.RIG, row.getString(1)),
                                 Instant.parse(row.getString(2)),
                                 row.getString(3),
                                 row.getString(4),
@@ -115,6 +122,6 @@ public final class Catches {
                                 Arrays.stream(row.getString(6).split(" "))
                                         .map(f -> Double.parseDouble(f) / LMIN_PER_M3S)
                                         .toList(),
-                                row.getDouble(7) * KGL)));
+                                row.getDouble(7) * KGL));
     }
 }

@@ -9,6 +9,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.earleaf.app.store.FarmHead.Remark;
 import org.earleaf.app.store.GroundTables.Layer;
+import org.earleaf.app.store.Names.Kind;
 import org.earleaf.app.store.ShelfTables.Price;
 import org.earleaf.app.store.ShelfTables.RecipeHead;
 import org.earleaf.app.store.ShelfTables.RecipeLine;
@@ -33,7 +34,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
  */
 final class FarmImport {
     private final JdbcTemplate sql;
-    private final Merge merge;
+    private Merge merge;
     private final Set<String> filedPasses;
     private final ImportReport.Counts counts = new ImportReport.Counts();
 
@@ -51,6 +52,10 @@ final class FarmImport {
     ImportReport farm(Farm farm, List<WeatherDay> written) {
         boolean first = merge.all(FarmHead.TABLE).isEmpty();
         refuseAnotherFarm(farm);
+        List<Difference> renamed = new Things(sql).learn(farm);
+        // What the folder called otherwise is called so from here on.
+        merge = new Merge(sql);
+        merge.tell(renamed);
         whatIsSo(farm);
         whatHappened(farm);
         observed(written);
@@ -136,13 +141,14 @@ final class FarmImport {
 
     /** A lot counted anew has what was poured before out of it already; what is only reserved still stands there. */
     private void settleCounted(List<Stock> counted) {
+        Names names = merge.names();
         List<Stock> before = merge.all(ShelfTables.STOCK);
         for (Stock s : counted) {
-            if (!before.contains(s)) {
+            if (!before.contains(s.called(names.today(Kind.PRODUCT, s.product())))) {
                 sql.update(
                         "update lot_draw set settled = 1 where lower(product) = lower(?) and lot = ? and load in"
                                 + " (select id from tank_load where state in ('mixed', 'applied'))",
-                        s.product(),
+                        names.id(Kind.PRODUCT, s.product()),
                         s.lot());
             }
         }

@@ -6,9 +6,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.earleaf.app.Ids;
 import org.earleaf.app.Photograph;
 import org.earleaf.app.store.FarmHead.Remark;
 import org.earleaf.app.store.WeatherTables.Ahead;
@@ -198,6 +198,27 @@ public final class FarmStore implements AutoCloseable {
         });
     }
 
+    /** Calls a field otherwise; everything that was stored of it goes with it, what was filed stays as filed. */
+    public void renameField(String name, String other) {
+        rename(Names.Kind.FIELD, name, other);
+    }
+
+    public void renameRig(String name, String other) {
+        rename(Names.Kind.RIG, name, other);
+    }
+
+    public void renameProduct(String name, String other) {
+        rename(Names.Kind.PRODUCT, name, other);
+    }
+
+    private void rename(Names.Kind kind, String name, String other) {
+        db.inTransaction(() -> {
+            new Things(db.sql()).rename(kind, name, other);
+            changed();
+            return true;
+        });
+    }
+
     /** Keeps a reading under an id of its own. */
     public Reading enter(Reading reading) {
         return enter(reading, Optional.empty());
@@ -205,7 +226,7 @@ public final class FarmStore implements AutoCloseable {
 
     /** Keeps a reading under an id of its own, and its photograph with it: both or neither. */
     public Reading enter(Reading reading, Optional<Photograph> photograph) {
-        Reading kept = reading.withId(UUID.randomUUID().toString());
+        Reading kept = reading.withId(Ids.next());
         return db.inTransaction(() -> {
             new Merge(db.sql()).insert(WorkTables.READINGS, List.of(kept));
             photograph.ifPresent(p -> new PhotographTable(db.sql()).keep(kept.id(), p));

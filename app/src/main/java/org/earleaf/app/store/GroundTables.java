@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import static org.earleaf.app.store.Names.Kind.FIELD;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,9 +10,11 @@ import java.util.Objects;
 import java.util.TreeMap;
 import org.earleaf.field.Boundary;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.FieldId;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneId;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilWater;
 import org.earleaf.units.EarleafException;
@@ -23,8 +27,8 @@ final class GroundTables {
     static final Table<Layer> SOIL = Table.named(
                     "soil_layer",
                     (Layer l) -> "soil of " + l.at().label() + ", layer " + (l.layer() + 1),
-                    l -> List.of(l.at(), l.layer()))
-            .key("field", l -> l.at().field())
+                    l -> List.of(Names.field(l.at().field()), l.at().zone(), l.layer()))
+            .called("field", FIELD, l -> l.at().field())
             .key("zone", l -> l.at().zone())
             .key("layer", Layer::layer)
             .number("wilting_point", "wilting point", l -> l.water().wp(), Shown.SHARE)
@@ -40,8 +44,8 @@ final class GroundTables {
     static final Table<Boundary> BOUNDARIES = Table.named(
                     "boundary",
                     (Boundary b) -> "boundary of " + new Place(b.field(), b.zone()).label(),
-                    b -> new Place(b.field(), b.zone()))
-            .key("field", Boundary::field)
+                    b -> List.of(Names.field(b.field()), b.zone()))
+            .called("field", FIELD, Boundary::field)
             .key("zone", Boundary::zone)
             .key("shape", b -> WKBWriter.toHex(new WKBWriter().write(b.shape_lonLat())))
             .read(GroundTables::boundary);
@@ -82,7 +86,7 @@ final class GroundTables {
 
         private static Layer read(Row r) {
             return new Layer(
-                    new Place(r.text("field"), r.text("zone")),
+                    new Place(r.called(FIELD, "field"), r.text("zone")),
                     r.whole("layer"),
                     new SoilWater(
                             r.number("wilting_point"),
@@ -101,8 +105,10 @@ final class GroundTables {
         Map<Place, Map<Integer, Layer>> byPlace = new java.util.HashMap<>();
         soil.forEach(l -> byPlace.computeIfAbsent(l.at(), p -> new TreeMap<>()).put(l.layer(), l));
         return DiseaseColumns.add(Table.named(
-                                "zone", (Zone z) -> "field " + z.label(), z -> new Place(z.field(), z.zone()))
-                        .key("field", Zone::field)
+                                "zone",
+                                (Zone z) -> "field " + z.label(),
+                                z -> List.of(Names.field(z.field()), z.zone()))
+                        .called("field", FIELD, Zone::field)
                         .key("zone", Zone::zone)
                         .number("area_ha", "area", Zone::area_ha, Shown.AREA)
                         .text("crop", "crop", Zone::crop)
@@ -124,7 +130,7 @@ final class GroundTables {
     }
 
     private static Zone zone(Row r, Map<Place, Map<Integer, Layer>> soil) {
-        Place place = new Place(r.text("field"), r.text("zone"));
+        Place place = new Place(r.called(FIELD, "field"), r.text("zone"));
         return new Zone(
                 place.field(),
                 place.zone(),
@@ -147,7 +153,8 @@ final class GroundTables {
                         Objects.requireNonNullElse(soil.get(place), Map.<Integer, Layer>of()).values().stream()
                                 .toList(),
                         r.text("texture")),
-                DiseaseColumns.read(r));
+                DiseaseColumns.read(r),
+                new ZoneId(new FieldId(r.text("field")), place.zone()));
     }
 
     private static SoilProfile profile(List<Layer> layers, String texture) {
@@ -163,7 +170,7 @@ final class GroundTables {
     private static Boundary boundary(Row r) {
         String hex = r.text("shape");
         try {
-            return new Boundary(r.text("field"), r.text("zone"), new WKBReader().read(WKBReader.hexToBytes(hex)));
+            return new Boundary(r.called(FIELD, "field"), r.text("zone"), new WKBReader().read(WKBReader.hexToBytes(hex)));
         } catch (ParseException | IllegalArgumentException e) {
             throw EarleafException.of(
                     "database, boundary of " + r.text("field"),

@@ -35,6 +35,7 @@ public final class HandedPlans {
                             "insert into handed_plan (seq, handed)"
                                     + " select coalesce(max(seq), 0) + 1, ? from handed_plan",
                             plan.at().toString());
+            Names names = Names.of(db.sql());
             int place = 0;
             for (Told t : plan.passes()) {
                 db.sql()
@@ -43,7 +44,7 @@ public final class HandedPlans {
                                         + " select max(seq), ?, ?, ?, ? from handed_plan",
                                 place++,
                                 t.pass(),
-                                t.rig(),
+                                names.id(Names.Kind.RIG, t.rig()),
                                 t.day().toString());
             }
             return place;
@@ -62,10 +63,14 @@ public final class HandedPlans {
     }
 
     private List<Told> passes() {
+        Names names = Names.of(db.sql());
         return db.sql()
                 .query(
                         "select pass, rig, day from handed_pass where plan = (select max(seq) from handed_plan)"
                                 + " order by place",
-                        (row, k) -> new Told(row.getString(1), row.getString(2), LocalDate.parse(row.getString(3))));
+                        (row, k) -> new Told(
+                                row.getString(1),
+                                names.name(Names.Kind.RIG, row.getString(2)),
+                                LocalDate.parse(row.getString(3))));
     }
 }

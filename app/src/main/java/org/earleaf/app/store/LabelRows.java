@@ -18,17 +18,19 @@ final class LabelRows {
     }
 
     LabelBook book() {
-        return new LabelBook(
-                sql.query("select body from label_entry order by seq", (row, k) -> LoadJson.label(row.getString(1))));
+        Names names = Names.of(sql);
+        return new LabelBook(sql.query(
+                "select body from label_entry order by seq", (row, k) -> LoadJson.label(row.getString(1), names)));
     }
 
     void add(LabelEntry entry) {
+        Names names = Names.of(sql);
         sql.update(
                 "insert into label_entry (seq, product, crop, body) select coalesce(max(seq), 0) + 1, ?, ?, ?"
                         + " from label_entry",
-                entry.product(),
+                names.id(Names.Kind.PRODUCT, entry.product()),
                 entry.crop(),
-                LoadJson.text(entry));
+                LoadJson.text(entry, names));
     }
 
     /**
@@ -39,8 +41,10 @@ final class LabelRows {
      */
     List<Difference> take(LabelBook folder) {
         LabelBook stored = book();
+        Names names = Names.of(sql);
         List<Difference> differences = new ArrayList<>();
-        for (LabelEntry entry : folder.entries()) {
+        for (LabelEntry told : folder.entries()) {
+            LabelEntry entry = LoadJson.today(told, names);
             if (!stored.entries().contains(entry)) {
                 Optional<LabelEntry> before = stored.findWaiting(entry.product(), entry.crop())
                         .or(() -> stored.find(entry.product(), entry.crop()));

@@ -3,7 +3,7 @@ package org.earleaf.app.store;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
+import org.earleaf.app.Ids;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.RateUnit;
@@ -52,7 +52,7 @@ final class LoadFiling {
                     load.lines().stream().map(l -> pass(load, g, l, placement)).toList();
             new Merge(sql).insert(WorkTables.PASSES, passes);
             entries.add(book.append(LoadAccount.of(
-                    UUID.randomUUID().toString(),
+                    Ids.next(),
                     passes.get(0).id(),
                     load,
                     g,

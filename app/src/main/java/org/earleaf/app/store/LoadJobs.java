@@ -3,6 +3,7 @@ package org.earleaf.app.store;
 
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.app.store.Names.Kind;
 import org.earleaf.field.Placement;
 import org.earleaf.units.EarleafException;
 
@@ -28,7 +29,7 @@ public final class LoadJobs {
                         "insert into load_job (job, recipe, placement) values (?, ?, ?)"
                                 + " on conflict (job) do update set recipe = excluded.recipe, placement = excluded.placement",
                         job.job(),
-                        job.recipe(),
+                        Names.of(db.sql()).id(Kind.PRODUCT, job.recipe()),
                         job.placement().name()));
     }
 
@@ -44,9 +45,16 @@ public final class LoadJobs {
     }
 
     public List<Job> all() {
-        return db.reading(() -> db.sql()
+        return db.reading(() -> all(Names.of(db.sql())));
+    }
+
+    private List<Job> all(Names names) {
+        return db.sql()
                 .query(
                         "select job, recipe, placement from load_job",
-                        (row, k) -> new Job(row.getString(1), row.getString(2), Placement.valueOf(row.getString(3)))));
+                        (row, k) -> new Job(
+                                row.getString(1),
+                                names.name(Kind.PRODUCT, row.getString(2)),
+                                Placement.valueOf(row.getString(3))));
     }
 }

@@ -2,9 +2,13 @@
 package org.earleaf.app.store;
 
 import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
+import java.util.List;
+import java.util.function.BiFunction;
+import org.earleaf.app.store.Names.Kind;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.load.TankLoad;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Loads and label entries as text: the parts of the records and nothing that follows from them. */
@@ -19,16 +23,58 @@ final class LoadJson {
         return JSON.writeValueAsString(fact);
     }
 
-    static TankLoad load(String body) {
+    /** As it is kept, with ids in place of names. */
+    static String text(TankLoad load, Names names) {
+        return names.arePlain() ? text(load) : text(called(load, names::id));
+    }
+
+    static String text(LabelEntry entry, Names names) {
+        return names.arePlain() ? text(entry) : text(called(entry, names::id));
+    }
+
+    static TankLoad load(String body, Names names) {
         ObjectNode load = (ObjectNode) JSON.readTree(body);
         // Loads of before heel and overrides were kept.
         if (!load.has("unapplied_m3")) {
             load.put("unapplied_m3", 0.0).putArray("overridden");
         }
-        return JSON.treeToValue(load, TankLoad.class);
+        TankLoad kept = JSON.treeToValue(load, TankLoad.class);
+        return names.arePlain() ? kept : called(kept, names::name);
     }
 
-    static LabelEntry label(String body) {
-        return JSON.readValue(body, LabelEntry.class);
+    static LabelEntry label(String body, Names names) {
+        LabelEntry kept = JSON.readValue(body, LabelEntry.class);
+        return names.arePlain() ? kept : called(kept, names::name);
+    }
+
+    /** With today's names in place of earlier ones. */
+    static LabelEntry today(LabelEntry entry, Names names) {
+        return names.arePlain() ? entry : called(entry, names::today);
+    }
+
+    /** A load with its things called otherwise; what locked it before locks it still. */
+    private static TankLoad called(TankLoad load, BiFunction<Kind, String, String> call) {
+        ObjectNode tree = JSON.valueToTree(load);
+        rename(tree, "rig", Kind.RIG, call);
+        tree.get("grounds").forEach(g -> rename((ObjectNode) g, "field", Kind.FIELD, call));
+        tree.get("lines").forEach(l -> rename((ObjectNode) l, "product", Kind.PRODUCT, call));
+        TankLoad called = JSON.treeToValue(tree, TankLoad.class);
+        return load.isLocked() ? JSON.treeToValue(tree.put("lock", called.fingerprint()), TankLoad.class) : called;
+    }
+
+    private static LabelEntry called(LabelEntry entry, BiFunction<Kind, String, String> call) {
+        ObjectNode tree = JSON.valueToTree(entry);
+        rename(tree, "product", Kind.PRODUCT, call);
+        // Of products, active ingredients and classes only products may be called otherwise.
+        for (String list : List.of("neverWith", "after")) {
+            ArrayNode called = tree.arrayNode();
+            tree.get(list).forEach(word -> called.add(call.apply(Kind.PRODUCT, word.asString())));
+            tree.set(list, called);
+        }
+        return JSON.treeToValue(tree, LabelEntry.class);
+    }
+
+    private static void rename(ObjectNode of, String part, Kind kind, BiFunction<Kind, String, String> call) {
+        of.put(part, call.apply(kind, of.get(part).asString()));
     }
 }

@@ -58,7 +58,7 @@ final class LoadLooks {
                 before = other;
             }
         }
-        return before == null || notes.has("clean", load.rig(), last)
+        return before == null || notes.has("clean", Names.of(sql).id(Names.Kind.RIG, load.rig()), last)
                 ? Optional.empty()
                 : Residue.of(before, load, labels.book());
     }
@@ -106,9 +106,11 @@ final class LoadLooks {
     }
 
     /** Products with their rates in the finished liquid: another strength is another mix. */
-    static String strengths(TankLoad load) {
+    String strengths(TankLoad load) {
+        Names names = Names.of(sql);
         TreeSet<String> parts = new TreeSet<>();
-        load.lines().forEach(l -> parts.add(l.product() + " " + Figure.text(l.perHa() / load.rate_m3m2(), 4)));
+        load.lines()
+                .forEach(l -> parts.add(names.id(Names.Kind.PRODUCT, l.product()) + " " + Figure.text(l.perHa() / load.rate_m3m2(), 4)));
         return String.join(" + ", parts);
     }
 }

@@ -187,7 +187,7 @@ public final class LoadStore {
 
     /** A mix that failed in the jar goes no further. */
     private void jarOf(TankLoad load) {
-        Optional<JarResult> jar = notes.findJar(LoadLooks.strengths(load));
+        Optional<JarResult> jar = notes.findJar(looks.strengths(load));
         if (!JarResult.allows(jar, false)) {
             throw EarleafException.of(
                     "load " + load.id(),
@@ -241,7 +241,7 @@ public final class LoadStore {
     }
 
     private MixGate gateNow(TankLoad load, LocalDate today, boolean tankKnown) {
-        boolean jar = JarResult.allows(notes.findJar(LoadLooks.strengths(load)), load.asksForJar());
+        boolean jar = JarResult.allows(notes.findJar(looks.strengths(load)), load.asksForJar());
         boolean stock = freeNow().stream().allMatch(lot -> lot.free() >= -EPS);
         return MixGate.of(load, today, looks.findings(load), looks.residue(load).isEmpty(), jar, stock, tankKnown);
     }
@@ -305,16 +305,16 @@ public final class LoadStore {
 
     /** Notes that a rig was cleaned out, with how. */
     public void cleaned(String rig, String how, String person, Instant at) {
-        write(() -> notes.note("clean", rig, how, person, at));
+        write(() -> notes.note("clean", Names.of(db.sql()).id(Names.Kind.RIG, rig), how, person, at));
     }
 
     /** Keeps what a jar test of a load's mix showed. */
     public void jarTested(TankLoad load, JarResult result) {
-        write(() -> notes.jar(LoadLooks.strengths(load), result));
+        write(() -> notes.jar(looks.strengths(load), result));
     }
 
     public Optional<JarResult> findJar(TankLoad load) {
-        return db.reading(() -> notes.findJar(LoadLooks.strengths(load)));
+        return db.reading(() -> notes.findJar(looks.strengths(load)));
     }
 
     /** What the tank last held and was not cleaned of since; empty where a load may follow. */

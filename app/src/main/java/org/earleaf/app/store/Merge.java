@@ -15,14 +15,20 @@ import org.springframework.jdbc.core.JdbcTemplate;
 /** Brings facts into the store, newer before older, and gathers what differed. Runs inside a transaction. */
 final class Merge {
     private final JdbcTemplate sql;
+    private final Names names;
     private final List<Difference> differences = new ArrayList<>();
 
     Merge(JdbcTemplate sql) {
         this.sql = sql;
+        this.names = Names.of(sql);
     }
 
     List<Difference> differences() {
         return List.copyOf(differences);
+    }
+
+    Names names() {
+        return names;
     }
 
     /** A fact with its place in the table. */
@@ -31,7 +37,7 @@ final class Merge {
     <T> List<Stored<T>> stored(Table<T> table) {
         return sql.query(
                 "select * from " + table.name() + " order by seq",
-                (row, k) -> new Stored<>(row.getLong("seq"), table.reader().apply(new Row(row))));
+                (row, k) -> new Stored<>(row.getLong("seq"), table.reader().apply(new Row(row, names))));
     }
 
     <T> List<T> all(Table<T> table) {
@@ -54,9 +60,9 @@ final class Merge {
 
     /** Gathers what differs between two whole lists. */
     <T> void tell(Table<T> table, List<T> before, List<T> after) {
-        Map<Object, Deque<T>> known = byMatch(before, table.match());
+        Map<Object, Deque<T>> known = byMatch(before, f -> key(table, f));
         for (T fact : after) {
-            Deque<T> same = known.get(table.match().apply(fact));
+            Deque<T> same = known.get(key(table, fact));
             if (same != null && !same.isEmpty()) {
                 differences.addAll(table.differences(same.removeFirst(), fact, ""));
             }
@@ -83,25 +89,25 @@ final class Merge {
      */
     <T> Update<T> update(Table<T> table, List<T> incoming, BinaryOperator<T> align, Predicate<T> locked) {
         Map<Object, Deque<Stored<T>>> known =
-                byMatch(stored(table), (Stored<T> s) -> table.match().apply(s.fact()));
+                byMatch(stored(table), (Stored<T> s) -> key(table, s.fact()));
         List<T> unknown = new ArrayList<>();
         List<Object[]> changed = new ArrayList<>();
         for (T fact : incoming) {
-            Deque<Stored<T>> same = known.get(table.match().apply(fact));
+            Deque<Stored<T>> same = known.get(key(table, fact));
             if (same == null || same.isEmpty()) {
                 unknown.add(fact);
                 continue;
             }
             Stored<T> was = same.removeFirst();
             T now = align.apply(was.fact(), fact);
-            if (table.isSame(was.fact(), now)) {
+            if (table.isSame(was.fact(), now, names)) {
                 continue;
             }
             boolean stays = locked.test(was.fact());
             String note = stays ? "kept as filed; correct the record instead" : "";
             differences.addAll(table.differences(was.fact(), now, note));
             if (!stays) {
-                changed.add(table.updateArguments(was.seq(), now));
+                changed.add(table.updateArguments(was.seq(), now, names));
             }
         }
         sql.batchUpdate(table.update(), changed);
@@ -114,9 +120,14 @@ final class Merge {
         List<Object[]> rows = new ArrayList<>();
         for (T fact : facts) {
             long seq = table.number().isPresent() ? table.number().get().applyAsLong(fact) : next++;
-            rows.add(table.insertArguments(seq, fact));
+            rows.add(table.insertArguments(seq, fact, names));
         }
         sql.batchUpdate(table.insert(), rows);
+    }
+
+    /** By what a fact is the same as another, whatever things are called. */
+    private <T> Object key(Table<T> table, T fact) {
+        return names.key(table.match().apply(fact));
     }
 
     private static <S> Map<Object, Deque<S>> byMatch(List<S> facts, Function<S, Object> match) {

@@ -3,7 +3,7 @@ package org.earleaf.app.store;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
+import org.earleaf.app.Ids;
 import org.earleaf.app.Photograph;
 import org.springframework.jdbc.core.JdbcTemplate;
 
@@ -18,7 +18,7 @@ final class PhotographTable {
     void keep(String reading, Photograph p) {
         sql.update(
                 "insert into photograph (id, reading, type_, wide, tall, image, small) values (?, ?, ?, ?, ?, ?, ?)",
-                UUID.randomUUID().toString(),
+                Ids.next(),
                 reading,
                 p.type(),
                 p.wide(),

@@ -3,8 +3,8 @@ package org.earleaf.app.store;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.function.Function;
+import org.earleaf.app.Ids;
 import org.earleaf.app.store.Merge.Stored;
 import org.earleaf.field.Pass;
 import org.earleaf.record.Chain;
@@ -67,10 +67,10 @@ final class RecordBook {
         if (known.isPresent()) {
             sql.update(
                     WorkTables.PASSES.update(),
-                    WorkTables.PASSES.updateArguments(known.get().seq(), pass));
+                    WorkTables.PASSES.updateArguments(known.get().seq(), pass, tables.names()));
             return pass;
         }
-        Pass added = WorkTables.withId(UUID.randomUUID().toString(), pass);
+        Pass added = WorkTables.withId(Ids.next(), pass);
         tables.insert(WorkTables.PASSES, List.of(added));
         return added;
     }

@@ -6,12 +6,19 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** One row of a table, read by column name; null is NaN, or empty text. */
+/** One row of a table, read by column name; null is NaN, or empty text; ids become today's names. */
 final class Row {
     private final ResultSet row;
+    private final Names names;
 
-    Row(ResultSet row) {
+    Row(ResultSet row, Names names) {
         this.row = row;
+        this.names = names;
+    }
+
+    /** Today's name of what the column knows by its id. */
+    String called(Names.Kind kind, String column) {
+        return names.name(kind, text(column));
     }
 
     String text(String column) {

@@ -56,8 +56,11 @@ final class Seals {
         }
     }
 
+    /** Not "or ignore": inside of a trigger the statement that fired it says what happens to a doubled key. */
     private static String note(String table, String which) {
-        return "insert or ignore into unsealed (table_, row_) values ('" + table + "', " + which + ".rowid); ";
+        return "insert into unsealed (table_, row_) select '" + table + "', " + which + ".rowid"
+                + " where not exists (select 1 from unsealed where table_ = '" + table + "' and row_ = " + which
+                + ".rowid); ";
     }
 
     /** Seals the rows that were written since the last time. */

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import static org.earleaf.app.store.Names.Kind.PRODUCT;
+import static org.earleaf.app.store.Names.Kind.RIG;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -12,23 +15,26 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
+import org.earleaf.farm.ProductId;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.farm.Stock;
 import org.earleaf.field.Placement;
 import org.jspecify.annotations.Nullable;
 
 /** Prices, products, rigs, recipes and stock. */
 final class ShelfTables {
-    static final Table<Price> PRICES = Table.named("price", (Price p) -> "price of " + p.product(), Price::product)
-            .key("product", Price::product)
+    static final Table<Price> PRICES = Table.named("price", (Price p) -> "price of " + p.product(), p -> Names.product(p.product()))
+            .called("product", PRODUCT, Price::product)
             .number("nitrogen_usd_kg", "nitrogen", Price::nitrogen_usdKg, Shown.NITROGEN_PRICE)
-            .read(r -> new Price(r.text("product"), r.number("nitrogen_usd_kg")));
+            .read(r -> new Price(r.called(PRODUCT, "product"), r.number("nitrogen_usd_kg")));
 
     static final Table<NitrogenProduct> NITROGEN = Table.named(
-                    "nitrogen_product", (NitrogenProduct n) -> "nitrogen product " + n.name(), NitrogenProduct::name)
-            .key("name", NitrogenProduct::name)
+                    "nitrogen_product", (NitrogenProduct n) -> "nitrogen product " + n.name(),
+                    n -> Names.product(n.name()))
+            .called("name", PRODUCT, NitrogenProduct::name)
             .number("nitrogen", "nitrogen", NitrogenProduct::nitrogen_share, Shown.SHARE)
             .number("density_kg_l", "density", NitrogenProduct::density_kgL, Shown.DENSITY)
             .number("urea_share", "urea", NitrogenProduct::ureaShare, Shown.SHARE)
@@ -37,15 +43,15 @@ final class ShelfTables {
             .text("source", "source", NitrogenProduct::source)
             .read(r -> nitrogen(r, ""));
 
-    static final Table<Product> PRODUCTS = Table.named("product", (Product p) -> "product " + p.name(), Product::name)
-            .key("name", Product::name)
+    static final Table<Product> PRODUCTS = Table.named("product", (Product p) -> "product " + p.name(), p -> Names.product(p.name()))
+            .called("name", PRODUCT, Product::name)
             .text("form", "form", Product::form)
             .number("density_kg_l", "density", Product::density_kgL, Shown.DENSITY)
             .number("price", "price", Product::price, Shown.PLAIN)
             .text("price_unit", "unit of the price", Product::priceUnit)
             .text("registration", "registration", Product::registration)
             .text("caution", "caution", Product::caution)
-            .key("n_name", p -> p.nitrogen() == null ? null : p.nitrogen().name())
+            .called("n_name", PRODUCT, p -> p.nitrogen() == null ? null : p.nitrogen().name())
             .number("n_nitrogen", "nitrogen", of(NitrogenProduct::nitrogen_share), Shown.SHARE)
             .number("n_density_kg_l", "", of(NitrogenProduct::density_kgL), Shown.DENSITY)
             .number("n_urea_share", "urea", of(NitrogenProduct::ureaShare), Shown.SHARE)
@@ -55,8 +61,8 @@ final class ShelfTables {
             .text("kind", "kind", Product::kind)
             .read(ShelfTables::product);
 
-    static final Table<Rig> RIGS = Table.named("rig", (Rig r) -> "rig " + r.name(), Rig::name)
-            .key("name", Rig::name)
+    static final Table<Rig> RIGS = Table.named("rig", (Rig r) -> "rig " + r.name(), r -> Names.rig(r.name()))
+            .called("name", RIG, Rig::name)
             .text("kind", "kind", Rig::kind)
             .number("clearance_m", "clearance", Rig::clearance_m, Shown.SPACING)
             .number("width_m", "width", Rig::width_m, Shown.WIDTH)
@@ -86,17 +92,17 @@ final class ShelfTables {
                     l -> List.of(l.recipe(), l.line()))
             .key("recipe", RecipeLine::recipe)
             .key("line", RecipeLine::line)
-            .text("product", "product", l -> l.what().product())
+            .called("product", "product", PRODUCT, l -> l.what().product())
             .number("rate", "rate", l -> l.what().rate(), Shown.PLAIN)
             .text("rate_unit", "unit of the rate", l -> l.what().rateUnit())
             .read(r -> new RecipeLine(
                     r.text("recipe"),
                     r.whole("line"),
-                    new Recipe.Line(r.text("product"), r.number("rate"), r.text("rate_unit"))));
+                    new Recipe.Line(r.called(PRODUCT, "product"), r.number("rate"), r.text("rate_unit"))));
 
     static final Table<Stock> STOCK = Table.named(
-                    "stock", (Stock s) -> "stock of " + s.product(), s -> List.of(s.product(), s.lot(), s.place()))
-            .key("product", Stock::product)
+                    "stock", (Stock s) -> "stock of " + s.product(), s -> List.of(Names.product(s.product()), s.lot(), s.place()))
+            .called("product", PRODUCT, Stock::product)
             .number("amount", "amount", Stock::amount, Shown.PLAIN)
             .text("unit", "unit", Stock::unit)
             .number("amount_l", "", Stock::amount_L, Shown.PLAIN)
@@ -104,7 +110,7 @@ final class ShelfTables {
             .key("lot", Stock::lot)
             .key("place", Stock::place)
             .read(r -> new Stock(
-                    r.text("product"),
+                    r.called(PRODUCT, "product"),
                     r.number("amount"),
                     r.text("unit"),
                     r.number("amount_l"),
@@ -157,7 +163,7 @@ final class ShelfTables {
 
     private static NitrogenProduct nitrogen(Row r, String prefix) {
         return new NitrogenProduct(
-                r.text(prefix + "name"),
+                r.called(PRODUCT, prefix + "name"),
                 r.number(prefix + "nitrogen"),
                 r.number(prefix + "density_kg_l"),
                 r.number(prefix + "urea_share"),
@@ -169,7 +175,7 @@ final class ShelfTables {
     private static Product product(Row r) {
         @Nullable NitrogenProduct n = r.findText("n_name").isPresent() ? nitrogen(r, "n_") : null;
         return new Product(
-                r.text("name"),
+                r.called(PRODUCT, "name"),
                 r.text("form"),
                 r.number("density_kg_l"),
                 r.number("price"),
@@ -177,7 +183,8 @@ final class ShelfTables {
                 n,
                 r.text("registration"),
                 r.text("caution"),
-                r.word(ProductKind.class, "kind"));
+                r.word(ProductKind.class, "kind"),
+                new ProductId(r.text("name")));
     }
 
     private static String words(Set<Placement> placements) {
@@ -193,7 +200,7 @@ final class ShelfTables {
 
     private static Rig rig(Row r) {
         return new Rig(
-                r.text("name"),
+                r.called(RIG, "name"),
                 r.text("kind"),
                 r.number("clearance_m"),
                 r.number("width_m"),
@@ -208,6 +215,7 @@ final class ShelfTables {
                 r.number("heel_m3"),
                 r.number("prime_m3"),
                 r.number("field_efficiency"),
-                r.number("spray_clearance_m"));
+                r.number("spray_clearance_m"),
+                new RigId(r.text("name")));
     }
 }

@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param name of the table
  * @param title names a fact to people ("weather 2026-06-03")
- * @param match two facts with equal match are the same one, possibly with other values
+ * @param match two facts with equal match are the same one, possibly with other values; names in it as
+ *     {@link Names.Called}
  * @param number place in the order of the table; empty: after the last
  * @param reader makes the fact of a row
  */
@@ -35,8 +36,15 @@ record Table<T>(
      *
      * @param label names it to people; empty when it only identifies the fact
      * @param value what is stored: text, a double or a whole number; null when not known
+     * @param kind of what it names; empty when it names nothing that may be called otherwise
      */
-    record Column<T>(String name, String label, Function<T, @Nullable Object> value, Shown shown) {
+    record Column<T>(
+            String name, String label, Function<T, @Nullable Object> value, Shown shown, Optional<Names.Kind> kind) {
+        private @Nullable Object stored(T fact, Names names) {
+            Object told = value.apply(fact);
+            return kind.isPresent() && told != null ? names.id(kind.get(), told.toString()) : told;
+        }
+
         private String text(@Nullable Object stored, boolean metric) {
             if (stored instanceof Double d) {
                 return shown.text(d, metric);
@@ -56,22 +64,22 @@ record Table<T>(
         return "update " + name + " set " + sets + " where seq = ?";
     }
 
-    Object[] insertArguments(long seq, T fact) {
-        List<@Nullable Object> values = values(fact);
+    Object[] insertArguments(long seq, T fact, Names names) {
+        List<@Nullable Object> values = values(fact, names);
         values.add(0, seq);
         return values.toArray();
     }
 
-    Object[] updateArguments(long seq, T fact) {
-        List<@Nullable Object> values = values(fact);
+    Object[] updateArguments(long seq, T fact, Names names) {
+        List<@Nullable Object> values = values(fact, names);
         values.add(seq);
         return values.toArray();
     }
 
-    private List<@Nullable Object> values(T fact) {
+    private List<@Nullable Object> values(T fact, Names names) {
         List<@Nullable Object> values = new ArrayList<>();
         for (Column<T> c : columns) {
-            values.add(c.value().apply(fact));
+            values.add(c.stored(fact, names));
         }
         return values;
     }
@@ -94,9 +102,8 @@ record Table<T>(
         return found;
     }
 
-    boolean isSame(T before, T after) {
-        return columns.stream()
-                .allMatch(c -> Objects.equals(c.value().apply(before), c.value().apply(after)));
+    boolean isSame(T before, T after, Names names) {
+        return columns.stream().allMatch(c -> Objects.equals(c.stored(before, names), c.stored(after, names)));
     }
 
     static <T> Builder<T> named(String name, Function<T, String> title, Function<T, Object> match) {
@@ -127,6 +134,16 @@ record Table<T>(
             return add(column, "", f -> plain(value.apply(f)), Shown.PLAIN);
         }
 
+        /** A column that identifies the fact by what it is of. */
+        Builder<T> called(String column, Names.Kind kind, Function<T, @Nullable String> name) {
+            return called(column, "", kind, name);
+        }
+
+        Builder<T> called(String column, String label, Names.Kind kind, Function<T, @Nullable String> name) {
+            columns.add(new Column<>(column, label, name::apply, Shown.PLAIN, Optional.of(kind)));
+            return this;
+        }
+
         Builder<T> text(String column, String label, Function<T, @Nullable Object> value) {
             return add(column, label, f -> plain(value.apply(f)), Shown.PLAIN);
         }
@@ -143,7 +160,7 @@ record Table<T>(
         }
 
         private Builder<T> add(String column, String label, Function<T, @Nullable Object> value, Shown shown) {
-            columns.add(new Column<>(column, label, value, shown));
+            columns.add(new Column<>(column, label, value, shown, Optional.empty()));
             return this;
         }
 

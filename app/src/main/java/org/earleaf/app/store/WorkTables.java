@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import static org.earleaf.app.store.Names.Kind.FIELD;
+import static org.earleaf.app.store.Names.Kind.PRODUCT;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -20,12 +23,13 @@ final class WorkTables {
     static final Table<Pass> PASSES = Table.named(
                     "pass",
                     (Pass p) -> "pass " + place(p.field(), p.zone()) + " " + p.date() + " " + p.product(),
-                    p -> List.of(p.field(), p.zone(), p.date(), p.product(), p.placement()))
+                    p -> List.of(
+                            Names.field(p.field()), p.zone(), p.date(), Names.product(p.product()), p.placement()))
             .key("id", Pass::id)
-            .key("field", Pass::field)
+            .called("field", FIELD, Pass::field)
             .key("zone", Pass::zone)
             .key("date_", Pass::date)
-            .key("product", Pass::product)
+            .called("product", PRODUCT, Pass::product)
             .number("rate", "rate", Pass::rate, Shown.PLAIN)
             .text("rate_unit", "unit of the rate", Pass::rateUnit)
             .number("nitrogen_kg_ha", "nitrogen", Pass::nitrogen_kgHa, Shown.RATE)
@@ -38,9 +42,9 @@ final class WorkTables {
                     "reading",
                     (Reading r) -> "reading " + place(r.field(), r.zone()) + " " + r.date() + " "
                             + r.kind().word(),
-                    r -> List.of(r.field(), r.zone(), r.date(), r.kind(), r.top_mm(), r.bottom_mm(), r.position()))
+                    r -> List.of(Names.field(r.field()), r.zone(), r.date(), r.kind(), r.top_mm(), r.bottom_mm(), r.position()))
             .key("id", Reading::id)
-            .key("field", Reading::field)
+            .called("field", FIELD, Reading::field)
             .key("zone", Reading::zone)
             .key("date_", Reading::date)
             .key("kind", Reading::kind)
@@ -64,18 +68,18 @@ final class WorkTables {
     static final Table<Irrigation> IRRIGATION = Table.named(
                     "irrigation",
                     (Irrigation i) -> "irrigation " + place(i.field(), i.zone()) + " " + i.date(),
-                    i -> List.of(i.field(), i.zone(), i.date()))
-            .key("field", Irrigation::field)
+                    i -> List.of(Names.field(i.field()), i.zone(), i.date()))
+            .called("field", FIELD, Irrigation::field)
             .key("zone", Irrigation::zone)
             .key("date_", Irrigation::date)
             .number("depth_mm", "water", Irrigation::depth_mm, Shown.WATER)
-            .read(r -> new Irrigation(r.text("field"), r.text("zone"), r.date("date_"), r.number("depth_mm")));
+            .read(r -> new Irrigation(r.called(FIELD, "field"), r.text("zone"), r.date("date_"), r.number("depth_mm")));
 
     static final Table<Manure> MANURE = Table.named(
                     "manure",
                     (Manure m) -> "manure " + place(m.field(), m.zone()) + " " + m.date(),
-                    m -> List.of(m.field(), m.zone(), m.date()))
-            .key("field", Manure::field)
+                    m -> List.of(Names.field(m.field()), m.zone(), m.date()))
+            .called("field", FIELD, Manure::field)
             .key("zone", Manure::zone)
             .key("date_", Manure::date)
             .number("organic_n_kg_ha", "organic nitrogen", Manure::organicN_kgHa, Shown.RATE)
@@ -139,10 +143,10 @@ final class WorkTables {
     private static Pass pass(Row r) {
         return new Pass(
                 r.text("id"),
-                r.text("field"),
+                r.called(FIELD, "field"),
                 r.text("zone"),
                 r.date("date_"),
-                r.text("product"),
+                r.called(PRODUCT, "product"),
                 r.number("rate"),
                 r.text("rate_unit"),
                 r.number("nitrogen_kg_ha"),
@@ -155,7 +159,7 @@ final class WorkTables {
         Reading.Kind kind = r.word(Reading.Kind.class, "kind");
         return new Reading(
                 r.text("id"),
-                r.text("field"),
+                r.called(FIELD, "field"),
                 r.text("zone"),
                 r.date("date_"),
                 kind,
@@ -169,7 +173,7 @@ final class WorkTables {
 
     private static Manure manure(Row r) {
         return new Manure(
-                r.text("field"),
+                r.called(FIELD, "field"),
                 r.text("zone"),
                 r.date("date_"),
                 r.number("organic_n_kg_ha"),

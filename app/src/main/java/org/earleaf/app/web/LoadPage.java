@@ -3,7 +3,7 @@ package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
-import java.util.UUID;
+import org.earleaf.app.Ids;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.LoadView;
@@ -82,7 +82,7 @@ class LoadPage {
             Pass made = form.pass(job.option(), today.on());
             Told told = form.told(job.rig().name(), desk.days().now());
             Chain.Entry entry = desk.notebook()
-                    .fileMade(made, kept -> Account.of(UUID.randomUUID().toString(), today.farm(), kept, told));
+                    .fileMade(made, kept -> Account.of(Ids.next(), today.farm(), kept, told));
             LookPage.keep(response, "person", ReadingForm.text(form.person()));
             return new ModelAndView("redirect:/records/" + entry.number());
         } catch (EarleafException wrong) {

@@ -3,7 +3,7 @@ package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
-import java.util.UUID;
+import org.earleaf.app.Ids;
 import org.earleaf.app.paper.PostingSheet;
 import org.earleaf.app.paper.RecordSheet;
 import org.earleaf.app.web.view.RecordsView;
@@ -86,7 +86,7 @@ class RecordsPage {
             Farm farm = desk.today().farm();
             RecordCorrection correction = form.correction(entry.record());
             FiledRecord right = correction.record(
-                    UUID.randomUUID().toString(), farm.timeZone(), desk.days().now());
+                    Ids.next(), farm.timeZone(), desk.days().now());
             Chain.Entry filed = desk.notebook().correct(right, correction.passes(farm));
             LookPage.keep(response, "person", ReadingForm.text(form.person()));
             return new ModelAndView("redirect:/records/" + filed.number());

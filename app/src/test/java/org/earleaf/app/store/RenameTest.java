@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.earleaf.app.store.Tanks.DAY;
+import static org.earleaf.app.store.Tanks.T;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.earleaf.app.RecordCopy;
+import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.farm.Farm;
+import org.earleaf.farm.Product;
+import org.earleaf.farm.ProductId;
+import org.earleaf.farm.ProductKind;
+import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
+import org.earleaf.field.FieldId;
+import org.earleaf.field.Pass;
+import org.earleaf.field.Reading;
+import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneId;
+import org.earleaf.load.LotStock;
+import org.earleaf.record.Chain;
+import org.earleaf.units.EarleafException;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Names change in the middle of a season; nothing that was stored is lost by it. */
+class RenameTest extends WithLoads {
+    private static final String FIELD = Tanks.farm().zones().get(0).field();
+    private static final String PRODUCT = Tanks.label().product();
+    private static final String RIG = "highboy";
+
+    @Test
+    void a_field_takes_what_was_done_and_seen_with_it() {
+        store.enter(reading(FIELD));
+        reserved("1", "job-1", 6);
+        Kept before = loads.get("1");
+        store.renameField(FIELD, "Long Eighty");
+        Farm farm = store.farm();
+        assertThat(farm.zonesOf(FIELD)).isEmpty();
+        assertThat(farm.zonesOf("Long Eighty"))
+                .extracting(Zone::id)
+                .allMatch(id -> id.field().equals(new FieldId(FIELD)));
+        assertThat(farm.readings()).extracting(Reading::field).containsOnly("Long Eighty");
+        assertThat(farm.passes()).extracting(Pass::field).doesNotContain(FIELD);
+        Kept after = loads.get("1");
+        assertThat(after.version()).isEqualTo(before.version());
+        assertThat(after.load().grounds()).extracting(g -> g.field()).containsOnly("Long Eighty");
+        assertThat(after.load().isLocked()).isTrue();
+        assertThat(mixed("1").load().grounds()).extracting(g -> g.field()).containsOnly("Long Eighty");
+        store.enter(reading("Long Eighty"));
+        store.renameField("Long Eighty", FIELD);
+        assertThat(store.farm().readings()).extracting(Reading::field).containsOnly(FIELD);
+    }
+
+    @Test
+    void what_was_poured_on_a_field_counts_under_its_new_name() {
+        reserved("1", "job-1", 6);
+        Kept second = planned("2", "job-2", 6);
+        List<String> before = verdicts(second);
+        store.renameField(FIELD, "Long Eighty");
+        store.renameProduct(PRODUCT, "Late Guard");
+        assertThat(verdicts(loads.get("2"))).isEqualTo(before);
+    }
+
+    private List<String> verdicts(Kept kept) {
+        return loads.findings(kept.load()).stream()
+                .map(f -> f.limit() + " " + f.verdict())
+                .toList();
+    }
+
+    @Test
+    void a_product_takes_its_label_its_lots_and_its_loads_with_it() {
+        reserved("1", "job-1", 6);
+        List<LotStock> free = loads.free();
+        store.renameProduct(PRODUCT, "Late Guard");
+        Farm farm = store.farm();
+        assertThat(farm.findProduct(PRODUCT)).isEmpty();
+        assertThat(farm.findProduct("Late Guard").orElseThrow().id()).isEqualTo(new ProductId(PRODUCT));
+        assertThat(farm.labels().find("Late Guard", "corn")).isPresent();
+        assertThat(farm.stock()).extracting(s -> s.product()).contains("Late Guard").doesNotContain(PRODUCT);
+        assertThat(loads.free())
+                .extracting(LotStock::lot, LotStock::free)
+                .containsExactlyElementsOf(free.stream()
+                        .map(l -> org.assertj.core.groups.Tuple.tuple(l.lot(), l.free()))
+                        .toList());
+        assertThat(loads.drawn("1")).extracting(d -> d.product()).containsOnly("Late Guard");
+        assertThat(mixed("1").load().lines()).extracting(l -> l.product()).contains("Late Guard");
+        loads.applied("1", loads.get("1").version(), "A", T);
+        assertThat(loads.free()).allMatch(l -> l.free() >= 0);
+    }
+
+    @Test
+    void a_rig_takes_its_tank_and_its_cleanouts_with_it() {
+        reserved("1", "job-1", 6);
+        reserved("2", "job-2", 6);
+        mixed("1");
+        store.renameRig(RIG, "Old Blue");
+        Rig rig = store.farm().rigs().stream()
+                .filter(r -> r.name().equals("Old Blue"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(rig.id()).isEqualTo(new RigId(RIG));
+        assertThat(loads.get("1").load().rig()).isEqualTo("Old Blue");
+        assertThatThrownBy(() -> loads.mixing("2", loads.get("2").version(), "A", T))
+                .isInstanceOf(EarleafException.class)
+                .hasMessageContaining("tank of the Old Blue");
+        loads.cleaned("Old Blue", "rinsed three times", "A", T);
+        loads.applied("1", loads.get("1").version(), "A", T);
+        loads.mixing("2", loads.get("2").version(), "A", T);
+    }
+
+    @Test
+    void what_was_filed_stays_as_it_was_filed() {
+        Pass fresh = Farms.pass("", FIELD, DAY, 30, Pass.State.PLANNED);
+        Chain.Entry filed = store.fileMade(fresh, RecordBookTest.account("r1", "", "A. Grower"));
+        store.renameField(FIELD, "Long Eighty");
+        assertThat(store.records()).containsExactly(filed);
+        assertThat(filed.record().field()).isEqualTo(FIELD);
+        assertThat(Chain.verify(store.records())).isEmpty();
+        assertThat(store.farm().passes())
+                .filteredOn(p -> p.id().equals(filed.record().passId()))
+                .extracting(Pass::field)
+                .containsExactly("Long Eighty");
+        store.requireWhole();
+    }
+
+    @Test
+    void a_folder_that_still_has_the_first_name_adds_nothing_twice() {
+        store.renameField(FIELD, "Long Eighty");
+        store.renameProduct(PRODUCT, "Late Guard");
+        store.renameRig(RIG, "Old Blue");
+        Farm before = store.farm();
+        ImportReport again = FarmStoreTest.put(store, farmOf());
+        assertThat(again.added().values()).containsOnly(0);
+        assertThat(store.farm()).isEqualTo(before);
+    }
+
+    @Test
+    void a_folder_that_gives_an_id_may_change_the_name() {
+        FarmStoreTest.put(store, called(FIELD, "f-1"));
+        assertThat(store.farm().zones().get(0).id().field())
+                .as("what was known by its name keeps that for its id")
+                .isEqualTo(new FieldId(FIELD));
+        ImportReport report = FarmStoreTest.put(store, called("Long Eighty", "f-1"));
+        assertThat(report.differences())
+                .extracting(d -> d.sentence(false))
+                .contains("field Long Eighty: name " + FIELD + " -> Long Eighty");
+        assertThat(report.added().values()).containsOnly(0);
+        assertThat(store.farm().zonesOf("Long Eighty")).isNotEmpty();
+        assertThat(store.farm().passes()).extracting(Pass::field).doesNotContain(FIELD);
+    }
+
+    /** The farm as a folder would tell it that calls its first field so. */
+    private static Farm called(String name, String id) {
+        List<Zone> zones = farmOf().zones().stream()
+                .map(z -> z.field().equals(FIELD)
+                        ? RecordCopy.with(RecordCopy.with(z, "field", name), "id", ZoneId.named(id, z.zone()))
+                        : z)
+                .toList();
+        List<Pass> passes = farmOf().passes().stream()
+                .map(p -> p.field().equals(FIELD) ? RecordCopy.with(p, "field", name) : p)
+                .toList();
+        List<Reading> readings = farmOf().readings().stream()
+                .map(r -> r.field().equals(FIELD) ? RecordCopy.with(r, "field", name) : r)
+                .toList();
+        return RecordCopy.with(
+                RecordCopy.with(RecordCopy.with(farmOf(), "zones", zones), "passes", passes), "readings", readings);
+    }
+
+    /** With the product of the loads on the shelf. */
+    private static Farm farmOf() {
+        Product product =
+                new Product(PRODUCT, "SC", 1.1, Double.NaN, "", null, "INVENTED-7", "", ProductKind.FUNGICIDE);
+        List<Product> products = new ArrayList<>(Tanks.farm().products());
+        products.add(product);
+        return RecordCopy.with(Tanks.farm(), "products", products);
+    }
+
+    @BeforeEach
+    void shelve() {
+        FarmStoreTest.put(store, farmOf());
+    }
+
+    @Test
+    void a_name_that_is_taken_or_none_is_refused() {
+        assertThatThrownBy(() -> store.renameField(FIELD, " "))
+                .isInstanceOf(EarleafException.class)
+                .hasMessageContaining("1 to 60 letters");
+        assertThatThrownBy(() -> store.renameField("No Such Field", "Other"))
+                .hasMessageContaining("a field of this farm");
+        Rig other = store.farm().rigs().get(store.farm().rigs().size() - 1);
+        if (!other.name().equals(RIG)) {
+            assertThatThrownBy(() -> store.renameRig(RIG, other.name())).hasMessageContaining("another rig");
+        }
+        store.renameField(FIELD, "Long Eighty");
+        store.renameField("Long Eighty", FIELD);
+        assertThat(store.farm().zones().get(0).field()).isEqualTo(FIELD);
+    }
+
+    private static Reading reading(String field) {
+        return new Reading(
+                "",
+                field,
+                "",
+                DAY,
+                Reading.Kind.HEIGHT,
+                80,
+                "80 cm",
+                Double.NaN,
+                Double.NaN,
+                Reading.Position.RANDOM,
+                "");
+    }
+}
