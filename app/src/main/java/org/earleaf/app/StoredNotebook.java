@@ -89,6 +89,21 @@ public record StoredNotebook(FarmStore store, boolean lasting) implements Notebo
     }
 
     @Override
+    public void renameField(String name, String other) {
+        store.renameField(name, other);
+    }
+
+    @Override
+    public void renameRig(String name, String other) {
+        store.renameRig(name, other);
+    }
+
+    @Override
+    public void renameProduct(String name, String other) {
+        store.renameProduct(name, other);
+    }
+
+    @Override
     public String state() {
         if (store.findWhyOnlyRead().isPresent()) {
             return "For reading only: nothing can be saved in " + store.file().getFileName() + " now";

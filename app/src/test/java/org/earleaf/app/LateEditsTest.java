@@ -94,10 +94,26 @@ class LateEditsTest {
         return Wiring.live().day(farm, ON, false);
     }
 
+    @Test
+    void what_a_field_is_called_changes_no_number_of_it(@TempDir Path temp) {
+        Farm farm = FarmFolder.read(DEMO);
+        try (FarmStore store = FarmStore.create(temp.resolve("farm.db"))) {
+            store.importFarm(farm, FarmFolder.readWeather(DEMO).observed());
+            StoredDays days = new StoredDays(store, Wiring.live(), Optional.of(ON), false);
+            double[] before = all(days.day(ON));
+            store.renameField(FIELD, "A Name That Begins Otherwise");
+            assertThat(all(days.day(ON), "A Name That Begins Otherwise")).isEqualTo(before);
+        }
+    }
+
     /** Every value of the field's season, and what is told of its futures. */
     private static double[] all(FarmDay day) {
+        return all(day, FIELD);
+    }
+
+    private static double[] all(FarmDay day, String field) {
         Zone zone = day.farm().zones().stream()
-                .filter(z -> z.field().equals(FIELD))
+                .filter(z -> z.field().equals(field))
                 .findFirst()
                 .orElseThrow();
         Outlook o = day.outlook(zone);

@@ -2,6 +2,7 @@
 package org.earleaf.app.web;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.FieldLeaf;
@@ -45,6 +46,7 @@ class FieldPage {
         model.addAttribute("view", FieldLeaf.of(today, zone, shown(today, zone, day, index), with, format));
         model.addAttribute(
                 "readings", ReadingsView.of(today, zone, desk.notebook().photographs()));
+        model.addAttribute("called", List.of(zone.field()));
         return "field";
     }
 

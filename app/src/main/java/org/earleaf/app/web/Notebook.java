@@ -62,6 +62,13 @@ public interface Notebook {
     /** By its number or id. */
     Optional<Chain.Entry> findRecord(String numberOrId);
 
+    /** Calls a field otherwise: what was stored of it goes with it, what was filed stays as filed. */
+    void renameField(String name, String other);
+
+    void renameRig(String name, String other);
+
+    void renameProduct(String name, String other);
+
     /** A short line that says what is saved and where ("All saved on this machine"). */
     String state();
 }

@@ -46,6 +46,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     NewLoadPage.class,
     TankPage.class,
     PaperPage.class,
+    RenamePage.class,
     ShelfPage.class,
     AgainPage.class,
     RecordsPage.class,

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.earleaf.app.paper.PaperSize;
+import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
 import org.earleaf.record.Chain;
 import org.junit.jupiter.api.AfterEach;
@@ -203,6 +204,30 @@ class RecordsPageTest {
         assertThat(get(asked + "&droplets=XC&nozzles=Invented%2C+05%3A+M+20+psi%2C+F+60+psi")
                         .body())
                 .contains("No outlet serves.", "wanted XC");
+    }
+
+    @Test
+    void a_name_is_changed_on_its_page() throws Exception {
+        assertThat(get("/rigs").body()).contains("Change a name", "/rigs/rename");
+        assertThat(get("/shelf").body()).contains("Change a name", "/shelf/rename");
+        assertThat(get("/field/mill-eighty").body()).contains("Change a name", "/fields/rename");
+        Farm farm = preview.store().farm();
+        String rig = farm.rigs().get(0).name();
+        String product = farm.products().get(0).name();
+        String field = farm.zones().get(0).field();
+        assertThat(post("/rigs/rename", "name", rig, "other", "Old Blue").statusCode())
+                .isEqualTo(302);
+        assertThat(post("/shelf/rename", "name", product, "other", "Late Guard").statusCode())
+                .isEqualTo(302);
+        assertThat(post("/fields/rename", "name", field, "other", "Long Eighty").statusCode())
+                .isEqualTo(302);
+        Farm now = preview.store().farm();
+        assertThat(now.rigs().get(0).name()).isEqualTo("Old Blue");
+        assertThat(now.products().get(0).name()).isEqualTo("Late Guard");
+        assertThat(now.zones().get(0).field()).isEqualTo("Long Eighty");
+        HttpResponse<String> none = post("/rigs/rename", "name", "Old Blue", "other", " ");
+        assertThat(none.statusCode()).isEqualTo(400);
+        assertThat(none.body()).contains("1 to 60 letters");
     }
 
     @Test
