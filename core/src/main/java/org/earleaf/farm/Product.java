@@ -4,11 +4,13 @@ package org.earleaf.farm;
 import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.label.LabelBook;
+import org.earleaf.units.Called;
 import org.earleaf.units.Dimension;
 
 /**
  * A product on the shelf that is not a nitrogen fertiliser, or a fertiliser of the farm's own.
  *
+ * @param called its name
  * @param form two-letter formulation code of the international catalogue (SC, EC, WG, SL ...)
  * @param density_kgL NaN: not given
  * @param price amount of money a {@code priceUnit}, NaN: not given
@@ -16,10 +18,9 @@ import org.earleaf.units.Dimension;
  * @param registration registration number on its label, empty when none
  * @param caution short text for sheets
  * @param kind what it is for; what its label says stands in the {@link LabelBook}
- * @param id what it is known by for good
  */
 public record Product(
-        String name,
+        Called<ProductId> called,
         String form,
         double density_kgL,
         double price,
@@ -27,8 +28,7 @@ public record Product(
         @org.jspecify.annotations.Nullable NitrogenProduct nitrogen,
         String registration,
         String caution,
-        ProductKind kind,
-        ProductId id) {
+        ProductKind kind) {
     /** One that was never called otherwise. */
     public Product(
             String name,
@@ -41,7 +41,7 @@ public record Product(
             String caution,
             ProductKind kind) {
         this(
-                name,
+                new Called<>(new ProductId(name), name),
                 form,
                 density_kgL,
                 price,
@@ -49,14 +49,15 @@ public record Product(
                 nitrogen,
                 registration,
                 caution,
-                kind,
-                new ProductId(name));
+                kind);
     }
 
-    /** The same product, known by another id. */
-    public Product knownBy(ProductId other) {
-        return new Product(
-                name, form, density_kgL, price, priceUnit, nitrogen, registration, caution, kind, other);
+    public ProductId id() {
+        return called.id();
+    }
+
+    public String name() {
+        return called.name();
     }
 
     /** One of which it was not told what it is for. */

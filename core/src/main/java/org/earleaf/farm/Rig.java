@@ -3,10 +3,12 @@ package org.earleaf.farm;
 
 import java.util.Set;
 import org.earleaf.field.Placement;
+import org.earleaf.units.Called;
 
 /**
  * A machine that makes passes.
  *
+ * @param called its name
  * @param kind "self-propelled", "pulled", "toolbar", "tender" or "hired"
  * @param clearance_m lowest member over a row
  * @param width_m boom or bar width
@@ -23,10 +25,9 @@ import org.earleaf.field.Placement;
  * @param fieldEfficiency share of field time at full width
  * @param sprayClearance_m crop height up to which it is driven for spraying although the lowest member brushes the crop:
  *     the owner's choice, the plants that it bends are counted; NaN: as its clearance
- * @param id what it is known by for good
  */
 public record Rig(
-        String name,
+        Called<RigId> called,
         String kind,
         double clearance_m,
         double width_m,
@@ -41,8 +42,7 @@ public record Rig(
         double heel_m3,
         double prime_m3,
         double fieldEfficiency,
-        double sprayClearance_m,
-        RigId id) {
+        double sprayClearance_m) {
     public Rig {
         placements = Set.copyOf(placements);
     }
@@ -66,7 +66,7 @@ public record Rig(
             double fieldEfficiency,
             double sprayClearance_m) {
         this(
-                name,
+                new Called<>(new RigId(name), name),
                 kind,
                 clearance_m,
                 width_m,
@@ -81,8 +81,7 @@ public record Rig(
                 heel_m3,
                 prime_m3,
                 fieldEfficiency,
-                sprayClearance_m,
-                new RigId(name));
+                sprayClearance_m);
     }
 
     /** A rig that is driven in no crop taller than it clears. */
@@ -121,26 +120,12 @@ public record Rig(
                 Double.NaN);
     }
 
-    /** The same rig, known by another id. */
-    public Rig knownBy(RigId other) {
-        return new Rig(
-                name,
-                kind,
-                clearance_m,
-                width_m,
-                tank_m3,
-                speedMin_ms,
-                speedMax_ms,
-                pressureMin_Pa,
-                pressureMax_Pa,
-                outletsPerRow,
-                placements,
-                cost_usdHa,
-                heel_m3,
-                prime_m3,
-                fieldEfficiency,
-                sprayClearance_m,
-                other);
+    public RigId id() {
+        return called.id();
+    }
+
+    public String name() {
+        return called.name();
     }
 
     /** The crop height it may enter with a placement. */

@@ -7,8 +7,7 @@ import org.earleaf.soil.SoilProfile;
 /**
  * A part of a field managed alike, with its crop of this season. {@code NaN} means not given.
  *
- * @param field name of the field
- * @param zone name of the zone; empty when the field is one zone
+ * @param called its field's name and its own
  * @param area_ha ground [ha]
  * @param crop crop planted, lower case ("corn" is modelled; others are accepted for plans, loads and records)
  * @param planted planting date
@@ -21,11 +20,9 @@ import org.earleaf.soil.SoilProfile;
  * @param gddBlackLayer hybrid's own rating from planting [°F d], NaN: by maturity
  * @param yieldGoal_kgHa dry grain [kg/ha], NaN: none
  * @param disease what makes leaf disease likelier in it
- * @param id what it is known by for good
  */
 public record Zone(
-        String field,
-        String zone,
+        ZoneName called,
         double area_ha,
         String crop,
         LocalDate planted,
@@ -42,8 +39,7 @@ public record Zone(
         double gddBlackLayer,
         double yieldGoal_kgHa,
         SoilProfile soil,
-        DiseaseFacts disease,
-        ZoneId id) {
+        DiseaseFacts disease) {
     /** One that was never called otherwise. */
     public Zone(
             String field,
@@ -66,8 +62,7 @@ public record Zone(
             SoilProfile soil,
             DiseaseFacts disease) {
         this(
-                field,
-                zone,
+                ZoneName.of(field, zone),
                 area_ha,
                 crop,
                 planted,
@@ -84,8 +79,7 @@ public record Zone(
                 gddBlackLayer,
                 yieldGoal_kgHa,
                 soil,
-                disease,
-                ZoneId.named(field, zone));
+                disease);
     }
 
     /** A zone of which nothing is told about disease. */
@@ -130,29 +124,16 @@ public record Zone(
                 DiseaseFacts.NOT_GIVEN);
     }
 
-    /** The same zone, known by another id. */
-    public Zone knownBy(ZoneId other) {
-        return new Zone(
-                field,
-                zone,
-                area_ha,
-                crop,
-                planted,
-                relativeMaturity_d,
-                population_m2,
-                rowSpacing_m,
-                previousCrop,
-                drainage,
-                tillage,
-                residueCover,
-                curveNumber,
-                hybrid,
-                gddSilk,
-                gddBlackLayer,
-                yieldGoal_kgHa,
-                soil,
-                disease,
-                other);
+    public ZoneId id() {
+        return called.id();
+    }
+
+    public String field() {
+        return called.field();
+    }
+
+    public String zone() {
+        return called.zone();
     }
 
     public boolean isCorn() {
@@ -161,6 +142,6 @@ public record Zone(
 
     /** Field name, with the zone's behind it where there is one. */
     public String label() {
-        return zone.isEmpty() ? field : field + ", " + zone;
+        return zone().isEmpty() ? field() : field() + ", " + zone();
     }
 }

@@ -108,7 +108,12 @@ public record TankLoad(
 
     /** Whether it may not be poured before a jar test: a nitrogen solution carries a product with a label. */
     public boolean asksForJar() {
-        return nitrogenCarrier && lines.stream().anyMatch(LoadLine::labelled);
+        return nitrogenCarrier && isLabelled();
+    }
+
+    /** Whether any product in it carries a pesticide label. */
+    public boolean isLabelled() {
+        return lines.stream().anyMatch(LoadLine::labelled);
     }
 
     /** What labels are asked about one piece of its ground. */
@@ -206,30 +211,24 @@ public record TankLoad(
         return as(state, lock, lines, all, events).noting(stop.at(), stop.person(), stop.sentence());
     }
 
-    /**
-     * As the other, on a rig whose calibration has run out, with the reason.
-     *
-     * @param lapsed why it does not hold; empty: it holds
-     */
-    public TankLoad mixing(String lapsed, String reason, String person, Instant at) {
-        if (lapsed.isEmpty()) {
-            return mixing(person, at);
+    /** On a rig whose calibration has run out with the reason. */
+    public TankLoad mixing(MixStart start, String person, Instant at) {
+        need(state == LoadState.RESERVED, "a reserved load", "Reserve it first.");
+        need(isLocked(), "the load as it was locked", "Reserve it again: it is not what was locked.");
+        start.requireLooked(this);
+        TankLoad begun = in(LoadState.MIXING, lock, lines).noting(at, person, "mixing begins");
+        if (start.lapsed().isEmpty()) {
+            return begun;
         }
-        if (reason.isBlank()) {
+        if (start.reason().isBlank()) {
             throw EarleafException.of(
                     "calibration of the " + rig,
-                    lapsed,
+                    start.lapsed(),
                     "a catch test that holds",
                     "Catch the outlets, or say why it goes out without: the reason stays in the record.");
         }
-        TankLoad begun = mixing(person, at);
-        return begun.with(new Overridden(Overridden.CALIBRATION, person.strip(), "", reason.strip(), at));
-    }
-
-    public TankLoad mixing(String person, Instant at) {
-        need(state == LoadState.RESERVED, "a reserved load", "Reserve it first.");
-        need(isLocked(), "the load as it was locked", "Reserve it again: it is not what was locked.");
-        return in(LoadState.MIXING, lock, lines).noting(at, person, "mixing begins");
+        return begun.with(new Overridden(
+                Overridden.CALIBRATION, person.strip(), "", start.reason().strip(), at));
     }
 
     /** One key for the product at a place in the order; the ones before it must be in. */

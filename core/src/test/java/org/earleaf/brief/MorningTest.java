@@ -9,6 +9,7 @@ import java.util.concurrent.ForkJoinPool;
 import org.earleaf.decide.SprayFarm;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.units.RecordCopy;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,7 +33,7 @@ class MorningTest {
     }
 
     private static Zone named(Zone z, String name) {
-        return RecordCopy.with(z, "field", name);
+        return RecordCopy.with(z, "called", ZoneName.of(name, z.zone()));
     }
 
     private static Brief brief(int threads) {

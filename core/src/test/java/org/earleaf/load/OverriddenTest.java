@@ -88,14 +88,20 @@ class OverriddenTest {
     @Test
     void a_rig_goes_out_on_a_lapsed_calibration_only_with_a_reason_that_stays() {
         TankLoad reserved = TankLoads.reserved();
-        assertThatThrownBy(() -> reserved.mixing("no catch test of its outlets", " ", "A", T))
+        assertThatThrownBy(() -> reserved.mixing(
+                        new MixStart(TankLoads.LOOKED.looked(), "no catch test of its outlets", " "), "A", T))
                 .hasMessage("calibration of the Highboy: found no catch test of its outlets; expected a catch test that"
                         + " holds. Catch the outlets, or say why it goes out without: the reason stays in the record.");
-        TankLoad mixing = reserved.mixing("no catch test of its outlets", "new rig, caught tomorrow", "A", T);
+        TankLoad mixing = reserved.mixing(
+                new MixStart(TankLoads.LOOKED.looked(), "no catch test of its outlets", "new rig, caught tomorrow"),
+                "A",
+                T);
         assertThat(mixing.state()).isEqualTo(LoadState.MIXING);
         assertThat(mixing.overridden())
                 .extracting(Overridden::sentence)
                 .containsExactly("Without a calibration that holds, by A: new rig, caught tomorrow");
-        assertThat(reserved.mixing("", "", "A", T).overridden()).isEmpty();
+        assertThat(reserved.mixing(new MixStart(TankLoads.LOOKED.looked(), "", ""), "A", T)
+                        .overridden())
+                .isEmpty();
     }
 }

@@ -57,13 +57,13 @@ class TankLoadTest {
                 .hasMessage(
                         "load load 1: found a load that is reserved; expected a planned load. Only a planned load is"
                                 + " reserved.");
-        assertThatThrownBy(() -> planned().mixing("A", T)).hasMessageContaining("Reserve it first.");
+        assertThatThrownBy(() -> planned().mixing(TankLoads.LOOKED, "A", T)).hasMessageContaining("Reserve it first.");
         assertThatThrownBy(() -> reserved().key(1, key(i2(), "A", 1))).hasMessageContaining("Begin to mix first.");
         assertThatThrownBy(() -> reserved().mixed(new MixGate(true, true, true, true, true, true, true, true), "A", T))
                 .hasMessageContaining("a load being mixed");
         assertThatThrownBy(() -> mixing().applied("A", T)).hasMessageContaining("Mix it first.");
         assertThatThrownBy(() -> mixing().handOver(1, "Old rig", "x", "A", T)).hasMessageContaining("Mix it first.");
-        assertThatThrownBy(() -> reserved().mixing(" ", T)).hasMessageContaining("Say who you are.");
+        assertThatThrownBy(() -> reserved().mixing(TankLoads.LOOKED, " ", T)).hasMessageContaining("Say who you are.");
         assertThatThrownBy(() -> mixing().edited(planned(), "A", T)).hasMessageContaining("nothing in the tank");
         TankLoad empty = new TankLoad(
                 "e",
@@ -207,7 +207,7 @@ class TankLoadTest {
                 "",
                 r.events());
         assertThat(tampered.isLocked()).isFalse();
-        assertThatThrownBy(() -> tampered.mixing("A", T)).hasMessageContaining("as it was locked");
+        assertThatThrownBy(() -> tampered.mixing(TankLoads.LOOKED, "A", T)).hasMessageContaining("as it was locked");
         assertThat(reserved().fingerprint()).isEqualTo(planned().fingerprint());
     }
 

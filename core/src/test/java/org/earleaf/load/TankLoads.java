@@ -95,8 +95,11 @@ public final class TankLoads {
         return planned().reserved(findings(planned()), "A. Grower", T);
     }
 
+    /** All that is looked at before mixing, on a calibration that holds. */
+    public static final MixStart LOOKED = new MixStart(Set.of(BeforeMixing.values()), "", "");
+
     public static TankLoad mixing() {
-        return reserved().mixing("A. Grower", T);
+        return reserved().mixing(TankLoads.LOOKED, "A. Grower", T);
     }
 
     public static LoadLine.Key key(LoadLine line, String person, int second) {

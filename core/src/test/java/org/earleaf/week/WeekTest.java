@@ -20,6 +20,7 @@ import org.earleaf.farm.Settings;
 import org.earleaf.field.Boundary;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.outlook.Spread;
 import org.earleaf.plan.Job;
@@ -77,7 +78,7 @@ class WeekTest {
     }
 
     private static Zone named(Zone z, String name) {
-        return RecordCopy.with(z, "field", name);
+        return RecordCopy.with(z, "called", ZoneName.of(name, z.zone()));
     }
 
     /** What one field wants, told of another. */

@@ -22,6 +22,7 @@ import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
 import org.earleaf.field.ZoneId;
+import org.earleaf.field.ZoneName;
 import org.earleaf.soil.SoilProfile;
 
 /** fields.csv: one row for each field or zone with its crop of the season. */
@@ -155,14 +156,14 @@ final class FieldsCsv {
         double gddBlack = row.number(blackLayer);
         double grain = row.number(goal);
         DiseaseFacts known = disease.read(row);
-        ZoneId by = new ZoneId(new FieldId(id.of(row, f)), z);
+        ZoneName called = new ZoneName(new ZoneId(new FieldId(id.of(row, f)), z), f, z);
         if (!row.isGood() || day.isEmpty()) {
             return Optional.empty();
         }
         LocalDate on = day.get();
         Function<SoilProfile, Zone> with = soil -> new Zone(
-                f, z, ha, c, on, days, plants, rows_m, before, drain, till, cover, cn, seed, gddSilk, gddBlack, grain,
-                soil, known, by);
+                called, ha, c, on, days, plants, rows_m, before, drain, till, cover, cn, seed, gddSilk, gddBlack, grain,
+                soil, known);
         return Optional.of(new FieldRow(row.line(), f, z, ha, with));
     }
 

@@ -14,6 +14,7 @@ import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductId;
 import org.earleaf.farm.ProductKind;
+import org.earleaf.units.Called;
 import org.earleaf.units.Dimension;
 
 /** products.csv: what is bought. */
@@ -74,7 +75,7 @@ final class ProductsCsv {
 
     private void read(Row row) {
         String name = row.text(product);
-        ProductId by = new ProductId(id.of(row, name));
+        Called<ProductId> called = new Called<>(new ProductId(id.of(row, name)), name);
         String code = row.word(form, Formulation::find, Formulation.words()).orElse("");
         double kgL = row.number(density);
         double money = row.number(price);
@@ -89,7 +90,7 @@ final class ProductsCsv {
         }
         double density = Double.isNaN(kgL) && n.isPresent() ? n.get().density_kgL() : kgL;
         Product made = new Product(
-                name, code, density, money, unit, n.orElse(null), row.text(registration), row.text(caution), what, by);
+                called, code, density, money, unit, n.orElse(null), row.text(registration), row.text(caution), what);
         if (!shelf.add(made)) {
             row.refuse(product, name + " a second time", "every product once", "Keep the row that is right.");
         } else if (!Double.isNaN(usdKg)) {

@@ -16,6 +16,7 @@ import org.earleaf.exchange.table.Sheet;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.RigId;
 import org.earleaf.field.Placement;
+import org.earleaf.units.Called;
 import org.earleaf.units.Units;
 
 /** rigs.csv: machines that make passes. */
@@ -94,7 +95,7 @@ final class RigsCsv {
         String what = row.word(kind, RigsCsv::findKind, KIND_WORDS).orElse("");
         boolean tender = what.equals("tender");
         Rig made = new Rig(
-                rig,
+                new Called<>(new RigId(id.of(row, rig)), rig),
                 what,
                 row.number(tender ? clearance.emptyAllowed() : clearance),
                 row.number(tender ? width.emptyAllowed() : width),
@@ -109,8 +110,7 @@ final class RigsCsv {
                 given(row, heel, HEEL_M3, tender),
                 given(row, prime, PRIME_M3, tender),
                 given(row, efficiency, FIELD_EFFICIENCY, tender),
-                row.number(sprayClearance),
-                new RigId(id.of(row, rig)));
+                row.number(sprayClearance));
         refuseTurned(row, made.speedMin_ms(), made.speedMax_ms(), speedMax);
         refuseTurned(row, made.pressureMin_Pa(), made.pressureMax_Pa(), pressureMax);
         if (made.sprayClearance_m() < made.clearance_m()) {

@@ -144,8 +144,7 @@ class FarmFolderTest {
 
     @Test
     void a_folder_may_know_its_things_by_ids() {
-        Farm farm = read(TinyFolder.us()
-                .with("fields.csv", """
+        Farm farm = read(TinyFolder.us().with("fields.csv", """
                         field,zone,field_id,area_ac,crop,planted,relative_maturity_d,population_ac,row_spacing_in,previous_crop
                         Home,,f-1,80,corn,2012-05-04,108,32000,30,soybean
                         Creek,hill,f-2,30,corn,2012-05-10,105,30000,30,corn
@@ -153,8 +152,7 @@ class FarmFolderTest {
                         """));
         assertThat(farm.zones())
                 .extracting(Zone::id)
-                .containsExactly(
-                        ZoneId.named("f-1", ""), ZoneId.named("f-2", "hill"), ZoneId.named("f-2", "flat"));
+                .containsExactly(ZoneId.named("f-1", ""), ZoneId.named("f-2", "hill"), ZoneId.named("f-2", "flat"));
         assertThat(read(TinyFolder.us()).zones())
                 .extracting(Zone::id)
                 .containsExactly(
@@ -164,9 +162,7 @@ class FarmFolderTest {
     @Test
     void an_id_is_one_things_and_a_thing_has_one_id() {
         EarleafException wrong = catchThrowableOfType(
-                EarleafException.class,
-                () -> read(TinyFolder.us()
-                        .with("fields.csv", """
+                EarleafException.class, () -> read(TinyFolder.us().with("fields.csv", """
                                 field,zone,field_id,area_ac,crop,planted,relative_maturity_d,population_ac,row_spacing_in,previous_crop
                                 Home,,Creek,80,corn,2012-05-04,108,32000,30,soybean
                                 Creek,hill,,30,corn,2012-05-10,105,30000,30,corn

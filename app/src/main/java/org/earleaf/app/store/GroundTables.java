@@ -15,6 +15,7 @@ import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
 import org.earleaf.field.ZoneId;
+import org.earleaf.field.ZoneName;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilWater;
 import org.earleaf.units.EarleafException;
@@ -131,9 +132,9 @@ final class GroundTables {
 
     private static Zone zone(Row r, Map<Place, Map<Integer, Layer>> soil) {
         Place place = new Place(r.called(FIELD, "field"), r.text("zone"));
+        ZoneId id = new ZoneId(new FieldId(r.text("field")), place.zone());
         return new Zone(
-                place.field(),
-                place.zone(),
+                new ZoneName(id, place.field(), place.zone()),
                 r.number("area_ha"),
                 r.text("crop"),
                 r.date("planted"),
@@ -153,8 +154,7 @@ final class GroundTables {
                         Objects.requireNonNullElse(soil.get(place), Map.<Integer, Layer>of()).values().stream()
                                 .toList(),
                         r.text("texture")),
-                DiseaseColumns.read(r),
-                new ZoneId(new FieldId(r.text("field")), place.zone()));
+                DiseaseColumns.read(r));
     }
 
     private static SoilProfile profile(List<Layer> layers, String texture) {
@@ -170,7 +170,8 @@ final class GroundTables {
     private static Boundary boundary(Row r) {
         String hex = r.text("shape");
         try {
-            return new Boundary(r.called(FIELD, "field"), r.text("zone"), new WKBReader().read(WKBReader.hexToBytes(hex)));
+            return new Boundary(
+                    r.called(FIELD, "field"), r.text("zone"), new WKBReader().read(WKBReader.hexToBytes(hex)));
         } catch (ParseException | IllegalArgumentException e) {
             throw EarleafException.of(
                     "database, boundary of " + r.text("field"),

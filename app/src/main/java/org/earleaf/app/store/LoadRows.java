@@ -55,7 +55,8 @@ final class LoadRows {
 
     List<TankLoad> onField(String field) {
         return sql
-                .query(COLUMNS + "join load_ground g on g.load = l.id where g.field = ? order by l.seq",
+                .query(
+                        COLUMNS + "join load_ground g on g.load = l.id where g.field = ? order by l.seq",
                         kept(),
                         Names.of(sql).id(Kind.FIELD, field))
                 .stream()

@@ -88,8 +88,7 @@ final class Merge {
      * @param locked stored facts that stay as they are
      */
     <T> Update<T> update(Table<T> table, List<T> incoming, BinaryOperator<T> align, Predicate<T> locked) {
-        Map<Object, Deque<Stored<T>>> known =
-                byMatch(stored(table), (Stored<T> s) -> key(table, s.fact()));
+        Map<Object, Deque<Stored<T>>> known = byMatch(stored(table), (Stored<T> s) -> key(table, s.fact()));
         List<T> unknown = new ArrayList<>();
         List<Object[]> changed = new ArrayList<>();
         for (T fact : incoming) {

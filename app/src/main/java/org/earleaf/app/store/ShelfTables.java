@@ -22,17 +22,20 @@ import org.earleaf.farm.Rig;
 import org.earleaf.farm.RigId;
 import org.earleaf.farm.Stock;
 import org.earleaf.field.Placement;
+import org.earleaf.units.Called;
 import org.jspecify.annotations.Nullable;
 
 /** Prices, products, rigs, recipes and stock. */
 final class ShelfTables {
-    static final Table<Price> PRICES = Table.named("price", (Price p) -> "price of " + p.product(), p -> Names.product(p.product()))
+    static final Table<Price> PRICES = Table.named(
+                    "price", (Price p) -> "price of " + p.product(), p -> Names.product(p.product()))
             .called("product", PRODUCT, Price::product)
             .number("nitrogen_usd_kg", "nitrogen", Price::nitrogen_usdKg, Shown.NITROGEN_PRICE)
             .read(r -> new Price(r.called(PRODUCT, "product"), r.number("nitrogen_usd_kg")));
 
     static final Table<NitrogenProduct> NITROGEN = Table.named(
-                    "nitrogen_product", (NitrogenProduct n) -> "nitrogen product " + n.name(),
+                    "nitrogen_product",
+                    (NitrogenProduct n) -> "nitrogen product " + n.name(),
                     n -> Names.product(n.name()))
             .called("name", PRODUCT, NitrogenProduct::name)
             .number("nitrogen", "nitrogen", NitrogenProduct::nitrogen_share, Shown.SHARE)
@@ -43,7 +46,8 @@ final class ShelfTables {
             .text("source", "source", NitrogenProduct::source)
             .read(r -> nitrogen(r, ""));
 
-    static final Table<Product> PRODUCTS = Table.named("product", (Product p) -> "product " + p.name(), p -> Names.product(p.name()))
+    static final Table<Product> PRODUCTS = Table.named(
+                    "product", (Product p) -> "product " + p.name(), p -> Names.product(p.name()))
             .called("name", PRODUCT, Product::name)
             .text("form", "form", Product::form)
             .number("density_kg_l", "density", Product::density_kgL, Shown.DENSITY)
@@ -51,7 +55,10 @@ final class ShelfTables {
             .text("price_unit", "unit of the price", Product::priceUnit)
             .text("registration", "registration", Product::registration)
             .text("caution", "caution", Product::caution)
-            .called("n_name", PRODUCT, p -> p.nitrogen() == null ? null : p.nitrogen().name())
+            .called(
+                    "n_name",
+                    PRODUCT,
+                    p -> p.nitrogen() == null ? null : p.nitrogen().name())
             .number("n_nitrogen", "nitrogen", of(NitrogenProduct::nitrogen_share), Shown.SHARE)
             .number("n_density_kg_l", "", of(NitrogenProduct::density_kgL), Shown.DENSITY)
             .number("n_urea_share", "urea", of(NitrogenProduct::ureaShare), Shown.SHARE)
@@ -101,7 +108,9 @@ final class ShelfTables {
                     new Recipe.Line(r.called(PRODUCT, "product"), r.number("rate"), r.text("rate_unit"))));
 
     static final Table<Stock> STOCK = Table.named(
-                    "stock", (Stock s) -> "stock of " + s.product(), s -> List.of(Names.product(s.product()), s.lot(), s.place()))
+                    "stock",
+                    (Stock s) -> "stock of " + s.product(),
+                    s -> List.of(Names.product(s.product()), s.lot(), s.place()))
             .called("product", PRODUCT, Stock::product)
             .number("amount", "amount", Stock::amount, Shown.PLAIN)
             .text("unit", "unit", Stock::unit)
@@ -175,7 +184,7 @@ final class ShelfTables {
     private static Product product(Row r) {
         @Nullable NitrogenProduct n = r.findText("n_name").isPresent() ? nitrogen(r, "n_") : null;
         return new Product(
-                r.called(PRODUCT, "name"),
+                new Called<>(new ProductId(r.text("name")), r.called(PRODUCT, "name")),
                 r.text("form"),
                 r.number("density_kg_l"),
                 r.number("price"),
@@ -183,8 +192,7 @@ final class ShelfTables {
                 n,
                 r.text("registration"),
                 r.text("caution"),
-                r.word(ProductKind.class, "kind"),
-                new ProductId(r.text("name")));
+                r.word(ProductKind.class, "kind"));
     }
 
     private static String words(Set<Placement> placements) {
@@ -200,7 +208,7 @@ final class ShelfTables {
 
     private static Rig rig(Row r) {
         return new Rig(
-                r.called(RIG, "name"),
+                new Called<>(new RigId(r.text("name")), r.called(RIG, "name")),
                 r.text("kind"),
                 r.number("clearance_m"),
                 r.number("width_m"),
@@ -215,7 +223,6 @@ final class ShelfTables {
                 r.number("heel_m3"),
                 r.number("prime_m3"),
                 r.number("field_efficiency"),
-                r.number("spray_clearance_m"),
-                new RigId(r.text("name")));
+                r.number("spray_clearance_m"));
     }
 }

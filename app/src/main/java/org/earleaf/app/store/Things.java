@@ -104,7 +104,9 @@ final class Things {
         farm.rigs().forEach(r -> rigs.putIfAbsent(r.name(), r.id().text()));
         Map<String, String> products = new LinkedHashMap<>();
         farm.products().forEach(p -> products.putIfAbsent(p.name(), p.id().text()));
-        Stream.concat(farm.nitrogen().stream(), farm.products().stream().flatMap(p -> Stream.ofNullable(p.nitrogen())))
+        Stream.concat(
+                        farm.shelf().nitrogen().stream(),
+                        farm.products().stream().flatMap(p -> Stream.ofNullable(p.nitrogen())))
                 .map(NitrogenProduct::name)
                 .forEach(n -> products.putIfAbsent(n, n));
         learn(Kind.FIELD, fields, renamed);

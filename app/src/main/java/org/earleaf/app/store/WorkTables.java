@@ -23,8 +23,7 @@ final class WorkTables {
     static final Table<Pass> PASSES = Table.named(
                     "pass",
                     (Pass p) -> "pass " + place(p.field(), p.zone()) + " " + p.date() + " " + p.product(),
-                    p -> List.of(
-                            Names.field(p.field()), p.zone(), p.date(), Names.product(p.product()), p.placement()))
+                    p -> List.of(Names.field(p.field()), p.zone(), p.date(), Names.product(p.product()), p.placement()))
             .key("id", Pass::id)
             .called("field", FIELD, Pass::field)
             .key("zone", Pass::zone)
@@ -42,7 +41,14 @@ final class WorkTables {
                     "reading",
                     (Reading r) -> "reading " + place(r.field(), r.zone()) + " " + r.date() + " "
                             + r.kind().word(),
-                    r -> List.of(Names.field(r.field()), r.zone(), r.date(), r.kind(), r.top_mm(), r.bottom_mm(), r.position()))
+                    r -> List.of(
+                            Names.field(r.field()),
+                            r.zone(),
+                            r.date(),
+                            r.kind(),
+                            r.top_mm(),
+                            r.bottom_mm(),
+                            r.position()))
             .key("id", Reading::id)
             .called("field", FIELD, Reading::field)
             .key("zone", Reading::zone)

@@ -3,8 +3,8 @@ package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
-import org.earleaf.app.Ids;
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.Ids;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.LoadView;
 import org.earleaf.app.web.view.LoadsView;
@@ -81,8 +81,8 @@ class LoadPage {
         try {
             Pass made = form.pass(job.option(), today.on());
             Told told = form.told(job.rig().name(), desk.days().now());
-            Chain.Entry entry = desk.notebook()
-                    .fileMade(made, kept -> Account.of(Ids.next(), today.farm(), kept, told));
+            Chain.Entry entry =
+                    desk.notebook().fileMade(made, kept -> Account.of(Ids.next(), today.farm(), kept, told));
             LookPage.keep(response, "person", ReadingForm.text(form.person()));
             return new ModelAndView("redirect:/records/" + entry.number());
         } catch (EarleafException wrong) {

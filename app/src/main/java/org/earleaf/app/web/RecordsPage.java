@@ -85,8 +85,8 @@ class RecordsPage {
         try {
             Farm farm = desk.today().farm();
             RecordCorrection correction = form.correction(entry.record());
-            FiledRecord right = correction.record(
-                    Ids.next(), farm.timeZone(), desk.days().now());
+            FiledRecord right =
+                    correction.record(Ids.next(), farm.timeZone(), desk.days().now());
             Chain.Entry filed = desk.notebook().correct(right, correction.passes(farm));
             LookPage.keep(response, "person", ReadingForm.text(form.person()));
             return new ModelAndView("redirect:/records/" + filed.number());

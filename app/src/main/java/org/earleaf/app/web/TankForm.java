@@ -4,10 +4,18 @@ package org.earleaf.app.web;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import org.earleaf.load.BeforeMixing;
 import org.earleaf.load.LoadLine;
+import org.earleaf.load.MixStart;
+import org.earleaf.load.Overridden;
 import org.earleaf.load.TankLoad;
+import org.earleaf.mix.MixRules;
 import org.earleaf.record.Applicator;
 import org.earleaf.record.Told;
 import org.earleaf.units.Dimension;
@@ -90,18 +98,25 @@ public record TankForm(
         return ReadingForm.text(person);
     }
 
-    /** Every box is ticked, or nothing goes in the tank. */
-    void requireLooked(boolean labelled) {
-        boolean all = ReadingForm.text(tank).equals("yes")
-                && ReadingForm.text(gear).equals("yes")
-                && (!labelled
-                        || ReadingForm.text(read).equals("yes")
-                                && ReadingForm.text(nobody).equals("yes")
-                                && ReadingForm.text(air).equals("yes"));
-        if (!all) {
-            throw EarleafException.of(
-                    "before mixing", "a box that is not ticked", "every box ticked", "Look first, then tick it.");
-        }
+    /** What is told when mixing begins: the boxes that were ticked, and why the rig goes out on a calibration that lapsed. */
+    MixStart start(String lapsed) {
+        Set<BeforeMixing> looked = EnumSet.noneOf(BeforeMixing.class);
+        Map<BeforeMixing, @Nullable String> boxes = new EnumMap<>(BeforeMixing.class);
+        boxes.put(BeforeMixing.LABELS_READ, read);
+        boxes.put(BeforeMixing.GEAR_ON, gear);
+        boxes.put(BeforeMixing.FIELD_EMPTY, nobody);
+        boxes.put(BeforeMixing.AIR_LOOKED_AT, air);
+        boxes.put(BeforeMixing.TANK_AS_EXPECTED, tank);
+        boxes.forEach((look, box) -> {
+            if (ReadingForm.text(box).equals("yes")) {
+                looked.add(look);
+            }
+        });
+        return new MixStart(looked, lapsed, ReadingForm.text(why));
+    }
+
+    Overridden override(MixRules.Found stop, Instant now) {
+        return Overridden.of(stop, who(), ReadingForm.text(role), ReadingForm.text(why), now);
     }
 
     int orderRead() {
@@ -134,8 +149,8 @@ public record TankForm(
     }
 
     /** What only a person knows of an applied load. */
-    Told told(TankLoad load, boolean labelled, Instant filed) {
-        if (labelled
+    Told told(TankLoad load, Instant filed) {
+        if (load.isLabelled()
                 && (ReadingForm.text(start).isEmpty() || ReadingForm.text(end).isEmpty())) {
             throw EarleafException.of(
                     "start and stop",
@@ -147,7 +162,7 @@ public record TankForm(
         put(extras, "wind", wind);
         put(extras, "temperature", temperature);
         put(extras, "note", note);
-        if (labelled) {
+        if (load.isLabelled()) {
             extras.put("confirmed", SAID);
         }
         return new Told(

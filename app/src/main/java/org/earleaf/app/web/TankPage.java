@@ -14,6 +14,7 @@ import org.earleaf.app.store.Waters;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.TankView;
 import org.earleaf.app.web.view.VersionsView;
+import org.earleaf.load.LoadRules;
 import org.earleaf.load.TankLoad;
 import org.earleaf.mix.JarResult;
 import org.earleaf.record.Chain;
@@ -88,10 +89,9 @@ class TankPage {
         switch (step) {
             case "lock" -> loads.reserve(id, version, form.who(), now);
             case "mix" -> {
-                form.requireLooked(TankView.isLabelled(desk.load(id).load()));
                 TankLoad load = desk.load(id).load();
                 String lapsed = desk.lapsed(desk.today(), load, loads.all());
-                loads.mixing(id, version, lapsed, ReadingForm.text(form.why()), form.who(), now);
+                loads.mixing(id, version, form.start(lapsed), form.who(), now);
             }
             case "key" ->
                 loads.key(id, version, form.orderRead(), form.key(desk.load(id).load(), now));
@@ -103,14 +103,7 @@ class TankPage {
             case "drop" -> loads.cancel(id, version, ReadingForm.text(form.why()), form.who(), now);
             case "note" -> note(id, form, now);
             case "override" ->
-                loads.override(
-                        id,
-                        version,
-                        ReadingForm.text(form.rule()),
-                        form.who(),
-                        ReadingForm.text(form.role()),
-                        ReadingForm.text(form.why()),
-                        now);
+                loads.override(id, version, ReadingForm.text(form.rule()), rule -> form.override(rule, now));
             default -> {
                 return "/records/" + file(id, version, form, now);
             }
@@ -126,8 +119,7 @@ class TankPage {
                             id,
                             version,
                             form.moved_m3(),
-                            ReadingForm.text(form.rig()),
-                            desk.nextLoad(),
+                            new LoadRules.Other(desk.nextLoad(), ReadingForm.text(form.rig())),
                             form.who(),
                             now)
                     .get(1)
@@ -162,9 +154,8 @@ class TankPage {
         }
         TankLoad load = kept.load();
         LoadJobs.Job job = desk.notebook().jobs().get(load.job());
-        List<Chain.Entry> entries = desk.notebook()
-                .loads()
-                .file(id, desk.today().farm(), job.placement(), form.told(load, TankView.isLabelled(load), now));
+        List<Chain.Entry> entries =
+                desk.notebook().loads().file(id, desk.today().farm(), job.placement(), form.told(load, now));
         return entries.get(0).number();
     }
 

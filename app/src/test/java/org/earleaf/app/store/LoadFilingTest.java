@@ -16,6 +16,7 @@ import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.load.LabelFinding;
+import org.earleaf.load.MixStart;
 import org.earleaf.record.Applicator;
 import org.earleaf.record.Chain;
 import org.earleaf.record.Deadlines;
@@ -34,7 +35,7 @@ class LoadFilingTest extends WithLoads {
     /** @param second person who turns the second key */
     private Kept applied(String second) {
         Kept k = loads.reserve("a", loads.get("a").version(), "A. Grower", T);
-        k = loads.mixing("a", k.version(), "A. Grower", T);
+        k = loads.mixing("a", k.version(), Tanks.LOOKED, "A. Grower", T);
         k = loads.key("a", k.version(), 1, Tanks.key(k.load(), "A. Grower"));
         var first = Tanks.key(k.load(), second);
         k = loads.key(
@@ -114,7 +115,12 @@ class LoadFilingTest extends WithLoads {
     @Test
     void what_was_set_aside_stands_in_the_record() {
         Kept k = loads.reserve("a", 1, "A. Grower", T);
-        loads.mixing("a", k.version(), "no catch test of its outlets", "new rig", "A. Grower", T);
+        loads.mixing(
+                "a",
+                k.version(),
+                new MixStart(Tanks.LOOKED.looked(), "no catch test of its outlets", "new rig"),
+                "A. Grower",
+                T);
         k = loads.get("a");
         k = loads.key("a", k.version(), 1, Tanks.key(k.load(), "A. Grower"));
         k = loads.key("a", k.version(), 1, Tanks.key(k.load(), "B. Helper"));

@@ -22,6 +22,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.load.LoadRules;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
@@ -150,7 +151,7 @@ class LoadHistoriesTest {
                 } else if (seen.load().state() == org.earleaf.load.LoadState.PLANNED) {
                     loads.reserve(id, v, person, Tanks.T);
                 } else {
-                    loads.mixing(id, v, person, Tanks.T);
+                    loads.mixing(id, v, Tanks.LOOKED, person, Tanks.T);
                 }
             }
             case MIXING -> {
@@ -165,7 +166,13 @@ class LoadHistoriesTest {
                 if (dice < 4 && id.length() == 2) {
                     done.put(other, new AtomicInteger());
                     try {
-                        loads.handOver(id, v, seen.load().volume_m3() / 3, RIGS[dice % 2], other, person, Tanks.T);
+                        loads.handOver(
+                                id,
+                                v,
+                                seen.load().volume_m3() / 3,
+                                new LoadRules.Other(other, RIGS[dice % 2]),
+                                person,
+                                Tanks.T);
                     } catch (RuntimeException e) {
                         done.remove(other);
                         throw e;

@@ -10,6 +10,7 @@ import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
+import org.earleaf.load.Overridden;
 import org.earleaf.load.TankLoad;
 import org.junit.jupiter.api.Test;
 
@@ -34,18 +35,19 @@ class LoadMixTest extends WithLoads {
                         "shelf.stock",
                         List.of(Tanks.lot("A", 8), RecordCopy.with(Tanks.lot("U", 800), "product", "UAN 32"))));
         loads.reserve("n", 1, "A", T);
-        assertThatThrownBy(() -> loads.mixing("n", 2, "A", T))
+        assertThatThrownBy(() -> loads.mixing("n", 2, Tanks.LOOKED, "A", T))
                 .hasMessageContaining("The tank last held Demo P (load a).")
                 .hasMessageContaining("Clean it out, and note who did it and how.");
         loads.cleaned("highboy", "three rinses", "A", T.plusSeconds(1));
         assertThat(loads.findResidue(loads.get("n").load())).isEmpty();
-        assertThat(loads.mixing("n", 2, "A", T).load().state()).isEqualTo(LoadState.MIXING);
+        assertThat(loads.mixing("n", 2, Tanks.LOOKED, "A", T).load().state()).isEqualTo(LoadState.MIXING);
     }
 
     @Test
     void only_a_rule_that_stops_the_load_is_set_aside() {
         planned("a", "1", 5);
-        assertThatThrownBy(() -> loads.override("a", 1, "C02", "C. Adviser", "agronomist", "why", T))
+        assertThatThrownBy(() -> loads.override(
+                        "a", 1, "C02", stop -> Overridden.of(stop, "C. Adviser", "agronomist", "why", T)))
                 .hasMessageContaining("a rule that stops this load");
         TankLoad load = Tanks.load("b", "1", "highboy", 5, 1, 500);
         LoadLine oil = new LoadLine(
@@ -62,9 +64,11 @@ class LoadMixTest extends WithLoads {
         loads.add(RecordCopy.with(load, "lines", List.of(load.lines().get(0), oil)));
         // V12: between V8 and tassel.
         assertThatThrownBy(() -> loads.reserve("b", 1, "A", T)).hasMessageContaining("arrested ears");
-        assertThatThrownBy(() -> loads.override("b", 1, "C02", "C. Adviser", "grower", "why", T))
+        assertThatThrownBy(() ->
+                        loads.override("b", 1, "C02", stop -> Overridden.of(stop, "C. Adviser", "grower", "why", T)))
                 .hasMessageContaining("expected the agronomist");
-        Kept aside = loads.override("b", 1, "C02", "C. Adviser", "agronomist", "2 rows to try", T);
+        Kept aside = loads.override(
+                "b", 1, "C02", stop -> Overridden.of(stop, "C. Adviser", "agronomist", "2 rows to try", T));
         assertThat(loads.get("b").load().overridden()).isEqualTo(aside.load().overridden());
         assertThat(loads.findings(aside.load())).noneMatch(f -> f.isStop());
     }

@@ -13,6 +13,7 @@ import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.farm.Farm;
 import org.earleaf.load.LoadLine;
+import org.earleaf.load.LoadRules;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.LotStock;
 import org.earleaf.load.TankLoad;
@@ -42,7 +43,7 @@ class LoadStoreTest extends WithLoads {
         assertThat(line_gal).isCloseTo(3.0888, within(.0005));
         assertThat(free("A")).isCloseTo(8 - 2 * line_gal, within(1e-9));
         assertThat(free("B")).isCloseTo(6, within(1e-9));
-        Kept k = loads.mixing("a", 2, "A", T);
+        Kept k = loads.mixing("a", 2, Tanks.LOOKED, "A", T);
         for (int order = 1; order <= 2; order++) {
             for (String person : List.of("A", "B")) {
                 LoadLine.Key key =
@@ -158,8 +159,9 @@ class LoadStoreTest extends WithLoads {
     void one_tank_holds_one_load_at_a_time() {
         reserved("a", "1", 5);
         reserved("b", "2", 5);
-        loads.mixing("a", 2, "A", T);
-        assertThatThrownBy(() -> loads.mixing("b", 2, "B", T)).hasMessageContaining("load a, being mixed");
+        loads.mixing("a", 2, Tanks.LOOKED, "A", T);
+        assertThatThrownBy(() -> loads.mixing("b", 2, Tanks.LOOKED, "B", T))
+                .hasMessageContaining("load a, being mixed");
     }
 
     @Test
@@ -185,7 +187,7 @@ class LoadStoreTest extends WithLoads {
     @Test
     void what_was_measured_is_drawn_when_the_load_is_mixed() {
         reserved("a", "1", 10);
-        Kept k = loads.mixing("a", 2, "A", T);
+        Kept k = loads.mixing("a", 2, Tanks.LOOKED, "A", T);
         double more = k.load().lines().get(0).planned().inside() * 1.01;
         k = loads.key("a", k.version(), 1, new org.earleaf.load.LoadLine.Key("INVENTED-7", more, "A", T, ""));
         k = loads.key("a", k.version(), 1, new org.earleaf.load.LoadLine.Key("INVENTED-7", more, "B", T, ""));
@@ -198,7 +200,8 @@ class LoadStoreTest extends WithLoads {
         reserved("a", "1", 10);
         Kept m = mixed("a");
         double before = free("A") + free("B");
-        List<Kept> two = loads.handOver("a", m.version(), m.load().volume_m3() / 4, "hired rig", "a2", "A", T);
+        List<Kept> two = loads.handOver(
+                "a", m.version(), m.load().volume_m3() / 4, new LoadRules.Other("a2", "hired rig"), "A", T);
         assertThat(two.get(1).load().from()).isEqualTo("a");
         assertThat(free("A") + free("B")).isCloseTo(before, within(1e-9));
         assertThat(loads.drawn("a2").get(0).amount() * 3)
@@ -294,11 +297,11 @@ class LoadStoreTest extends WithLoads {
     void a_mix_that_failed_in_the_jar_is_neither_begun_nor_gone_on_with() {
         reserved("a", "1", 5);
         loads.jarTested(loads.get("a").load(), jar(JarResult.Outcome.FAILED));
-        assertThatThrownBy(() -> loads.mixing("a", 2, "A", T))
+        assertThatThrownBy(() -> loads.mixing("a", 2, Tanks.LOOKED, "A", T))
                 .hasMessageContaining("Jar test failed (A, well): seen after 30 minutes")
                 .hasMessageContaining("Do not pour it");
         loads.jarTested(loads.get("a").load(), jar(JarResult.Outcome.PASSED));
-        Kept mixing = loads.mixing("a", 2, "A", T);
+        Kept mixing = loads.mixing("a", 2, Tanks.LOOKED, "A", T);
         loads.jarTested(mixing.load(), jar(JarResult.Outcome.FAILED));
         assertThatThrownBy(() -> loads.key("a", 3, 1, Tanks.key(mixing.load(), "A")))
                 .hasMessageContaining("Do not pour it");

@@ -21,6 +21,7 @@ import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.field.ZoneId;
+import org.earleaf.field.ZoneName;
 import org.earleaf.load.LotStock;
 import org.earleaf.record.Chain;
 import org.earleaf.units.EarleafException;
@@ -41,9 +42,8 @@ class RenameTest extends WithLoads {
         store.renameField(FIELD, "Long Eighty");
         Farm farm = store.farm();
         assertThat(farm.zonesOf(FIELD)).isEmpty();
-        assertThat(farm.zonesOf("Long Eighty"))
-                .extracting(Zone::id)
-                .allMatch(id -> id.field().equals(new FieldId(FIELD)));
+        assertThat(farm.zonesOf("Long Eighty")).extracting(Zone::id).allMatch(id -> id.field()
+                .equals(new FieldId(FIELD)));
         assertThat(farm.readings()).extracting(Reading::field).containsOnly("Long Eighty");
         assertThat(farm.passes()).extracting(Pass::field).doesNotContain(FIELD);
         Kept after = loads.get("1");
@@ -81,7 +81,10 @@ class RenameTest extends WithLoads {
         assertThat(farm.findProduct(PRODUCT)).isEmpty();
         assertThat(farm.findProduct("Late Guard").orElseThrow().id()).isEqualTo(new ProductId(PRODUCT));
         assertThat(farm.labels().find("Late Guard", "corn")).isPresent();
-        assertThat(farm.stock()).extracting(s -> s.product()).contains("Late Guard").doesNotContain(PRODUCT);
+        assertThat(farm.shelf().stock())
+                .extracting(s -> s.product())
+                .contains("Late Guard")
+                .doesNotContain(PRODUCT);
         assertThat(loads.free())
                 .extracting(LotStock::lot, LotStock::free)
                 .containsExactlyElementsOf(free.stream()
@@ -105,12 +108,12 @@ class RenameTest extends WithLoads {
                 .orElseThrow();
         assertThat(rig.id()).isEqualTo(new RigId(RIG));
         assertThat(loads.get("1").load().rig()).isEqualTo("Old Blue");
-        assertThatThrownBy(() -> loads.mixing("2", loads.get("2").version(), "A", T))
+        assertThatThrownBy(() -> loads.mixing("2", loads.get("2").version(), Tanks.LOOKED, "A", T))
                 .isInstanceOf(EarleafException.class)
                 .hasMessageContaining("tank of the Old Blue");
         loads.cleaned("Old Blue", "rinsed three times", "A", T);
         loads.applied("1", loads.get("1").version(), "A", T);
-        loads.mixing("2", loads.get("2").version(), "A", T);
+        loads.mixing("2", loads.get("2").version(), Tanks.LOOKED, "A", T);
     }
 
     @Test
@@ -158,7 +161,7 @@ class RenameTest extends WithLoads {
     private static Farm called(String name, String id) {
         List<Zone> zones = farmOf().zones().stream()
                 .map(z -> z.field().equals(FIELD)
-                        ? RecordCopy.with(RecordCopy.with(z, "field", name), "id", ZoneId.named(id, z.zone()))
+                        ? RecordCopy.with(z, "called", new ZoneName(ZoneId.named(id, z.zone()), name, z.zone()))
                         : z)
                 .toList();
         List<Pass> passes = farmOf().passes().stream()
@@ -168,7 +171,9 @@ class RenameTest extends WithLoads {
                 .map(r -> r.field().equals(FIELD) ? RecordCopy.with(r, "field", name) : r)
                 .toList();
         return RecordCopy.with(
-                RecordCopy.with(RecordCopy.with(farmOf(), "zones", zones), "passes", passes), "readings", readings);
+                RecordCopy.with(RecordCopy.with(farmOf(), "ground.zones", zones), "work.passes", passes),
+                "work.readings",
+                readings);
     }
 
     /** With the product of the loads on the shelf. */
@@ -177,7 +182,7 @@ class RenameTest extends WithLoads {
                 new Product(PRODUCT, "SC", 1.1, Double.NaN, "", null, "INVENTED-7", "", ProductKind.FUNGICIDE);
         List<Product> products = new ArrayList<>(Tanks.farm().products());
         products.add(product);
-        return RecordCopy.with(Tanks.farm(), "products", products);
+        return RecordCopy.with(Tanks.farm(), "shelf.products", products);
     }
 
     @BeforeEach

@@ -18,9 +18,11 @@ import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelFigure;
 import org.earleaf.label.LabelItem;
 import org.earleaf.label.LabelLimit;
+import org.earleaf.load.BeforeMixing;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
+import org.earleaf.load.MixStart;
 import org.earleaf.load.TankLoad;
 import org.earleaf.mix.Amount;
 import org.earleaf.units.Units;
@@ -30,6 +32,9 @@ public final class Tanks {
     public static final Instant T = Instant.parse("2026-06-08T12:00:00Z");
     public static final LocalDate DAY = LocalDate.of(2026, 6, 8);
     public static final double HA = 32;
+
+    /** All that is looked at before mixing, on a calibration that holds. */
+    public static final MixStart LOOKED = new MixStart(Set.of(BeforeMixing.values()), "", "");
 
     private Tanks() {}
 

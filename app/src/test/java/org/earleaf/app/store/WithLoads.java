@@ -41,7 +41,7 @@ abstract class WithLoads {
     }
 
     final Kept mixed(String id) {
-        Kept k = loads.mixing(id, loads.get(id).version(), "A", T);
+        Kept k = loads.mixing(id, loads.get(id).version(), Tanks.LOOKED, "A", T);
         k = loads.key(id, k.version(), 1, Tanks.key(k.load(), "A"));
         k = loads.key(id, k.version(), 1, Tanks.key(k.load(), "B"));
         return loads.mixed(id, k.version(), DAY, true, "A", T);

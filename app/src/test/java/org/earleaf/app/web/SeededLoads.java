@@ -13,6 +13,7 @@ import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.app.store.Tanks;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
@@ -68,7 +69,7 @@ final class SeededLoads {
             kept = loads.reserve(id, kept.version(), "A. Grower", now());
         }
         if (k > 2) {
-            kept = loads.mixing(id, kept.version(), "A. Grower", now());
+            kept = loads.mixing(id, kept.version(), Tanks.LOOKED, "A. Grower", now());
             kept = loads.key(id, kept.version(), 1, key(kept.load().lines().get(0), "A. Grower"));
         }
         if (k > 3) {

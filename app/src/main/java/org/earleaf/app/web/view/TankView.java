@@ -102,10 +102,6 @@ public record TankView(
             List<LotStock.Draw> drawn,
             List<Kept> all) {}
 
-    public static boolean isLabelled(TankLoad load) {
-        return load.lines().stream().anyMatch(LoadLine::labelled);
-    }
-
     public static TankView of(Kept kept, Shop shop, MixGate gate, Format format) {
         TankLoad load = kept.load();
         LoadGround g = load.grounds().get(0);
@@ -129,7 +125,7 @@ public record TankView(
                 area(load, format),
                 g.crop() + stage(g),
                 headline(kept, format),
-                isLabelled(load),
+                load.isLabelled(),
                 steps,
                 TankSteps.next(load),
                 TankSettings.of(load, shop, format),
