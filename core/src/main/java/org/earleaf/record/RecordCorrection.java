@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,7 +39,7 @@ public record RecordCorrection(
         String person) {
     private static final Pattern RATE = Pattern.compile("([0-9.]+) (.+)");
     /** Ends of the names of passes that one load makes, one for each product. */
-    private static final Pattern OF_LOAD = Pattern.compile("(load .*, )\\d+");
+    private static final Pattern OF_LOAD = Pattern.compile("(load .*, )(\\d{1,9})");
 
     private static final MathContext DIGITS = new MathContext(4);
 
@@ -103,17 +104,21 @@ public record RecordCorrection(
     public List<Pass> passes(Farm farm) {
         Matcher m = OF_LOAD.matcher(wrong.passId());
         boolean load = m.matches();
+        // By place and not by name: a product may be called otherwise by now.
+        List<Pass> of = farm.passes().stream()
+                .filter(p -> load ? p.id().startsWith(m.group(1)) : p.id().equals(wrong.passId()))
+                .sorted(Comparator.comparingInt(RecordCorrection::place))
+                .toList();
         List<Pass> passes = new ArrayList<>();
-        for (int k = 0; k < amounts.size(); k++) {
-            String product = wrong.products().get(k).name();
-            double times = factor(k);
-            farm.passes().stream()
-                    .filter(p -> load ? p.id().startsWith(m.group(1)) : p.id().equals(wrong.passId()))
-                    .filter(p -> p.product().equalsIgnoreCase(product))
-                    .findFirst()
-                    .ifPresent(p -> passes.add(p.times(times)));
+        for (int k = 0; k < Math.min(amounts.size(), of.size()); k++) {
+            passes.add(of.get(k).times(factor(k)));
         }
         return passes;
+    }
+
+    private static int place(Pass pass) {
+        Matcher m = OF_LOAD.matcher(pass.id());
+        return m.matches() ? Integer.parseInt(m.group(2)) : 0;
     }
 
     /** By how much the rate of a product is other than was filed. */

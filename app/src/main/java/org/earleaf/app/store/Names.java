@@ -41,17 +41,18 @@ final class Names {
     record Thing(Kind kind, String id, String name, String given) {}
 
     /** Where everything is called by its id. */
-    static final Names PLAIN = new Names(List.of());
+    static final Names PLAIN = new Names(List.of(), List.of());
 
     private final Map<Kind, Map<String, Thing>> byId = new EnumMap<>(Kind.class);
     private final Map<Kind, Map<String, String>> idByName = new EnumMap<>(Kind.class);
 
-    private Names(List<Thing> things) {
+    private Names(List<Thing> things, List<Thing> former) {
         for (Kind kind : Kind.values()) {
             byId.put(kind, new HashMap<>());
             idByName.put(kind, new HashMap<>());
         }
-        // A first name still finds its thing, where no other thing is called so by now.
+        former.forEach(t -> ids(t.kind()).put(plain(t.name()), t.id()));
+        // An earlier name still finds its thing, where no other thing is called so by now.
         things.forEach(t -> ids(t.kind()).put(plain(t.id()), t.id()));
         things.forEach(t -> {
             ids(t.kind()).put(plain(t.name()), t.id());
@@ -60,13 +61,19 @@ final class Names {
     }
 
     static Names of(JdbcTemplate sql) {
-        return new Names(sql.query(
-                "select kind, id, name, given from thing",
+        return new Names(
+                things(sql, "select kind, id, name, given from thing"),
+                things(sql, "select kind, id, name, '' from former_name"));
+    }
+
+    private static List<Thing> things(JdbcTemplate sql, String query) {
+        return sql.query(
+                query,
                 (row, k) -> new Thing(
                         Kind.valueOf(row.getString(1).toUpperCase(Locale.ROOT)),
                         row.getString(2),
                         row.getString(3),
-                        row.getString(4))));
+                        row.getString(4)));
     }
 
     private Map<String, Thing> things(Kind kind) {
@@ -81,7 +88,7 @@ final class Names {
         return name.strip().toLowerCase(Locale.ROOT);
     }
 
-    /** The id of what is called so today; else of what was first told of so. */
+    /** The id of what is called so today; else of what was first told of so, or called so in between. */
     String id(Kind kind, String name) {
         return ids(kind).getOrDefault(plain(name), name);
     }

@@ -47,7 +47,9 @@ final class Things {
         String called = other.strip();
         requireName(kind, called);
         for (String known : ids) {
-            boolean taken = called.equalsIgnoreCase(names.name(kind, known)) || called.equalsIgnoreCase(known);
+            boolean taken = called.equalsIgnoreCase(known)
+                    || names.id(kind, called).equals(known)
+                    || called.equalsIgnoreCase(names.name(kind, known));
             if (!known.equals(id) && taken) {
                 throw EarleafException.of(
                         "name of the " + kind.word() + " " + name,
@@ -56,7 +58,7 @@ final class Things {
                         "Give another name.");
             }
         }
-        put(new Thing(kind, id, called, names.find(kind, id).map(Thing::given).orElse("")));
+        put(new Thing(kind, id, called, names.find(kind, id).map(Thing::given).orElse("")), names);
     }
 
     private static void requireName(Kind kind, String name) {
@@ -70,7 +72,7 @@ final class Things {
         }
     }
 
-    private void put(Thing t) {
+    private void put(Thing t, Names before) {
         sql.update(
                 "insert into thing (kind, id, name, given) values (?, ?, ?, ?) on conflict (kind, id) do update set"
                         + " name = excluded.name, given = excluded.given",
@@ -78,6 +80,15 @@ final class Things {
                 t.id(),
                 t.name(),
                 t.given());
+        String was = before.name(t.kind(), t.id());
+        if (!was.equals(t.name()) && !was.equals(t.id())) {
+            sql.update(
+                    "insert into former_name (kind, name, id) values (?, ?, ?) on conflict (kind, name) do update set"
+                            + " id = excluded.id",
+                    t.kind().word(),
+                    was,
+                    t.id());
+        }
     }
 
     private Set<String> ids(Kind kind) {
@@ -177,6 +188,6 @@ final class Things {
                         t.id() + "\n" + t.name().toLowerCase(Locale.ROOT),
                         t.kind().word(),
                         t.id()));
-        now.forEach(this::put);
+        now.forEach(t -> put(t, names));
     }
 }

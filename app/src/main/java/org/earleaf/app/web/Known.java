@@ -4,6 +4,7 @@ package org.earleaf.app.web;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.Pass;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.TankLoad;
 import org.earleaf.record.Chain;
@@ -18,23 +19,32 @@ final class Known {
     /** The certificate that this person gave last, and where the field lies as told last, else by the map. */
     static TankForm fill(TankForm form, TankLoad load, List<Chain.Entry> book, Farm farm) {
         LoadGround ground = load.grounds().get(0);
-        String licence = newest(book, form.who().isEmpty() ? "" : form.who(), "")
+        String licence = newest(book, farm, form.who().isEmpty() ? "" : form.who(), "")
                 .map(r -> r.applicator().certification())
                 .orElse("");
-        String location = newest(book, "", ground.field())
+        String location = newest(book, farm, "", ground.field())
                 .map(FiledRecord::location)
                 .filter(l -> !l.isBlank())
                 .orElseGet(() -> map(ground, farm));
         return form.knowing(licence, location);
     }
 
-    private static Optional<FiledRecord> newest(List<Chain.Entry> book, String person, String field) {
+    private static Optional<FiledRecord> newest(List<Chain.Entry> book, Farm farm, String person, String field) {
         return book.stream()
                 .map(Chain.Entry::record)
                 .filter(r -> r.isRegistered())
                 .filter(r -> person.isEmpty() || r.applicator().name().equalsIgnoreCase(person))
-                .filter(r -> field.isEmpty() || r.field().equals(field))
+                .filter(r -> field.isEmpty() || field(r, farm).equals(field))
                 .reduce((before, after) -> after);
+    }
+
+    /** What the field of a record is called today. */
+    private static String field(FiledRecord r, Farm farm) {
+        return farm.passes().stream()
+                .filter(p -> p.id().equals(r.passId()))
+                .map(Pass::field)
+                .findFirst()
+                .orElse(r.field());
     }
 
     /** The middle of its boundary, in degrees. */

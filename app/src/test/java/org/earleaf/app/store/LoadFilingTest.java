@@ -47,7 +47,7 @@ class LoadFilingTest extends WithLoads {
         return loads.applied("a", k.version(), "A. Grower", T);
     }
 
-    private static Told told(String wind, String certificate, Instant filed) {
+    static Told told(String wind, String certificate, Instant filed) {
         TreeMap<String, String> air = new TreeMap<>();
         if (!wind.isEmpty()) {
             air.put("wind", wind);

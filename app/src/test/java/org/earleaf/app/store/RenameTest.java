@@ -8,6 +8,7 @@ import static org.earleaf.app.store.Tanks.T;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.farm.Farm;
@@ -18,12 +19,16 @@ import org.earleaf.farm.Rig;
 import org.earleaf.farm.RigId;
 import org.earleaf.field.FieldId;
 import org.earleaf.field.Pass;
+import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.field.ZoneId;
 import org.earleaf.field.ZoneName;
 import org.earleaf.load.LotStock;
+import org.earleaf.record.Amount;
 import org.earleaf.record.Chain;
+import org.earleaf.record.FiledRecord;
+import org.earleaf.record.RecordCorrection;
 import org.earleaf.units.EarleafException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -129,6 +134,72 @@ class RenameTest extends WithLoads {
                 .extracting(Pass::field)
                 .containsExactly("Long Eighty");
         store.requireWhole();
+    }
+
+    @Test
+    void a_record_of_a_product_that_is_called_otherwise_by_now_is_corrected() {
+        Pass fresh = Farms.pass("", FIELD, DAY, 30, Pass.State.PLANNED);
+        Chain.Entry filed = store.fileMade(fresh, RecordBookTest.account("r1", "", "A. Grower"));
+        FarmStoreTest.put(store, farmOf());
+        store.renameField(FIELD, "Long Eighty");
+        RecordCorrection half = new RecordCorrection(
+                filed.record(),
+                List.of(Amount.parse("750 gal", "amount")),
+                filed.record().area(),
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                "",
+                java.util.Map.of(),
+                "half of it",
+                "A. Grower");
+        List<Pass> right = half.passes(store.farm());
+        assertThat(right).singleElement().satisfies(p -> assertThat(p.rate()).isEqualTo(15));
+        store.correct(half.record("r2", store.farm().timeZone(), T), right);
+        assertThat(store.farm().passes())
+                .filteredOn(p -> p.id().equals(filed.record().passId()))
+                .extracting(Pass::field, Pass::rate)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple("Long Eighty", 15.0));
+    }
+
+    @Test
+    void passes_of_a_load_are_corrected_under_the_new_name_of_their_product() {
+        reserved("1", "job-1", 6);
+        Kept k = mixed("1");
+        loads.applied("1", k.version(), "A", T);
+        List<Chain.Entry> filed =
+                loads.file("1", store.farm(), Placement.OVER_THE_TOP, LoadFilingTest.told("5 mph from S", "C-1", T));
+        store.renameProduct(PRODUCT, "Late Guard");
+        store.renameProduct("Late Guard", "Later Guard");
+        FiledRecord wrong = filed.get(0).record();
+        List<Pass> right = new RecordCorrection(
+                        wrong,
+                        List.of(wrong.products().get(0).amount()),
+                        wrong.area(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        "",
+                        "",
+                        java.util.Map.of(),
+                        "as it was",
+                        "A. Grower")
+                .passes(store.farm());
+        assertThat(right).singleElement().satisfies(p -> assertThat(p.product()).isEqualTo("Later Guard"));
+    }
+
+    @Test
+    void an_earlier_name_still_finds_its_thing() {
+        store.renameField(FIELD, "Long Eighty");
+        store.renameField("Long Eighty", "Third Name");
+        store.enter(reading("Long Eighty"));
+        store.enter(reading(FIELD));
+        assertThat(store.farm().readings()).extracting(Reading::field).containsOnly("Third Name");
+        String other = store.farm().zones().stream()
+                .map(Zone::field)
+                .filter(f -> !f.equals("Third Name"))
+                .findFirst()
+                .orElseThrow();
+        assertThatThrownBy(() -> store.renameField(other, "Long Eighty")).hasMessageContaining("another field");
     }
 
     @Test
