@@ -22,6 +22,8 @@ public final class FanHeight {
     public static final double AIM_OVERLAP = 1.0;
     public static final double LEAST_OVERLAP = 0.3;
     public static final double CAREFUL_LESS_DEG = 10;
+    public static final double LEAST_DEG = 15;
+    public static final double MOST_DEG = 150;
 
     private FanHeight() {}
 
@@ -29,21 +31,8 @@ public final class FanHeight {
         return 2 * height_m * Math.tan(Math.toRadians(angle_deg) / 2);
     }
 
-    public static double overlap(double height_m, double angle_deg, double spacing_m) {
-        return pattern_m(height_m, angle_deg) / spacing_m - 1;
-    }
-
     public static double height_m(double overlap, double angle_deg, double spacing_m) {
         return spacing_m * (1 + overlap) / (2 * Math.tan(Math.toRadians(angle_deg) / 2));
-    }
-
-    public static double spacing_m(double height_m, double angle_deg, double overlap) {
-        return pattern_m(height_m, angle_deg) / (1 + overlap);
-    }
-
-    /** Angle that gives the overlap at this height and spacing. */
-    public static double angle_deg(double height_m, double overlap, double spacing_m) {
-        return Math.toDegrees(2 * Math.atan(spacing_m * (1 + overlap) / (2 * height_m)));
     }
 
     /** Heights that may be used: from the least overlap to a foot above the wanted one, or the label's height. */
@@ -54,7 +43,7 @@ public final class FanHeight {
         }
     }
 
-    /** The window of heights; {@code label_m} is the label's greatest release height and has no default. */
+    /** The window of heights; {@code label_m} is the label's greatest release height; infinite where it states none. */
     public static Window window(double angle_deg, double spacing_m, double label_m) {
         double aim_m = height_m(AIM_OVERLAP, angle_deg, spacing_m);
         return new Window(height_m(LEAST_OVERLAP, angle_deg, spacing_m), Math.min(label_m, aim_m + 0.3048));

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import java.util.Optional;
+import org.earleaf.units.Said;
+
 /**
  * Nozzles that open and close many times a second: the rate is held by the share of time open, the pressure stays.
  *
@@ -26,33 +29,36 @@ public final class PulseWidth {
         return flow_m3s / FlowMath.flowAt_m3s(rated_m3s, pressure_Pa, densityFactor);
     }
 
-    public static double flow_m3s(double duty, double rated_m3s, double pressure_Pa, double densityFactor) {
-        return duty * FlowMath.flowAt_m3s(rated_m3s, pressure_Pa, densityFactor);
-    }
-
-    /** Speed at which a setting needs this duty. */
-    public static double speed_ms(double duty, FlowSetting setting) {
-        double flow_m3s = flow_m3s(duty, setting.rated_m3s(), setting.pressure_Pa(), setting.densityFactor());
-        return FlowMath.speed_ms(flow_m3s, setting.rate_m3m2(), setting.width_m());
-    }
-
-    /** Way covered in each cycle while open. */
-    public static double on_m(double duty, double speed_ms, double pulses_hz) {
-        return duty * speed_ms / pulses_hz;
-    }
-
     /** Way covered in each cycle while shut; neighbours fire half a cycle apart and must overlap it in full. */
     public static double off_m(double duty, double speed_ms, double pulses_hz) {
         return (1 - duty) * speed_ms / pulses_hz;
     }
 
-    /** Duty of one outlet in a turn, and whether it met a limit so that its strip gets too much or too little. */
-    public record InTurn(double duty, boolean clamped) {}
+    /**
+     * How a nozzle holds a rate.
+     *
+     * @param shut_m way covered while shut in each cycle
+     */
+    public record Held(double duty, double slowest_ms, double fastest_ms, double shut_m) {
+        /** What is to be known of the duty, if anything. */
+        public Optional<Said> remark() {
+            if (duty < SKIPS_BELOW) {
+                return Optional.of(Said.of("rig.pulses.skips"));
+            }
+            return duty < CRUISE_LOW || duty > CRUISE_HIGH
+                    ? Optional.of(Said.of("rig.pulses.cruise"))
+                    : Optional.empty();
+        }
+    }
 
-    /** Duty of an outlet that moves at its own speed while the middle of the boom keeps {@code dutyMiddle}. */
-    public static InTurn inTurn(double dutyMiddle, double speedOutlet_ms, double speedMiddle_ms) {
-        double wanted = dutyMiddle * speedOutlet_ms / speedMiddle_ms;
-        double possible = Math.max(LEAST_DUTY, Math.min(1, wanted));
-        return new InTurn(possible, possible != wanted);
+    /** What a size of nozzle at a pressure does with the flow that a setting wants. */
+    public static Held held(FlowSetting wanted, double rated_m3s, double pressure_Pa, double pulses_hz) {
+        double most_m3s = FlowMath.flowAt_m3s(rated_m3s, pressure_Pa, wanted.densityFactor());
+        double duty = duty(wanted.flow_m3s(), rated_m3s, pressure_Pa, wanted.densityFactor());
+        return new Held(
+                duty,
+                FlowMath.speed_ms(LEAST_DUTY * most_m3s, wanted.rate_m3m2(), wanted.width_m()),
+                FlowMath.speed_ms(most_m3s, wanted.rate_m3m2(), wanted.width_m()),
+                off_m(duty, wanted.speed_ms(), pulses_hz));
     }
 }

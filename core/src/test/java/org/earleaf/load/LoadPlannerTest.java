@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.assertj.core.data.Offset;
-import org.earleaf.mix.Contents;
 import org.earleaf.mix.Load;
 import org.earleaf.mix.LoadJob;
 import org.earleaf.mix.LoadJob.Split;
@@ -121,7 +120,7 @@ class LoadPlannerTest {
                 ounces += in(load, "Demo F1", "fl oz");
                 spreader += in(load, "Demo Spreader", "gal");
                 assertThat(load.volume_m3()).isLessThanOrEqualTo(gal(usable) * (1 + 1e-9));
-                double filled = Contents.of(load).amounts().entrySet().stream()
+                double filled = Recipes.amounts(load).entrySet().stream()
                         .filter(e -> !e.getValue().isMass())
                         .mapToDouble(e -> e.getValue().inside())
                         .sum();

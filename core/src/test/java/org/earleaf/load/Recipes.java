@@ -6,9 +6,10 @@ import static org.earleaf.units.Units.M3M2_PER_GALAC;
 import static org.earleaf.units.Units.M3_PER_GAL;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.mix.Amount;
-import org.earleaf.mix.Contents;
 import org.earleaf.mix.Dose;
 import org.earleaf.mix.Load;
 import org.earleaf.mix.MixForm;
@@ -46,6 +47,13 @@ public final class Recipes {
     }
 
     public static Amount of(Load load, String product) {
-        return Contents.of(load).amounts().get(product);
+        return amounts(load).get(product);
+    }
+
+    /** How much of each product is in a tank, water among them. */
+    static Map<String, Amount> amounts(Load load) {
+        Map<String, Amount> amounts = new TreeMap<>();
+        load.steps().forEach(step -> amounts.merge(step.product(), step.amount(), Amount::plus));
+        return amounts;
     }
 }

@@ -30,15 +30,6 @@ class FanHeightTest {
     }
 
     @Test
-    void overlap_angle_and_spacing_solve_back() {
-        assertThat(100 * FanHeight.overlap(in(20), 80, in(20))).isCloseTo(67.8, within(0.05));
-        assertThat(FanHeight.angle_deg(FanHeight.height_m(0.5, 100, 0.5), 0.5, 0.5))
-                .isCloseTo(100, within(1e-9));
-        assertThat(FanHeight.spacing_m(FanHeight.height_m(0.5, 100, 0.5), 100, 0.5))
-                .isCloseTo(0.5, within(1e-9));
-    }
-
-    @Test
     void the_window_ends_at_the_label_and_says_when_sway_does_not_fit() {
         FanHeight.Window free = FanHeight.window(110, in(20), in(60));
         assertThat(free.low_m()).isCloseTo(in(9.1), within(in(0.05)));

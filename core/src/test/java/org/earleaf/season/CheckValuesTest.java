@@ -66,7 +66,6 @@ class CheckValuesTest {
             36  | grain per nitrogen                  | Setiyono et al. 2010; Bender et al. 2013  | season.GrowthTest.grain_per_nitrogen_lies_in_the_published_envelope
             37  | soil test to pounds an acre         | extension rule of 3.6 to 4 a foot         | soil.SoilTestTest.ten_ppm_in_a_foot_of_soil_at_1_30_are_35_lb_ac
             37  | the rule of 3.6                     | extension rule                            | soil.SoilTestTest.one_ppm_in_a_foot_at_1_33_is_the_extension_factor_of_3_6
-            38  | pre-sidedress nitrate test          | Iowa State extension                      | decide.SoilTestRuleTest.ten_ppm_ask_for_120_pounds_and_for_88_after_a_wet_spring
             """;
 
     private record Row(String number, String asks, String source, String test) {
@@ -102,7 +101,8 @@ class CheckValuesTest {
             assertThat(row.exists()).as("CK-%s: %s", row.number(), row.test()).isTrue();
         }
         List<Integer> all = new ArrayList<>();
-        for (int k = 0; k <= 38; k++) {
+        // 38, the pre-sidedress nitrate test, is held in bench, whose rule it is.
+        for (int k = 0; k <= 37; k++) {
             all.add(k);
         }
         assertThat(found).containsExactlyElementsOf(all);

@@ -44,6 +44,9 @@ public final class RigCommand implements Runnable {
     @Mixin
     private final RigFind find = new RigFind();
 
+    @Mixin
+    private final RigBoom boom = new RigBoom();
+
     private final Wiring wiring;
 
     public RigCommand(Wiring wiring) {
@@ -74,6 +77,9 @@ public final class RigCommand implements Runnable {
             description = "Liquid, or its density as '10.65 lb/gal' (default: water).")
     private String liquid = "water";
 
+    /** What the boom's own questions need of it. */
+    record Told(String size, String pressure, double[] pressures_Pa) {}
+
     @Override
     public void run() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
@@ -87,13 +93,21 @@ public final class RigCommand implements Runnable {
                 read(speed, Dimension.SPEED, "--speed"),
                 read(width, Dimension.LENGTH, "--width"),
                 read(flow, Dimension.FLOW, "--flow"),
-                read(pressure, Dimension.PRESSURE, "--pressure"),
-                size.isEmpty() ? Double.NaN : NozzleSize.parse(size, "--size").rated_m3s(),
+                boom.isPulsed() ? Double.NaN : read(pressure, Dimension.PRESSURE, "--pressure"),
+                size.isEmpty() || boom.isPulsed()
+                        ? Double.NaN
+                        : NozzleSize.parse(size, "--size").rated_m3s(),
                 what.densityFactor()));
+        Told told = new Told(size, pressure, find.pressures_Pa());
         if (common.isJson()) {
-            out.println(Json.text(json(setting, what)));
+            Map<String, @Nullable Object> json = json(setting, what);
+            json.putAll(boom.json(setting, told, common.isMetric()));
+            out.println(Json.text(json));
         } else {
             print(setting, what, out);
+            boom.print(setting, told, common.isMetric(), out);
+            out.println();
+            out.println(Cautions.LABEL);
         }
     }
 
@@ -155,7 +169,9 @@ public final class RigCommand implements Runnable {
         line(out, FlowPart.SPEED, s.speed_ms());
         line(out, FlowPart.WIDTH, s.width_m());
         line(out, FlowPart.FLOW, s.flow_m3s());
-        if (s.hasPressure()) {
+        if (boom.isPulsed()) {
+            out.println("pressure  " + pressure + ", size " + size + ": see pulses");
+        } else if (s.hasPressure()) {
             line(out, FlowPart.PRESSURE, s.pressure_Pa());
             line(out, FlowPart.SIZE, s.rated_m3s());
         } else {
@@ -169,8 +185,6 @@ public final class RigCommand implements Runnable {
                 .orElse("none");
         out.println("sizes     " + serving);
         s.remarks().forEach(r -> out.println("note      " + r.where() + ": " + r.what()));
-        out.println();
-        out.println(Cautions.LABEL);
     }
 
     private void line(PrintWriter out, FlowPart part, double inside) {

@@ -37,7 +37,7 @@ final class RigFind {
     @Option(
             names = "--pressures",
             paramLabel = "'15 to 60 psi'",
-            description = "With --find, without a farm: lowest and highest pressure at the outlet.")
+            description = "With --split, or with --find without a farm: lowest and highest pressure at the outlet.")
     private String pressures = "15 to 60 psi";
 
     @Option(
@@ -70,6 +70,10 @@ final class RigFind {
             description = "With --droplets: what the maker's sheet says of a nozzle; once for each.")
     private List<String> nozzles = List.of();
 
+    double[] pressures_Pa() {
+        return SetupFinder.range(pressures, Dimension.PRESSURE, "--pressures");
+    }
+
     boolean isAsked() {
         return find;
     }
@@ -87,7 +91,7 @@ final class RigFind {
             throw EarleafException.of(
                     "--find", "no rig", "--rig with a farm, or --boom with its width", "Give one of the two.");
         }
-        double[] pressure_Pa = SetupFinder.range(pressures, Dimension.PRESSURE, "--pressures");
+        double[] pressure_Pa = pressures_Pa();
         double[] speed_ms = SetupFinder.range(speeds, Dimension.SPEED, "--speeds");
         double no = Double.NaN;
         return new Rig(

@@ -4,6 +4,7 @@ package org.earleaf.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.Stream;
 import org.earleaf.app.Main;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,6 +71,56 @@ class RigCommandTest {
         assertThat(uan.get("pressure_psi").asDouble()).isCloseTo(40.81 * 1.1516 * 1.1516, within(0.02));
         JsonNode same = json(with("--size", "05", "--liquid", "11.06 lb/gal", "--json"));
         assertThat(same.get("pressure_psi")).isEqualTo(uan.get("pressure_psi"));
+    }
+
+    // Source: geometry, 20 (1 + 1) / (2 tan 55 degrees) = 14.0 in; least overlap 30 %: 9.1 in.
+    @Test
+    void fans_hang_where_they_overlap_and_no_higher_than_the_label() {
+        JsonNode free = json(with("--fan", "110", "--json"));
+        assertThat(free.get("height_in").asDouble()).isCloseTo(14.0, within(0.01));
+        assertThat(free.get("height_least_in").asDouble()).isCloseTo(9.1, within(0.01));
+        assertThat(free.get("height_most_in").asDouble()).isCloseTo(26.0, within(0.01));
+        Ran held = with("--fan", "110", "--label-height", "16 in");
+        assertThat(held.out()).contains("14 in above the target", "9.103 in to 16 in will do", "slow down");
+        assertThat(with("--fan", "170").err()).contains("--fan", "170 degrees", "15 to 150");
+    }
+
+    // Source: square-root law and linear duty: 0.50505 of 0.8 gal/min; 3.96 and 15.84 mph at a quarter and all.
+    @Test
+    void pulses_hold_the_rate_at_one_pressure() {
+        String[] pulsed = {"--size", "08", "--pressure", "40 psi", "--pulses", "10"};
+        JsonNode json = json(with(join(pulsed, "--json")));
+        assertThat(json.get("duty").asDouble()).isCloseTo(0.6313, within(0.0001));
+        assertThat(json.get("slowest_mph").asDouble()).isCloseTo(3.96, within(0.005));
+        assertThat(json.get("fastest_mph").asDouble()).isCloseTo(15.84, within(0.005));
+        assertThat(with(pulsed).out()).contains("open 63.1 % of the time", "from 3.96 mph to 15.84 mph");
+        Ran small = with("--size", "04", "--pressure", "40 psi", "--pulses", "10");
+        assertThat(small.exit()).isEqualTo(2);
+        assertThat(small.err()).contains("--size", "126 % of the time", "larger size");
+        assertThat(with("--pulses", "10").err()).contains("--pulses", "--size and --pressure");
+    }
+
+    // Source: as in SplitSolverTest, worked by hand: 025 and 015 give 38.5 and 61.5 % at 34.8 psi.
+    @Test
+    void a_rate_is_split_over_groups_of_outlets_at_one_pressure() {
+        String[] asked = {
+            "rig", "--rate", "20 gal/ac", "--speed", "9 mph", "--width", "30 in", "--split", "top 40% 1.5, ear 60% 4"
+        };
+        JsonNode split = json(run(join(asked, "--json")));
+        double shares = split.get("split").get(0).get("share").asDouble()
+                + split.get("split").get(1).get("share").asDouble();
+        assertThat(shares).isCloseTo(1, within(1e-9));
+        assertThat(split.get("split").get(0).get("share").asDouble()).isCloseTo(.4, within(.05));
+        assertThat(split.get("split_pressure_psi").asDouble()).isBetween(15.0, 60.0);
+        assertThat(run(asked).out()).contains("split", "for all groups", "top: size", "ear: size", "60 % wanted");
+        asked[8] = "top 40% 1.5, ear 50% 4";
+        assertThat(run(asked).err()).contains("shares that add up to 90 %");
+        asked[8] = "top 40, ear 60";
+        assertThat(run(asked).err()).contains("--split", "top 40", "outlets a row");
+    }
+
+    private static String[] join(String[] some, String... more) {
+        return Stream.concat(Stream.of(some), Stream.of(more)).toArray(String[]::new);
     }
 
     // Source: metric form L/min = L/ha km/h m / 600.

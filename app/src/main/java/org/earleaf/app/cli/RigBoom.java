@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.earleaf.app.words.Words;
+import org.earleaf.rig.FanHeight;
+import org.earleaf.rig.FlowPart;
+import org.earleaf.rig.FlowSetting;
+import org.earleaf.rig.NozzleSize;
+import org.earleaf.rig.OutletGroup;
+import org.earleaf.rig.PulseWidth;
+import org.earleaf.rig.SplitSolver;
+import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
+import org.earleaf.units.Figure;
+import org.earleaf.units.Quantity;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** What {@code earleaf rig} is told of the boom beyond one outlet: its fans, pulses, groups of outlets; and answers. */
+final class RigBoom {
+    private static final double NONE = Double.NaN;
+    private static final Pattern GROUP = Pattern.compile("(.+?)\\s+([0-9.]+)\\s*%\\s+([0-9.]+)");
+
+    @Option(
+            names = "--fan",
+            paramLabel = "110",
+            description = "Angle of flat fans, degrees: how high they hang above the target; needs --width.")
+    private double fan = NONE;
+
+    @Option(
+            names = "--label-height",
+            paramLabel = "'24 in'",
+            description = "With --fan: the greatest height above the target that the label allows.")
+    private String labelHeight = "";
+
+    @Option(
+            names = "--pulses",
+            paramLabel = "10",
+            description = "Nozzles that pulse, times a second: how much of the time a nozzle of --size is open at"
+                    + " --pressure, and the speeds that holds.")
+    private double pulses_hz = NONE;
+
+    @Option(
+            names = "--split",
+            paramLabel = "'top 40% 1.5, ear 60% 4'",
+            description =
+                    "Parts the liquid of a row over groups of outlets: name, share, outlets a row; --width is then"
+                            + " the row's. Sizes are chosen for one pressure within --pressures.")
+    private String split = "";
+
+    boolean isPulsed() {
+        return !Double.isNaN(pulses_hz);
+    }
+
+    /** Adds what was asked to the setting's page. */
+    void print(FlowSetting s, RigCommand.Told told, boolean metric, PrintWriter out) {
+        Words words = Words.in(metric);
+        if (!Double.isNaN(fan)) {
+            FanHeight.Window window = window(s);
+            out.println(words.say(
+                    "rig.height",
+                    "aim",
+                    height(FanHeight.AIM_OVERLAP, fan, s, metric),
+                    "careful",
+                    height(FanHeight.AIM_OVERLAP, fan - FanHeight.CAREFUL_LESS_DEG, s, metric),
+                    "low",
+                    FlowPart.WIDTH.text(window.low_m(), metric),
+                    "high",
+                    FlowPart.WIDTH.text(window.high_m(), metric)));
+            if (!window.holdsSway()) {
+                out.println(words.say("rig.height.sway"));
+            }
+        }
+        if (isPulsed()) {
+            PulseWidth.Held held = held(s, told);
+            out.println(words.say(
+                    "rig.pulses",
+                    "duty",
+                    share(held.duty()),
+                    "slow",
+                    FlowPart.SPEED.text(held.slowest_ms(), metric),
+                    "fast",
+                    FlowPart.SPEED.text(held.fastest_ms(), metric),
+                    "shut",
+                    FlowPart.WIDTH.text(held.shut_m(), metric)));
+            held.remark().ifPresent(remark -> out.println(words.say(remark)));
+        }
+        if (!split.isEmpty()) {
+            printSplit(s, told, metric, out);
+        }
+    }
+
+    private void printSplit(FlowSetting s, RigCommand.Told told, boolean metric, PrintWriter out) {
+        Words words = Words.in(metric);
+        List<OutletGroup> groups = groups();
+        SplitSolver.Split solved = solved(groups, s, told);
+        out.println(words.say("rig.split", "pressure", FlowPart.PRESSURE.text(solved.pressure_Pa(), metric)));
+        for (int i = 0; i < groups.size(); i++) {
+            OutletGroup g = groups.get(i);
+            out.println(words.say(
+                    "rig.split.group",
+                    "name",
+                    g.name(),
+                    "size",
+                    solved.sizes().get(i).number(),
+                    "share",
+                    share(solved.shares()[i]),
+                    "wanted",
+                    share(g.share())));
+        }
+    }
+
+    Map<String, @Nullable Object> json(FlowSetting s, RigCommand.Told told, boolean metric) {
+        Map<String, @Nullable Object> json = new LinkedHashMap<>();
+        String length = metric ? "_cm" : "_in";
+        if (!Double.isNaN(fan)) {
+            FanHeight.Window window = window(s);
+            double aim_m = FanHeight.height_m(FanHeight.AIM_OVERLAP, fan, s.width_m());
+            json.put("height" + length, FlowPart.WIDTH.outside(aim_m, metric));
+            json.put("height_least" + length, FlowPart.WIDTH.outside(window.low_m(), metric));
+            json.put("height_most" + length, FlowPart.WIDTH.outside(window.high_m(), metric));
+        }
+        if (isPulsed()) {
+            PulseWidth.Held held = held(s, told);
+            json.put("duty", held.duty());
+            json.put("slowest" + (metric ? "_km_h" : "_mph"), FlowPart.SPEED.outside(held.slowest_ms(), metric));
+            json.put("fastest" + (metric ? "_km_h" : "_mph"), FlowPart.SPEED.outside(held.fastest_ms(), metric));
+            json.put("shut" + length, FlowPart.WIDTH.outside(held.shut_m(), metric));
+        }
+        if (!split.isEmpty()) {
+            List<OutletGroup> groups = groups();
+            SplitSolver.Split solved = solved(groups, s, told);
+            List<Object> parts = new ArrayList<>();
+            for (int i = 0; i < groups.size(); i++) {
+                parts.add(Json.object(
+                        "group", groups.get(i).name(),
+                        "size", solved.sizes().get(i).number(),
+                        "share", solved.shares()[i]));
+            }
+            json.put("split", parts);
+            json.put(
+                    metric ? "split_pressure_kpa" : "split_pressure_psi",
+                    FlowPart.PRESSURE.outside(solved.pressure_Pa(), metric));
+        }
+        return json;
+    }
+
+    private FanHeight.Window window(FlowSetting s) {
+        if (!(fan >= FanHeight.LEAST_DEG && fan <= FanHeight.MOST_DEG)) {
+            throw EarleafException.of(
+                    "--fan", Figure.text(fan, 4) + " degrees", "15 to 150 degrees", "Read it from the nozzle.");
+        }
+        double label_m = labelHeight.isEmpty()
+                ? Double.POSITIVE_INFINITY
+                : Quantity.parse(labelHeight, Dimension.LENGTH, "--label-height")
+                        .inside();
+        return FanHeight.window(fan, s.width_m(), label_m);
+    }
+
+    private static String height(double overlap, double angle_deg, FlowSetting s, boolean metric) {
+        return FlowPart.WIDTH.text(FanHeight.height_m(overlap, angle_deg, s.width_m()), metric);
+    }
+
+    private PulseWidth.Held held(FlowSetting s, RigCommand.Told told) {
+        if (told.size().isEmpty() || told.pressure().isEmpty()) {
+            throw EarleafException.of(
+                    "--pulses", "no size or no pressure", "--size and --pressure", "Give both: pulses hold the rate.");
+        }
+        double pressure_Pa = Quantity.parse(told.pressure(), Dimension.PRESSURE, "--pressure")
+                .inside();
+        FlowPart.PRESSURE.require(pressure_Pa, "");
+        PulseWidth.Held held =
+                PulseWidth.held(s, NozzleSize.parse(told.size(), "--size").rated_m3s(), pressure_Pa, pulses_hz);
+        if (held.duty() > 1 || held.duty() < PulseWidth.LEAST_DUTY) {
+            throw EarleafException.of(
+                    "--size",
+                    told.size() + ", open " + share(held.duty()) + " of the time",
+                    "25 to 100 % of the time",
+                    held.duty() > 1 ? "Take a larger size or more pressure." : "Take a smaller size.");
+        }
+        return held;
+    }
+
+    private SplitSolver.Split solved(List<OutletGroup> groups, FlowSetting s, RigCommand.Told told) {
+        return SplitSolver.solve(
+                groups,
+                NozzleSize.listAll(),
+                s.flow_m3s(),
+                s.densityFactor(),
+                told.pressures_Pa()[0],
+                told.pressures_Pa()[1]);
+    }
+
+    private List<OutletGroup> groups() {
+        List<OutletGroup> groups = new ArrayList<>();
+        for (String one : split.split(",")) {
+            Matcher m = GROUP.matcher(one.strip());
+            if (!m.matches()) {
+                throw EarleafException.of(
+                        "--split",
+                        "\"" + one.strip() + "\"",
+                        "name, share and outlets a row, as top 40% 1.5",
+                        "Write each group so, with a comma between.");
+            }
+            groups.add(
+                    new OutletGroup(m.group(1), Double.parseDouble(m.group(3)), Double.parseDouble(m.group(2)) / 100));
+        }
+        return groups;
+    }
+
+    private static String share(double share) {
+        return Figure.text(100 * share, 3) + " %";
+    }
+}
