@@ -32,7 +32,7 @@ class LauncherTest {
                 .map(String::strip)
                 .filter(word -> !word.startsWith("-"))
                 .toList();
-        assertThat(named).hasSizeGreaterThan(2).isSubsetOf(COMMANDS);
+        assertThat(named).isNotEmpty().isSubsetOf(COMMANDS);
     }
 
     @Test
@@ -42,6 +42,6 @@ class LauncherTest {
         while (shown.find()) {
             named.add(shown.group(1));
         }
-        assertThat(named).hasSizeGreaterThan(2).isSubsetOf(COMMANDS);
+        assertThat(named).isNotEmpty().isSubsetOf(COMMANDS);
     }
 }
