@@ -67,7 +67,12 @@ public record FieldPass(
     }
 
     public String name() {
-        return zone().label() + ", " + kind + partWord();
+        return zone().label() + ", " + work();
+    }
+
+    /** What is done there, with the part of it. */
+    String work() {
+        return kind + partWord();
     }
 
     /** Where it goes, with the part of it. */

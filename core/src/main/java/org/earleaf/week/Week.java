@@ -89,8 +89,18 @@ public record Week(
         }
     }
 
-    /** A pass as somebody was told to make it. */
-    public record Told(String pass, String rig, LocalDate day) {}
+    /**
+     * A pass as somebody was told to make it.
+     *
+     * @param field empty: it stands in the work
+     * @param work what is done there, with the part of it
+     */
+    public record Told(String field, String zone, String work, String rig, LocalDate day) {
+        /** As {@link FieldPass#name} names it. */
+        public String pass() {
+            return field.isEmpty() ? work : field + (zone.isEmpty() ? "" : ", " + zone) + ", " + work;
+        }
+    }
 
     /**
      * How far a search has come.
@@ -228,7 +238,12 @@ public record Week(
     /** Who makes what when, by day and rig, in order. */
     public List<Told> told() {
         return all().stream()
-                .map(s -> new Told(s.pass().name(), s.rig(), s.date()))
+                .map(s -> new Told(
+                        s.pass().zone().field(),
+                        s.pass().zone().zone(),
+                        s.pass().work(),
+                        s.rig(),
+                        s.date()))
                 .toList();
     }
 

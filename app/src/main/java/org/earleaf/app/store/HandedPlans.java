@@ -40,10 +40,13 @@ public final class HandedPlans {
             for (Told t : plan.passes()) {
                 db.sql()
                         .update(
-                                "insert into handed_pass (plan, place, pass, rig, day)"
-                                        + " select max(seq), ?, ?, ?, ? from handed_plan",
+                                "insert into handed_pass (plan, place, pass, field, zone, work, rig, day)"
+                                        + " select max(seq), ?, ?, ?, ?, ?, ?, ? from handed_plan",
                                 place++,
                                 t.pass(),
+                                names.id(Names.Kind.FIELD, t.field()),
+                                t.zone(),
+                                t.work(),
                                 names.id(Names.Kind.RIG, t.rig()),
                                 t.day().toString());
             }
@@ -66,11 +69,13 @@ public final class HandedPlans {
         Names names = Names.of(db.sql());
         return db.sql()
                 .query(
-                        "select pass, rig, day from handed_pass where plan = (select max(seq) from handed_plan)"
-                                + " order by place",
+                        "select field, zone, case field when '' then pass else work end, rig, day from handed_pass"
+                                + " where plan = (select max(seq) from handed_plan) order by place",
                         (row, k) -> new Told(
-                                row.getString(1),
-                                names.name(Names.Kind.RIG, row.getString(2)),
-                                LocalDate.parse(row.getString(3))));
+                                names.name(Names.Kind.FIELD, row.getString(1)),
+                                row.getString(2),
+                                row.getString(3),
+                                names.name(Names.Kind.RIG, row.getString(4)),
+                                LocalDate.parse(row.getString(5))));
     }
 }

@@ -30,6 +30,7 @@ import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.record.RecordCorrection;
 import org.earleaf.units.EarleafException;
+import org.earleaf.week.Week;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -185,6 +186,29 @@ class RenameTest extends WithLoads {
                         "A. Grower")
                 .passes(store.farm());
         assertThat(right).singleElement().satisfies(p -> assertThat(p.product()).isEqualTo("Later Guard"));
+    }
+
+    @Test
+    void a_plan_in_the_drivers_hands_follows_its_fields_and_rigs() {
+        Week.Told north = new Week.Told(FIELD, "", "nitrogen, part 1 of 2", RIG, DAY);
+        store.handed().keep(new HandedPlans.Handed(T, List.of(north)));
+        assertThat(store.handed().findNewest().orElseThrow().passes()).containsExactly(north);
+        store.renameField(FIELD, "Long Eighty");
+        store.renameRig(RIG, "Old Blue");
+        assertThat(store.handed().findNewest().orElseThrow().passes())
+                .singleElement()
+                .satisfies(t -> {
+                    assertThat(t.pass()).isEqualTo("Long Eighty, nitrogen, part 1 of 2");
+                    assertThat(t.rig()).isEqualTo("Old Blue");
+                });
+    }
+
+    @Test
+    void a_plan_handed_out_by_an_earlier_version_is_read_as_it_was() {
+        store.handed().keep(new HandedPlans.Handed(T, List.of(new Week.Told("", "", "North, nitrogen", RIG, DAY))));
+        assertThat(store.handed().findNewest().orElseThrow().passes())
+                .extracting(Week.Told::pass)
+                .containsExactly("North, nitrogen");
     }
 
     @Test

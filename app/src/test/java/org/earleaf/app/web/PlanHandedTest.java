@@ -80,7 +80,7 @@ class PlanHandedTest {
                         java.util.stream.Stream.concat(
                                         handed.passes().stream().skip(1),
                                         java.util.stream.Stream.of(
-                                                new Week.Told("Nowhere, nitrogen", "highboy", Fixture.TODAY)))
+                                                new Week.Told("Nowhere", "", "nitrogen", "highboy", Fixture.TODAY)))
                                 .toList()));
         String plan = get("/plan");
         assertThat(plan)
