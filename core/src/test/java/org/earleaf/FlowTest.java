@@ -106,6 +106,27 @@ class FlowTest {
                 .check(CORE);
     }
 
+    /** On how many threads, or machines, work is done is for those to say who ask for it. */
+    @Test
+    void core_starts_no_work_of_its_own() {
+        noClasses()
+                .should()
+                .accessTargetWhere(describe("starts work", FlowTest::startsWork))
+                .check(CORE);
+    }
+
+    private static boolean startsWork(JavaAccess<?> access) {
+        String owner = access.getTargetOwner().getName();
+        String name = access.getTarget().getName();
+        return name.equals("parallelStream")
+                || owner.startsWith("java.util.stream.") && name.equals("parallel")
+                || owner.equals("java.util.Arrays") && name.startsWith("parallel")
+                || owner.equals("java.util.concurrent.CompletableFuture")
+                || owner.equals("java.util.concurrent.ForkJoinPool") && !name.equals("invoke")
+                || owner.equals("java.util.concurrent.Executors")
+                || owner.equals("java.lang.Thread") && !name.equals("currentThread") && !name.equals("interrupted");
+    }
+
     @Test
     void files_stay_small() {
         List<String> tooLong = Sources.files(HOUSE)

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.BooleanSupplier;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.search.Effort;
 import org.earleaf.plan.search.Found;
 import org.earleaf.plan.search.Planner;
+import org.earleaf.units.SideBySide;
 
 /** Gives a search the clock that core does not have. */
 public final class Search {
@@ -18,7 +20,12 @@ public final class Search {
     private Search() {}
 
     public static Found forPlan(PlanProblem problem, double seconds, long seed) {
-        return Planner.best(problem, effort(problem, seconds, seed), SIDE_BY_SIDE);
+        ForkJoinPool pool = new ForkJoinPool(SIDE_BY_SIDE);
+        try {
+            return Planner.best(problem, effort(problem, seconds, seed).by(SideBySide.in(pool)), SIDE_BY_SIDE);
+        } finally {
+            pool.shutdown();
+        }
     }
 
     static Effort effort(PlanProblem problem, double seconds, long seed) {

@@ -11,12 +11,15 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.Future;
+import org.earleaf.app.desk.Standing;
+import org.earleaf.app.desk.StoredDays;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.web.WebServer;
 import org.earleaf.farm.Farm;
 import org.earleaf.units.EarleafException;
 import org.earleaf.weather.WeatherDay;
+import org.earleaf.week.Week;
 import org.jspecify.annotations.Nullable;
 
 /** The pages over one store, from start to interrupt. Nothing of the server is loaded before {@link #start}. */
@@ -29,7 +32,7 @@ public final class Serving implements AutoCloseable {
 
     private Serving(Wiring wiring, FarmStore store, Optional<LocalDate> on, boolean lasting) {
         this.store = store;
-        this.days = new StoredDays(store, wiring, on, !lasting);
+        this.days = new StoredDays(store, wiring.days(), wiring.clock(), on, !lasting);
         this.lasting = lasting;
     }
 
@@ -74,7 +77,7 @@ public final class Serving implements AutoCloseable {
         WebServer started = WebServer.start(days, new StoredNotebook(store, lasting), address, port);
         server = started;
         // Whoever opens the first page finds its figures ready, or nearly so.
-        ForkJoinPool.commonPool().execute(() -> today().week(1));
+        Future<Week> unused = today().ask(Standing.WEEK);
         String host = address.equals("0.0.0.0") || address.equals("::") ? "localhost" : address;
         return "Earleaf is at http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + started.port() + "/";
     }

@@ -4,6 +4,10 @@ package org.earleaf.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import org.earleaf.app.desk.AskedDay;
+import org.earleaf.app.desk.CoreWork;
+import org.earleaf.app.desk.DayMaker;
+import org.earleaf.app.desk.Threads;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.exchange.FolderWeather;
 import org.earleaf.farm.Farm;
@@ -16,11 +20,6 @@ public record Wiring(FolderReader folders, DayMaker days, Clock clock) {
 
         /** Its weather files alone, as written, holes and all. */
         FolderWeather weather(Path folder);
-    }
-
-    /** Makes the answers for a farm on a day; with hindsight it may look at weather after that day. */
-    public interface DayMaker {
-        FarmDay day(Farm farm, LocalDate on, boolean hindsight);
     }
 
     /** The wiring of the running program: folders by exchange, answers by core, the system's clock. */
@@ -36,7 +35,10 @@ public record Wiring(FolderReader folders, DayMaker days, Clock clock) {
                 return FarmFolder.readWeather(folder);
             }
         };
-        return new Wiring(folders, CoreDay::new, Clock.systemUTC());
+        Threads threads = Threads.ofMachine();
+        DayMaker days = (farm, on, hindsight) ->
+                new AskedDay(farm, on, new CoreWork(farm, on, hindsight, threads.inAnswers()), threads);
+        return new Wiring(folders, days, Clock.systemUTC());
     }
 
     public FarmDay day(Farm farm, LocalDate on, boolean hindsight) {

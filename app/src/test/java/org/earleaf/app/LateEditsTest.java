@@ -4,10 +4,12 @@ package org.earleaf.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.app.desk.StoredDays;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.farm.Farm;
@@ -41,7 +43,7 @@ class LateEditsTest {
         List<WeatherDay> written = FarmFolder.readWeather(DEMO).observed();
         try (FarmStore store = FarmStore.create(temp.resolve("farm.db"))) {
             store.importFarm(farm, written);
-            StoredDays days = new StoredDays(store, Wiring.live(), Optional.of(ON), false);
+            StoredDays days = new StoredDays(store, Wiring.live().days(), Clock.systemUTC(), Optional.of(ON), false);
             double[] never = all(days.day(ON));
             assertThat(never).isEqualTo(all(Wiring.live().day(farm, ON, false)));
 
@@ -83,7 +85,7 @@ class LateEditsTest {
         Farm had = with(farm, passes, farm.readings());
         try (FarmStore store = FarmStore.create(temp.resolve("farm.db"))) {
             store.importFarm(farm, written);
-            StoredDays days = new StoredDays(store, Wiring.live(), Optional.of(ON), false);
+            StoredDays days = new StoredDays(store, Wiring.live().days(), Clock.systemUTC(), Optional.of(ON), false);
             double[] never = all(days.day(ON));
             store.importFarm(had, written);
             assertThat(all(days.day(ON))).isEqualTo(all(always(had))).isNotEqualTo(never);

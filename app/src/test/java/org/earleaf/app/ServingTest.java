@@ -17,6 +17,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.app.desk.StoredDays;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.store.Place;
 import org.earleaf.app.web.Fixture;
@@ -134,7 +135,8 @@ class ServingTest {
         try (FarmStore store = FarmStore.open(stored())) {
             StoredDays days = new StoredDays(
                     store,
-                    new Wiring(TOY.folders(), (farm, on, hindsight) -> new Fixture(), Clock.systemUTC()),
+                    (farm, on, hindsight) -> new Fixture(),
+                    Clock.systemUTC(),
                     Optional.of(Fixture.TODAY),
                     false);
             FarmDay first = days.day(days.today());

@@ -17,6 +17,7 @@ import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonRun;
+import org.earleaf.units.SideBySide;
 
 /**
  * What the morning brief of a whole farm takes beside the season kernel alone: the same number of member-days, stepped in
@@ -24,6 +25,7 @@ import org.earleaf.season.SeasonRun;
  * brief by the clock and by processor time, in turns.
  */
 public final class BriefCost {
+    private static final SideBySide POOL = SideBySide.in(ForkJoinPool.commonPool());
     private static final OperatingSystemMXBean SYSTEM =
             (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
@@ -56,7 +58,7 @@ public final class BriefCost {
         long all = 0;
         for (ZoneEnsemble ensemble : futures) {
             past += ensemble.memberDays();
-            NitrogenOptions.of(ensemble);
+            NitrogenOptions.of(ensemble, POOL);
             all += ensemble.memberDays();
         }
         double[] brief = new double[ROUNDS];
@@ -102,7 +104,7 @@ public final class BriefCost {
 
     private double brief_s() {
         long start = System.nanoTime();
-        int passes = Morning.brief(farm, ON, Morning.answers(farm, ON, false))
+        int passes = Morning.brief(farm, ON, Morning.answers(farm, ON, false, POOL))
                 .passes()
                 .size();
         if (passes == 0) {

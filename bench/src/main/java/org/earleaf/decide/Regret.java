@@ -14,6 +14,7 @@ import org.earleaf.field.Reading;
 import org.earleaf.season.Event;
 import org.earleaf.season.NitrogenPass;
 import org.earleaf.season.ZoneSeason;
+import org.earleaf.units.SideBySide;
 import org.earleaf.units.Units;
 
 /**
@@ -81,7 +82,7 @@ final class Regret {
         LocalDate date = twin.on();
         while (!date.isAfter(twin.on().plusDays(LAST_ASKED_D))) {
             NitrogenOptions.Answer answer =
-                    NitrogenOptions.of(twin.farm(readings, made, date), twin.zone(), date, false);
+                    NitrogenOptions.of(twin.farm(readings, made, date), twin.zone(), date, false, SideBySide.IN_TURN);
             if (answer.options().isEmpty()) {
                 break;
             }

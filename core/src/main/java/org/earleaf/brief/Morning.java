@@ -22,10 +22,11 @@ import org.earleaf.protection.ProtectionAdvice;
 import org.earleaf.spray.SprayTable;
 import org.earleaf.spray.SprayTimes;
 import org.earleaf.spray.SprayWindow;
+import org.earleaf.units.SideBySide;
 
 /**
  * One farm, one morning: every zone's outlook and options over its futures, the best pass of each, and what is left out
- * and why. Zones are worked on side by side; the answer does not depend on the number of threads.
+ * and why. How zones are worked on, in turn or side by side, is handed in and changes no answer.
  */
 public final class Morning {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
@@ -36,12 +37,15 @@ public final class Morning {
 
     private Morning() {}
 
-    /** Every zone of corn with its outlook and options; with hindsight, later weather is used as far as it goes. */
-    public static List<NitrogenOptions.Answer> answers(Farm farm, LocalDate on, boolean hindsight) {
-        return farm.zones().parallelStream()
-                .filter(Zone::isCorn)
-                .map(zone -> NitrogenOptions.of(farm, zone, on, hindsight))
-                .toList();
+    /**
+     * Every zone of corn with its outlook and options.
+     *
+     * @param hindsight whether later weather is used, as far as it goes
+     * @param how zones, and blocks of runs within them, are worked on
+     */
+    public static List<NitrogenOptions.Answer> answers(Farm farm, LocalDate on, boolean hindsight, SideBySide how) {
+        List<Zone> corn = farm.zones().stream().filter(Zone::isCorn).toList();
+        return how.each(corn, zone -> NitrogenOptions.of(farm, zone, on, hindsight, how));
     }
 
     /** The brief of {@code on}, from the answers of that day. */

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -172,11 +171,15 @@ final class DayOptions {
     /** The rates that look best on a few members, looked through anew every third day; only they are run on all. */
     private void lookThrough(SeasonRun trunk, Map<Candidate, List<Trial>> all, int ahead) {
         boolean anew = ahead - scouted >= SCOUT_EVERY_D;
-        promising.putAll(all.entrySet().parallelStream()
-                .filter(e -> anew || !promising.containsKey(e.getKey()))
-                .collect(Collectors.toMap(Map.Entry::getKey, e -> scout(trunk, e.getValue()).stream()
-                        .map(Trial::rate_kgHa)
-                        .collect(Collectors.toSet()))));
+        List<Candidate> scouting = all.keySet().stream()
+                .filter(c -> anew || !promising.containsKey(c))
+                .toList();
+        List<Set<Double>> rates = runs.how().each(scouting, c -> scout(trunk, all.getOrDefault(c, List.of())).stream()
+                .map(Trial::rate_kgHa)
+                .collect(Collectors.toSet()));
+        for (int k = 0; k < rates.size(); k++) {
+            promising.put(scouting.get(k), rates.get(k));
+        }
         scouted = anew ? ahead : scouted;
     }
 
@@ -225,10 +228,16 @@ final class DayOptions {
     private Map<Trial, Recourse.Later> later(
             SeasonRun trunk, List<Trial> trials, double[][] yields, double[][] gains, int ahead) {
         int weeks = ahead == 0 ? WEEKS_TODAY : WEEKS_LATER;
-        Map<Trial, Recourse.Later> all = new ConcurrentHashMap<>();
-        worthASecondLook(best(trials, gains), ahead).parallelStream()
-                .forEach(first -> recourse.after(trunk, first, yields[trials.indexOf(first)], weeks, first.candidate())
-                        .ifPresent(later -> all.put(first, later)));
+        List<Trial> firsts = worthASecondLook(best(trials, gains), ahead);
+        List<Optional<Recourse.Later>> later = runs.how()
+                .each(
+                        firsts,
+                        first -> recourse.after(trunk, first, yields[trials.indexOf(first)], weeks, first.candidate()));
+        Map<Trial, Recourse.Later> all = new HashMap<>();
+        for (int k = 0; k < firsts.size(); k++) {
+            Trial first = firsts.get(k);
+            later.get(k).ifPresent(l -> all.put(first, l));
+        }
         return all;
     }
 

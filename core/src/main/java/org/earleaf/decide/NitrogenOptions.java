@@ -16,6 +16,7 @@ import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonRun;
+import org.earleaf.units.SideBySide;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,10 +53,10 @@ public final class NitrogenOptions {
     private double knowing_usdHa;
     private CropReadingWorth cropReading = new CropReadingWorth(0, 0, Optional.empty());
 
-    private NitrogenOptions(ZoneEnsemble futures, Baseline base) {
+    private NitrogenOptions(ZoneEnsemble futures, Baseline base, SideBySide how) {
         this.futures = futures;
         this.base = base;
-        trials = new Trials(futures);
+        trials = new Trials(futures, how);
         days = new DayOptions(futures, base, trials);
     }
 
@@ -86,13 +87,13 @@ public final class NitrogenOptions {
     }
 
     /** Options best first, and the outlook they were measured on. */
-    public static Answer of(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
-        return of(ZoneEnsemble.of(farm, zone, on, hindsight));
+    public static Answer of(Farm farm, Zone zone, LocalDate on, boolean hindsight, SideBySide how) {
+        return of(ZoneEnsemble.of(farm, zone, on, hindsight), how);
     }
 
-    static Answer of(ZoneEnsemble futures) {
+    static Answer of(ZoneEnsemble futures, SideBySide how) {
         Baseline base = new Baseline(futures, futures.season());
-        NitrogenOptions all = new NitrogenOptions(futures, base);
+        NitrogenOptions all = new NitrogenOptions(futures, base, how);
         List<Option> options = all.list();
         Optional<Option> proposed =
                 options.stream().filter(o -> o.date().equals(all.go)).findFirst();

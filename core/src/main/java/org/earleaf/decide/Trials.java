@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.earleaf.decide.Candidate.Trial;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonRun;
+import org.earleaf.units.SideBySide;
 
 /** Runs trials to the end of the season, many lanes at once, and counts the runs. */
 final class Trials {
@@ -20,10 +21,17 @@ final class Trials {
             IntStream.range(0, ZoneEnsemble.MEMBERS / 5).map(k -> 5 * k).toArray();
 
     private final ZoneEnsemble futures;
+    private final SideBySide how;
     private final LongAdder simulated = new LongAdder();
 
-    Trials(ZoneEnsemble futures) {
+    Trials(ZoneEnsemble futures, SideBySide how) {
         this.futures = futures;
+        this.how = how;
+    }
+
+    /** How pieces of these trials are done. */
+    SideBySide how() {
+        return how;
     }
 
     /** Season runs so far. */
@@ -36,11 +44,14 @@ final class Trials {
         double[][] yields = new double[trials.size()][members.length];
         int atOnce = Math.max(1, LANES / members.length);
         // Blocks share nothing, so a processor without a zone of its own helps with those of another.
-        IntStream.iterate(0, k -> k < trials.size(), k -> k + atOnce).boxed().toList().parallelStream()
-                .forEach(k -> {
-                    int n = Math.min(atOnce, trials.size() - k);
-                    yields(morning, trials.subList(k, k + n), members, Arrays.copyOfRange(yields, k, k + n));
-                });
+        List<Integer> blocks = IntStream.iterate(0, k -> k < trials.size(), k -> k + atOnce)
+                .boxed()
+                .toList();
+        how.each(blocks, k -> {
+            int n = Math.min(atOnce, trials.size() - k);
+            yields(morning, trials.subList(k, k + n), members, Arrays.copyOfRange(yields, k, k + n));
+            return n;
+        });
         return yields;
     }
 

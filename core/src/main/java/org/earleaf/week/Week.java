@@ -24,6 +24,7 @@ import org.earleaf.plan.search.Effort;
 import org.earleaf.plan.search.Found;
 import org.earleaf.plan.search.OverFutures;
 import org.earleaf.plan.search.Planner;
+import org.earleaf.units.SideBySide;
 
 /**
  * A farm's next seven days: what each rig does on each day, over the futures of its weather.
@@ -110,26 +111,28 @@ public record Week(
      */
     public record Progress(double first_usd, double best_usd) {}
 
-    public static Week of(
-            Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers, long seed, BooleanSupplier stop) {
-        return of(farm, on, answers, seed, stop, p -> {});
-    }
-
     /**
+     * How to search for one.
+     *
+     * @param seed the same one gives the same plan
      * @param stop ends the search early, with the best plan so far
      * @param progress told whenever a better plan stands
+     * @param how searches that share nothing are done
      */
-    public static Week of(
-            Farm farm,
-            LocalDate on,
-            List<NitrogenOptions.Answer> answers,
-            long seed,
-            BooleanSupplier stop,
-            Consumer<Progress> progress) {
+    public record Search(long seed, BooleanSupplier stop, Consumer<Progress> progress, SideBySide how) {
+        /** To the end, in turn. */
+        public static Search of(long seed) {
+            return new Search(seed, () -> false, p -> {}, SideBySide.IN_TURN);
+        }
+    }
+
+    public static Week of(Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers, Search search) {
+        long seed = search.seed();
         WeekProblem built = parted(new WeekProblem(farm, on, answers), seed);
         PlanProblem problem = built.problem();
         Effort usual = usual(seed, problem.jobs().size());
-        Effort effort = new Effort(seed, usual.steps(), stop, better(problem, progress));
+        Effort effort =
+                new Effort(seed, usual.steps(), search.stop(), better(problem, search.progress()), search.how());
         List<Course> courses = built.courses();
         return new Week(
                 farm,
@@ -248,7 +251,7 @@ public record Week(
     }
 
     /** The same week as it was told before, as far as its passes, rigs and days are still there and allowed. */
-    public Week asTold(List<Told> told, long seed) {
+    public Week asTold(List<Told> told, long seed, SideBySide how) {
         List<List<Integer>> routes = new java.util.ArrayList<>();
         for (Shift shift : problem.shifts()) {
             int s = routes.size();
@@ -265,7 +268,10 @@ public record Week(
                 problem,
                 courses,
                 OverFutures.weigh(
-                        problem, courses, found, usual(seed, problem.jobs().size())));
+                        problem,
+                        courses,
+                        found,
+                        usual(seed, problem.jobs().size()).by(how)));
     }
 
     /** The same farm, other hours, pins or work left, and what came of it. */

@@ -20,6 +20,7 @@ import org.earleaf.plan.search.Effort;
 import org.earleaf.plan.search.OverFutures;
 import org.earleaf.plan.search.Replan;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.SideBySide;
 
 /**
  * What has come to pass since a week was planned, in the words of whoever tells it.
@@ -95,14 +96,14 @@ public record WeekChange(List<LocalDate> rain, List<Down> down, List<String> don
     }
 
     /** Plans anew with few changes to what was told. */
-    public Anew to(Week told, long seed) {
+    public Anew to(Week told, long seed, SideBySide how) {
         PlanProblem problem = changed(told, told.problem());
         List<Course> courses = told.courses().stream()
                 .map(c -> new Course(
                         c.share(),
                         changed(told, told.problem().withShifts(c.shifts())).shifts()))
                 .toList();
-        Effort effort = Week.usual(seed, problem.jobs().size());
+        Effort effort = Week.usual(seed, problem.jobs().size()).by(how);
         Replan.Replanned re = Replan.of(
                 problem, told.routes(), Replan.quick(seed, problem.jobs().size()));
         OverFutures.Robust found = OverFutures.weigh(problem, courses, re.found(), effort);

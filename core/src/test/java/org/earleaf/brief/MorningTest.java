@@ -11,6 +11,7 @@ import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
 import org.earleaf.field.ZoneName;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.SideBySide;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -18,11 +19,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The brief is the same to the last bit whoever computes it. */
 class MorningTest {
     private static final LocalDate ON = LocalDate.of(2024, 7, 12);
-    private static Brief oneThread;
+    private static Brief inTurn;
 
     @BeforeAll
-    static void byOne() {
-        oneThread = brief(1);
+    static void inTurn() {
+        Farm farm = farm();
+        inTurn = Morning.brief(farm, ON, Morning.answers(farm, ON, false, SideBySide.IN_TURN));
     }
 
     /** Three fields of the same farm. */
@@ -40,22 +42,21 @@ class MorningTest {
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
             Farm farm = farm();
-            return pool.submit(() -> Morning.brief(farm, ON, Morning.answers(farm, ON, false)))
-                    .join();
+            return Morning.brief(farm, ON, Morning.answers(farm, ON, false, SideBySide.in(pool)));
         } finally {
             pool.shutdown();
         }
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {2, 4})
+    @ValueSource(ints = {1, 2, 4})
     void any_number_of_threads_gives_the_same_brief(int threads) {
-        assertThat(oneThread.passes()).isNotEmpty();
-        assertThat(oneThread.outlooks()).hasSize(3);
+        assertThat(inTurn.passes()).isNotEmpty();
+        assertThat(inTurn.outlooks()).hasSize(3);
         // NaN, a figure not given, is as good as NaN.
         assertThat(brief(threads))
                 .usingRecursiveComparison()
                 .withEqualsForType(Double::equals, Double.class)
-                .isEqualTo(oneThread);
+                .isEqualTo(inTurn);
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.earleaf.outlook.Baseline;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.units.Ranks;
+import org.earleaf.units.SideBySide;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -23,7 +24,7 @@ class CropReadingWorthTest {
     }
 
     private static NitrogenOptions.Answer answer(TestFarm farm) {
-        return NitrogenOptions.of(farm.farm(), farm.zone(), TestFarm.ON, false);
+        return NitrogenOptions.of(farm.farm(), farm.zone(), TestFarm.ON, false, SideBySide.IN_TURN);
     }
 
     @Test

@@ -10,6 +10,7 @@ import org.earleaf.brief.Brief;
 import org.earleaf.brief.Morning;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
+import org.earleaf.units.SideBySide;
 import org.junit.jupiter.api.Test;
 
 /** When the alarm is raised and when not; the usual 10 ppm is common practice without a source. */
@@ -49,7 +50,7 @@ class LowNitrateTest {
     @Test
     void it_stands_on_the_brief_before_the_caution() {
         Farm farm = new TestFarm().nitrate(LATE, 5).farm();
-        Brief brief = Morning.brief(farm, TestFarm.ON, Morning.answers(farm, TestFarm.ON, false));
+        Brief brief = Morning.brief(farm, TestFarm.ON, Morning.answers(farm, TestFarm.ON, false, SideBySide.IN_TURN));
         List<String> cautions = brief.cautions();
         assertThat(cautions).hasSize(2);
         assertThat(cautions.get(0)).startsWith("Low nitrate on Home: 5 ppm");

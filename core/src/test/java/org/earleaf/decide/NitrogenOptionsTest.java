@@ -9,13 +9,14 @@ import java.util.List;
 import org.earleaf.field.Placement;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.units.SideBySide;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
 /** What must hold of advice whatever the weather: directions, limits, and agreement with the season model itself. */
 class NitrogenOptionsTest {
     private static NitrogenOptions.Answer answer(TestFarm farm) {
-        return NitrogenOptions.of(farm.farm(), farm.zone(), TestFarm.ON, false);
+        return NitrogenOptions.of(farm.farm(), farm.zone(), TestFarm.ON, false, SideBySide.IN_TURN);
     }
 
     private static double bestRate(TestFarm farm) {

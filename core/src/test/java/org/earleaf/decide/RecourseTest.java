@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Comparator;
 import java.util.List;
+import org.earleaf.units.SideBySide;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -14,7 +15,7 @@ class RecourseTest {
     private static final NitrogenOptions.Answer POOR = answer(new TestFarm().starter(20));
 
     private static NitrogenOptions.Answer answer(TestFarm farm) {
-        return NitrogenOptions.of(farm.farm(), farm.zone(), TestFarm.ON, false);
+        return NitrogenOptions.of(farm.farm(), farm.zone(), TestFarm.ON, false, SideBySide.IN_TURN);
     }
 
     private static List<Option> followed(NitrogenOptions.Answer answer) {

@@ -10,13 +10,14 @@ import org.earleaf.brief.Morning;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
 import org.earleaf.field.Placement;
+import org.earleaf.units.SideBySide;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
 /** What can still be done when none of the farm's own rigs fits, and what it costs. */
 class RescueTest {
     private static NitrogenOptions.Answer answer(TestFarm farm) {
-        return NitrogenOptions.of(farm.farm(), farm.zone(), TestFarm.ON, false);
+        return NitrogenOptions.of(farm.farm(), farm.zone(), TestFarm.ON, false, SideBySide.IN_TURN);
     }
 
     @Test
@@ -69,11 +70,11 @@ class RescueTest {
     @Test
     void the_brief_proposes_the_rescue_or_says_why_nothing_is_best() {
         Farm poor = new TestFarm().starter(20).clearance(20).farm();
-        Brief brief = Morning.brief(poor, TestFarm.ON, Morning.answers(poor, TestFarm.ON, false));
+        Brief brief = Morning.brief(poor, TestFarm.ON, Morning.answers(poor, TestFarm.ON, false, SideBySide.IN_TURN));
         assertThat(brief.passes()).hasSize(1);
         assertThat(brief.passes().get(0).rig()).startsWith("hired");
         Farm fed = new TestFarm().starter(200).clearance(20).farm();
-        Brief none = Morning.brief(fed, TestFarm.ON, Morning.answers(fed, TestFarm.ON, false));
+        Brief none = Morning.brief(fed, TestFarm.ON, Morning.answers(fed, TestFarm.ON, false, SideBySide.IN_TURN));
         assertThat(none.passes()).isEmpty();
         assertThat(none.leftOut()).singleElement().satisfies(l -> assertThat(l.reason())
                 .startsWith("No rig of the farm fits any more; the hired"));

@@ -14,6 +14,7 @@ import org.earleaf.decide.SprayFarm;
 import org.earleaf.farm.Farm;
 import org.earleaf.spray.HourReason.Factor;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.SideBySide;
 import org.earleaf.weather.WeatherHour;
 import org.junit.jupiter.api.Test;
 
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class SprayTimesTest {
     private static final LocalDate ON = LocalDate.of(2024, 7, 12);
     private static final List<NitrogenOptions.Answer> ANSWERS =
-            Morning.answers(new SprayFarm().lesions(ON.minusDays(1), 80).farm(), ON, false);
+            Morning.answers(new SprayFarm().lesions(ON.minusDays(1), 80).farm(), ON, false, SideBySide.IN_TURN);
 
     /** Calm nights, a breeze by day; rain on the second afternoon. */
     private static List<WeatherHour> hours(LocalDateTime from, int count) {

@@ -30,6 +30,7 @@ import org.earleaf.plan.Spot;
 import org.earleaf.plan.Window;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.SideBySide;
 import org.earleaf.units.Units;
 import org.earleaf.weather.WeatherHour;
 import org.junit.jupiter.api.BeforeAll;
@@ -104,7 +105,7 @@ class WeekTest {
                         WIDE,
                         rig("narrow", "self-propelled", 60, 800, Set.of(Placement.ROW_BASE)),
                         rig("tender", "tender", Double.NaN, 2500, Set.of())));
-        NitrogenOptions.Answer answer = NitrogenOptions.of(one, home, ON, false);
+        NitrogenOptions.Answer answer = NitrogenOptions.of(one, home, ON, false, SideBySide.IN_TURN);
         List<Zone> zones = FIELDS.stream().map(f -> named(home, f)).toList();
         double mile = 1 / 69.0;
         farm = RecordCopy.with(
@@ -118,7 +119,7 @@ class WeekTest {
     }
 
     private static Week week(Farm of, List<NitrogenOptions.Answer> answers) {
-        return Week.of(of, ON, answers, 1, () -> false);
+        return Week.of(of, ON, answers, Week.Search.of(1));
     }
 
     @Test
@@ -161,7 +162,7 @@ class WeekTest {
     void a_field_larger_than_a_days_room_is_made_in_two_parts_of_whole_loads() {
         Zone big = RecordCopy.with(farm.zones().get(0), "area_ha", 800 * Units.HA_PER_AC);
         Farm one = RecordCopy.with(farm, "ground.zones", List.of(big));
-        NitrogenOptions.Answer answer = NitrogenOptions.of(one, big, ON, false);
+        NitrogenOptions.Answer answer = NitrogenOptions.of(one, big, ON, false, SideBySide.IN_TURN);
         Week parted = week(one, List.of(answer));
         assertThat(parted.passes()).extracting(FieldPass::place).contains("Home, part 1 of 2", "Home, part 2 of 2");
         assertThat(Rules.broken(parted.problem(), parted.routes())).isEmpty();
@@ -263,7 +264,7 @@ class WeekTest {
     void rain_moves_what_was_planned_for_the_day_and_is_told() {
         LocalDate wet = week.all().get(0).date();
         WeekChange rain = new WeekChange(List.of(wet), List.of(), List.of(), List.of());
-        WeekChange.Anew anew = rain.to(week, 1);
+        WeekChange.Anew anew = rain.to(week, 1, SideBySide.IN_TURN);
         assertThat(anew.now().all()).noneMatch(s -> s.date().equals(wet));
         assertThat(Rules.broken(anew.now().problem(), anew.now().routes())).isEmpty();
         List<Integer> hit = week.all().stream()
@@ -284,7 +285,7 @@ class WeekTest {
                 List.of(new WeekChange.Down(first.rig(), first.date())),
                 List.of("home"),
                 List.of(new WeekChange.PinAt("Far, nitrogen", "narrow", pinnedTo)));
-        WeekChange.Anew anew = change.to(week, 1);
+        WeekChange.Anew anew = change.to(week, 1, SideBySide.IN_TURN);
         assertThat(anew.now().all())
                 .noneMatch(s -> s.rig().equals(first.rig()) && s.date().equals(first.date()))
                 .noneMatch(s -> s.pass().zone().field().equals("Home"));
@@ -304,7 +305,8 @@ class WeekTest {
     }
 
     private static void change(String pass, String rig, LocalDate day) {
-        new WeekChange(List.of(), List.of(), List.of(), List.of(new WeekChange.PinAt(pass, rig, day))).to(week, 1);
+        new WeekChange(List.of(), List.of(), List.of(), List.of(new WeekChange.PinAt(pass, rig, day)))
+                .to(week, 1, SideBySide.IN_TURN);
     }
 
     /** Folding 6 min and 15 mph on the road home; equal loads that end when the job ends. */
@@ -351,7 +353,8 @@ class WeekTest {
                 .extracting(PlanFeed.Entry::uid)
                 .doesNotHaveDuplicates();
         WeekChange rain = new WeekChange(List.of(week.all().get(0).date()), List.of(), List.of(), List.of());
-        List<PlanFeed.Entry> anew = PlanFeed.of(rain.to(week, 1).now());
+        List<PlanFeed.Entry> anew =
+                PlanFeed.of(rain.to(week, 1, SideBySide.IN_TURN).now());
         assertThat(told)
                 .extracting(PlanFeed.Entry::uid)
                 .containsAll(anew.stream().map(PlanFeed.Entry::uid).toList());

@@ -4,6 +4,7 @@ package org.earleaf.app.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.earleaf.app.FarmDay;
 import org.earleaf.app.Search;
 import org.earleaf.app.Wiring;
 import org.earleaf.exchange.PlanInstance;
@@ -60,15 +61,16 @@ public final class PlanCommand implements Callable<Integer> {
         if (folder != null) {
             return solve(folder);
         }
+        FarmDay day = FarmSource.day(wiring, common, false);
         Week week;
         WeekChange change = changes.change();
         try (Progress progress = Progress.of(spec, "Working out the fields and the week")) {
-            week = FarmSource.day(wiring, common, false).week(seed);
+            week = day.week(seed);
         }
         if (change.isNone()) {
             return print(Json.text(WeekJson.of(week, seed, common.isMetric())), WeekText.of(week, common.isMetric()));
         }
-        WeekChange.Anew anew = change.to(week, seed);
+        WeekChange.Anew anew = change.to(week, seed, day.how());
         return print(Json.text(WeekJson.of(anew, seed, common.isMetric())), WeekText.of(anew, common.isMetric()));
     }
 

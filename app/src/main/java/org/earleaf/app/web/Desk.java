@@ -4,12 +4,14 @@ package org.earleaf.app.web;
 import java.util.List;
 import org.earleaf.app.Calibrated;
 import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.Standing;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.web.view.Places;
 import org.earleaf.app.web.view.TankView;
 import org.earleaf.field.Zone;
 import org.earleaf.load.TankLoad;
+import org.earleaf.week.WeekChange;
 
 /**
  * What every page works with: the farm by day, and the book that things are written in.
@@ -21,8 +23,14 @@ record Desk(Days days, Notebook notebook, Object numbers) {
         this(days, notebook, new Object());
     }
 
+    /** Today's farm for a page: it waits a little for an answer, then {@link NotYet}. */
     FarmDay today() {
-        return days.day(days.today());
+        return new PatientDay(days.day(days.today()), PatientDay.until());
+    }
+
+    /** Asks for the week as it stands after a change. */
+    Standing.Asked week(WeekChange change) {
+        return new Standing.Asked(change, notebook.handed().findNewest());
     }
 
     /** Number of the next load; the store refuses one that is taken. */

@@ -192,7 +192,7 @@ class Faults {
                 request);
     }
 
-    private static ModelAndView page(HttpStatus status, View view, HttpServletRequest request) {
+    static ModelAndView page(HttpStatus status, View view, HttpServletRequest request) {
         ModelAndView page = new ModelAndView("fault", status);
         page.addObject("light", Frame.light(request));
         page.addObject("version", Frame.VERSION);

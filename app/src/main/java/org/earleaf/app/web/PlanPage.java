@@ -1,19 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import jakarta.servlet.http.HttpServletResponse;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
+import org.earleaf.app.desk.Standing;
 import org.earleaf.app.store.HandedPlans.Handed;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.DaySheetView;
 import org.earleaf.app.web.view.HandedView;
 import org.earleaf.app.web.view.PlanAsked;
 import org.earleaf.app.web.view.PlanView;
-import org.earleaf.app.web.view.WaitView;
 import org.earleaf.exchange.CalendarFeed;
 import org.earleaf.week.DaySheet;
 import org.earleaf.week.PlanFeed;
@@ -32,17 +30,14 @@ import org.springframework.web.servlet.ModelAndView;
 /** The week's plan, the sheet of a rig's day, and the same as dates for a calendar. Changes stand in the address. */
 @Controller
 class PlanPage {
-    /** Longer than this nobody waits before a page says that work goes on. */
-    private static final long PATIENCE_MS = 900;
-
-    private static final long HOWEVER_LONG_MS = 600_000;
-
     private final Desk desk;
-    private final Weeks weeks;
 
-    PlanPage(Desk desk, Weeks weeks) {
+    PlanPage(Desk desk) {
         this.desk = desk;
-        this.weeks = weeks;
+    }
+
+    private Standing standing(PlanAsked asked) {
+        return desk.today().get(desk.week(asked.change()));
     }
 
     /** Names hold commas: values are taken as they stand in the address. */
@@ -70,26 +65,21 @@ class PlanPage {
     String plan(
             @ModelAttribute(name = "asked", binding = false) PlanAsked asked,
             @ModelAttribute(name = "format", binding = false) Format format,
-            Model model,
-            HttpServletResponse response) {
-        Optional<Weeks.Standing> found = weeks.find(asked, PATIENCE_MS);
-        if (found.isEmpty()) {
-            return wait(model, response);
-        }
-        Weeks.Standing plan = found.get();
+            Model model) {
+        Standing plan = standing(asked);
         model.addAttribute("view", PlanView.of(plan.now(), asked, plan.anew(), format));
         model.addAttribute("handed", handed(plan));
         return "plan";
     }
 
-    private static HandedView handed(Weeks.Standing plan) {
+    private static HandedView handed(Standing plan) {
         return plan.handed().map(h -> HandedView.of(plan.now(), h)).orElse(HandedView.NONE);
     }
 
     /** Keeps the plan that stands as the one the drivers hold. */
     @PostMapping("/plan/handed")
     ModelAndView handOut(@ModelAttribute(name = "asked", binding = false) PlanAsked asked, @RequestParam String back) {
-        Week now = weeks.find(asked, HOWEVER_LONG_MS).orElseThrow().now();
+        Week now = standing(asked).now();
         desk.notebook().handed().keep(new Handed(desk.days().now(), now.told()));
         return new ModelAndView("redirect:" + (back.startsWith("/plan") ? back : "/plan"));
     }
@@ -100,20 +90,16 @@ class PlanPage {
             @RequestParam String on,
             @ModelAttribute(name = "asked", binding = false) PlanAsked asked,
             @ModelAttribute(name = "format", binding = false) Format format,
-            Model model,
-            HttpServletResponse response) {
-        Optional<Weeks.Standing> found = weeks.find(asked, PATIENCE_MS);
-        if (found.isEmpty()) {
-            return wait(model, response);
-        }
-        Week now = found.get().now();
+            Model model) {
+        Standing plan = standing(asked);
+        Week now = plan.now();
         DaySheet sheet = now.all().stream()
                 .filter(s -> s.rig().equals(of) && s.date().toString().equals(on))
                 .findFirst()
                 .flatMap(s -> DaySheet.of(now, s.rig(), s.date()))
                 .orElseThrow(() -> new Faults.NotHere("By this plan \"" + of + "\" does nothing on " + on + "."));
         model.addAttribute("view", DaySheetView.of(now, sheet, asked, format));
-        model.addAttribute("handed", handed(found.get()).of(sheet.rig()));
+        model.addAttribute("handed", handed(plan).of(sheet.rig()));
         model.addAttribute("here", asked.link("/plan/sheet", "of", of, "on", on));
         model.addAttribute("parts", asked.parts());
         return "day-sheet";
@@ -121,7 +107,7 @@ class PlanPage {
 
     @GetMapping("/plan.ics")
     ResponseEntity<String> feed(@ModelAttribute(name = "asked", binding = false) PlanAsked asked) {
-        Week now = weeks.find(asked, HOWEVER_LONG_MS).orElseThrow().now();
+        Week now = standing(asked).now();
         LocalDate on = now.on();
         // A plan of a later day is a later one, and one with more changes too.
         long sequence = 100 * on.toEpochDay() + asked.parts().size();
@@ -131,12 +117,5 @@ class PlanPage {
                 .contentType(new MediaType("text", "calendar", java.nio.charset.StandardCharsets.UTF_8))
                 .header("Content-Disposition", "inline; filename=\"plan.ics\"")
                 .body(text);
-    }
-
-    private String wait(Model model, HttpServletResponse response) {
-        response.setHeader("Refresh", "2");
-        model.addAttribute(
-                "view", WaitView.of(weeks.far().seconds(), weeks.far().progress()));
-        return "plan-wait";
     }
 }

@@ -35,7 +35,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     Faults.class,
     MorningPage.class,
     CalendarPage.class,
-    Weeks.class,
+    Waits.class,
     PlanPage.class,
     FieldPage.class,
     OptionsPage.class,

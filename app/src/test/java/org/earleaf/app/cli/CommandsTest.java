@@ -8,25 +8,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
-import org.earleaf.app.FarmDay;
 import org.earleaf.app.Main;
 import org.earleaf.app.Wiring;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.web.Fixture;
-import org.earleaf.brief.Brief;
-import org.earleaf.decide.Option;
-import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.exchange.FolderWeather;
 import org.earleaf.farm.Farm;
-import org.earleaf.field.Zone;
-import org.earleaf.outlook.Outlook;
 import org.earleaf.units.EarleafException;
-import org.earleaf.week.Week;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,44 +44,6 @@ class CommandsTest {
             return FarmFolder.readWeather(folder);
         }
     };
-
-    /** The fixture's answers for the farm that was asked about. */
-    private record Toy(Farm farm, Fixture day) implements FarmDay {
-        @Override
-        public LocalDate on() {
-            return day.on();
-        }
-
-        @Override
-        public Brief brief() {
-            return day.brief();
-        }
-
-        @Override
-        public Outlook outlook(Zone zone) {
-            return day.outlook(zone);
-        }
-
-        @Override
-        public Outlook outlookWith(Zone zone, Option option) {
-            return day.outlookWith(zone, option);
-        }
-
-        @Override
-        public List<Option> options(Zone zone) {
-            return day.options(zone);
-        }
-
-        @Override
-        public ProtectionAnswer protection(Zone zone) {
-            return day.protection(zone);
-        }
-
-        @Override
-        public Week week(long seed) {
-            return day.week(seed);
-        }
-    }
 
     @BeforeEach
     void makeFolder() throws Exception {

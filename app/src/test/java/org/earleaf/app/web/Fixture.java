@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.RecordCopy;
+import org.earleaf.app.desk.Question;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.CropReadingWorth;
 import org.earleaf.decide.NitrogenOptions;
@@ -269,18 +271,32 @@ public class Fixture implements FarmDay {
     }
 
     private Week newWeek(long seed) {
-        List<NitrogenOptions.Answer> answers = ZONES.stream()
-                .map(z -> new NitrogenOptions.Answer(
-                        outlook(z),
-                        options(z),
-                        options(z).stream().findFirst(),
-                        Optional.empty(),
-                        new CropReadingWorth(0, 0, Optional.empty()),
-                        0,
-                        new ProtectionAnswer(List.of(), Optional.empty(), List.of(), List.of()),
-                        0))
-                .toList();
-        return Week.of(withYears(), TODAY, answers, seed, () -> false);
+        return Week.of(withYears(), TODAY, ZONES.stream().map(this::answer).toList(), Week.Search.of(seed));
+    }
+
+    @Override
+    public NitrogenOptions.Answer answer(Zone zone) {
+        return new NitrogenOptions.Answer(
+                outlook(zone),
+                options(zone),
+                options(zone).stream().findFirst(),
+                Optional.empty(),
+                new CropReadingWorth(0, 0, Optional.empty()),
+                0,
+                new ProtectionAnswer(List.of(), Optional.empty(), List.of(), List.of()),
+                0);
+    }
+
+    private static final Map<Question<?>, CompletableFuture<?>> SEARCHES = new ConcurrentHashMap<>();
+
+    /** Searches beside the one that asks, shared by all tests; the rest is there at once. */
+    @Override
+    @SuppressWarnings("unchecked")
+    public <T> CompletableFuture<T> ask(Question<T> question) {
+        return question.isSearch()
+                ? (CompletableFuture<T>)
+                        SEARCHES.computeIfAbsent(question, q -> CompletableFuture.supplyAsync(() -> q.of(this)))
+                : FarmDay.super.ask(question);
     }
 
     /** With earlier years of weather, as futures need them: a wet day in four. */

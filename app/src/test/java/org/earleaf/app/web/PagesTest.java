@@ -44,12 +44,12 @@ class PagesTest {
         return CLIENT.send(at(path).build(), BodyHandlers.ofString());
     }
 
-    /** The week once it stands: on a busy machine its page says for a while that it is being worked out. */
-    private static String planned() throws IOException, InterruptedException {
-        String page = get("/plan").body();
-        while (page.contains("being worked out")) {
+    /** A page of the week once that stands: on a busy machine it says for a while that it is being worked out. */
+    private static HttpResponse<String> planned(String path) throws IOException, InterruptedException {
+        HttpResponse<String> page = get(path);
+        while (page.body().contains("being worked out")) {
             Thread.sleep(50);
-            page = get("/plan").body();
+            page = get(path);
         }
         return page;
     }
@@ -83,36 +83,36 @@ class PagesTest {
 
     @Test
     void the_week_can_be_planned_otherwise_by_forms_alone_and_says_what_that_costs() throws Exception {
-        String week = planned();
+        String week = planned("/plan").body();
         assertThat(week).contains("out at 6:", "Done this week in", "What does that cost?");
         assertThat(week).doesNotContain("Planned anew for");
-        String rain = get("/plan?rain=2026-07-01").body();
+        String rain = planned("/plan?rain=2026-07-01").body();
         assertThat(rain).contains("Planned anew for", "Rain on Wed 1 July", "take it back", "dearer.");
-        String pinned = get("/plan?pass=Mill+Eighty%2C+nitrogen&rig=highboy&day=2026-07-02&done=Sand+Ridge")
+        String pinned = planned("/plan?pass=Mill+Eighty%2C+nitrogen&rig=highboy&day=2026-07-02&done=Sand+Ridge")
                 .body();
         assertThat(pinned)
                 .contains("Mill Eighty, nitrogen put on highboy, Thu 2 July", "Sand Ridge done")
                 .contains("value=\"Mill Eighty, nitrogen=highboy@2026-07-02\"");
-        HttpResponse<String> wrong = get("/plan?down=plough%402026-07-01");
+        HttpResponse<String> wrong = planned("/plan?down=plough%402026-07-01");
         assertThat(wrong.statusCode()).isEqualTo(400);
         assertThat(wrong.body()).contains("plough", "highboy");
     }
 
     @Test
     void a_day_sheet_tells_the_driver_every_load_in_order_and_a_rig_at_home_has_none() throws Exception {
-        String week = planned();
+        String week = planned("/plan").body();
         java.util.regex.Matcher link =
                 java.util.regex.Pattern.compile("href=\"(/plan/sheet[^\"]+)\"").matcher(week);
         assertThat(link.find()).isTrue();
-        String sheet = get(link.group(1).replace("&amp;", "&")).body();
+        String sheet = planned(link.group(1).replace("&amp;", "&")).body();
         assertThat(sheet).contains("out at 6:", "home about", "Before leaving", "The label is the law");
         assertThat(sheet).containsPattern("(?s)(Load 1 of \\d+: f|F)ill [\\d,]+ gal, 15 min;.*Home\\.");
-        assertThat(get("/plan/sheet?of=highboy&on=2026-09-30").statusCode()).isEqualTo(404);
+        assertThat(planned("/plan/sheet?of=highboy&on=2026-09-30").statusCode()).isEqualTo(404);
     }
 
     @Test
     void the_week_goes_to_a_calendar_as_dates() throws Exception {
-        HttpResponse<String> feed = get("/plan.ics");
+        HttpResponse<String> feed = planned("/plan.ics");
         assertThat(feed.headers().firstValue("Content-Type").orElse("")).startsWith("text/calendar");
         assertThat(feed.body()).startsWith("BEGIN:VCALENDAR\r\n").contains("SUMMARY:Mill Eighty: nitrogen\\, highboy");
     }

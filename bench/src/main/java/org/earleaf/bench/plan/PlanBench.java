@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.ToDoubleFunction;
 import org.earleaf.bench.plan.library.Contender;
 import org.earleaf.plan.Breach;
@@ -21,6 +22,7 @@ import org.earleaf.plan.search.Effort;
 import org.earleaf.plan.search.Found;
 import org.earleaf.plan.search.Planner;
 import org.earleaf.plan.search.Replan;
+import org.earleaf.units.SideBySide;
 
 /**
  * Made-up farms: a general local-search library on one thread, ours, CP-SAT and {@link ColumnBound} on two, one
@@ -96,7 +98,7 @@ final class PlanBench {
                 at_s.add((System.nanoTime() - start) / 1e9);
                 plans.add(plan);
             });
-            Found found = Planner.best(p, effort, searches);
+            Found found = Planner.best(p, effort.by(SideBySide.in(ForkJoinPool.commonPool())), searches);
             double took_s = (System.nanoTime() - start) / 1e9;
             List<double[]> trace = new ArrayList<>();
             for (int k = 0; k < plans.size(); k++) {

@@ -88,17 +88,16 @@ public final class OverFutures {
     }
 
     private Effort quick() {
-        return Effort.of(effort.seed(), Math.max(200, effort.steps() / 20));
+        return Effort.of(effort.seed(), Math.max(200, effort.steps() / 20)).by(effort.how());
     }
 
     private Robust run() {
         Found likely = Planner.plan(problem, effort);
         Effort quick = quick();
-        List<Plan> ofCourses = courses.stream()
-                .limit(CANDIDATES)
-                .parallel()
-                .map(c -> Planner.plan(problem.withShifts(c.shifts()), quick).plan())
-                .toList();
+        List<Plan> ofCourses = effort.how()
+                .each(
+                        courses.stream().limit(CANDIDATES).toList(),
+                        c -> Planner.plan(problem.withShifts(c.shifts()), quick).plan());
         Set<List<List<Integer>>> seen = new LinkedHashSet<>();
         List<Weighed> all = Stream.concat(Stream.of(likely.plan()), ofCourses.stream())
                 .filter(p -> seen.add(sets(p)))
@@ -148,10 +147,11 @@ public final class OverFutures {
     }
 
     private Weighed weigh(Plan plan, Effort quick) {
-        List<Found> each = courses.parallelStream()
-                .map(c -> Planner.search(
-                        held(problem.withShifts(c.shifts()), plan), firstOnly(plan), Changes.FREE, quick))
-                .toList();
+        List<Found> each = quick.how()
+                .each(
+                        courses,
+                        c -> Planner.search(
+                                held(problem.withShifts(c.shifts()), plan), firstOnly(plan), Changes.FREE, quick));
         double[] cost = each.stream().mapToDouble(f -> f.cost().total_usd()).toArray();
         double[] done = new double[problem.jobs().size()];
         double mean = 0;

@@ -20,15 +20,14 @@ public final class Planner {
     }
 
     /**
-     * The best of several searches that run side by side, with the seed given and those after it. On any number of
-     * processors it is the same plan: of equal costs the first seed's.
+     * The best of several searches, with the seed given and those after it, in turn or side by side. It is the same plan
+     * either way: of equal costs the first seed's.
      */
     public static Found best(PlanProblem problem, Effort effort, int searches) {
         Consumer<Plan> better = onlyBetter(problem, effort.better());
-        List<Found> all = IntStream.range(0, searches)
-                .parallel()
-                .mapToObj(k -> plan(problem, new Effort(effort.seed() + k, effort.steps(), effort.stop(), better)))
-                .toList();
+        List<Integer> seeds = IntStream.range(0, searches).boxed().toList();
+        List<Found> all = effort.how()
+                .each(seeds, k -> plan(problem, new Effort(effort.seed() + k, effort.steps(), effort.stop(), better)));
         Found best = all.get(0);
         for (Found found : all) {
             if (found.cost().total_usd() < best.cost().total_usd() - EQUAL_USD) {

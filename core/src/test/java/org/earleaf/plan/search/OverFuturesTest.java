@@ -7,11 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
 import org.earleaf.plan.ExactPlans;
 import org.earleaf.plan.Job;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.RandomFleet;
 import org.earleaf.plan.Shift;
+import org.earleaf.units.SideBySide;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -115,6 +117,21 @@ class OverFuturesTest {
         assertThat(found.mean_usd()).isCloseTo(found.found().cost().total_usd(), within(1e-6));
         for (int j = 0; j < p.jobs().size(); j++) {
             assertThat(found.chanceDone().get(j)).isEqualTo(found.found().plan().shiftOf(j) >= 0 ? 1.0 : 0.0);
+        }
+    }
+
+    @Test
+    void courses_weighed_side_by_side_give_the_same_to_the_bit() {
+        ForkJoinPool pool = new ForkJoinPool(3);
+        try {
+            for (int seed = 0; seed < 5; seed++) {
+                PlanProblem p = fleet(seed);
+                Effort inTurn = Effort.of(1, 2_000);
+                assertThat(OverFutures.of(p, courses(p), inTurn.by(SideBySide.in(pool))))
+                        .isEqualTo(OverFutures.of(p, courses(p), inTurn));
+            }
+        } finally {
+            pool.shutdown();
         }
     }
 }

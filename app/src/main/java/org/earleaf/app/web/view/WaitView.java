@@ -1,18 +1,43 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import java.util.List;
+import java.util.Set;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.Question;
+import org.earleaf.field.Zone;
 import org.earleaf.week.Week;
-import org.jspecify.annotations.Nullable;
 
-/** How far the search for a week has come, in a sentence. */
-public record WaitView(long seconds, String so_far) {
-    public static WaitView of(long seconds, Week.@Nullable Progress progress) {
+/**
+ * What stands and what is being worked out, in sentences.
+ *
+ * @param fields of corn, those worked out first
+ */
+public record WaitView(String headline, String so_far, List<Field> fields) {
+    /** @param stands whether its pages are there at once */
+    public record Field(String name, String place, boolean stands) {}
+
+    public static WaitView of(FarmDay day, Question<?> asked) {
+        FarmDay.Progress progress = day.progress();
+        Set<Zone> done = Set.copyOf(progress.fields());
+        List<Zone> all = Question.modelled(day);
+        Places places = Places.of(day.farm());
+        List<Field> fields = all.stream()
+                .map(z -> new Field(z.label(), places.of(z), done.contains(z)))
+                .sorted(java.util.Comparator.comparing(f -> !f.stands()))
+                .toList();
+        boolean search = asked.isSearch() && done.size() == all.size();
         return new WaitView(
-                seconds,
-                progress == null
-                        ? "The fields are still being worked out over their futures; no plan stands yet."
-                        : "The best plan so far costs " + PlanView.usd(progress.best_usd()) + ", "
-                                + PlanView.usd(progress.first_usd() - progress.best_usd())
-                                + " less than the first one. It is weighed over the futures of the weather next.");
+                search ? "The week is being worked out." : "The fields are being worked out.",
+                search
+                        ? progress.week().map(WaitView::soFar).orElse("No plan stands yet.")
+                        : done.size() + " of " + Words.count(all.size(), "field") + " so far.",
+                fields);
+    }
+
+    private static String soFar(Week.Progress progress) {
+        return "The best plan so far costs " + PlanView.usd(progress.best_usd()) + ", "
+                + PlanView.usd(progress.first_usd() - progress.best_usd())
+                + " less than the first one. It is weighed over the futures of the weather next.";
     }
 }

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.desk;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.earleaf.brief.Brief;
+import org.earleaf.brief.Morning;
+import org.earleaf.decide.NitrogenOptions;
+import org.earleaf.decide.Option;
+import org.earleaf.decide.Outlooks;
+import org.earleaf.farm.Farm;
+import org.earleaf.field.Zone;
+import org.earleaf.outlook.Outlook;
+import org.earleaf.units.SideBySide;
+import org.earleaf.week.Week;
+
+/** The answers as core works them out. */
+public record CoreWork(Farm farm, LocalDate on, boolean hindsight, SideBySide how) implements Work {
+    @Override
+    public NitrogenOptions.Answer answer(Zone zone) {
+        return NitrogenOptions.of(farm, zone, on, hindsight, how);
+    }
+
+    @Override
+    public Outlook outlook(Zone zone) {
+        return Outlooks.of(farm, zone, on, hindsight);
+    }
+
+    @Override
+    public Outlook outlookWith(Zone zone, Option option) {
+        return Outlooks.with(farm, zone, on, hindsight, option);
+    }
+
+    @Override
+    public Brief brief(List<NitrogenOptions.Answer> answers) {
+        return Morning.brief(farm, on, answers);
+    }
+
+    @Override
+    public Week week(List<NitrogenOptions.Answer> answers, Week.Search search) {
+        return Week.of(farm, on, answers, search);
+    }
+}

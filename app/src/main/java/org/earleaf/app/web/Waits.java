@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.Map;
+import org.earleaf.app.web.view.WaitView;
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.ui.ExtendedModelMap;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.servlet.ModelAndView;
+
+/** What stands already and what is being worked out still, in place of a page that needs an answer not there yet. Before {@link Faults}: to wait is none. */
+@ControllerAdvice
+@Order(Ordered.HIGHEST_PRECEDENCE)
+class Waits {
+    private static final String AGAIN_S = "2";
+    private static final String RETRY_S = "5";
+    private static final List<String> NO_PAGES = List.of(".ics", ".pdf", "/soil");
+
+    private final Frame frame;
+
+    Waits(Frame frame) {
+        this.frame = frame;
+    }
+
+    /** A browser without script asks again by itself. */
+    static void lookAgain(HttpServletResponse response) {
+        response.setHeader("Refresh", AGAIN_S);
+    }
+
+    @ExceptionHandler
+    Object notYet(NotYet wait, HttpServletRequest request, HttpServletResponse response) {
+        WaitView view = WaitView.of(wait.day(), wait.asked());
+        if (NO_PAGES.stream().anyMatch(request.getRequestURI()::endsWith)) {
+            return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
+                    .header(HttpHeaders.RETRY_AFTER, RETRY_S)
+                    .contentType(MediaType.TEXT_PLAIN)
+                    .body(view.headline() + " Ask again in a moment.");
+        }
+        if (PatientDay.isForm(request)) {
+            response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_S);
+            return Faults.page(
+                    HttpStatus.SERVICE_UNAVAILABLE,
+                    new Faults.View(
+                            view.headline(),
+                            List.of(
+                                    "What you entered is not saved yet. Reload this page in a moment to send it again."),
+                            Map.of()),
+                    request);
+        }
+        lookAgain(response);
+        Model model = new ExtendedModelMap();
+        frame.fill(request, model);
+        model.addAttribute("view", view);
+        return new ModelAndView("wait", model.asMap());
+    }
+}

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.concurrent.ForkJoinPool;
+import org.earleaf.app.FarmDay;
+import org.earleaf.app.StoredNotebook;
+import org.earleaf.app.desk.AskedDay;
+import org.earleaf.app.desk.StubWork;
+import org.earleaf.app.desk.Threads;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** What pages say while answers are held back: the order of things, not their time. */
+class WaitsTest {
+    private final Preview preview = new Preview();
+    private final Threads threads = new Threads(new ForkJoinPool(1), new ForkJoinPool(1));
+
+    /** One day, asked by every page. */
+    private record Held(FarmDay day) implements Days {
+        @Override
+        public LocalDate today() {
+            return day.on();
+        }
+
+        @Override
+        public FarmDay day(LocalDate on) {
+            return day;
+        }
+
+        @Override
+        public Instant now() {
+            return FixtureShelf.MORNING;
+        }
+    }
+
+    private WebServer serve(StubWork work) {
+        AskedDay day = new AskedDay(preview.day(Fixture.TODAY).farm(), Fixture.TODAY, work, threads);
+        return WebServer.start(new Held(day), new StoredNotebook(preview.store(), true), "127.0.0.1", 0);
+    }
+
+    @AfterEach
+    void stop() {
+        threads.answers().shutdownNow();
+        threads.searches().shutdownNow();
+        preview.store().close();
+    }
+
+    private static HttpResponse<String> get(WebServer server, String path) throws Exception {
+        return HttpClient.newHttpClient()
+                .send(
+                        HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
+                                .build(),
+                        BodyHandlers.ofString());
+    }
+
+    private static HttpResponse<String> once(WebServer server, String path) throws Exception {
+        HttpResponse<String> page = get(server, path);
+        while (page.body().contains("being worked out")) {
+            Thread.sleep(50);
+            page = get(server, path);
+        }
+        return page;
+    }
+
+    @Test
+    void morning_answers_while_the_weeks_search_is_held_open() throws Exception {
+        StubWork work = new StubWork(false, true);
+        try (WebServer server = serve(work)) {
+            HttpResponse<String> week = once(server, "/");
+            assertThat(get(server, "/plan").body()).contains("being worked out");
+            assertThat(week.body()).contains("<span class=\"now\">Today</span> put nitrogen");
+            HttpResponse<String> plan = get(server, "/plan");
+            assertThat(plan.headers().firstValue("Refresh")).contains("2");
+            assertThat(plan.body())
+                    .contains("<h1>The week is being worked out.</h1>", "The best plan so far costs")
+                    .contains("href=\"/field/mill-eighty\"", "href=\"/walk\"");
+            HttpResponse<String> feed = get(server, "/plan.ics");
+            assertThat(feed.statusCode()).isEqualTo(503);
+            assertThat(feed.headers().firstValue("Retry-After")).contains("5");
+            assertThat(feed.body()).isEqualTo("The week is being worked out. Ask again in a moment.");
+            HttpResponse<String> calendar = once(server, "/field/mill-eighty");
+            assertThat(calendar.statusCode()).isEqualTo(200);
+            calendar = get(server, "/calendar");
+            assertThat(calendar.headers().firstValue("Refresh")).contains("2");
+            assertThat(calendar.body()).contains("Mill Eighty first, today");
+            work.week.countDown();
+            assertThat(once(server, "/plan").body()).contains("Done this week in");
+            assertThat(once(server, "/plan.ics").body()).startsWith("BEGIN:VCALENDAR");
+        } finally {
+            work.week.countDown();
+        }
+    }
+
+    @Test
+    void a_page_says_which_fields_stand_and_comes_by_itself_when_all_do() throws Exception {
+        StubWork work = new StubWork(true, false);
+        try (WebServer server = serve(work)) {
+            HttpResponse<String> page = get(server, "/");
+            assertThat(page.statusCode()).isEqualTo(200);
+            assertThat(page.headers().firstValue("Refresh")).contains("2");
+            assertThat(page.body())
+                    .contains(
+                            "<h1>The fields are being worked out.</h1>",
+                            "0 of five fields so far.",
+                            "Long Quarter, west");
+            assertThat(get(server, "/field/mill-eighty/soil?index=3").statusCode())
+                    .isEqualTo(503);
+            assertThat(get(server, "/records").body()).doesNotContain("being worked out");
+            work.fields.countDown();
+            assertThat(once(server, "/").body()).contains("<span class=\"now\">Today</span> put nitrogen");
+        } finally {
+            work.fields.countDown();
+        }
+    }
+}
