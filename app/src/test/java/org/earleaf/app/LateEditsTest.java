@@ -101,7 +101,7 @@ class LateEditsTest {
         Farm farm = FarmFolder.read(DEMO);
         try (FarmStore store = FarmStore.create(temp.resolve("farm.db"))) {
             store.importFarm(farm, FarmFolder.readWeather(DEMO).observed());
-            StoredDays days = new StoredDays(store, Wiring.live(), Optional.of(ON), false);
+            StoredDays days = new StoredDays(store, Wiring.live().days(), Clock.systemUTC(), Optional.of(ON), false);
             double[] before = all(days.day(ON));
             store.renameField(FIELD, "A Name That Begins Otherwise");
             assertThat(all(days.day(ON), "A Name That Begins Otherwise")).isEqualTo(before);

@@ -7,6 +7,7 @@ import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.FieldLeaf;
 import org.earleaf.app.web.view.FieldsView;
+import org.earleaf.app.web.view.OtherCropView;
 import org.earleaf.app.web.view.ReadingsView;
 import org.earleaf.field.Zone;
 import org.jspecify.annotations.Nullable;
@@ -43,10 +44,14 @@ class FieldPage {
             Model model) {
         FarmDay today = desk.today();
         Zone zone = desk.zone(today, place);
-        model.addAttribute("view", FieldLeaf.of(today, zone, shown(today, zone, day, index), with, format));
         model.addAttribute(
                 "readings", ReadingsView.of(today, zone, desk.notebook().photographs()));
         model.addAttribute("called", List.of(zone.field()));
+        if (!zone.isCorn()) {
+            model.addAttribute("view", OtherCropView.of(today, zone, format));
+            return "other-crop";
+        }
+        model.addAttribute("view", FieldLeaf.of(today, zone, shown(today, zone, day, index), with, format));
         return "field";
     }
 
@@ -60,6 +65,9 @@ class FieldPage {
             Model model) {
         FarmDay today = desk.today();
         Zone zone = desk.zone(today, place);
+        if (!zone.isCorn()) {
+            throw new Faults.NotHere("The season of " + zone.crop() + " is not modelled.");
+        }
         model.addAttribute("day", FieldLeaf.day(today, zone, shown(today, zone, null, index), with, format));
         return "soil";
     }

@@ -17,9 +17,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.load.LoadRules;
@@ -97,11 +99,20 @@ class LoadHistoriesTest {
                     300 + random.nextInt(900)));
             done.put(id, new AtomicInteger());
         }
+        // All look at one load before any of them changes it: whoever comes second holds an older version, on any
+        // machine.
+        CyclicBarrier looked = new CyclicBarrier(PEOPLE);
         List<Future<?>> works = new ArrayList<>();
         for (int p = 0; p < PEOPLE; p++) {
             SplittableRandom own = random.split();
             String person = "person " + p;
-            works.add(people.submit(() -> work(loads, own, count, person, done)));
+            works.add(people.submit(() -> {
+                Kept first = loads.get("l0");
+                looked.await(1, TimeUnit.MINUTES);
+                attempt(loads, first, own, person, done);
+                work(loads, own, count, person, done);
+                return person;
+            }));
         }
         for (Future<?> w : works) {
             w.get();
@@ -112,17 +123,20 @@ class LoadHistoriesTest {
     private void work(
             LoadStore loads, SplittableRandom random, int count, String person, Map<String, AtomicInteger> done) {
         for (int k = 0; k < 5; k++) {
-            String id = "l" + random.nextInt(count);
-            Kept seen = loads.get(id);
-            try {
-                if (step(loads, seen, random, person, done)) {
-                    done.get(id).incrementAndGet();
-                }
-            } catch (EarleafException e) {
-                refused.incrementAndGet();
-            } catch (StaleLoad e) {
-                stale.incrementAndGet();
+            attempt(loads, loads.get("l" + random.nextInt(count)), random, person, done);
+        }
+    }
+
+    private void attempt(
+            LoadStore loads, Kept seen, SplittableRandom random, String person, Map<String, AtomicInteger> done) {
+        try {
+            if (step(loads, seen, random, person, done)) {
+                done.get(seen.load().id()).incrementAndGet();
             }
+        } catch (EarleafException e) {
+            refused.incrementAndGet();
+        } catch (StaleLoad e) {
+            stale.incrementAndGet();
         }
     }
 

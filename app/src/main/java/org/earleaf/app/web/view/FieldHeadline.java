@@ -32,9 +32,6 @@ final class FieldHeadline {
     }
 
     private static List<String> sentences(Outlook o, Format format) {
-        if (!o.zone().isCorn()) {
-            return List.of(o.zone().label() + " grows " + o.zone().crop() + ".", "Its season is not modelled.");
-        }
         if (Words.isRipe(o)) {
             return List.of(
                     "Ripe since " + Format.date(o.maturity().orElseThrow()) + ".",

@@ -108,9 +108,6 @@ public record FieldLeaf(
     }
 
     private static Optional<Option> bestPass(FarmDay farmDay, Zone zone) {
-        if (!zone.isCorn()) {
-            return Optional.empty();
-        }
         Optional<Option> proposed = farmDay.brief().passes().stream()
                 .filter(Option::isNitrogen)
                 .filter(p -> p.field().equals(zone.field()) && p.zone().equals(zone.zone()))
@@ -222,7 +219,7 @@ public record FieldLeaf(
 
     private static List<Markup> yields(Outlook o, Optional<Option> pass, Optional<Outlook> after, Format format) {
         List<Markup> all = new ArrayList<>();
-        if (!o.zone().isCorn() || Words.isRipe(o)) {
+        if (Words.isRipe(o)) {
             return all;
         }
         all.add(yieldOf("If nothing more is done: ", o, format));

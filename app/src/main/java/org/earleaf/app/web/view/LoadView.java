@@ -238,6 +238,9 @@ public record LoadView(
 
     /** The option that an address names: by its key, else the one proposed, else the best. */
     public static Optional<Option> find(FarmDay day, Zone zone, String choice) {
+        if (!zone.isCorn()) {
+            return Optional.empty();
+        }
         if (!choice.isEmpty()) {
             return Choice.find(day.options(zone), choice);
         }
@@ -245,6 +248,6 @@ public record LoadView(
                 .filter(Option::isNitrogen)
                 .filter(p -> p.field().equals(zone.field()) && p.zone().equals(zone.zone()))
                 .findFirst()
-                .or(() -> zone.isCorn() ? day.options(zone).stream().findFirst() : Optional.empty());
+                .or(() -> day.options(zone).stream().findFirst());
     }
 }
