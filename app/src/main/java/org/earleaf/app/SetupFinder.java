@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.earleaf.entry.Ranges;
+import org.earleaf.entry.Allowed;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
@@ -16,7 +19,6 @@ import org.earleaf.rig.NozzleModel;
 import org.earleaf.rig.NozzleSize;
 import org.earleaf.rig.PassNeed;
 import org.earleaf.rig.RigSetup;
-import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Quantity;
 
@@ -50,14 +52,14 @@ public record SetupFinder(
         PassNeed need = new PassNeed(
                 rig,
                 Liquid.parse(liquid.isBlank() ? "water" : liquid, "liquid"),
-                read(rate, Dimension.VOLUME_RATE, "rate", Double.NaN),
-                read(rows, Dimension.LENGTH, "rows", ROWS_M),
+                read(rate, Ranges.CARRIER, "rate", Double.NaN),
+                read(rows, Ranges.ROWS, "rows", ROWS_M),
                 place(rig),
-                read(spacing, Dimension.LENGTH, "nozzles apart", PassNeed.USUAL_NOZZLE_M),
-                read(speed, Dimension.SPEED, "speed", Double.NaN),
+                read(spacing, Ranges.OUTLET_WIDTH, "nozzles apart", PassNeed.USUAL_NOZZLE_M),
+                read(speed, Ranges.SPEED, "speed", Double.NaN),
                 Double.NaN);
         if (Double.isNaN(need.rate_m3m2())) {
-            throw EarleafException.of("rate", "nothing", "liquid on the ground, as 15 gal/ac", "Give the rate.");
+            throw EarleafException.coded("spray.rate-missing", "rate", "");
         }
         return droplets.isBlank() ? RigSetup.find(need) : RigSetup.find(need, wanted());
     }
@@ -70,8 +72,12 @@ public record SetupFinder(
                     : rig.placements().stream().sorted().findFirst().orElseThrow();
         }
         return Placement.findByWord(placement.strip())
-                .orElseThrow(() -> EarleafException.of(
-                        "placement", "\"" + placement + "\"", Placement.words(), "Write one of these."));
+                .orElseThrow(() -> EarleafException.coded(
+                        "placement.unknown",
+                        "placement",
+                        placement,
+                        "placements",
+                        Stream.of(Placement.values()).map(Placement::word).toList()));
     }
 
     private RigSetup.Droplets wanted() {
@@ -116,8 +122,7 @@ public record SetupFinder(
             if (!c.matches()) {
                 throw unreadable(sheet);
             }
-            double pressure_Pa = Quantity.parse(c.group(2), Dimension.PRESSURE, "nozzle " + m.group(1))
-                    .inside();
+            double pressure_Pa = Ranges.OUTLET_PRESSURE.read(c.group(2), "nozzle " + m.group(1));
             classes.put(pressure_Pa, droplet(c.group(1).toUpperCase(Locale.ROOT)));
         }
         return new NozzleModel(m.group(1).strip(), NozzleSize.parse(m.group(2), "nozzle " + m.group(1)), classes);
@@ -128,22 +133,23 @@ public record SetupFinder(
                 "nozzle", "\"" + sheet + "\"", "NAME, 05: VC 20 psi, C 30 psi, M 50 psi", "Copy it from the sheet.");
     }
 
-    private static double read(String said, Dimension dimension, String where, double otherwise) {
-        return said.isBlank()
-                ? otherwise
-                : Quantity.parse(said.strip(), dimension, where).inside();
+    private static double read(String said, Allowed allowed, String where, double otherwise) {
+        return said.isBlank() ? otherwise : allowed.read(said.strip(), where);
     }
 
     /** Ends of a range, as "15 to 60 psi"; the first may go without its unit. */
-    public static double[] range(String said, Dimension dimension, String where) {
+    public static double[] range(String said, Allowed allowed, String where) {
         String[] ends = said.strip().split("(?i)\\s+to\\s+", 2);
-        if (ends.length < 2) {
-            throw EarleafException.of(where, "\"" + said + "\"", "two ends, as 15 to 60 psi", "Write both.");
+        Optional<String[]> last = ends.length < 2 ? Optional.empty() : Quantity.split(ends[1], where);
+        if (last.isEmpty()) {
+            throw EarleafException.coded("range.unreadable", where, said);
         }
-        double high = Quantity.parse(ends[1], dimension, where).inside();
-        String unit = ends[1].replaceFirst("[-+0-9.,eE]+\\s*", "");
-        String low = ends[0].matches("[0-9.,]+") ? ends[0] + " " + unit : ends[0];
-        return new double[] {Quantity.parse(low, dimension, where).inside(), high};
+        double low = allowed.read(ends[0], last.get()[1], where);
+        double high = allowed.read(ends[1], where);
+        if (low > high) {
+            throw EarleafException.coded("range.turned", where, said);
+        }
+        return new double[] {low, high};
     }
 
     /** The farm's rig of that name. */
@@ -151,10 +157,7 @@ public record SetupFinder(
         Optional<Rig> found = rigs.stream()
                 .filter(r -> r.name().equalsIgnoreCase(name.strip()))
                 .findFirst();
-        return found.orElseThrow(() -> EarleafException.of(
-                "rig",
-                "\"" + name + "\"",
-                "one of " + String.join(", ", rigs.stream().map(Rig::name).toList()),
-                "Write one of these."));
+        return found.orElseThrow(() -> EarleafException.coded(
+                "rig.unknown", "rig", name, "rigs", rigs.stream().map(Rig::name).toList()));
     }
 }

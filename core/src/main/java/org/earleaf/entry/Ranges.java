@@ -109,8 +109,8 @@ public final class Ranges {
     public static final Allowed OUTLET_WIDTH = Allowed.of("outlet.width", Dimension.LENGTH, .02, 10);
     public static final Allowed OUTLET_FLOW = Allowed.of("outlet.flow", Dimension.FLOW, 1e-7, 1e-2);
     public static final Allowed OUTLET_PRESSURE = Allowed.of("outlet.pressure", Dimension.PRESSURE, 7e3, 2e6);
-    public static final Allowed CARRIER =
-            Allowed.of("spray.rate", Dimension.VOLUME_RATE, 1, 5000).times(LHA);
+    /** 0.1 to 1,000 gal/ac; what an outlet can give is the solver's to say. */
+    public static final Allowed CARRIER = Allowed.of("spray.rate", Dimension.VOLUME_RATE, 1e-7, 1e-3);
     public static final Allowed ROWS = Allowed.of("outlet.rows", Dimension.LENGTH, .1, 3);
     public static final Allowed CATCH_TIME = Allowed.plain("catch.seconds", 1, 3600);
     public static final Allowed CATCH_VOLUME = Allowed.of("catch.volume", Dimension.VOLUME, 1e-6, .1);
@@ -146,6 +146,12 @@ public final class Ranges {
 
     // Records
     public static final Allowed RECORD_AREA = Allowed.of("record.area", Dimension.AREA, 1, 2e8);
+
+    public static final Allowed RECORD_VOLUME = Allowed.of("record.amount", Dimension.VOLUME, 1e-9, 2000);
+    public static final Allowed RECORD_MASS = Allowed.of("record.amount", Dimension.MASS, 1e-6, 2_000_000);
+
+    // Plans
+    public static final Allowed SEARCH = Allowed.plain("plan.seconds", 0, 3600);
 
     // Cards
     public static final Allowed CARD_MARGIN = Allowed.of("card.margin", Dimension.LENGTH, 0, .05);

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.earleaf.entry.Ranges;
 import org.earleaf.entry.YesNo;
 import org.earleaf.exchange.table.Column;
@@ -14,6 +15,7 @@ import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.field.Disease;
 import org.earleaf.field.DiseaseFacts;
+import org.earleaf.units.EarleafException;
 
 /** The columns of fields.csv that say what makes leaf disease likelier. */
 final class DiseaseColumns {
@@ -58,9 +60,14 @@ final class DiseaseColumns {
             if (disease.isEmpty()) {
                 row.refuse(
                         history,
-                        "\"" + word.strip() + "\"",
-                        "words of " + Disease.words() + ", parted by ;, or " + NONE,
-                        "Name the diseases seen here in earlier years.");
+                        EarleafException.coded(
+                                "disease.unknown",
+                                history.base(),
+                                word.strip(),
+                                "diseases",
+                                Stream.of(Disease.values())
+                                        .map(Disease::word)
+                                        .toList()));
             }
             disease.ifPresent(all::add);
         }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.earleaf.entry.Allowed;
+import org.earleaf.entry.Checks;
 import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Measure;
@@ -24,6 +25,7 @@ import org.earleaf.field.Zone;
 import org.earleaf.field.ZoneId;
 import org.earleaf.field.ZoneName;
 import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Problem;
 
 /** fields.csv: one row for each field or zone with its crop of the season. */
 final class FieldsCsv {
@@ -31,8 +33,6 @@ final class FieldsCsv {
     private static final int FIRST_DAY = 85;
 
     private static final int LAST_DAY = 180;
-    private static final int POSSIBLE_FROM = 32;
-    private static final int POSSIBLE_TO = 243;
 
     /** Of corn in the Midwest; common practice, no source. */
     private static final double USUAL_MATURITY_D = 108;
@@ -181,13 +181,9 @@ final class FieldsCsv {
         }
         LocalDate day = date.get();
         int of = day.getDayOfYear();
-        if (of < POSSIBLE_FROM || of > POSSIBLE_TO) {
-            row.refuse(
-                    planted,
-                    "corn planted on " + day,
-                    "a day from " + LocalDate.ofYearDay(day.getYear(), FIRST_DAY) + " to "
-                            + LocalDate.ofYearDay(day.getYear(), LAST_DAY),
-                    "Check month and day; the order is year, month, day.");
+        Optional<Problem> impossible = Checks.planting(day);
+        if (impossible.isPresent()) {
+            row.refuse(planted, impossible.get());
             return date;
         }
         int in = Math.max(FIRST_DAY, Math.min(LAST_DAY, of));

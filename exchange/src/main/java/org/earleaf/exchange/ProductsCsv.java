@@ -4,6 +4,7 @@ package org.earleaf.exchange;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.entry.Checks;
 import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Measure;
@@ -16,14 +17,12 @@ import org.earleaf.farm.ProductId;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.units.Called;
 import org.earleaf.units.Dimension;
+import org.earleaf.units.EarleafException;
 
 /** products.csv: what is bought. */
 final class ProductsCsv {
     private static final String PRICE_UNITS =
             "usd/gal, usd/qt, usd/pt, usd/fl oz, usd/L, usd/ton, usd/t, usd/lb, usd/oz, usd/kg, usd/lb N, usd/kg N";
-    /** Shares are typed with two digits. */
-    private static final double SHARES_ROUNDING = 0.011;
-
     private static final String SOURCE = "products.csv";
 
     private final Shelf shelf;
@@ -114,12 +113,8 @@ final class ProductsCsv {
         if (!row.isGood()) {
             return Optional.empty();
         }
-        if (Math.abs(sum - 1) > SHARES_ROUNDING) {
-            row.refuse(
-                    urea,
-                    "urea, ammonium and nitrate shares that add up to " + Texts.number(sum),
-                    "shares of its nitrogen that add up to 1",
-                    "Give urea_share, ammonium_share and nitrate_share.");
+        row.refuse(Checks.shares(sum).stream().toList(), urea);
+        if (!row.isGood()) {
             return Optional.empty();
         }
         return Optional.of(
@@ -152,7 +147,7 @@ final class ProductsCsv {
                         : money / (m3.get() * 1000 * n.get().nitrogen_kgL());
             }
         }
-        row.refuse(priceUnit, "\"" + unit + "\"", "one of " + PRICE_UNITS, "Write what the price is for.");
+        row.refuse(priceUnit, EarleafException.coded("price.unit-unknown", "price_unit", unit, "units", PRICE_UNITS));
         return Double.NaN;
     }
 }

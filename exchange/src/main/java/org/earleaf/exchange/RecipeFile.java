@@ -112,7 +112,7 @@ public final class RecipeFile {
             MixForm form,
             Optional<NitrogenProduct> nitrogen) {
         if (!(amount > 0)) {
-            row.refuse(rate, row.cell(rate), "a rate above 0", "Write the rate, or take the row away.");
+            row.refuse(rate, EarleafException.coded("rate.not-above-zero", "rate", row.cell(rate)));
             return Optional.empty();
         }
         try {

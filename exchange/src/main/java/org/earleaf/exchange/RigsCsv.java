@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.earleaf.entry.Checks;
 import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Measure;
@@ -17,6 +19,7 @@ import org.earleaf.farm.Rig;
 import org.earleaf.farm.RigId;
 import org.earleaf.field.Placement;
 import org.earleaf.units.Called;
+import org.earleaf.units.EarleafException;
 import org.earleaf.units.Units;
 
 /** rigs.csv: machines that make passes. */
@@ -111,15 +114,7 @@ final class RigsCsv {
                 given(row, prime, PRIME_M3, tender),
                 given(row, efficiency, FIELD_EFFICIENCY, tender),
                 row.number(sprayClearance));
-        refuseTurned(row, made.speedMin_ms(), made.speedMax_ms(), speedMax);
-        refuseTurned(row, made.pressureMin_Pa(), made.pressureMax_Pa(), pressureMax);
-        if (made.sprayClearance_m() < made.clearance_m()) {
-            row.refuse(
-                    sprayClearance,
-                    row.cell(sprayClearance) + ", below the clearance",
-                    "empty, or at least the clearance",
-                    "Give the tallest crop that you would drive through to spray.");
-        }
+        row.refuse(Checks.rig(made), speedMax, pressureMax, sprayClearance);
         return row.isGood() ? Optional.of(made) : Optional.empty();
     }
 
@@ -135,13 +130,7 @@ final class RigsCsv {
 
     private int outlets(Row row, boolean tender) {
         double count = given(row, outlets, 1, tender);
-        if (count != Math.rint(count) && !Double.isNaN(count)) {
-            row.refuse(
-                    outlets,
-                    row.cell(outlets),
-                    "a whole number, 1 to 4",
-                    "1 for the row middle, 2 for both sides of the base.");
-        }
+        row.refuse(Checks.whole(count, outlets.base()).stream().toList(), outlets);
         return (int) count;
     }
 
@@ -156,18 +145,17 @@ final class RigsCsv {
             if (found.isEmpty()) {
                 row.refuse(
                         placements,
-                        "\"" + word.strip() + "\"",
-                        "words of " + Placement.words() + ", parted by ;",
-                        "Write what the rig can do in these words.");
+                        EarleafException.coded(
+                                "placement.unknown",
+                                placements.base(),
+                                word.strip(),
+                                "placements",
+                                Stream.of(Placement.values())
+                                        .map(Placement::word)
+                                        .toList()));
             }
             found.ifPresent(all::add);
         }
         return all;
-    }
-
-    private static void refuseTurned(Row row, double least, double most, Column column) {
-        if (least > most) {
-            row.refuse(column, row.cell(column) + ", below its minimum", "a maximum above the minimum", "Check both.");
-        }
     }
 }

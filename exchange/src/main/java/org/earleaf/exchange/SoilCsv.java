@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.entry.Checks;
 import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
@@ -19,6 +20,7 @@ import org.earleaf.exchange.table.Sheet;
 import org.earleaf.exchange.table.Texts;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
 
 /** soil.csv: horizons of a field or zone, top first. */
@@ -98,20 +100,7 @@ final class SoilCsv {
                 row.number(density),
                 row.number(wilting),
                 row.number(capacity));
-        if (h.sand_pct() + h.clay_pct() > 100 + 1e-6) {
-            row.refuse(
-                    clay,
-                    "sand plus clay " + Texts.number(h.sand_pct() + h.clay_pct()) + " %",
-                    "at most 100 %",
-                    "Check both; silt is the rest.");
-        }
-        if (h.top_mm() >= h.bottom_mm()) {
-            row.refuse(
-                    bottom,
-                    row.cell(bottom) + ", with the top at " + row.cell(top),
-                    "a bottom below the top",
-                    "Check both depths.");
-        }
+        row.refuse(Checks.horizon(h), clay, bottom);
         if (row.isGood()) {
             horizons.computeIfAbsent(new Key(f, z), k -> new ArrayList<>()).add(new Found(row, h));
         } else {
@@ -136,7 +125,7 @@ final class SoilCsv {
         }
         Found first = found.get(0);
         if (Double.isNaN(first.horizon().om_pct())) {
-            first.row().refuse(om, "an empty cell", "organic matter of the top horizon", "Fill the cell.");
+            first.row().refuse(om, EarleafException.coded("cell.empty", "om", ""));
         }
         if (Double.isNaN(first.horizon().ph())) {
             first.row().flag(ph, "empty", "empty; " + NEUTRAL_PH + " is taken");

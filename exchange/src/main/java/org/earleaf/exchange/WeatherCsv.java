@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.earleaf.entry.Checks;
 import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
@@ -115,12 +116,11 @@ public final class WeatherCsv {
 
     private void refuseInverted() {
         for (Row row : sheet.rows()) {
-            if (row.isGood() && row.observed(tmax) < row.observed(tmin)) {
+            if (row.isGood()) {
                 row.refuse(
-                        tmin,
-                        row.cell(tmin) + ", above " + tmax.header() + " " + row.cell(tmax),
-                        "a lowest temperature no higher than the highest",
-                        "Check both; they may be swapped.");
+                        Checks.temperatures(row.observed(tmax), row.observed(tmin)).stream()
+                                .toList(),
+                        tmin);
             }
         }
     }

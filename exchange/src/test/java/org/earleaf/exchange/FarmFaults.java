@@ -223,7 +223,7 @@ final class FarmFaults {
                         "corn,2012-11-04",
                         f + ", row 2, column planted",
                         "2012-11-04",
-                        "2012-03-25 to 2012-06-28"),
+                        "field.planting-day"),
                 Fault.of("negative area", f, "Home,,80", "Home,,-80", f + ", row 2, column area_ac", "found -80"),
                 Fault.of(
                         "metres in an inch column",
@@ -234,13 +234,12 @@ final class FarmFaults {
                         "0.762",
                         "14.961 to 40.157 in"),
                 Fault.of(
-                        "an empty cell",
+                        "cell.empty",
                         f,
                         "80,corn",
                         "80,",
                         f + ", row 2, column crop",
-                        "an empty cell",
-                        "Fill the cell"),
+                        "cell.empty"),
                 Fault.of(
                         "a comma without quotes",
                         f,
@@ -295,8 +294,8 @@ final class FarmFaults {
                         "12,24,3.6",
                         "80,24,3.6",
                         f + ", row 2, column clay_pct",
-                        "sand plus clay 104 %",
-                        "at most 100 %"),
+                        "soil.sand-and-clay-above-all",
+                        "104 %"),
                 Fault.of(
                         "a gap below",
                         f,
@@ -319,9 +318,9 @@ final class FarmFaults {
                         "Home,,0,12",
                         "Home,,12,0",
                         f + ", row 2, column bottom_in",
-                        "a bottom below the top"),
+                        "soil.depths-turned"),
                 Fault.of("pH without its point", f, "6.4", "64", f + ", row 2, column ph", "found 64"),
-                Fault.of("no organic matter on top", f, ",3.6,", ",,", f + ", row 2, column om_pct", "an empty cell"),
+                Fault.of("no organic matter on top", f, ",3.6,", ",,", f + ", row 2, column om_pct", "cell.empty"),
                 Fault.of(
                         "unknown field",
                         f,

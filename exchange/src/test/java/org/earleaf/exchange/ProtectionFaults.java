@@ -137,6 +137,7 @@ final class ProtectionFaults {
                 "sprays in lower corn than it clears",
                 t -> t.wider("rigs.csv", "spray_clearance_in", 2, "60"),
                 "rigs.csv, row 2, column spray_clearance_in",
-                "60, below the clearance"));
+                "rig.spray-clearance-below-clearance",
+                "\"60\""));
     }
 }

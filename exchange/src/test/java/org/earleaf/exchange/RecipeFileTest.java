@@ -58,18 +58,18 @@ class RecipeFileTest {
             delimiter = '|',
             value = {
                 "Demo F1,ten,fl oz/ac,SC|row 2, column rate|number.unreadable",
-                "Demo F1,0,fl oz/ac,SC|row 2, column rate|above 0",
-                "Demo F1,-3,fl oz/ac,SC|row 2, column rate|above 0",
-                "Demo F1,,fl oz/ac,SC|row 2, column rate|an empty cell",
+                "Demo F1,0,fl oz/ac,SC|row 2, column rate|rate.not-above-zero",
+                "Demo F1,-3,fl oz/ac,SC|row 2, column rate|rate.not-above-zero",
+                "Demo F1,,fl oz/ac,SC|row 2, column rate|cell.empty",
                 "Demo F1,10,stone/ac,SC|row 2, column rate_unit|stone/ac",
-                "Demo F1,10,,SC|row 2, column rate_unit|an empty cell",
+                "Demo F1,10,,SC|row 2, column rate_unit|cell.empty",
                 "Demo F1,10,oz/ac,SC|row 2, column rate_unit|fl oz",
                 "Demo F1,10,fl oz/ac,XX|row 2, column form|\"XX\"",
-                "Demo F1,10,fl oz/ac,|row 2, column form|an empty cell",
+                "Demo F1,10,fl oz/ac,|row 2, column form|cell.empty",
                 "Demo G1,10,lb/ac,GR|row 2, column form|never mixed",
                 "Demo F1,40,lb N/ac,SL|row 2, column rate_unit|nitrogen is not known",
                 "anhydrous ammonia,40,lb N/ac,SL|row 2, column rate_unit|never loaded",
-                ",10,fl oz/ac,SC|row 2, column product|an empty cell",
+                ",10,fl oz/ac,SC|row 2, column product|cell.empty",
                 "Demo F1,10,fl oz/ac|row 2|cells"
             })
     void a_fault_names_file_row_and_column(String row, String where, String found) {

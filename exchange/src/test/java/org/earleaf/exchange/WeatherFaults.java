@@ -18,8 +18,8 @@ final class WeatherFaults {
                         "lowest above highest",
                         t -> t.with(f, "date,tmax_f,tmin_f,rain_in\n2012-05-01,60,70,0\n"),
                         f + ", row 2, column tmin_f",
-                        "70, above tmax_f 60",
-                        "swapped"),
+                        "weather.temperatures-turned",
+                        "\"70\""),
                 Fault.of(
                                 "Fahrenheit in a Celsius column",
                                 t -> t.with(
@@ -116,7 +116,7 @@ final class WeatherFaults {
                         "06:00",
                         "6 am",
                         "hours.csv, row 2, column time",
-                        "YYYY-MM-DD HH:MM"),
+                        "hour.unreadable"),
                 Fault.of(
                         "wind from nowhere",
                         "hours.csv",

@@ -10,14 +10,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.earleaf.entry.Ranges;
 import org.earleaf.card.CardReader;
 import org.earleaf.card.CardReading;
 import org.earleaf.card.CardUse;
 import org.earleaf.exchange.CardImage;
-import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
-import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,7 +49,7 @@ public final class CardsCommand implements Runnable {
     private List<Path> pictures = new ArrayList<>();
 
     @Option(names = "--dpi", required = true, paramLabel = "1200", description = "Dots per inch of the scan.")
-    private double dpi;
+    private String dpi = "";
 
     @Option(names = "--margin", paramLabel = "'1 mm'", description = "Left out on every side (default: 1 mm).")
     private String margin = "1 mm";
@@ -67,13 +66,14 @@ public final class CardsCommand implements Runnable {
     @Override
     public void run() {
         Optional<CardUse> use = purpose.isEmpty() ? Optional.empty() : Optional.of(use());
-        double margin_m = Quantity.parse(margin, Dimension.LENGTH, "--margin").inside();
+        double margin_m = Ranges.CARD_MARGIN.read(margin, "--margin");
+        double dots = Ranges.CARD_DPI.read(dpi, "--dpi");
         CardReader usual = CardReader.usual();
         CardReader reader = new CardReader(margin_m * 1e6, usual.leastStain_um(), usual.spread());
         List<Read> read = new ArrayList<>();
         for (Path file : pictures) {
             try {
-                read.add(new Read(file, reader.read(CardImage.read(file, dpi))));
+                read.add(new Read(file, reader.read(CardImage.read(file, dots))));
             } catch (IllegalArgumentException small) {
                 throw EarleafException.of(
                         String.valueOf(file.getFileName()),

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.entry.Ranges;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.Wiring;
 import org.earleaf.exchange.RecipeFile;
@@ -21,7 +22,6 @@ import org.earleaf.mix.LoadJob;
 import org.earleaf.mix.MixStep;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.units.Dimension;
-import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -88,13 +88,14 @@ public final class LoadCommand implements Runnable {
 
     @Override
     public void run() {
+        mix.check();
         LoadPlan plan = LoadPlanner.plan(new LoadJob(
                 RecipeFile.read(recipe),
-                read(area, Dimension.AREA, "--area"),
-                rate.isEmpty() ? Double.NaN : read(rate, Dimension.VOLUME_RATE, "--rate"),
-                read(tank, Dimension.VOLUME, "--tank"),
-                read(heel, Dimension.VOLUME, "--heel"),
-                read(prime, Dimension.VOLUME, "--prime"),
+                Ranges.LOAD_AREA.read(area, "--area"),
+                rate.isEmpty() ? Double.NaN : Ranges.CARRIER.read(rate, "--rate"),
+                Ranges.TANK.read(tank, "--tank"),
+                Ranges.HEEL.read(heel, "--heel"),
+                Ranges.PRIME.read(prime, "--prime"),
                 split,
                 Set.of(),
                 mix.facts(wiring, common)));
@@ -111,10 +112,6 @@ public final class LoadCommand implements Runnable {
         told.print(out);
         out.println("Cautions");
         sheets.get(0).cautions().forEach(caution -> out.println("- " + caution));
-    }
-
-    private static double read(String text, Dimension dimension, String option) {
-        return Quantity.parse(text, dimension, option).inside();
     }
 
     private Map<String, @Nullable Object> json(LoadPlan plan, List<String> cautions, MixText told) {

@@ -3,6 +3,7 @@ package org.earleaf.app.cli;
 
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.entry.Ranges;
 import org.earleaf.app.Wiring;
 import org.earleaf.farm.Farm;
 import org.earleaf.label.CropStages;
@@ -10,9 +11,7 @@ import org.earleaf.load.LoadPlan;
 import org.earleaf.mix.MixFacts;
 import org.earleaf.mix.TenderTrips;
 import org.earleaf.mix.WaterQuality;
-import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Quantity;
 import picocli.CommandLine.Option;
 
 /** What {@code earleaf load} may be told beside the recipe: crop, water, tender. */
@@ -36,10 +35,10 @@ final class MixOptions {
     private String tender = "";
 
     @Option(names = "--round", paramLabel = "MINUTES", description = "Tender there and back, with its own filling.")
-    private double round_min = 90;
+    private String round = "90";
 
     @Option(names = "--rigs", paramLabel = "N", description = "Rigs that draw on the tender (default: 1).")
-    private int rigs = 1;
+    private String rigs = "1";
 
     @Option(names = "--speed", paramLabel = "'10 mph'", description = "Working speed, with --tender.")
     private String speed = "10 mph";
@@ -48,13 +47,13 @@ final class MixOptions {
     private String width = "90 ft";
 
     @Option(names = "--efficiency", paramLabel = "SHARE", description = "Share of time in the field at full width.")
-    private double efficiency = .75;
+    private String efficiency = "0.75";
 
     @Option(names = "--fill", paramLabel = "MINUTES", description = "To fill the rig, products with it.")
-    private double fill_min = 12;
+    private String fill = "12";
 
     @Option(names = "--travel", paramLabel = "MINUTES", description = "Between field and tender.")
-    private double travel_min = 8;
+    private String travel = "8";
 
     private static final double SECONDS = 60;
 
@@ -79,45 +78,41 @@ final class MixOptions {
         return water.isBlank() ? Optional.empty() : Optional.of(WaterQuality.parse(water, "--water"));
     }
 
+    /** Refuses what no tender and no rig can be, asked about or not. */
+    void check() {
+        round_s();
+        rigs();
+        Ranges.SPEED.read(speed, "--speed");
+        Ranges.WIDTH.read(width, "--width");
+        Ranges.EFFICIENCY.read(efficiency, "share", "--efficiency");
+        Ranges.FILL.read(fill, "--fill");
+        Ranges.TRAVEL.read(travel, "--travel");
+    }
+
     /** Cycle of the first load, where a tender is told of. */
     Optional<TenderTrips> trips(LoadPlan plan) {
         if (tender.isBlank()) {
             return Optional.empty();
         }
-        above(round_min, "--round");
-        above(rigs, "--rigs");
-        above(efficiency, "--efficiency");
         return Optional.of(TenderTrips.of(
                 plan.loads().get(0).volume_m3(),
                 plan.rate_m3m2(),
-                inside(speed, Dimension.SPEED, "--speed"),
-                inside(width, Dimension.LENGTH, "--width"),
-                efficiency,
-                fill_min * SECONDS,
-                travel_min * SECONDS));
+                Ranges.SPEED.read(speed, "--speed"),
+                Ranges.WIDTH.read(width, "--width"),
+                Ranges.EFFICIENCY.read(efficiency, "share", "--efficiency"),
+                Ranges.FILL.read(fill, "--fill") * SECONDS,
+                Ranges.TRAVEL.read(travel, "--travel") * SECONDS));
     }
 
     double tender_m3() {
-        return inside(tender, Dimension.VOLUME, "--tender");
+        return Ranges.TENDER.read(tender, "--tender");
     }
 
     double round_s() {
-        return round_min * SECONDS;
+        return Ranges.ROUND.read(round, "--round") * SECONDS;
     }
 
     int rigs() {
-        return rigs;
-    }
-
-    private static double inside(String text, Dimension dimension, String option) {
-        double inside = Quantity.parse(text, dimension, option).inside();
-        above(inside, option);
-        return inside;
-    }
-
-    private static void above(double value, String option) {
-        if (!(value > 0)) {
-            throw EarleafException.of(option, String.valueOf(value), "more than 0", "Mend the value.");
-        }
+        return (int) Ranges.RIGS.read(rigs, "--rigs");
     }
 }

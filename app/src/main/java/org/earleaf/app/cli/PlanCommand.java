@@ -5,12 +5,12 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.earleaf.app.FarmDay;
+import org.earleaf.entry.Ranges;
 import org.earleaf.app.Search;
 import org.earleaf.app.Wiring;
 import org.earleaf.exchange.PlanInstance;
 import org.earleaf.label.Cautions;
 import org.earleaf.plan.search.Found;
-import org.earleaf.units.EarleafException;
 import org.earleaf.week.Week;
 import org.earleaf.week.WeekChange;
 import org.jspecify.annotations.Nullable;
@@ -43,7 +43,7 @@ public final class PlanCommand implements Callable<Integer> {
     private final PlanChanges changes = new PlanChanges();
 
     @Option(names = "--seconds", paramLabel = "N", description = "With --instance: longest search (default: 10).")
-    private double seconds = Search.USUAL_S;
+    private String seconds = String.valueOf(Search.USUAL_S);
 
     @Option(names = "--seed", paramLabel = "S", description = "Seed of the search (default: 1).")
     private long seed = 1;
@@ -81,15 +81,13 @@ public final class PlanCommand implements Callable<Integer> {
 
     private int solve(Path folder) {
         changes.refuse();
-        if (!(seconds >= 0)) {
-            throw EarleafException.of("--seconds", seconds + "", "0 or more", "Give the longest search in seconds.");
-        }
+        double longest_s = Ranges.SEARCH.read(seconds, "--seconds");
         PrintWriter err = spec.commandLine().getErr();
         PlanInstance.Read read = PlanInstance.read(folder);
         read.flags().forEach(f -> err.println("note: " + f.where() + ": " + f.what()));
         Found found;
         try (Progress progress = Progress.of(spec, "Searching")) {
-            found = Search.forPlan(read.problem(), seconds, seed);
+            found = Search.forPlan(read.problem(), longest_s, seed);
         }
         Printed.print(
                 spec,

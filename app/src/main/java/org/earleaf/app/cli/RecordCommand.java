@@ -21,6 +21,7 @@ import org.earleaf.field.Pass;
 import org.earleaf.record.Account;
 import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
+import org.earleaf.record.Told;
 import org.earleaf.units.EarleafException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -101,7 +102,8 @@ public final class RecordCommand implements Callable<Integer> {
             Pass made = PassEntry.of(
                             draft, Plots.of(farm), Shelf.of(farm), Optional.of(wiring.today(farm)), Pass.State.MADE)
                     .orThrow();
-            Chain.Entry entry = store.fileMade(made, kept -> Account.of(newId(), farm, kept, told.told(now())));
+            Told known = told.told(farm, made, now());
+            Chain.Entry entry = store.fileMade(made, kept -> Account.of(newId(), farm, kept, known));
             filed(common, entry, store, farm);
         }
         return Faults.DONE;
@@ -124,7 +126,7 @@ public final class RecordCommand implements Callable<Integer> {
             Draft draft = PassEntry.asPlanned(what.draft(wrong.passId(), date), farm.passes());
             Pass right = PassEntry.corrected(draft, Plots.of(farm), Shelf.of(farm), wiring.today(farm))
                     .orThrow();
-            FiledRecord correction = Account.correction(newId(), wrong.id(), why, farm, right, told.told(now()));
+            FiledRecord correction = Account.correction(newId(), wrong.id(), why, farm, right, told.told(farm, right, now()));
             filed(common, store.correct(correction, right), store, farm);
         }
         return Faults.DONE;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.earleaf.entry.Ranges;
 import org.earleaf.app.words.Words;
 import org.earleaf.rig.FanHeight;
 import org.earleaf.rig.FlowPart;
@@ -16,10 +17,8 @@ import org.earleaf.rig.NozzleSize;
 import org.earleaf.rig.OutletGroup;
 import org.earleaf.rig.PulseWidth;
 import org.earleaf.rig.SplitSolver;
-import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
-import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -159,8 +158,7 @@ final class RigBoom {
         }
         double label_m = labelHeight.isEmpty()
                 ? Double.POSITIVE_INFINITY
-                : Quantity.parse(labelHeight, Dimension.LENGTH, "--label-height")
-                        .inside();
+                : Ranges.BOOM.read(labelHeight, "--label-height");
         return FanHeight.window(fan, s.width_m(), label_m);
     }
 
@@ -173,8 +171,7 @@ final class RigBoom {
             throw EarleafException.of(
                     "--pulses", "no size or no pressure", "--size and --pressure", "Give both: pulses hold the rate.");
         }
-        double pressure_Pa = Quantity.parse(told.pressure(), Dimension.PRESSURE, "--pressure")
-                .inside();
+        double pressure_Pa = Ranges.OUTLET_PRESSURE.read(told.pressure(), "--pressure");
         FlowPart.PRESSURE.require(pressure_Pa, "");
         PulseWidth.Held held =
                 PulseWidth.held(s, NozzleSize.parse(told.size(), "--size").rated_m3s(), pressure_Pa, pulses_hz);

@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.earleaf.entry.Ranges;
+import org.earleaf.entry.Allowed;
 import org.earleaf.app.Wiring;
 import org.earleaf.label.Cautions;
 import org.earleaf.rig.FlowPart;
@@ -14,9 +16,7 @@ import org.earleaf.rig.FlowSolver;
 import org.earleaf.rig.Liquid;
 import org.earleaf.rig.NozzleSize;
 import org.earleaf.rig.RigSetup;
-import org.earleaf.units.Dimension;
 import org.earleaf.units.Figure;
-import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -89,11 +89,11 @@ public final class RigCommand implements Runnable {
         }
         Liquid what = Liquid.parse(liquid, "--liquid");
         FlowSetting setting = FlowSolver.solve(new FlowQuestion(
-                read(rate, Dimension.VOLUME_RATE, "--rate"),
-                read(speed, Dimension.SPEED, "--speed"),
-                read(width, Dimension.LENGTH, "--width"),
-                read(flow, Dimension.FLOW, "--flow"),
-                boom.isPulsed() ? Double.NaN : read(pressure, Dimension.PRESSURE, "--pressure"),
+                read(rate, Ranges.CARRIER, "--rate"),
+                read(speed, Ranges.SPEED, "--speed"),
+                read(width, Ranges.OUTLET_WIDTH, "--width"),
+                read(flow, Ranges.OUTLET_FLOW, "--flow"),
+                boom.isPulsed() ? Double.NaN : read(pressure, Ranges.OUTLET_PRESSURE, "--pressure"),
                 size.isEmpty() || boom.isPulsed()
                         ? Double.NaN
                         : NozzleSize.parse(size, "--size").rated_m3s(),
@@ -122,10 +122,8 @@ public final class RigCommand implements Runnable {
         }
     }
 
-    private static double read(String text, Dimension dimension, String option) {
-        return text.isEmpty()
-                ? Double.NaN
-                : Quantity.parse(text, dimension, option).inside();
+    private static double read(String text, Allowed allowed, String option) {
+        return text.isEmpty() ? Double.NaN : allowed.read(text, option);
     }
 
     private Map<String, @Nullable Object> json(FlowSetting s, Liquid what) {

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.earleaf.entry.Ranges;
 import org.earleaf.app.SetupFinder;
 import org.earleaf.app.Wiring;
 import org.earleaf.farm.Rig;
@@ -13,9 +14,7 @@ import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.rig.Setup;
 import org.earleaf.rig.SetupReason;
-import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -71,7 +70,7 @@ final class RigFind {
     private List<String> nozzles = List.of();
 
     double[] pressures_Pa() {
-        return SetupFinder.range(pressures, Dimension.PRESSURE, "--pressures");
+        return SetupFinder.range(pressures, Ranges.PRESSURE, "--pressures");
     }
 
     boolean isAsked() {
@@ -92,14 +91,14 @@ final class RigFind {
                     "--find", "no rig", "--rig with a farm, or --boom with its width", "Give one of the two.");
         }
         double[] pressure_Pa = pressures_Pa();
-        double[] speed_ms = SetupFinder.range(speeds, Dimension.SPEED, "--speeds");
+        double[] speed_ms = SetupFinder.range(speeds, Ranges.SPEED, "--speeds");
         double no = Double.NaN;
         return new Rig(
                 "the rig",
                 "self-propelled",
                 no,
-                Quantity.parse(boom, Dimension.LENGTH, "--boom").inside(),
-                Quantity.parse(tank, Dimension.VOLUME, "--tank").inside(),
+                Ranges.WIDTH.read(boom, "--boom"),
+                Ranges.TANK.read(tank, "--tank"),
                 speed_ms[0],
                 speed_ms[1],
                 pressure_Pa[0],

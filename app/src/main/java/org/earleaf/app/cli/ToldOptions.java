@@ -2,15 +2,13 @@
 package org.earleaf.app.cli;
 
 import java.time.Instant;
-import java.time.LocalTime;
-import java.time.format.DateTimeParseException;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
-import org.earleaf.record.Amount;
+import org.earleaf.field.Pass;
+import org.earleaf.farm.Farm;
+import org.earleaf.entry.RecordEntry;
 import org.earleaf.record.Applicator;
 import org.earleaf.record.Told;
-import org.earleaf.units.EarleafException;
 import picocli.CommandLine.Option;
 
 /** What only a person knows of a pass; the options of {@code record made} and {@code record correct}. */
@@ -69,7 +67,8 @@ final class ToldOptions {
     @Option(names = "--note", paramLabel = "TEXT", description = "Anything to add.")
     private String note = "";
 
-    Told told(Instant filed) {
+    /** @param pass what it was told of */
+    Told told(Farm farm, Pass pass, Instant filed) {
         Applicator.Kind kind = customer.isBlank() ? Applicator.Kind.PRIVATE : Applicator.Kind.COMMERCIAL;
         TreeMap<String, String> extras = new TreeMap<>();
         put(extras, "wind", wind);
@@ -80,10 +79,10 @@ final class ToldOptions {
                 location,
                 registration,
                 rig,
-                amount("--area", area),
-                amount("--amount", amount),
-                time("--start", start),
-                time("--end", end),
+                RecordEntry.area(area, "--area", farm, pass.field(), pass.zone()),
+                RecordEntry.amount(amount, "--amount"),
+                RecordEntry.time(start, "--start"),
+                RecordEntry.time(end, "--end"),
                 extras,
                 filed);
     }
@@ -91,22 +90,6 @@ final class ToldOptions {
     private static void put(Map<String, String> extras, String name, String value) {
         if (!value.isBlank()) {
             extras.put(name, value);
-        }
-    }
-
-    private static Optional<Amount> amount(String option, String text) {
-        return text.isBlank() ? Optional.empty() : Optional.of(Amount.parse(text, option));
-    }
-
-    private static Optional<LocalTime> time(String option, String text) {
-        if (text.isBlank()) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(LocalTime.parse(text.trim().length() == 4 ? "0" + text.trim() : text.trim()));
-        } catch (DateTimeParseException notATime) {
-            throw EarleafException.of(
-                    option, "\"" + text + "\"", "a time of day, as 14:30", "Write hours and minutes.");
         }
     }
 }

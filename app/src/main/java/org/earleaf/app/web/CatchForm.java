@@ -4,16 +4,15 @@ package org.earleaf.app.web;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.earleaf.farm.Rig;
+import org.earleaf.entry.Ranges;
 import org.earleaf.app.store.Catches.Caught;
 import org.earleaf.farm.Farm;
 import org.earleaf.rig.CatchTest;
 import org.earleaf.rig.FlowMath;
 import org.earleaf.rig.Liquid;
 import org.earleaf.rig.NozzleSize;
-import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.NumberText;
-import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,33 +36,22 @@ public record CatchForm(
     Caught caught(Farm farm, Instant now) {
         String machine = ReadingForm.text(rig);
         if (farm.rigs().stream().noneMatch(r -> r.name().equals(machine))) {
-            throw EarleafException.of("rig", "\"" + machine + "\"", "one of the rigs offered", "Choose one.");
+            throw EarleafException.coded(
+                    "rig.unknown", "rig", machine, "rigs", farm.rigs().stream().map(Rig::name).toList());
         }
         NozzleSize nozzle = NozzleSize.parse(ReadingForm.text(size), "size");
-        Quantity at = Quantity.parse(ReadingForm.text(pressure), Dimension.PRESSURE, "pressure");
+        double pressure_Pa = Ranges.OUTLET_PRESSURE.read(ReadingForm.text(pressure), "pressure");
         Liquid caughtLiquid = Liquid.parse(ReadingForm.text(liquid), "liquid");
-        double rated_m3s = FlowMath.flowAt_m3s(nozzle.rated_m3s(), at.inside(), caughtLiquid.densityFactor());
-        double time_s = number(ReadingForm.text(seconds), "seconds");
+        double rated_m3s = FlowMath.flowAt_m3s(nozzle.rated_m3s(), pressure_Pa, caughtLiquid.densityFactor());
+        double time_s = Ranges.CATCH_TIME.read(ReadingForm.text(seconds), "seconds");
         List<Double> flows = new ArrayList<>();
         for (String each : ReadingForm.text(caught).split("[\\s;]+")) {
-            double volume_m3 = Quantity.of(
-                            number(each, "outlet " + (flows.size() + 1)),
-                            ReadingForm.text(unit),
-                            Dimension.VOLUME,
-                            "unit")
-                    .inside();
+            double volume_m3 =
+                    Ranges.CATCH_VOLUME.read(each, ReadingForm.text(unit), "outlet " + (flows.size() + 1));
             flows.add(CatchTest.flow_m3s(volume_m3, time_s));
         }
         String outlet = nozzle + " at " + ReadingForm.text(pressure) + ", " + caughtLiquid.name();
         return new Caught(
                 machine, now, ReadingForm.text(person), outlet, rated_m3s, flows, caughtLiquid.density_kgM3());
-    }
-
-    private static double number(String said, String where) {
-        double value = NumberText.read(said, where);
-        if (value > 0 && value < 1e6) {
-            return value;
-        }
-        throw EarleafException.of(where, "\"" + said + "\"", "a number above 0", "Write what was caught or counted.");
     }
 }

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.earleaf.farm.Farm;
+import org.earleaf.entry.RecordEntry;
 import org.earleaf.record.Amount;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.record.RecordCorrection;
@@ -47,7 +49,7 @@ public record CorrectionForm(
                 .orElse("");
     }
 
-    RecordCorrection correction(FiledRecord wrong) {
+    RecordCorrection correction(FiledRecord wrong, Farm farm) {
         List<String> said = amount == null ? List.of() : amount;
         if (said.size() != wrong.products().size()) {
             throw EarleafException.of(
@@ -58,8 +60,9 @@ public record CorrectionForm(
         }
         List<Amount> amounts = new ArrayList<>();
         for (int k = 0; k < said.size(); k++) {
-            amounts.add(Amount.parse(
-                    said.get(k), "amount of " + wrong.products().get(k).name()));
+            amounts.add(RecordEntry.amount(
+                            said.get(k), "amount of " + wrong.products().get(k).name())
+                    .orElse(wrong.products().get(k).amount()));
         }
         Map<String, String> extras = new TreeMap<>();
         extras.put("wind", ReadingForm.text(wind));
@@ -68,9 +71,10 @@ public record CorrectionForm(
         return new RecordCorrection(
                 wrong,
                 amounts,
-                Amount.parse(ReadingForm.text(area), "ground treated"),
-                TankForm.time(start, "start"),
-                TankForm.time(end, "stop"),
+                RecordEntry.area(ReadingForm.text(area), "area", farm, wrong.field(), wrong.zone())
+                        .orElse(wrong.area()),
+                RecordEntry.time(ReadingForm.text(start), "start"),
+                RecordEntry.time(ReadingForm.text(end), "end"),
                 ReadingForm.text(location),
                 ReadingForm.text(licence),
                 extras,

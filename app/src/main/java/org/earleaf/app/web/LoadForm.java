@@ -2,9 +2,12 @@
 package org.earleaf.app.web;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.earleaf.entry.Ranges;
+import org.earleaf.entry.Days;
+import org.earleaf.entry.Allowed;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.web.text.Format;
@@ -27,7 +30,6 @@ import org.earleaf.rig.FlowPart;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
-import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -160,7 +162,12 @@ public record LoadForm(
     LoadDraft draft(FarmDay day, LabelBook labels, String job, Optional<TankLoad> like) {
         Zone zone = Places.of(day.farm())
                 .find(ReadingForm.text(place))
-                .orElseThrow(() -> wrong("field", place, "one of the fields offered"));
+                .orElseThrow(() -> EarleafException.coded(
+                        "field.unknown",
+                        "field",
+                        ReadingForm.text(place),
+                        "fields",
+                        day.farm().zones().stream().map(Zone::label).toList()));
         Rig machine = machine(day);
         List<MixLine> lines = lines(day, like);
         requireLooked(lines);
@@ -171,12 +178,12 @@ public record LoadForm(
                 job,
                 zone,
                 machine,
-                date("day of the pass", date).orElse(day.on()),
+                date("date", date).orElse(day.on()),
                 lines,
-                solution && ReadingForm.text(rate).isEmpty() ? Double.NaN : number(rate, Dimension.VOLUME_RATE, "rate"),
-                number(area, Dimension.AREA, "ground of this pass"),
+                solution && ReadingForm.text(rate).isEmpty() ? Double.NaN : number(rate, Ranges.CARRIER, "rate"),
+                number(area, Ranges.LOAD_AREA, "ground of this pass"),
                 like.isPresent() ? ANY_TANK_M3 : machine.tank_m3(),
-                ReadingForm.text(heel).isEmpty() ? 0 : number(heel, Dimension.VOLUME, "heel and lines"),
+                ReadingForm.text(heel).isEmpty() ? 0 : number(heel, Ranges.HEEL, "heel and lines"),
                 seen(day, zone));
     }
 
@@ -196,7 +203,12 @@ public record LoadForm(
         return day.farm().rigs().stream()
                 .filter(r -> r.name().equalsIgnoreCase(ReadingForm.text(rig)))
                 .findFirst()
-                .orElseThrow(() -> wrong("rig", rig, "one of the rigs offered"));
+                .orElseThrow(() -> EarleafException.coded(
+                        "rig.unknown",
+                        "rig",
+                        ReadingForm.text(rig),
+                        "rigs",
+                        day.farm().rigs().stream().map(Rig::name).toList()));
     }
 
     private List<MixLine> lines(FarmDay day, Optional<TankLoad> like) {
@@ -205,7 +217,12 @@ public record LoadForm(
                 .findFirst();
         return named.map(r -> LoadDraft.lines(day.farm(), r))
                 .or(() -> like.map(l -> LoadSteps.lines(l, day.farm())))
-                .orElseThrow(() -> wrong("recipe", recipe, "one of the recipes offered"));
+                .orElseThrow(() -> EarleafException.coded(
+                        "recipe.unknown",
+                        "recipe",
+                        ReadingForm.text(recipe),
+                        "recipes",
+                        day.farm().recipes().stream().map(Recipe::name).toList()));
     }
 
     private LoadDraft.Seen seen(FarmDay day, Zone zone) {
@@ -213,47 +230,49 @@ public record LoadForm(
         double at = told.isEmpty()
                 ? Double.NaN
                 : CropStages.find(zone.crop(), told)
-                        .orElseThrow(() -> wrong("stage", stage, CropStages.words(zone.crop())));
+                        .orElseThrow(() -> EarleafException.coded(
+                                "stage.unknown", "stage", told, "stages", CropStages.words(zone.crop())));
         return new LoadDraft.Seen(
                 at,
                 day.on(),
-                optional(height, Dimension.LENGTH, "crop height"),
+                optional(height, Ranges.LOAD_HEIGHT, "crop height"),
                 date("harvest", harvest),
                 ReadingForm.text(droplets).isEmpty()
                         ? Optional.empty()
                         : Optional.of(DropletClass.find(ReadingForm.text(droplets))
-                                .orElseThrow(() -> wrong("droplets", droplets, DropletClass.words()))),
-                optional(boom, Dimension.LENGTH, "boom over the crop"),
-                optional(speed, Dimension.SPEED, "speed"),
+                                .orElseThrow(() -> EarleafException.coded(
+                                        "droplets.unknown",
+                                        "droplets",
+                                        ReadingForm.text(droplets),
+                                        "classes",
+                                        DropletClass.words()))),
+                optional(boom, Ranges.BOOM, "boom over the crop"),
+                optional(speed, Ranges.SPEED, "speed"),
                 "yes".equals(certified),
-                optional(water, Dimension.LENGTH, "distance to water"),
-                optional(sensitive, Dimension.LENGTH, "distance to what the mix hurts"));
+                optional(water, Ranges.DISTANCE, "distance to water"),
+                optional(sensitive, Ranges.DISTANCE, "distance to what the mix hurts"));
     }
 
     Placement placed() {
         return Placement.findByWord(ReadingForm.text(placement))
-                .orElseThrow(() -> wrong("placement", placement, Placement.words()));
+                .orElseThrow(() -> EarleafException.coded(
+                        "placement.unknown",
+                        "placement",
+                        ReadingForm.text(placement),
+                        "placements",
+                        Stream.of(Placement.values()).map(Placement::word).toList()));
     }
 
-    private static double optional(@Nullable String said, Dimension dimension, String where) {
-        return ReadingForm.text(said).isEmpty() ? Double.NaN : number(said, dimension, where);
+    private static double optional(@Nullable String said, Allowed allowed, String where) {
+        return ReadingForm.text(said).isEmpty() ? Double.NaN : number(said, allowed, where);
     }
 
-    private static double number(@Nullable String said, Dimension dimension, String where) {
-        return Quantity.parse(ReadingForm.text(said), dimension, where).inside();
+    private static double number(@Nullable String said, Allowed allowed, String where) {
+        return allowed.read(ReadingForm.text(said), where);
     }
 
     private static Optional<LocalDate> date(String where, @Nullable String said) {
-        try {
-            return ReadingForm.text(said).isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(LocalDate.parse(ReadingForm.text(said)));
-        } catch (DateTimeParseException unreadable) {
-            throw wrong(where, said, "a date like 2026-06-30");
-        }
-    }
-
-    private static EarleafException wrong(String where, @Nullable String found, String expected) {
-        return EarleafException.of(where, "\"" + ReadingForm.text(found) + "\"", expected, "Choose or write it again.");
+        String text = ReadingForm.text(said);
+        return text.isEmpty() ? Optional.empty() : Optional.of(Days.read(text, where));
     }
 }

@@ -3,21 +3,21 @@ package org.earleaf.app.web;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.earleaf.farm.Farm;
+import org.earleaf.entry.RecordEntry;
+import org.earleaf.entry.Shelf;
+import org.earleaf.entry.Plots;
+import org.earleaf.entry.PassEntry;
+import org.earleaf.entry.Draft;
 import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.decide.Option;
-import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Zone;
-import org.earleaf.record.Amount;
 import org.earleaf.record.Applicator;
 import org.earleaf.record.Told;
-import org.earleaf.units.Dimension;
-import org.earleaf.units.EarleafException;
-import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /** What is told of a pass that was made, as it stands in the form. */
@@ -40,37 +40,20 @@ public record MadeForm(
     }
 
     /** The pass as it was made, after the option it was proposed by. */
-    Pass pass(Option o, LocalDate today) {
-        Quantity given = Quantity.parse(ReadingForm.text(rate), Dimension.MASS_RATE, "rate of nitrogen");
-        return new Pass(
-                "",
-                o.field(),
-                o.zone(),
-                day(today),
-                o.product(),
-                given.entered(),
-                given.unit(),
-                given.inside(),
-                o.placement(),
-                Inhibitor.NONE,
-                Pass.State.MADE);
-    }
-
-    private LocalDate day(LocalDate today) {
-        try {
-            LocalDate day = LocalDate.parse(ReadingForm.text(date));
-            if (day.isAfter(today)) {
-                throw EarleafException.of(
-                        "day", day.toString(), "a day up to " + today, "File a pass when it has been made.");
-            }
-            return day;
-        } catch (DateTimeParseException unreadable) {
-            throw EarleafException.of("day", "\"" + date + "\"", "a date like 2026-06-30", "Give the day of the pass.");
-        }
+    Pass pass(Option o, Farm farm, LocalDate today) {
+        Draft draft = Draft.of(
+                "field", o.field(),
+                "zone", o.zone(),
+                "date", ReadingForm.text(date),
+                "product", o.product(),
+                "rate", ReadingForm.text(rate),
+                "placement", o.placement().word());
+        return PassEntry.of(draft, Plots.of(farm), Shelf.of(farm), Optional.of(today), Pass.State.MADE)
+                .orThrow();
     }
 
     /** What only a person knows of it. */
-    Told told(String rig, Instant filed) {
+    Told told(String rig, Option o, Farm farm, Instant filed) {
         TreeMap<String, String> extras = new TreeMap<>();
         if (!ReadingForm.text(wind).isEmpty()) {
             extras.put("wind", ReadingForm.text(wind));
@@ -83,12 +66,10 @@ public record MadeForm(
                 "",
                 "",
                 rig,
-                ReadingForm.text(area).isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(Amount.parse(ReadingForm.text(area), "ground treated")),
+                RecordEntry.area(ReadingForm.text(area), "area", farm, o.field(), o.zone()),
                 Optional.empty(),
-                TankForm.time(start, "start"),
-                TankForm.time(end, "stop"),
+                RecordEntry.time(ReadingForm.text(start), "start"),
+                RecordEntry.time(ReadingForm.text(end), "end"),
                 extras,
                 filed);
     }

@@ -84,7 +84,7 @@ class RecordsPage {
         Chain.Entry entry = newest(entry(number));
         try {
             Farm farm = desk.today().farm();
-            RecordCorrection correction = form.correction(entry.record());
+            RecordCorrection correction = form.correction(entry.record(), farm);
             FiledRecord right =
                     correction.record(Ids.next(), farm.timeZone(), desk.days().now());
             Chain.Entry filed = desk.notebook().correct(right, correction.passes(farm));

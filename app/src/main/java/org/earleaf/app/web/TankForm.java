@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.earleaf.load.BeforeMixing;
+import org.earleaf.entry.Ranges;
+import org.earleaf.entry.RecordEntry;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.MixStart;
 import org.earleaf.load.Overridden;
@@ -18,7 +20,6 @@ import org.earleaf.load.TankLoad;
 import org.earleaf.mix.MixRules;
 import org.earleaf.record.Applicator;
 import org.earleaf.record.Told;
-import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Quantity;
 import org.jspecify.annotations.Nullable;
@@ -144,8 +145,7 @@ public record TankForm(
     }
 
     double moved_m3() {
-        return Quantity.parse(ReadingForm.text(volume), Dimension.VOLUME, "part to hand over")
-                .inside();
+        return Ranges.TANK.read(ReadingForm.text(volume), "volume");
     }
 
     /** What only a person knows of an applied load. */
@@ -172,8 +172,8 @@ public record TankForm(
                 load.rig(),
                 Optional.empty(),
                 Optional.empty(),
-                time(start, "start"),
-                time(end, "stop"),
+                RecordEntry.time(ReadingForm.text(start), "start"),
+                RecordEntry.time(ReadingForm.text(end), "end"),
                 extras,
                 filed);
     }
@@ -181,17 +181,6 @@ public record TankForm(
     private static void put(TreeMap<String, String> extras, String name, @Nullable String said) {
         if (!ReadingForm.text(said).isEmpty()) {
             extras.put(name, ReadingForm.text(said));
-        }
-    }
-
-    static Optional<LocalTime> time(@Nullable String sent, String where) {
-        try {
-            return ReadingForm.text(sent).isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(LocalTime.parse(ReadingForm.text(sent)));
-        } catch (DateTimeParseException unreadable) {
-            throw EarleafException.of(
-                    where, "\"" + sent + "\"", "a time of day like 14:05", "Write hours and minutes.");
         }
     }
 }

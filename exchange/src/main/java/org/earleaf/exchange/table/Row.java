@@ -19,6 +19,7 @@ import org.earleaf.entry.Entered;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.NumberText;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /** One row of a sheet. Reading a cell that is wrong notes the problem and leaves the row no longer good. */
 public final class Row {
@@ -63,6 +64,16 @@ public final class Row {
     public void refuse(Column column, Problem problem) {
         good = false;
         sheet.findings().problem(place(column), problem);
+    }
+
+    /** Refuses the row for what a rule found, told at the column of its part with what stands there. */
+    public void refuse(List<Problem> problems, Column... columns) {
+        for (Problem p : problems) {
+            Column column = columnOf(p.where(), List.of(columns));
+            boolean told = !p.seen().code().equals("found.nothing");
+            Said seen = told ? p.seen() : Said.of("found.quoted", "text", cell(column));
+            refuse(column, new Problem(p.rule(), p.place(), seen));
+        }
     }
 
     /** Likewise for every one of them. */
@@ -116,7 +127,7 @@ public final class Row {
     public String text(Column column) {
         String cell = cell(column);
         if (cell.isEmpty() && column.required()) {
-            refuse(column, "an empty cell", "a value", "Fill the cell.");
+            refuse(column, EarleafException.coded("cell.empty", column.header(), ""));
         }
         return cell;
     }
@@ -126,7 +137,7 @@ public final class Row {
         String cell = cell(column);
         if (cell.isEmpty()) {
             if (column.required()) {
-                refuse(column, "an empty cell", "a number", "Fill the cell.");
+                refuse(column, EarleafException.coded("cell.empty", column.header(), ""));
             }
             return Double.NaN;
         }
@@ -193,7 +204,7 @@ public final class Row {
         try {
             return Optional.of(LocalDateTime.parse(cell.replace(' ', 'T')));
         } catch (DateTimeParseException e) {
-            refuse(column, quoted(cell), "day and hour as YYYY-MM-DD HH:MM", "Write it like 2012-07-01 06:00.");
+            refuse(column, EarleafException.coded("hour.unreadable", column.header(), cell));
             return Optional.empty();
         }
     }
@@ -206,7 +217,7 @@ public final class Row {
         }
         Optional<T> value = find.apply(cell);
         if (value.isEmpty()) {
-            refuse(column, quoted(cell), "one of " + words, "Write one of these words.");
+            refuse(column, EarleafException.coded("word.unknown", column.header(), cell, "words", words));
         }
         return value;
     }
@@ -239,7 +250,4 @@ public final class Row {
         }
     }
 
-    private static String quoted(String cell) {
-        return "\"" + cell + "\"";
-    }
 }

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.entry;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.earleaf.farm.Rig;
+import org.earleaf.soil.Horizon;
+import org.earleaf.units.Figure;
+import org.earleaf.units.Problem;
+
+/**
+ * What must hold between the numbers of one fact, each of which may be possible alone. Every problem names the part in
+ * which it lies; a number that is not known breaks nothing.
+ */
+public final class Checks {
+    /** Shares are typed with two digits. */
+    private static final double SHARES_ROUNDING = 0.011;
+
+    private static final double PERCENT_ROUNDING = 1e-6;
+    private static final int POSSIBLE_FROM = 32;
+    private static final int POSSIBLE_TO = 243;
+
+    private Checks() {}
+
+    /** Of a rig: fastest above slowest, highest pressure above lowest, and sprays in no lower corn than it clears. */
+    public static List<Problem> rig(Rig rig) {
+        List<Problem> found = new ArrayList<>();
+        if (rig.speedMin_ms() > rig.speedMax_ms()) {
+            found.add(Gathered.problem("range.turned", "speed_max", ""));
+        }
+        if (rig.pressureMin_Pa() > rig.pressureMax_Pa()) {
+            found.add(Gathered.problem("range.turned", "pressure_max", ""));
+        }
+        if (rig.sprayClearance_m() < rig.clearance_m()) {
+            found.add(Gathered.problem("rig.spray-clearance-below-clearance", "spray_clearance", ""));
+        }
+        return found;
+    }
+
+    /** Of a count: whole. */
+    public static Optional<Problem> whole(double count, String part) {
+        boolean parts = !Double.isNaN(count) && count != Math.rint(count);
+        return parts ? Optional.of(Gathered.problem("number.not-whole", part, Figure.text(count, 4))) : Optional.empty();
+    }
+
+    /** Of a fertilizer: urea, ammonium and nitrate are all of its nitrogen. */
+    public static Optional<Problem> shares(double sum) {
+        return Math.abs(sum - 1) > SHARES_ROUNDING
+                ? Optional.of(Gathered.problem("product.shares-not-one", "urea_share", Figure.text(sum, 4)))
+                : Optional.empty();
+    }
+
+    /** Of a horizon: sand and clay no more than all of it, and a bottom below its top. */
+    public static List<Problem> horizon(Horizon h) {
+        List<Problem> found = new ArrayList<>();
+        double both = h.sand_pct() + h.clay_pct();
+        if (both > 100 + PERCENT_ROUNDING) {
+            found.add(Gathered.problem("soil.sand-and-clay-above-all", "clay", Figure.text(both, 4) + " %"));
+        }
+        if (h.top_mm() >= h.bottom_mm()) {
+            found.add(Gathered.problem("soil.depths-turned", "bottom", ""));
+        }
+        return found;
+    }
+
+    /** Of corn: planted between February and August. */
+    public static Optional<Problem> planting(LocalDate day) {
+        int of = day.getDayOfYear();
+        return of < POSSIBLE_FROM || of > POSSIBLE_TO
+                ? Optional.of(Gathered.problem(
+                        "field.planting-day",
+                        "planted",
+                        day.toString(),
+                        "first",
+                        LocalDate.ofYearDay(day.getYear(), POSSIBLE_FROM),
+                        "last",
+                        LocalDate.ofYearDay(day.getYear(), POSSIBLE_TO)))
+                : Optional.empty();
+    }
+
+    /** Of a day's weather: the lowest temperature no higher than the highest. */
+    public static Optional<Problem> temperatures(double highest_C, double lowest_C) {
+        return highest_C < lowest_C
+                ? Optional.of(Gathered.problem("weather.temperatures-turned", "tmin", ""))
+                : Optional.empty();
+    }
+}
