@@ -135,7 +135,7 @@ final class LabelFaults {
                         "crop",
                         "no row with a crop",
                         "each crop"),
-                told("nobody entered it", "12-A,,Ann", "12-A,,", 3, "entered_by", "an empty cell", "a value"),
+                told("nobody entered it", "12-A,,Ann", "12-A,,", 3, "entered_by", "cell.empty"),
                 told(
                                 "another person entered one figure",
                                 "12-A,,Ann",

@@ -65,7 +65,7 @@ class RecipeFileTest {
                 "Demo F1,10,,SC|row 2, column rate_unit|cell.empty",
                 "Demo F1,10,oz/ac,SC|row 2, column rate_unit|fl oz",
                 "Demo F1,10,fl oz/ac,XX|row 2, column form|\"XX\"",
-                "Demo F1,10,fl oz/ac,|row 2, column form|cell.empty",
+                "Demo F1,10,fl oz/ac,|row 2, column form|an empty cell",
                 "Demo G1,10,lb/ac,GR|row 2, column form|never mixed",
                 "Demo F1,40,lb N/ac,SL|row 2, column rate_unit|nitrogen is not known",
                 "anhydrous ammonia,40,lb N/ac,SL|row 2, column rate_unit|never loaded",

@@ -323,7 +323,7 @@ class PagesTest {
         HttpResponse<String> page =
                 post("/loads/mill-eighty", "person=Ana&date=2026-07-01&rate=50+lb+N/ac", "Origin", own);
         assertThat(page.statusCode()).isEqualTo(400);
-        assertThat(page.body()).contains("File a pass when it has been made.");
+        assertThat(page.body()).contains("data-code=\"date.in-future\"", "Enter it once it has happened.");
     }
 
     @Test

@@ -249,7 +249,7 @@ class RecordsPageTest {
     void a_catch_that_cannot_be_read_is_refused() throws Exception {
         HttpResponse<String> few = catchTest("30", "fl oz", "32 x");
         assertThat(few.statusCode()).isEqualTo(400);
-        assertThat(few.body()).contains("Outlet 2: found &quot;x&quot;");
+        assertThat(few.body()).contains("Outlet 2: found &quot;x fl oz&quot;");
     }
 
     @Test
