@@ -161,7 +161,7 @@ public final class Ranges {
 
     /** What a setting of the farm may be. */
     public static Allowed of(Setting setting) {
-        return Allowed.plain("setting." + setting.word().replace('_', '-'), setting.low(), setting.high());
+        return Allowed.plain("farm.setting", setting.low(), setting.high());
     }
 
     private static Allowed share(String what) {

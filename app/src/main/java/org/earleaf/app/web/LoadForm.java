@@ -222,7 +222,7 @@ public record LoadForm(
                         "recipe",
                         ReadingForm.text(recipe),
                         "recipes",
-                        day.farm().recipes().stream().map(Recipe::name).toList()));
+                        day.farm().shelf().recipes().stream().map(Recipe::name).toList()));
     }
 
     private LoadDraft.Seen seen(FarmDay day, Zone zone) {

@@ -30,7 +30,7 @@ final class Refusals {
                 reading("number.unreadable", "value", "low"),
                 reading("number.unreadable", "value", "NaN"),
                 reading("number.unreadable", "value", "Infinity"),
-                reading("number.unreadable", "value", "0x10"),
+                reading("reading.unit-unknown", "value", "0x10"),
                 reading("number.unreadable", "value", "1.2.3"),
                 reading("number.comma-unclear", "value", "1,234"),
                 reading("number.comma-unclear", "kind", "stand", "value", "32,000", "unit", "plants/ac"),
@@ -300,6 +300,6 @@ final class Refusals {
                 key(RANGE + "farm.longitude", "longitude", "-190"),
                 key(RANGE + "price.corn", "corn_price_usd_bu", "177"),
                 key(RANGE + "price.nitrogen", "n_price_usd_lb", "60"),
-                key(RANGE + "setting.bad-case-weight", "bad_case_weight", "2"));
+                key(RANGE + "farm.setting", "bad_case_weight", "2"));
     }
 }
