@@ -42,7 +42,9 @@ public final class Checks {
     /** Of a count: whole. */
     public static Optional<Problem> whole(double count, String part) {
         boolean parts = !Double.isNaN(count) && count != Math.rint(count);
-        return parts ? Optional.of(Gathered.problem("number.not-whole", part, Figure.text(count, 4))) : Optional.empty();
+        return parts
+                ? Optional.of(Gathered.problem("number.not-whole", part, Figure.text(count, 4)))
+                : Optional.empty();
     }
 
     /** Of a fertilizer: urea, ammonium and nitrate are all of its nitrogen. */

@@ -111,6 +111,7 @@ public final class Ranges {
     public static final Allowed OUTLET_PRESSURE = Allowed.of("outlet.pressure", Dimension.PRESSURE, 7e3, 2e6);
     /** 0.1 to 1,000 gal/ac; what an outlet can give is the solver's to say. */
     public static final Allowed CARRIER = Allowed.of("spray.rate", Dimension.VOLUME_RATE, 1e-7, 1e-3);
+
     public static final Allowed ROWS = Allowed.of("outlet.rows", Dimension.LENGTH, .1, 3);
     public static final Allowed CATCH_TIME = Allowed.plain("catch.seconds", 1, 3600);
     public static final Allowed CATCH_VOLUME = Allowed.of("catch.volume", Dimension.VOLUME, 1e-6, .1);

@@ -56,8 +56,7 @@ public final class RecordEntry {
         boolean volume = Dimension.VOLUME.findInside(1, amount.unit()).isPresent();
         if (!volume && Dimension.MASS.findInside(1, amount.unit()).isEmpty()) {
             String units = Dimension.VOLUME.words() + ", " + Dimension.MASS.words();
-            throw new EarleafException(
-                    Gathered.problem("stock.unit-unknown", where, amount.unit(), "units", units));
+            throw new EarleafException(Gathered.problem("stock.unit-unknown", where, amount.unit(), "units", units));
         }
         (volume ? Ranges.RECORD_VOLUME : Ranges.RECORD_MASS).read(text, where);
         return Optional.of(amount);

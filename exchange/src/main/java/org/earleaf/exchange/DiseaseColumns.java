@@ -65,9 +65,7 @@ final class DiseaseColumns {
                                 history.base(),
                                 word.strip(),
                                 "diseases",
-                                Stream.of(Disease.values())
-                                        .map(Disease::word)
-                                        .toList()));
+                                Stream.of(Disease.values()).map(Disease::word).toList()));
             }
             disease.ifPresent(all::add);
         }

@@ -233,13 +233,7 @@ final class FarmFaults {
                         f + ", row 2, column row_spacing_in",
                         "0.762",
                         "14.961 to 40.157 in"),
-                Fault.of(
-                        "cell.empty",
-                        f,
-                        "80,corn",
-                        "80,",
-                        f + ", row 2, column crop",
-                        "cell.empty"),
+                Fault.of("cell.empty", f, "80,corn", "80,", f + ", row 2, column crop", "cell.empty"),
                 Fault.of(
                         "a comma without quotes",
                         f,

@@ -3,8 +3,8 @@ package org.earleaf.app.cli;
 
 import java.util.Optional;
 import java.util.Set;
-import org.earleaf.entry.Ranges;
 import org.earleaf.app.Wiring;
+import org.earleaf.entry.Ranges;
 import org.earleaf.farm.Farm;
 import org.earleaf.label.CropStages;
 import org.earleaf.load.LoadPlan;

@@ -126,7 +126,8 @@ public final class RecordCommand implements Callable<Integer> {
             Draft draft = PassEntry.asPlanned(what.draft(wrong.passId(), date), farm.passes());
             Pass right = PassEntry.corrected(draft, Plots.of(farm), Shelf.of(farm), wiring.today(farm))
                     .orThrow();
-            FiledRecord correction = Account.correction(newId(), wrong.id(), why, farm, right, told.told(farm, right, now()));
+            FiledRecord correction =
+                    Account.correction(newId(), wrong.id(), why, farm, right, told.told(farm, right, now()));
             filed(common, store.correct(correction, right), store, farm);
         }
         return Faults.DONE;

@@ -4,10 +4,10 @@ package org.earleaf.app.web;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import org.earleaf.farm.Rig;
-import org.earleaf.entry.Ranges;
 import org.earleaf.app.store.Catches.Caught;
+import org.earleaf.entry.Ranges;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.Rig;
 import org.earleaf.rig.CatchTest;
 import org.earleaf.rig.FlowMath;
 import org.earleaf.rig.Liquid;
@@ -37,7 +37,11 @@ public record CatchForm(
         String machine = ReadingForm.text(rig);
         if (farm.rigs().stream().noneMatch(r -> r.name().equals(machine))) {
             throw EarleafException.coded(
-                    "rig.unknown", "rig", machine, "rigs", farm.rigs().stream().map(Rig::name).toList());
+                    "rig.unknown",
+                    "rig",
+                    machine,
+                    "rigs",
+                    farm.rigs().stream().map(Rig::name).toList());
         }
         NozzleSize nozzle = NozzleSize.parse(ReadingForm.text(size), "size");
         double pressure_Pa = Ranges.OUTLET_PRESSURE.read(ReadingForm.text(pressure), "pressure");
@@ -46,8 +50,7 @@ public record CatchForm(
         double time_s = Ranges.CATCH_TIME.read(ReadingForm.text(seconds), "seconds");
         List<Double> flows = new ArrayList<>();
         for (String each : ReadingForm.text(caught).split("[\\s;]+")) {
-            double volume_m3 =
-                    Ranges.CATCH_VOLUME.read(each, ReadingForm.text(unit), "outlet " + (flows.size() + 1));
+            double volume_m3 = Ranges.CATCH_VOLUME.read(each, ReadingForm.text(unit), "outlet " + (flows.size() + 1));
             flows.add(CatchTest.flow_m3s(volume_m3, time_s));
         }
         String outlet = nozzle + " at " + ReadingForm.text(pressure) + ", " + caughtLiquid.name();

@@ -80,7 +80,8 @@ class LoadPage {
         LoadView.Job job = job(today, place, choice, format);
         try {
             Pass made = form.pass(job.option(), today.farm(), today.on());
-            Told told = form.told(job.rig().name(), job.option(), today.farm(), desk.days().now());
+            Told told = form.told(
+                    job.rig().name(), job.option(), today.farm(), desk.days().now());
             Chain.Entry entry =
                     desk.notebook().fileMade(made, kept -> Account.of(Ids.next(), today.farm(), kept, told));
             LookPage.keep(response, "person", ReadingForm.text(form.person()));

@@ -2,17 +2,15 @@
 package org.earleaf.app.web;
 
 import java.time.Instant;
-import java.time.LocalTime;
-import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.earleaf.load.BeforeMixing;
 import org.earleaf.entry.Ranges;
 import org.earleaf.entry.RecordEntry;
+import org.earleaf.load.BeforeMixing;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.MixStart;
 import org.earleaf.load.Overridden;

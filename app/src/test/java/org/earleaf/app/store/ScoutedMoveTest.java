@@ -52,10 +52,18 @@ class ScoutedMoveTest {
     @Test
     void what_the_program_wrote_becomes_columns_and_the_rest_stays_a_note() {
         List<Reading> all = moved(
-                "lesions", ".58", "northern leaf blight, 58 of 100 plants, ear leaf -3, low spots, east side",
-                "insects", "55", "aphids, 24 of 100 plants, lady beetles 0.2, mummies 2",
-                "lesions", "8", "tar spot, 8 % of the ear leaf",
-                "insects", "3", "above the threshold, western bean cutworm");
+                "lesions",
+                ".58",
+                "northern leaf blight, 58 of 100 plants, ear leaf -3, low spots, east side",
+                "insects",
+                "55",
+                "aphids, 24 of 100 plants, lady beetles 0.2, mummies 2",
+                "lesions",
+                "8",
+                "tar spot, 8 % of the ear leaf",
+                "insects",
+                "3",
+                "above the threshold, western bean cutworm");
         Reading lesions = all.get(0);
         assertThat(lesions.note()).isEqualTo("low spots, east side");
         assertThat(lesions.scouted())
@@ -79,10 +87,17 @@ class ScoutedMoveTest {
     @Test
     void words_of_people_are_left_alone() {
         List<Reading> all = moved(
-                "lesions", "2", "neighbor treated 90 of 100 acres",
-                "lesions", "2", "about 40 of 100 plants look worse than last week",
-                "insects", "9", "saw 12 of 50 plants, maybe");
-        assertThat(all).extracting(Reading::note)
+                "lesions",
+                "2",
+                "neighbor treated 90 of 100 acres",
+                "lesions",
+                "2",
+                "about 40 of 100 plants look worse than last week",
+                "insects",
+                "9",
+                "saw 12 of 50 plants, maybe");
+        assertThat(all)
+                .extracting(Reading::note)
                 .containsExactly(
                         "neighbor treated 90 of 100 acres",
                         "about 40 of 100 plants look worse than last week",

@@ -25,8 +25,24 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
     static final String PAGE = "page";
 
     private static final List<String> READING_COLUMNS = List.of(
-            "field", "date", "kind", "value", "unit", "zone", "top", "bottom", "position", "note", "found", "positive",
-            "plants", "leaf", "lady_beetles", "lacewings", "mummies", "above_threshold");
+            "field",
+            "date",
+            "kind",
+            "value",
+            "unit",
+            "zone",
+            "top",
+            "bottom",
+            "position",
+            "note",
+            "found",
+            "positive",
+            "plants",
+            "leaf",
+            "lady_beetles",
+            "lacewings",
+            "mummies",
+            "above_threshold");
     private static final List<String> PASS_COLUMNS =
             List.of("field", "date", "product", "rate", "rate_unit", "placement", "zone", "inhibitor");
 
@@ -53,8 +69,8 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
 
     /** A soil test of Mill Eighty with these parts otherwise. */
     static Refusal reading(String code, String... pairs) {
-        Map<String, String> usual = Map.of(
-                "field", "Mill Eighty", "date", "2026-06-10", "kind", "nitrate", "value", "12", "unit", "ppm");
+        Map<String, String> usual =
+                Map.of("field", "Mill Eighty", "date", "2026-06-10", "kind", "nitrate", "value", "12", "unit", "ppm");
         Map<String, String> draft = parts(usual, pairs);
         Map<String, Door> doors = new TreeMap<>();
         doors.put(FILE, at -> at.file("readings.csv", rows(READING_COLUMNS, draft)));
@@ -108,13 +124,24 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
     /** A pass made on Mill Eighty with these parts otherwise; its page knows the day, the rate and the ground alone. */
     static Refusal pass(String code, String... pairs) {
         Map<String, String> usual = Map.of(
-                "field", "Mill Eighty", "date", "2026-06-10", "product", "UAN 32", "rate", "40", "rate_unit", "lb N/ac",
-                "placement", "row-base dribble");
+                "field",
+                "Mill Eighty",
+                "date",
+                "2026-06-10",
+                "product",
+                "UAN 32",
+                "rate",
+                "40",
+                "rate_unit",
+                "lb N/ac",
+                "placement",
+                "row-base dribble");
         Map<String, String> draft = parts(usual, pairs);
         Map<String, Door> doors = new TreeMap<>();
         doors.put(FILE, at -> at.file("passes.csv", rows(PASS_COLUMNS, draft)));
         doors.put(COMMAND, at -> at.command(madeArguments(draft, at)));
-        boolean onPage = Set.of("date", "rate", "rate_unit").containsAll(parts(Map.of(), pairs).keySet());
+        boolean onPage = Set.of("date", "rate", "rate_unit")
+                .containsAll(parts(Map.of(), pairs).keySet());
         if (onPage) {
             doors.put(PAGE, at -> at.page("/loads/mill-eighty", madeBoxes(draft)));
         }
@@ -149,8 +176,18 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
     /** What is told of a pass made; there is no file of it. */
     static Refusal record(String code, String part, String text) {
         Map<String, String> usual = Map.of(
-                "field", "Mill Eighty", "date", "2026-06-10", "product", "UAN 32", "rate", "40", "rate_unit", "lb N/ac",
-                "placement", "row-base dribble");
+                "field",
+                "Mill Eighty",
+                "date",
+                "2026-06-10",
+                "product",
+                "UAN 32",
+                "rate",
+                "40",
+                "rate_unit",
+                "lb N/ac",
+                "placement",
+                "row-base dribble");
         Map<String, String> draft = parts(usual, part, text);
         Map<String, Door> doors = new TreeMap<>();
         doors.put(COMMAND, at -> at.command(madeArguments(draft, at)));
@@ -165,22 +202,39 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
         Map<String, Door> doors = new TreeMap<>();
         doors.put(COMMAND, at -> {
             Map<String, String> options = parts(
-                    Map.of("recipe", at.recipe(), "area", "72 ac", "rate", "15 gal/ac", "tank", "1200 gal"), part, text);
+                    Map.of("recipe", at.recipe(), "area", "72 ac", "rate", "15 gal/ac", "tank", "1200 gal"),
+                    part,
+                    text);
             List<String> args = new ArrayList<>(List.of("load", "--json"));
             options.forEach((name, value) -> args.add("--" + name + "=" + value));
             return at.command(args.toArray(String[]::new));
         });
         Map<String, String> boxes = parts(
                 Map.of(
-                        "recipe", "Leaf pass", "place", "mill-eighty", "rig", "tall sprayer", "placement",
-                        "over the top", "date", "2026-06-30", "area", "60 ac", "rate", "15 gal/ac", "person", "Ann Demo"),
+                        "recipe",
+                        "Leaf pass",
+                        "place",
+                        "mill-eighty",
+                        "rig",
+                        "tall sprayer",
+                        "placement",
+                        "over the top",
+                        "date",
+                        "2026-06-30",
+                        "area",
+                        "60 ac",
+                        "rate",
+                        "15 gal/ac",
+                        "person",
+                        "Ann Demo"),
                 part,
                 text);
         if (Set.of("area", "rate", "heel", "speed", "height", "boom", "water", "date", "placement", "rig", "recipe")
                 .contains(part)) {
             doors.put(PAGE, at -> at.page("/loads/new", boxes));
         }
-        boolean onPageAlone = Set.of("height", "boom", "water", "date", "placement", "rig", "recipe").contains(part);
+        boolean onPageAlone = Set.of("height", "boom", "water", "date", "placement", "rig", "recipe")
+                .contains(part);
         if (onPageAlone) {
             doors.remove(COMMAND);
         }
@@ -202,7 +256,9 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
             });
         }
         if (Set.of("rate", "speed", "rows", "placement").contains(option)) {
-            doors.put(PAGE, at -> at.page("/rigs", parts(Map.of("rig", "tall sprayer", "rate", "15 gal/ac"), option, text)));
+            doors.put(
+                    PAGE,
+                    at -> at.page("/rigs", parts(Map.of("rig", "tall sprayer", "rate", "15 gal/ac"), option, text)));
         }
         return new Refusal("rig", column + " " + cell + " " + option + " " + text, code, doors);
     }

@@ -48,11 +48,13 @@ final class Refusals {
                 reading("reading.unit-unknown", "unit", ""),
                 reading("reading.unit-unknown", "unit", "gal/ac"),
                 // The page always has a depth.
-                reading("reading.depth-missing", "value", "60", "unit", "lb N/ac").without(PAGE),
+                reading("reading.depth-missing", "value", "60", "unit", "lb N/ac")
+                        .without(PAGE),
                 reading(RANGE + "reading.bottom", "top", "0 in", "bottom", "400 in"),
                 reading(RANGE + "reading.bottom", "top", "0 in", "bottom", "1e9 in"),
                 // The page chooses among depths, and parts them by a dash.
-                reading(RANGE + "reading.top", "top", "-1 in", "bottom", "12 in").without(PAGE),
+                reading(RANGE + "reading.top", "top", "-1 in", "bottom", "12 in")
+                        .without(PAGE),
                 reading("reading.depths-turned", "top", "12 in", "bottom", "6 in"),
                 reading("reading.depths-turned", "top", "12 in", "bottom", "12 in"),
                 reading("quantity.unreadable", "top", "NaN in", "bottom", "NaN in"),
@@ -82,7 +84,8 @@ final class Refusals {
                 reading("reading.stage-unknown", "kind", "stage", "value", "R7", "unit", ""),
                 reading("reading.stage-unknown", "kind", "stage", "value", "knee high", "unit", ""),
                 // The page sends no unit with a stage.
-                reading("reading.unit-unknown", "kind", "stage", "value", "V9", "unit", "ppm").without(PAGE),
+                reading("reading.unit-unknown", "kind", "stage", "value", "V9", "unit", "ppm")
+                        .without(PAGE),
                 reading("reading.impossible", "kind", "height", "value", "9000", "unit", "cm"),
                 reading("reading.impossible", "kind", "height", "value", "-4", "unit", "in"),
                 reading("reading.unit-unknown", "kind", "height", "value", "18", "unit", "hands"),
@@ -119,12 +122,24 @@ final class Refusals {
                 lesions("leaf.unknown", "positive", "12", "plants", "50", "leaf", "low"),
                 lesions("leaf.unknown", "positive", "12", "plants", "50", "leaf", "-20"),
                 // The page shows enemies with insects alone, and the leaf with lesions alone.
-                lesions("count.not-of-this-kind", "positive", "12", "plants", "50", "lady_beetles", "1").without(PAGE),
+                lesions("count.not-of-this-kind", "positive", "12", "plants", "50", "lady_beetles", "1")
+                        .without(PAGE),
                 reading("reading.impossible", "kind", "lesions", "value", "140", "unit", "% of leaf"),
                 reading("reading.impossible", "kind", "lesions", "value", "101", "unit", "% of plants"),
                 reading("reading.unit-unknown", "kind", "lesions", "value", "3", "unit", "%"),
                 reading("reading.impossible", "kind", "insects", "value", "1e9", "unit", "per plant"),
-                reading("reading.value-missing", "kind", "insects", "value", "", "unit", "", "positive", "4", "plants", "9"),
+                reading(
+                        "reading.value-missing",
+                        "kind",
+                        "insects",
+                        "value",
+                        "",
+                        "unit",
+                        "",
+                        "positive",
+                        "4",
+                        "plants",
+                        "9"),
                 aphids("count.not-of-this-kind", "leaf", "-3").without(PAGE),
                 aphids("number.comma-unclear", "lady_beetles", "1,234"),
                 aphids("number.unreadable", "mummies", "many"),
@@ -132,11 +147,21 @@ final class Refusals {
                 aphids(RANGE + "reading.enemies", "lady_beetles", "1e9"),
                 aphids("insect.not-named", "found", "", "above_threshold", "yes"),
                 // A command has the word or has it not.
-                aphids("word.not-yes-or-no", "found", "beetles", "above_threshold", "perhaps").without(COMMAND),
+                aphids("word.not-yes-or-no", "found", "beetles", "above_threshold", "perhaps")
+                        .without(COMMAND),
                 aphids("insect.name-too-long", "found", "b".repeat(61)),
                 reading(
                                 "count.not-of-this-kind",
-                                "kind", "height", "value", "40", "unit", "in", "positive", "4", "plants", "9")
+                                "kind",
+                                "height",
+                                "value",
+                                "40",
+                                "unit",
+                                "in",
+                                "positive",
+                                "4",
+                                "plants",
+                                "9")
                         .without(PAGE));
     }
 

@@ -75,9 +75,11 @@ final class RefusedAt implements AutoCloseable {
             weather.append("2026-06-%02d,80,60,0.16,20,5,90%n".formatted(day));
         }
         files.put("weather.csv", weather.toString());
-        files.put("products.csv", "product,form,density_lb_gal,price,price_unit,n_pct,urea_share,ammonium_share,nitrate_share,kind\n"
-                + "Demo F1,SC,9.1,245,usd/gal,,,,,fungicide\nDemo I2,WG,,3,usd/oz,,,,,insecticide\n"
-                + "Demo N1,SL,11,600,usd/ton,10,0.5,0.3,0.2,fertilizer\n");
+        files.put(
+                "products.csv",
+                "product,form,density_lb_gal,price,price_unit,n_pct,urea_share,ammonium_share,nitrate_share,kind\n"
+                        + "Demo F1,SC,9.1,245,usd/gal,,,,,fungicide\nDemo I2,WG,,3,usd/oz,,,,,insecticide\n"
+                        + "Demo N1,SL,11,600,usd/ton,10,0.5,0.3,0.2,fertilizer\n");
         files.put("recipes.csv", "recipe,product,rate,rate_unit,carrier_gal_ac\nTassel,Demo F1,10,fl oz/ac,15\n");
         files.put("stock.csv", "product,amount,unit,lot,place\nDemo F1,12,gal,L-7,shed\n");
         files.put(
@@ -89,7 +91,8 @@ final class RefusedAt implements AutoCloseable {
         Path folder = folder(Map.of());
         farm = work.resolve("earleaf.db");
         Files.writeString(work.resolve("recipe.csv"), "product,rate,rate_unit,form\nDemo F1,10,fl oz/ac,SC\n");
-        if (!command("import", "--folder", folder.toString(), "--farm", farm.toString(), "--json").isEmpty()) {
+        if (!command("import", "--folder", folder.toString(), "--farm", farm.toString(), "--json")
+                .isEmpty()) {
             throw new IllegalStateException("the farm of this test is refused");
         }
     }

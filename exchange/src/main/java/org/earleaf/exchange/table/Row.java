@@ -249,5 +249,4 @@ public final class Row {
             sheet.findings().flag(place, "not there", "no such column; " + value + " is taken in every row");
         }
     }
-
 }
