@@ -155,7 +155,7 @@ public final class Ranges {
     public static final Allowed SEARCH = Allowed.plain("plan.seconds", 0, 3600);
 
     // Cards
-    public static final Allowed CARD_MARGIN = Allowed.of("card.margin", Dimension.LENGTH, 0, .05);
+    public static final Allowed CARD_MARGIN = Allowed.of("card.margin", Dimension.LENGTH, 0, .2);
     public static final Allowed CARD_DPI = Allowed.plain("card.dpi", 50, 10_000);
 
     private Ranges() {}

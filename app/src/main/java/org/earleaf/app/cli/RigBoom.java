@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.earleaf.entry.Ranges;
 import org.earleaf.app.words.Words;
+import org.earleaf.entry.Ranges;
 import org.earleaf.rig.FanHeight;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.FlowSetting;
@@ -156,9 +156,8 @@ final class RigBoom {
             throw EarleafException.of(
                     "--fan", Figure.text(fan, 4) + " degrees", "15 to 150 degrees", "Read it from the nozzle.");
         }
-        double label_m = labelHeight.isEmpty()
-                ? Double.POSITIVE_INFINITY
-                : Ranges.BOOM.read(labelHeight, "--label-height");
+        double label_m =
+                labelHeight.isEmpty() ? Double.POSITIVE_INFINITY : Ranges.BOOM.read(labelHeight, "--label-height");
         return FanHeight.window(fan, s.width_m(), label_m);
     }
 
