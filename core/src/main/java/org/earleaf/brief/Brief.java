@@ -4,8 +4,12 @@ package org.earleaf.brief;
 import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.decide.Option;
+import org.earleaf.field.Reading;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.soil.SoilProfile;
 import org.earleaf.spray.SprayTable;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /**
  * The morning brief of a farm.
@@ -25,7 +29,7 @@ public record Brief(
         List<LeftOut> leftOut,
         List<ReadingWorthTaking> readings,
         SprayTable spray,
-        List<String> cautions,
+        List<Said> cautions,
         long seasonsSimulated) {
     public Brief {
         outlooks = List.copyOf(outlooks);
@@ -35,13 +39,25 @@ public record Brief(
         cautions = List.copyOf(cautions);
     }
 
-    /** Something that is not proposed today, with the reason in a sentence. */
-    public record LeftOut(String field, String zone, String kind, String reason) {}
+    /** Something that is not proposed today, with the reason. */
+    public record LeftOut(String field, String zone, String kind, Said reason) {}
 
     /**
      * A reading that could change what is done.
      *
      * @param worth_usdHa what its answer is worth on average [$/ha]; NaN: not computed
      */
-    public record ReadingWorthTaking(String field, String zone, String kind, String because, double worth_usdHa) {}
+    public record ReadingWorthTaking(String field, String zone, Reading.Kind kind, Said because, double worth_usdHa) {
+        /** What to take, for people: of nitrate with its depth. */
+        public Said take() {
+            return kind == Reading.Kind.NITRATE
+                    ? Said.of(
+                            "reading.nitrate-to",
+                            "top",
+                            Measure.DEPTH.of(0),
+                            "bottom",
+                            Measure.DEPTH.of(SoilProfile.FOOT_MM))
+                    : Said.of("reading.kind", "kind", kind);
+        }
+    }
 }

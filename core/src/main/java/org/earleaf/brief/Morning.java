@@ -2,11 +2,9 @@
 package org.earleaf.brief;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.decide.CropReadingWorth;
 import org.earleaf.decide.LowNitrate;
@@ -14,6 +12,7 @@ import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.label.Cautions;
 import org.earleaf.outlook.OutOfReach;
@@ -22,6 +21,9 @@ import org.earleaf.protection.ProtectionAdvice;
 import org.earleaf.spray.SprayTable;
 import org.earleaf.spray.SprayTimes;
 import org.earleaf.spray.SprayWindow;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 import org.earleaf.units.SideBySide;
 
 /**
@@ -29,7 +31,6 @@ import org.earleaf.units.SideBySide;
  * and why. How zones are worked on, in turn or side by side, is handed in and changes no answer.
  */
 public final class Morning {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     /** A height reading is asked for when a rig's last day is this near. */
     private static final int NEAR_D = 8;
     /** Below 50 cents an acre a test is not worth the drive (common practice, no source). */
@@ -67,7 +68,7 @@ public final class Morning {
         for (Zone zone : farm.zones()) {
             if (!zone.isCorn()) {
                 leftOut.add(new Brief.LeftOut(
-                        zone.field(), zone.zone(), "nitrogen", "The crop is " + zone.crop() + ": not modelled."));
+                        zone.field(), zone.zone(), "nitrogen", Said.of("left-out.not-modeled", "crop", zone.crop())));
             }
         }
         readings.sort(Comparator.comparingDouble(r -> Double.isNaN(r.worth_usdHa()) ? 0 : -r.worth_usdHa()));
@@ -107,11 +108,11 @@ public final class Morning {
     }
 
     /** Alarms first, then what stands on every brief. */
-    private static List<String> cautions(
+    private static List<Said> cautions(
             Farm farm, List<NitrogenOptions.Answer> answers, List<Option> passes, SprayTable spray) {
-        List<String> all = new ArrayList<>();
-        answers.forEach(a -> LowNitrate.find(farm, a.outlook()).ifPresent(low -> all.add(low.sentence())));
-        all.add(Cautions.LABEL);
+        List<Said> all = new ArrayList<>();
+        answers.forEach(a -> LowNitrate.find(farm, a.outlook()).ifPresent(low -> all.add(low.said())));
+        all.add(Cautions.SAID);
         if (passes.stream().anyMatch(o -> !o.isNitrogen())) {
             all.add(ProtectionAdvice.CAUTION);
         }
@@ -126,25 +127,25 @@ public final class Morning {
         return new Brief.LeftOut(zone.field(), zone.zone(), "nitrogen", reason(outlook, best));
     }
 
-    private static String reason(Outlook outlook, Optional<Option> best) {
+    private static Said reason(Outlook outlook, Optional<Option> best) {
         if (outlook.maturity().map(d -> !d.isAfter(outlook.on())).orElse(false)) {
-            return "The crop is ripe.";
+            return Said.of("left-out.black-layer");
         }
         if (best.isPresent()) {
             Option o = best.get();
-            String tenths = Math.round(10 * o.worth().chanceItPays()) + " of 10 futures";
-            String stock = outlook.nShort().probability() == 0 ? " Not short of nitrogen in any future." : "";
             if (o.worth().mean_usdHa() > 0) {
-                return "Waiting is worth more than a pass now: the rain of the next days settles it.";
+                return Said.of("left-out.waiting-is-worth-more");
             }
-            boolean hires = noRigFits(outlook);
-            String what = hires ? "No rig of the farm fits any more; the " + o.rig() : "The best choice";
-            return what + " pays in " + tenths + " and loses on average." + stock;
+            Measured chance = Measure.CHANCE.of(o.worth().chanceItPays());
+            Said loses = noRigFits(outlook)
+                    ? Said.of("left-out.hire-loses", "rig", o.rig(), "chance", chance)
+                    : Said.of("left-out.loses", "chance", chance);
+            return outlook.nShort().probability() == 0 ? Said.of("left-out.and-never-short", "reason", loses) : loses;
         }
         if (outlook.on().isBefore(outlook.zone().planted().minusDays(NitrogenOptions.DAYS_AHEAD - 1))) {
-            return "Planted on " + outlook.zone().planted().format(DAY) + ": nothing to dress yet.";
+            return Said.of("left-out.too-soon", "planted", outlook.zone().planted());
         }
-        return noRigFits(outlook) ? "No rig fits the crop any more." : "Too late: from milk on nitrogen does not pay.";
+        return noRigFits(outlook) ? Said.of("left-out.no-rig-clears") : Said.of("left-out.too-late");
     }
 
     private static boolean noRigFits(Outlook outlook) {
@@ -154,11 +155,11 @@ public final class Morning {
     /** A soil nitrate test that would be worth its price. */
     private static Optional<Brief.ReadingWorthTaking> soilTest(NitrogenOptions.Answer a) {
         return a.soilTest().filter(t -> t.worth_usdHa() >= LEAST_WORTH_USDHA).map(t -> {
-            String turn = t.leaveAbove_ppm()
-                    .map(ppm -> "Above about " + ppm + " ppm the field is best left alone; below, the pass pays.")
-                    .orElse("It settles how much to put on.");
+            Said turn = t.leaveAbove_ppm()
+                    .map(ppm -> Said.of("reading.leave-above", "nitrate", Measure.CONCENTRATION.of(ppm)))
+                    .orElseGet(() -> Said.of("reading.how-much"));
             Zone z = a.outlook().zone();
-            return new Brief.ReadingWorthTaking(z.field(), z.zone(), "nitrate, 0 to 12 in", turn, t.worth_usdHa());
+            return new Brief.ReadingWorthTaking(z.field(), z.zone(), Reading.Kind.NITRATE, turn, t.worth_usdHa());
         });
     }
 
@@ -170,22 +171,22 @@ public final class Morning {
         CropReadingWorth worth = a.cropReading();
         boolean stage = worth.stage_usdHa() > worth.height_usdHa();
         double more_usdHa = Math.max(worth.stage_usdHa(), worth.height_usdHa());
-        Optional<String> because = worth.inDoubt().map(rig -> "Settles whether the " + rig + " still fits.");
+        Optional<Said> because = worth.inDoubt().map(rig -> Said.of("reading.whether-rig-clears", "rig", rig));
         if (more_usdHa < LEAST_WORTH_USDHA || because.isEmpty()) {
-            Optional<String> last = a.proposed().flatMap(go -> lastDay(a.outlook(), go));
-            because = more_usdHa < LEAST_WORTH_USDHA ? last : last.or(() -> Optional.of("Settles on which day to go."));
+            Optional<Said> last = a.proposed().flatMap(go -> lastDay(a.outlook(), go));
+            because = more_usdHa < LEAST_WORTH_USDHA ? last : last.or(() -> Optional.of(Said.of("reading.which-day")));
         }
         Zone z = a.outlook().zone();
-        String kind = stage ? "stage" : "height";
+        Reading.Kind kind = stage ? Reading.Kind.STAGE : Reading.Kind.HEIGHT;
         return because.map(b -> new Brief.ReadingWorthTaking(z.field(), z.zone(), kind, b, more_usdHa));
     }
 
-    private static Optional<String> lastDay(Outlook outlook, Option go) {
+    private static Optional<Said> lastDay(Outlook outlook, Option go) {
         return outlook.reach().stream()
                 .filter(r -> r.rig().equals(go.rig()) && r.date().isPresent())
                 .findFirst()
                 .flatMap(OutOfReach::lastDay)
                 .filter(d -> !d.isAfter(go.date().plusDays(NEAR_D)))
-                .map(d -> "Settles whether " + d.format(DAY) + " is really the last day for the " + go.rig() + ".");
+                .map(d -> Said.of("reading.whether-last-day", "day", d, "rig", go.rig()));
     }
 }

@@ -2,9 +2,7 @@
 package org.earleaf.decide;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
@@ -15,6 +13,8 @@ import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /**
  * A plain alarm, whatever the model thinks: the last nitrate test of the top foot was low, late in the vegetative stages
@@ -25,7 +25,6 @@ import org.earleaf.soil.SoilProfile;
  */
 public record LowNitrate(Zone zone, LocalDate tested, int collars, double nitrate_mgKg, double threshold_mgKg)
         implements Reason {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     private static final double LATE_COLLARS = 8;
     private static final int STANDS_D = 21;
     /** A sample may miss the foot by so much and still be one of the top foot [mm]. */
@@ -72,14 +71,18 @@ public record LowNitrate(Zone zone, LocalDate tested, int collars, double nitrat
     }
 
     @Override
-    public String sentence() {
-        return "Low nitrate on " + zone.label() + ": " + ppm(nitrate_mgKg) + " ppm in the top foot on "
-                + tested.format(DAY) + " at V" + collars + ", below " + ppm(threshold_mgKg)
-                + " ppm. Nothing has been put on since. The threshold is yours to set; it is common practice, without a"
-                + " trial behind it.";
-    }
-
-    private static String ppm(double mgKg) {
-        return String.format(Locale.ENGLISH, mgKg < 10 ? "%.1f" : "%.0f", mgKg).replaceAll("\\.0$", "");
+    public Said said() {
+        return Said.of(
+                "alarm.low-nitrate",
+                "zone",
+                zone.label(),
+                "nitrate",
+                Measure.CONCENTRATION.of(nitrate_mgKg),
+                "day",
+                tested,
+                "collars",
+                collars,
+                "threshold",
+                Measure.CONCENTRATION.of(threshold_mgKg));
     }
 }

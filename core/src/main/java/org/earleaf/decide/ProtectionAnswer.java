@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.earleaf.field.Reading;
+import org.earleaf.units.Said;
 
 /**
  * What is to be said of a zone's passes against disease and insects.
@@ -34,13 +36,13 @@ public record ProtectionAnswer(
      *
      * @param soon whether the morning speaks of it: the crop is near tassel or past it, or something was seen
      */
-    public record LeftOut(String kind, String reason, boolean soon) {}
+    public record LeftOut(String kind, Said reason, boolean soon) {}
 
     /**
      * A count that would be worth the walk.
      *
-     * @param kind "lesions" or "insects"
+     * @param kind lesions or insects
      * @param worth_usdHa at most; NaN: not computed
      */
-    public record Scouting(String kind, String because, double worth_usdHa) {}
+    public record Scouting(Reading.Kind kind, Said because, double worth_usdHa) {}
 }

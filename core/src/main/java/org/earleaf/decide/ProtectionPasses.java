@@ -28,6 +28,7 @@ import org.earleaf.pressure.Sightings;
 import org.earleaf.protection.ProtectionAdvice;
 import org.earleaf.protection.ProtectionRules;
 import org.earleaf.protection.ProtectionWorth;
+import org.earleaf.units.Said;
 
 /**
  * Passes against disease and insects on a zone over the next three weeks: day x mix of the farm's recipes x placement x
@@ -178,7 +179,7 @@ final class ProtectionPasses {
     private Option option(LocalDate day, SprayMix mix, Carrier c) {
         ProtectionAdvice advice = worth.advise(sprayed(day, mix, c));
         List<Reason> refusals = new ArrayList<>(limits.of(mix, c.rig(), c.placement(), day));
-        advice.refusals().forEach(r -> refusals.add(new Said(r)));
+        advice.refusals().forEach(r -> refusals.add(new OfProtection(r)));
         SprayMix.Part first = mix.protecting().get(0);
         return new Option(
                 futures.zone().field(),
@@ -193,16 +194,16 @@ final class ProtectionPasses {
                 c.rig().name(),
                 Worth.of(advice.worth()),
                 0,
-                advice.why().stream().map(r -> (Reason) new Said(r)).toList(),
+                advice.why().stream().map(r -> (Reason) new OfProtection(r)).toList(),
                 Optional.empty(),
                 Optional.of(new Spray(mix, refusals, advice.assumptions())));
     }
 
     /** A reason of protection among those of options. */
-    record Said(ProtectionReason reason) implements Reason {
+    record OfProtection(ProtectionReason reason) implements Reason {
         @Override
-        public String sentence() {
-            return reason.sentence();
+        public Said said() {
+            return reason.said();
         }
 
         boolean isOfInsecticide() {

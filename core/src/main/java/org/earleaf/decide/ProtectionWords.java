@@ -2,12 +2,10 @@
 package org.earleaf.decide;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -15,10 +13,11 @@ import org.earleaf.farm.ProductKind;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.pressure.CropAhead;
 import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /** Why a fungicide or an insecticide is not proposed. */
 final class ProtectionWords {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     /** Scouting begins so long before tassel; before that the morning is silent (extension: 10 to 14 days). */
     static final int SCOUT_BEFORE_TASSEL_D = 14;
 
@@ -52,7 +51,7 @@ final class ProtectionWords {
         List<ProtectionAnswer.LeftOut> all = new ArrayList<>();
         boolean fungicideGoes = goes(proposed, ProductKind.FUNGICIDE);
         if (!fungicideGoes) {
-            all.add(new ProtectionAnswer.LeftOut("fungicide", fungicide(options) + planned(), soon));
+            all.add(new ProtectionAnswer.LeftOut("fungicide", planned(fungicide(options)), soon));
         }
         boolean asked = facts.aphids().filter(a -> a.perPlant() > 0).isPresent() || fungicideGoes && inRecipe(proposed);
         if (!goes(proposed, ProductKind.INSECTICIDE) && asked) {
@@ -73,77 +72,78 @@ final class ProtectionWords {
                 .isPresent();
     }
 
-    private String fungicide(List<Option> options) {
+    private Said fungicide(List<Option> options) {
         if (mixes.stream().noneMatch(m -> m.has(ProductKind.FUNGICIDE))) {
-            return "No recipe of the farm holds a product of kind fungicide.";
+            return Said.of("left-out.no-fungicide-recipe");
         }
         if (noRig) {
-            return "No rig of the farm sprays over the top, under the canopy or from the air.";
+            return Said.of("left-out.no-spray-rig");
         }
         List<Option> fungicides = options.stream()
                 .filter(o -> o.spray().orElseThrow().mix().has(ProductKind.FUNGICIDE))
                 .toList();
         if (fungicides.isEmpty()) {
-            LocalDate half = day(facts, CropAhead::vt, .5);
-            return facts.on().isBefore(half)
-                    ? "Tassel about " + span(CropAhead::vt) + ": too early for a fungicide; scout from "
-                            + half.minusDays(SCOUT_BEFORE_TASSEL_D).format(DAY) + " on."
-                    : "The crop is past R4: a pass no longer pays.";
+            return facts.on().isBefore(day(facts, CropAhead::vt, .5)) ? beforeTassel() : Said.of("left-out.past-r4");
         }
         Option best = fungicides.get(0);
         if (best.mayBeMade()) {
-            return "The best choice pays in " + Math.round(10 * best.worth().chanceItPays())
-                    + " of 10 cases and loses on average.";
+            return Said.of(
+                    "left-out.loses", "chance", Measure.CHANCE.of(best.worth().chanceItPays()));
         }
         return refusal(fungicides);
     }
 
     /** What stands against every choice; where nothing does, what stands against the one least spoken against. */
-    private static String refusal(List<Option> fungicides) {
+    private static Said refusal(List<Option> fungicides) {
         List<Option> alone = fungicides.stream()
                 .filter(o -> !o.spray().orElseThrow().mix().has(ProductKind.INSECTICIDE))
                 .toList();
         List<Option> of = alone.isEmpty() ? fungicides : alone;
-        Set<String> common = new LinkedHashSet<>(sentences(of.get(0)));
-        of.forEach(o -> common.retainAll(sentences(o)));
+        Set<Said> common = new LinkedHashSet<>(said(of.get(0)));
+        of.forEach(o -> common.retainAll(said(o)));
         return common.stream().findFirst().orElseGet(() -> of.stream()
                 .min(Comparator.comparingInt(o -> o.refusals().size()))
                 .orElseThrow()
                 .refusals()
                 .get(0)
-                .sentence());
+                .said());
     }
 
-    private static List<String> sentences(Option o) {
-        return o.refusals().stream().map(Reason::sentence).toList();
+    private static List<Said> said(Option o) {
+        return o.refusals().stream().map(Reason::said).toList();
     }
 
-    private String span(Function<CropAhead, LocalDate> stage) {
-        LocalDate early = day(facts, stage, .1);
-        LocalDate late = day(facts, stage, .9);
-        String half = day(facts, stage, .5).format(DAY);
-        return early.equals(late) ? half : half + " (" + early.format(DAY) + " to " + late.format(DAY) + ")";
+    private Said beforeTassel() {
+        LocalDate half = day(facts, CropAhead::vt, .5);
+        LocalDate scout = half.minusDays(SCOUT_BEFORE_TASSEL_D);
+        LocalDate early = day(facts, CropAhead::vt, .1);
+        LocalDate late = day(facts, CropAhead::vt, .9);
+        return early.equals(late)
+                ? Said.of("left-out.before-tassel", "tassel", half, "scout", scout)
+                : Said.of(
+                        "left-out.before-tassel-between", "tassel", half, "early", early, "late", late, "scout", scout);
     }
 
-    private String planned() {
+    /** With the pass that is planned already, where there is one. */
+    private Said planned(Said reason) {
         return ProtectionGround.planned(futures.farm(), futures.zone(), futures.on()).stream()
                 .findFirst()
-                .map(d -> " One is planned for " + d.format(DAY) + ".")
-                .orElse("");
+                .map(d -> Said.of("left-out.one-is-planned", "reason", reason, "day", d))
+                .orElse(reason);
     }
 
-    private Optional<String> insecticide(List<Option> options) {
+    private Optional<Said> insecticide(List<Option> options) {
         List<Option> with = options.stream()
                 .filter(o -> o.spray().orElseThrow().mix().has(ProductKind.INSECTICIDE))
                 .toList();
         Optional<Reason> because = with.stream()
                 .flatMap(o -> o.refusals().stream())
-                .filter(ProtectionPasses.Said.class::isInstance)
-                .filter(r -> ((ProtectionPasses.Said) r).isOfInsecticide())
+                .filter(ProtectionPasses.OfProtection.class::isInstance)
+                .filter(r -> ((ProtectionPasses.OfProtection) r).isOfInsecticide())
                 .findFirst();
-        return because.map(Reason::sentence).or(() -> with.stream()
+        return because.map(Reason::said).or(() -> with.stream()
                 .filter(Option::mayBeMade)
                 .findFirst()
-                .map(o -> "With it the pass is worth less on average."));
+                .map(o -> Said.of("left-out.insecticide-loses")));
     }
 }

@@ -2,10 +2,8 @@
 package org.earleaf.decide;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
@@ -18,11 +16,14 @@ import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
-/** The reasons behind an option, as facts that say themselves. */
+/** The reasons behind an option, as facts that name their sentence. */
 final class Reasons {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     private static final int TOP_FOOT = 3;
     private static final int NEXT_WEEK = 7;
 
@@ -31,104 +32,135 @@ final class Reasons {
     /** When nitrogen runs short. */
     record ShortOfNitrogen(DateSpread when, LocalDate on) implements Reason {
         @Override
-        public String sentence() {
+        public Said said() {
+            Measured chance = Measure.CHANCE.of(when.probability());
             if (when.probability() == 0) {
-                return "Not short of nitrogen in any future.";
+                return Said.of("short.never");
             }
-            String tenths = tenths(when.probability());
             if (when.p50().isPresent() && !when.p50().get().isAfter(on)) {
-                return "Short of nitrogen already: growth is held back.";
+                return Said.of("short.already");
             }
             if (when.p50().isEmpty()) {
-                String from = when.p10()
-                        .map(d -> ", from " + d.format(DAY) + " at the earliest")
-                        .orElse("");
-                return "Short of nitrogen in " + tenths + " futures" + from + ".";
+                return when.p10()
+                        .map(early -> Said.of("short.some-from", "chance", chance, "early", early))
+                        .orElseGet(() -> Said.of("short.some", "chance", chance));
             }
-            String early = when.p10().orElseThrow().format(DAY);
-            String late = when.p90().map(d -> d.format(DAY)).orElse("never");
-            String spread = early.equals(late) ? "" : " (" + early + " to " + late + ")";
-            return "Short of nitrogen about " + when.p50().get().format(DAY) + spread + ".";
+            LocalDate about = when.p50().get();
+            LocalDate early = when.p10().orElseThrow();
+            if (when.p90().isEmpty()) {
+                return Said.of("short.about-or-never", "about", about, "early", early);
+            }
+            LocalDate late = when.p90().get();
+            return early.equals(late)
+                    ? Said.of("short.about", "about", about)
+                    : Said.of("short.about-between", "about", about, "early", early, "late", late);
         }
     }
 
     /** Nitrate of the top foot at the row and between rows, and how dry it lies [kg/ha of field]. */
     record WhereItLies(double row_kgHa, double middle_kgHa, double middleWetness) implements Reason {
         @Override
-        public String sentence() {
-            String dry = middleWetness < .35 ? ", and it lies dry" : "";
-            return "The top foot holds " + lb(row_kgHa + middle_kgHa) + " lb of nitrate nitrogen, " + lb(middle_kgHa)
-                    + " of it between the rows" + dry + ".";
+        public Said said() {
+            return Said.of(
+                    middleWetness < .35 ? "top-foot.dry" : "top-foot.holds",
+                    "foot",
+                    Measure.DEPTH.of(SoilProfile.FOOT_MM),
+                    "all",
+                    Measure.NITROGEN_RATE.of(row_kgHa + middle_kgHa),
+                    "middle",
+                    Measure.NITROGEN_RATE.of(middle_kgHa));
         }
     }
 
     /** Rain expected in the week after the pass [mm], over the futures. */
     record RainToCome(Spread rain_mm, Placement placement) implements Reason {
         @Override
-        public String sentence() {
-            String amount = inches(rain_mm.p50()) + " in (" + inches(rain_mm.p10()) + " to " + inches(rain_mm.p90())
-                    + ") of rain are likely in the week after";
-            return switch (placement) {
-                case ROW_BASE -> "At the row base light rain runs down the stems to it; " + amount + ".";
-                case MID_INJECT, ROW_INJECT -> "Laid below the surface, it is safe from the air; " + amount + ".";
-                default -> "It needs rain to reach the roots; " + amount + ".";
-            };
+        public Said said() {
+            return Said.of(
+                    switch (placement) {
+                        case ROW_BASE -> "rain-ahead.row-base";
+                        case MID_INJECT, ROW_INJECT -> "rain-ahead.injected";
+                        default -> "rain-ahead.surface";
+                    },
+                    "rain",
+                    Measure.RAIN.of(rain_mm.p50()),
+                    "low",
+                    Measure.RAIN.of(rain_mm.p10()),
+                    "high",
+                    Measure.RAIN.of(rain_mm.p90()));
         }
     }
 
     /** Last day that the rig fits. */
     record FitsUntil(String rig, LocalDate lastDay) implements Reason {
         @Override
-        public String sentence() {
-            return "The " + rig + " fits until " + lastDay.format(DAY) + ".";
+        public Said said() {
+            return Said.of("reach.clears-through", "rig", rig, "day", lastDay);
         }
     }
 
     /** Losses so far this season [kg/ha]. */
     record LostSoFar(double leached_kgHa, double gas_kgHa) implements Reason {
         @Override
-        public String sentence() {
-            return "Lost since the start: " + lb(leached_kgHa) + " lb leached, " + lb(gas_kgHa) + " lb as gas.";
+        public Said said() {
+            return Said.of(
+                    "lost.so-far",
+                    "leached",
+                    Measure.NITROGEN_RATE.of(leached_kgHa),
+                    "gas",
+                    Measure.NITROGEN_RATE.of(gas_kgHa));
         }
     }
 
     /** What may follow, by the rain until then. */
     record LookAgain(FollowUp then) implements Reason {
         @Override
-        public String sentence() {
-            List<String> steps = new ArrayList<>();
-            for (FollowUp.Step s : then.steps()) {
-                String what = s.nitrogen_kgHa() > 0 ? lb(s.nitrogen_kgHa()) + " lb more" : "nothing more";
-                steps.add(what + rain(s));
-            }
-            return "Look again about " + then.date().format(DAY) + ": " + String.join(", ", steps) + " ("
-                    + then.placement().word() + "). That is done in " + tenths(then.chance()) + " futures and adds $"
-                    + Math.round(then.adds_usdHa() * Units.HA_PER_AC) + "/ac on average.";
+        public Said said() {
+            return Said.of(
+                    "then.look-again",
+                    "day",
+                    then.date(),
+                    "steps",
+                    then.steps().stream().map(LookAgain::step).toList(),
+                    "placement",
+                    then.placement(),
+                    "chance",
+                    Measure.CHANCE.of(then.chance()),
+                    "adds",
+                    Measure.MONEY_RATE.of(then.adds_usdHa()));
         }
 
-        private static String rain(FollowUp.Step s) {
+        private static Said step(FollowUp.Step s) {
+            Said what = s.nitrogen_kgHa() > 0
+                    ? Said.of("then.more", "rate", Measure.NITROGEN_RATE.of(s.nitrogen_kgHa()))
+                    : Said.of("then.nothing");
+            Measured upTo = Measure.RAIN.of(s.toRain_mm());
+            boolean open = Double.isInfinite(s.toRain_mm());
             if (s.fromRain_mm() <= 0) {
-                return Double.isInfinite(s.toRain_mm()) ? "" : " after up to " + inches(s.toRain_mm()) + " in of rain";
+                return open ? what : Said.of("then.up-to-rain", "what", what, "rain", upTo);
             }
-            return Double.isInfinite(s.toRain_mm()) ? " after more" : " after up to " + inches(s.toRain_mm()) + " in";
+            return open ? Said.of("then.after-more", "what", what) : Said.of("then.up-to", "what", what, "rain", upTo);
         }
     }
 
     /** Why something is hired. */
     record OwnRigsDoNotFit(String rig, double cost_usdHa, boolean isUsual) implements Reason {
         @Override
-        public String sentence() {
-            String from = isUsual ? " (a usual price, not yours: set it in farm.csv)" : "";
-            return "None of the farm's own rigs fits this crop any more; the " + rig + " is counted at $"
-                    + Math.round(cost_usdHa * Units.HA_PER_AC) + "/ac without product" + from + ".";
+        public Said said() {
+            return Said.of(
+                    isUsual ? "hire.at-usual-price" : "hire.at-own-price",
+                    "rig",
+                    rig,
+                    "cost",
+                    Measure.MONEY_RATE.of(cost_usdHa));
         }
     }
 
     /** What dry urea does to wet leaves (common practice, no source). */
     record UreaOnLeaves() implements Reason {
         @Override
-        public String sentence() {
-            return "Spread urea on dry leaves only: granules that stay in wet whorls burn them.";
+        public Said said() {
+            return Said.of("hire.urea-on-leaves");
         }
     }
 
@@ -176,7 +208,7 @@ final class Reasons {
         for (int i = 0; i < TOP_FOOT; i++) {
             row += trace.field(day, Cell.NITRATE, SeasonTrace.ROW, i);
             middle += trace.field(day, Cell.NITRATE, SeasonTrace.MIDDLE, i);
-            double dz = org.earleaf.soil.SoilProfile.thickness_mm(i);
+            double dz = SoilProfile.thickness_mm(i);
             var soil = futures.zone().soil().water().get(i);
             water += trace.at(day, Cell.WATER, SeasonTrace.MIDDLE, i) - soil.wp() * dz;
             room += (soil.fc() - soil.wp()) * dz;
@@ -194,17 +226,5 @@ final class Reasons {
             }
         }
         return Spread.of(sums);
-    }
-
-    static String tenths(double chance) {
-        return Math.round(10 * chance) + " of 10";
-    }
-
-    private static String lb(double kgHa) {
-        return String.valueOf(Math.round(Units.lbAc(kgHa)));
-    }
-
-    private static String inches(double mm) {
-        return String.format(Locale.ENGLISH, "%.1f", Units.inches(mm));
     }
 }

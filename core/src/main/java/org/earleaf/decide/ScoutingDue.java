@@ -2,11 +2,9 @@
 package org.earleaf.decide;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.field.Reading;
 import org.earleaf.outlook.ZoneEnsemble;
@@ -15,13 +13,10 @@ import org.earleaf.pressure.ProtectionCase;
 import org.earleaf.pressure.ProtectionOption;
 import org.earleaf.protection.ProtectionRules;
 import org.earleaf.protection.ScoutingValue;
+import org.earleaf.units.Said;
 
 /** Counts of lesions and aphids that would be worth the walk. */
 final class ScoutingDue {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
-    private static final String HOW =
-            " Walk a W: five stops, twenty plants each; note the disease, the plants that show it"
-                    + " and the highest leaf, counted from the ear leaf.";
     /** Scouting is repeated every 5 to 7 days until milk (extension). */
     private static final int AGAIN_D = 7;
     /** Aphids are looked for so many days after a fungicide (assumption). */
@@ -53,12 +48,11 @@ final class ScoutingDue {
         if (facts.lesions().isEmpty()) {
             double worth =
                     best.map(o -> ScoutingValue.beforeSpraying_usdHa(facts, o)).orElse(Double.NaN);
-            String turn = "Nobody has looked for leaf disease: much of it would pay for a pass, little would not.";
-            return worth == 0 ? Optional.empty() : Optional.of(scouting(turn + HOW, worth));
+            return worth == 0 ? Optional.empty() : Optional.of(scouting(Said.of("scout.nobody-looked"), worth));
         }
-        Optional<String> open = ProtectionRules.undecided(facts);
+        Optional<Said> open = ProtectionRules.undecided(facts);
         if (open.isPresent()) {
-            return Optional.of(scouting(open.get() + HOW, Double.NaN));
+            return Optional.of(scouting(open.get(), Double.NaN));
         }
         LocalDate last = facts.lesions().stream()
                 .map(l -> l.date())
@@ -66,13 +60,12 @@ final class ScoutingDue {
                 .orElseThrow();
         return last.isAfter(facts.on().minusDays(AGAIN_D)) || ProtectionRules.isAbove(facts)
                 ? Optional.empty()
-                : Optional.of(scouting(
-                        "Last scouted on " + last.format(DAY) + ", below the threshold: look again." + HOW,
-                        Double.NaN));
+                : Optional.of(scouting(Said.of("scout.look-again", "day", last), Double.NaN));
     }
 
-    private static ProtectionAnswer.Scouting scouting(String because, double worth_usdHa) {
-        return new ProtectionAnswer.Scouting("lesions", because, worth_usdHa);
+    private static ProtectionAnswer.Scouting scouting(Said because, double worth_usdHa) {
+        return new ProtectionAnswer.Scouting(
+                Reading.Kind.LESIONS, Said.of("scout.walk", "because", because), worth_usdHa);
     }
 
     /** A fungicide lets aphids off the fungi that kill them. */
@@ -91,11 +84,7 @@ final class ScoutingDue {
                         break;
                     }
                     return Optional.of(new ProtectionAnswer.Scouting(
-                            "insects",
-                            "A fungicide went on at " + made.format(DAY)
-                                    + " and may let aphids rise: count them on tassel, upper leaves and ear, five stops of"
-                                    + " twenty plants, with lady beetles, lacewings and mummies.",
-                            Double.NaN));
+                            Reading.Kind.INSECTS, Said.of("scout.aphids-after-fungicide", "day", made), Double.NaN));
                 }
             }
         }

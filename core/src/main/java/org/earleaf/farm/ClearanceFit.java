@@ -4,6 +4,8 @@ package org.earleaf.farm;
 import java.util.Optional;
 import org.earleaf.field.Placement;
 import org.earleaf.units.Figure;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /**
  * Whether a machine may enter a crop of a height: its lowest member over a row, its wheels between the rows, its boom
@@ -28,6 +30,26 @@ public final class ClearanceFit {
     /** Whether the crop, with the margin on it, passes under the machine. A hired aircraft has no clearance to keep. */
     public static boolean clears(Rig rig, Placement placement, double height_m) {
         return placement == Placement.BY_AIR || height_m + MARGIN_M <= rig.clearance_m(placement) + EPS;
+    }
+
+    /** Why the machine may not enter; empty when it clears the crop. */
+    public static Optional<Said> tooTall(Rig rig, Placement placement, double height_m) {
+        if (clears(rig, placement, height_m)) {
+            return Optional.empty();
+        }
+        double clearance_m = rig.clearance_m(placement);
+        return Optional.of(Said.of(
+                "reach.too-tall",
+                "rig",
+                rig.name(),
+                "crop",
+                Measure.SPAN.of(height_m),
+                "margin",
+                Measure.SPAN.of(MARGIN_M),
+                "over",
+                Measure.SPAN.of(height_m + MARGIN_M - clearance_m),
+                "clearance",
+                Measure.SPAN.of(clearance_m)));
     }
 
     /** Why the machine may not enter, in a sentence; empty when it clears the crop. */

@@ -16,6 +16,7 @@ import org.earleaf.season.parameter.ParameterDraws;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 
 /**
  * Lets readings correct an ensemble: members that foresaw a reading live on, the others give way to copies of them.
@@ -93,9 +94,7 @@ final class Assimilation {
             widened *= WIDEN;
         }
         if (widened > 1) {
-            flags.add(new Flag(
-                    r.title(),
-                    "the reading " + r.entered() + " conflicts with every member of the ensemble; it counts less"));
+            flags.add(new Flag(Said.text(r.title()), Said.of("flag.reading-conflicts", "entered", r.entered())));
         }
         for (int m = 0; m < z.length; m++) {
             log[m] -= 0.5 * z[m] * z[m] / (widened * widened);

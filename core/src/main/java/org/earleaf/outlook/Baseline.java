@@ -131,7 +131,7 @@ public final class Baseline {
     }
 
     /** What binds the yield in most members. */
-    public String limitedBy() {
+    public Yield.Limit limitedBy() {
         int[] votes = new int[Yield.Limit.values().length];
         for (int m = 0; m < run.members(); m++) {
             votes[run.yield(m).limit().ordinal()]++;
@@ -140,7 +140,7 @@ public final class Baseline {
         for (int k = 1; k < votes.length; k++) {
             most = votes[k] > votes[most] ? k : most;
         }
-        return Yield.Limit.values()[most].word();
+        return Yield.Limit.values()[most];
     }
 
     public double waterRemainder_mm() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.earleaf.field.Zone;
 import org.earleaf.season.SeasonTrace;
+import org.earleaf.season.Yield;
 import org.earleaf.units.Flag;
 
 /**
@@ -18,7 +19,7 @@ import org.earleaf.units.Flag;
  * @param height_cm on {@code on}
  * @param nShort first day growth is held back by nitrogen
  * @param yield_kgHa dry grain
- * @param limitedBy sink, source, harvest index or nitrogen
+ * @param limitedBy what binds the yield in most futures
  * @param calendar the dates that work is planned by
  * @param nniByDay spread of the nitrogen nutrition index, one per day of the trace
  * @param reach one per rig
@@ -34,7 +35,7 @@ public record Outlook(
         Spread height_cm,
         DateSpread nShort,
         Spread yield_kgHa,
-        String limitedBy,
+        Yield.Limit limitedBy,
         FieldCalendar calendar,
         List<Spread> nniByDay,
         List<OutOfReach> reach,

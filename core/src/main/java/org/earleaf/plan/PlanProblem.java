@@ -2,10 +2,9 @@
 package org.earleaf.plan;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.units.Said;
 
 /**
  * All that a plan is made from.
@@ -24,8 +23,6 @@ public record PlanProblem(
         List<Pin> pins,
         List<Tender> tenders,
         Optional<LocalDate> dayZero) {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
-
     public PlanProblem {
         rigs = List.copyOf(rigs);
         shifts = List.copyOf(shifts);
@@ -75,9 +72,10 @@ public record PlanProblem(
         return new PlanProblem(fleet, shifts, jobs, roads, cleanout, supply, gaps, pins, other, dayZero);
     }
 
-    /** A day as people say it. */
-    public String dayWord(int day) {
-        return dayZero.map(d -> d.plusDays(day).format(DAY)).orElse("day " + day);
+    /** A day as people say it: its date, or its number where the instance has no dates. */
+    public Said dayWord(int day) {
+        return dayZero.map(d -> Said.of("plan.date", "date", d.plusDays(day)))
+                .orElseGet(() -> Said.of("plan.numbered-day", "n", day));
     }
 
     public String rigOf(Shift shift) {

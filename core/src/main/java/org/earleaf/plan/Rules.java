@@ -4,10 +4,12 @@ package org.earleaf.plan;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 
-/** Holds a plan to every {@link Rule}: one method a rule, one sentence a breach. */
+/** Holds a plan to every {@link Rule}: one method a rule, one {@link Said} a breach. */
 public final class Rules {
     /** Half a second: rounding of unit factors, never a rule bent. */
     public static final double ROUNDING_S = .5;
@@ -80,7 +82,7 @@ public final class Rules {
         plan.routes()
                 .forEach(route -> route.forEach(j -> {
                     if (!seen.add(j)) {
-                        found.add(new Breach(Rule.ONCE, j, -1, 1, name(j) + " is planned twice."));
+                        found.add(new Breach(Rule.ONCE, j, -1, 1, Said.of("plan.twice", "job", name(j))));
                     }
                 }));
         return found;
@@ -90,7 +92,7 @@ public final class Rules {
         int rig = problem.shifts().get(s).rig();
         return problem.jobs().get(j).canBeDoneBy(rig)
                 ? List.of()
-                : List.of(new Breach(Rule.ABLE, j, s, 1, rig(s) + " cannot do " + name(j) + "."));
+                : List.of(new Breach(Rule.ABLE, j, s, 1, Said.of("plan.rig-cannot", "rig", rig(s), "job", name(j))));
     }
 
     private List<Breach> release(int j, int s) {
@@ -102,9 +104,16 @@ public final class Rules {
                         j,
                         s,
                         early,
-                        name(j) + " may not be done before "
-                                + problem.dayWord(problem.jobs().get(j).release()) + "; " + day(s) + " is "
-                                + days(early) + " too soon."));
+                        Said.of(
+                                "plan.too-soon",
+                                "job",
+                                name(j),
+                                "first",
+                                problem.dayWord(problem.jobs().get(j).release()),
+                                "day",
+                                day(s),
+                                "early",
+                                Measure.DAYS.of(early))));
     }
 
     private List<Breach> deadline(int j, int s) {
@@ -118,8 +127,18 @@ public final class Rules {
                         j,
                         s,
                         late,
-                        rig(s) + " may do " + name(j) + " until " + problem.dayWord(last) + "; " + day(s) + " is "
-                                + days(late) + " too late."));
+                        Said.of(
+                                "plan.too-late",
+                                "rig",
+                                rig(s),
+                                "job",
+                                name(j),
+                                "last",
+                                problem.dayWord(last),
+                                "day",
+                                day(s),
+                                "late",
+                                Measure.DAYS.of(late))));
     }
 
     private List<Breach> pin(int j, int s) {
@@ -131,8 +150,14 @@ public final class Rules {
                         j,
                         s,
                         1,
-                        name(j) + " is pinned to " + problem.rigs().get(p.rig()).name() + " on "
-                                + problem.dayWord(p.day()) + "."))
+                        Said.of(
+                                "plan.pinned",
+                                "job",
+                                name(j),
+                                "rig",
+                                problem.rigs().get(p.rig()).name(),
+                                "day",
+                                problem.dayWord(p.day()))))
                 .toList();
     }
 
@@ -148,14 +173,21 @@ public final class Rules {
                     problem.shifts().get(first).day(),
                     problem.shifts().get(second).day());
             if (missing > 0) {
-                String order = g.eitherOrder() ? " and " : " before ";
                 found.add(new Breach(
                         Rule.GAP,
                         g.second(),
                         second,
                         missing,
-                        name(g.first()) + order + name(g.second()) + " need " + days(g.days()) + " between them; "
-                                + days(missing) + " short."));
+                        Said.of(
+                                g.eitherOrder() ? "plan.gap" : "plan.gap-in-order",
+                                "first",
+                                name(g.first()),
+                                "second",
+                                name(g.second()),
+                                "days",
+                                Measure.DAYS.of(g.days()),
+                                "missing",
+                                Measure.DAYS.of(missing))));
             }
         }
         return found;
@@ -183,8 +215,12 @@ public final class Rules {
                         last,
                         at,
                         over,
-                        "The tenders bring " + percent(supply.most_m3() / used) + " of what the jobs of "
-                                + problem.dayWord(supply.day()) + " take."));
+                        Said.of(
+                                "plan.supply",
+                                "share",
+                                percent(supply.most_m3() / used),
+                                "day",
+                                problem.dayWord(supply.day()))));
             }
         }
         return found;
@@ -202,8 +238,18 @@ public final class Rules {
                         stop.job(),
                         s,
                         late,
-                        name(stop.job()) + " with " + rig(s) + " on " + day(s) + " ends " + minutes(late)
-                                + " after the hours fit for " + job.productClass() + "."));
+                        Said.of(
+                                "plan.window",
+                                "job",
+                                name(stop.job()),
+                                "rig",
+                                rig(s),
+                                "day",
+                                day(s),
+                                "late",
+                                minutes(late),
+                                "kind",
+                                job.productClass())));
             }
         }
         return found;
@@ -222,8 +268,18 @@ public final class Rules {
                 last,
                 s,
                 over,
-                rig(s) + " needs " + minutes(table.end_s()) + " on " + day(s) + " and has " + minutes(shift.length_s())
-                        + ": " + minutes(over) + " short."));
+                Said.of(
+                        "plan.shift-short",
+                        "rig",
+                        rig(s),
+                        "needs",
+                        minutes(table.end_s()),
+                        "day",
+                        day(s),
+                        "has",
+                        minutes(shift.length_s()),
+                        "over",
+                        minutes(over))));
     }
 
     private Timetable timetable(int s) {
@@ -255,19 +311,17 @@ public final class Rules {
         return problem.rigOf(problem.shifts().get(s));
     }
 
-    private String day(int s) {
+    private Said day(int s) {
         return problem.dayWord(problem.shifts().get(s).day());
     }
 
-    private static String days(int n) {
-        return n == 1 ? "1 day" : n + " days";
+    /** Whole minutes, rounded up: what is short by seconds is short. */
+    private static Measured minutes(double s) {
+        return Measure.DURATION.of(60 * Math.ceil(s / 60 - 1e-6));
     }
 
-    static String minutes(double s) {
-        return String.format(Locale.ROOT, "%.0f min", Math.ceil(s / 60 - 1e-6));
-    }
-
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f %%", Math.floor(100 * share));
+    /** Whole per cent, rounded down: what falls short never reads as all. */
+    private static Measured percent(double share) {
+        return Measure.SHARE.of(Math.floor(100 * share) / 100);
     }
 }

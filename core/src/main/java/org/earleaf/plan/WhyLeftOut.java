@@ -4,9 +4,10 @@ package org.earleaf.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 
 /**
  * Why a plan leaves a job out: the rule that keeps it out where it comes nearest, by how much, and what that loses.
@@ -14,13 +15,10 @@ import java.util.stream.Collectors;
  * @param rule the rule that binds; empty: there is room, but it would cost more than it brings
  * @param by how far it is missed, as in {@link Breach}
  */
-public record WhyLeftOut(int job, Optional<Rule> rule, double by, String sentence) {
+public record WhyLeftOut(int job, Optional<Rule> rule, double by, Said said) {
     /** Of a job that the plan leaves out. */
     public static WhyLeftOut of(PlanProblem problem, Plan plan, int job) {
-        String lost = String.format(
-                Locale.ROOT,
-                " Left out it loses $%.2f.",
-                problem.jobs().get(job).undone_usd());
+        Measured lost = Measure.MONEY.of(problem.jobs().get(job).undone_usd());
         List<Integer> allowed = new ArrayList<>();
         for (int s = 0; s < problem.shifts().size(); s++) {
             if (Rules.ofJob(problem, job, s).isEmpty()) {
@@ -29,7 +27,7 @@ public record WhyLeftOut(int job, Optional<Rule> rule, double by, String sentenc
         }
         if (allowed.isEmpty()) {
             Breach nearest = nearestDay(problem, job);
-            return new WhyLeftOut(job, Optional.of(nearest.rule()), nearest.by(), noDay(problem, job, nearest) + lost);
+            return new WhyLeftOut(job, Optional.of(nearest.rule()), nearest.by(), noDay(problem, job, nearest, lost));
         }
         Breach alone = best(problem, Plan.empty(problem), job, allowed);
         if (alone != null) {
@@ -37,7 +35,7 @@ public record WhyLeftOut(int job, Optional<Rule> rule, double by, String sentenc
                     job,
                     Optional.of(alone.rule()),
                     alone.by(),
-                    "Even alone it does not fit: " + alone.sentence() + lost);
+                    Said.of("plan.left-alone", "nearest", alone.said(), "lost", lost));
         }
         Breach full = best(problem, plan, job, allowed);
         if (full != null) {
@@ -45,28 +43,41 @@ public record WhyLeftOut(int job, Optional<Rule> rule, double by, String sentenc
                     job,
                     Optional.of(full.rule()),
                     full.by(),
-                    "Other jobs are worth more of the time: put in where it comes nearest, " + full.sentence() + lost);
+                    Said.of("plan.left-full", "nearest", full.said(), "lost", lost));
         }
-        return new WhyLeftOut(job, Optional.empty(), 0, tooDear(problem, plan, job, allowed) + lost);
+        return new WhyLeftOut(job, Optional.empty(), 0, tooDear(problem, plan, job, allowed, lost));
     }
 
     /** No rig may do it on any day with a shift: until when each rig could. */
-    private static String noDay(PlanProblem problem, int job, Breach nearest) {
+    private static Said noDay(PlanProblem problem, int job, Breach nearest, Measured lost) {
         Job j = problem.jobs().get(job);
-        List<String> rigs = new ArrayList<>();
+        List<Said> rigs = new ArrayList<>();
         for (int r = 0; r < problem.rigs().size(); r++) {
             String name = problem.rigs().get(r).name();
             rigs.add(
                     j.canBeDoneBy(r)
-                            ? name + " until " + problem.dayWord(j.lastDay().get(r))
-                            : name + " not at all");
+                            ? Said.of(
+                                    "plan.rig-through",
+                                    "rig",
+                                    name,
+                                    "last",
+                                    problem.dayWord(j.lastDay().get(r)))
+                            : Said.of("plan.rig-never", "rig", name));
         }
-        return "No rig has a shift on a day on which it may do it (from " + problem.dayWord(j.release()) + " on; "
-                + rigs.stream().collect(Collectors.joining(", ")) + "). Nearest: " + nearest.sentence();
+        return Said.of(
+                "plan.left-no-day",
+                "first",
+                problem.dayWord(j.release()),
+                "rigs",
+                rigs,
+                "nearest",
+                nearest.said(),
+                "lost",
+                lost);
     }
 
     private static Breach nearestDay(PlanProblem problem, int job) {
-        Breach none = new Breach(Rule.SHIFT, job, -1, 1, "There is no shift at all.");
+        Breach none = new Breach(Rule.SHIFT, job, -1, 1, Said.of("plan.no-shift"));
         return java.util.stream.IntStream.range(0, problem.shifts().size())
                 .mapToObj(s -> Rules.ofJob(problem, job, s).get(0))
                 .min(Comparator.comparingInt((Breach b) -> b.rule() == Rule.ABLE ? 1 : 0)
@@ -97,7 +108,7 @@ public record WhyLeftOut(int job, Optional<Rule> rule, double by, String sentenc
         return one.rule() == other.rule() ? one.by() < other.by() : one.rule().compareTo(other.rule()) > 0;
     }
 
-    private static String tooDear(PlanProblem problem, Plan plan, int job, List<Integer> shifts) {
+    private static Said tooDear(PlanProblem problem, Plan plan, int job, List<Integer> shifts, Measured lost) {
         double without =
                 PlanCost.of(problem, plan).total_usd() - problem.jobs().get(job).undone_usd();
         double least = Double.POSITIVE_INFINITY;
@@ -109,6 +120,6 @@ public record WhyLeftOut(int job, Optional<Rule> rule, double by, String sentenc
                 }
             }
         }
-        return String.format(Locale.ROOT, "There is room, but doing it would cost $%.2f, more than it brings.", least);
+        return Said.of("plan.left-too-dear", "cost", Measure.MONEY.of(least), "lost", lost);
     }
 }

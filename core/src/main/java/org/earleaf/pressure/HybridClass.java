@@ -2,6 +2,8 @@
 package org.earleaf.pressure;
 
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /** How a hybrid stands up to a disease, by its rating from 1 (most susceptible) to 9; common practice, no source. */
 public enum HybridClass {
@@ -22,11 +24,8 @@ public enum HybridClass {
     /** By its rating; one that is not known (NaN) counts as intermediate. */
     public static HybridClass ofRating(double rating) {
         if (rating < 1 || rating > 9) {
-            throw EarleafException.of(
-                    "rating of the hybrid",
-                    String.valueOf(rating),
-                    "1 (most susceptible) to 9 (resistant)",
-                    "Turn the seed guide's scale round if it runs the other way.");
+            throw new EarleafException(
+                    Problem.of("rating.out-of-range", Said.of("where.rating"), Said.text(String.valueOf(rating))));
         }
         return rating <= 4 ? SUSCEPTIBLE : rating >= 7 ? RESISTANT : INTERMEDIATE;
     }

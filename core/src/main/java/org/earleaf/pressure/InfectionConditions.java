@@ -47,7 +47,7 @@ public record InfectionConditions(
                     row.number("dry_gap_h"),
                     row.number("latent_min_d"),
                     row.number("latent_max_d"),
-                    row.text("wet_is").equals("saturated air")))
+                    row.text("wet_is").equals("saturated-air")))
             .toList();
 
     /** Empty for diseases without figures: tar spot, whose model is off, and common rust. */

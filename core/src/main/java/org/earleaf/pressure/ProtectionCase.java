@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.earleaf.farm.Prices;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A zone on a day, as far as protection sees it.
@@ -36,8 +38,7 @@ public record ProtectionCase(
         lesions = List.copyOf(lesions);
         fungicidesMade = List.copyOf(fungicidesMade);
         if (futures.isEmpty()) {
-            throw EarleafException.of(
-                    zone, "no future of the crop", "at least one", "Run the season model for this zone first.");
+            throw new EarleafException(Problem.of("protection.no-future", Said.text(zone), Said.of("found.no-future")));
         }
     }
 

@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.earleaf.field.Placement;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A pass that could be made against disease, insects or both.
@@ -25,15 +27,14 @@ public record ProtectionOption(
         double injuryShare) {
     public ProtectionOption {
         if (fungicide.isEmpty() && insecticide.isEmpty()) {
-            throw EarleafException.of(
-                    "pass of " + date, "no product", "a fungicide, an insecticide or both", "Name what goes on.");
+            throw new EarleafException(Problem.of(
+                    "protection.no-product", Said.of("where.pass-of", "day", date), Said.of("found.no-product")));
         }
         if (!(trackShare >= 0 && injuryShare >= 0 && trackShare + injuryShare < 1)) {
-            throw EarleafException.of(
-                    "pass of " + date,
-                    trackShare + " lost in tracks and " + injuryShare + " by injury",
-                    "shares from 0 to 1",
-                    "Give both as a share of the yield.");
+            throw new EarleafException(Problem.of(
+                    "protection.losses-out-of-range",
+                    Said.of("where.pass-of", "day", date),
+                    Said.of("found.losses", "tracks", trackShare, "injury", injuryShare)));
         }
     }
 

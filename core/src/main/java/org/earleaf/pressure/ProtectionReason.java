@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.pressure;
 
-/** A reason kept as a record of facts; {@link #sentence} says it in US units for people. */
+import org.earleaf.units.Said;
+
+/** A reason kept as a record of facts; {@link #said} names its sentence and the values in it. */
 public interface ProtectionReason {
-    String sentence();
+    Said said();
 }

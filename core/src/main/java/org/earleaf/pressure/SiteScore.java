@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.pressure;
 
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /**
@@ -71,8 +72,7 @@ public record SiteScore(int points) implements ProtectionReason {
     }
 
     @Override
-    public String sentence() {
-        return "By hybrid, previous crop, residue and weather the field's risk of disease is " + level().word() + " ("
-                + points + " of 12 points, an assumption).";
+    public Said said() {
+        return Said.of("protect.site-score", "level", level(), "points", points);
     }
 }

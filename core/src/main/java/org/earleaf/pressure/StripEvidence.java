@@ -2,6 +2,8 @@
 package org.earleaf.pressure;
 
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * What the farm's own strips say about such a pass.
@@ -13,11 +15,10 @@ import org.earleaf.units.EarleafException;
 public record StripEvidence(int strips, double mean_kgHa, double variance_kg2Ha2) {
     public StripEvidence {
         if (strips < 1 || !(variance_kg2Ha2 > 0)) {
-            throw EarleafException.of(
-                    "own strips",
-                    strips + " differences with variance " + variance_kg2Ha2,
-                    "at least one difference and a variance above 0",
-                    "Give the variance of a single difference; with one strip take it from other trials.");
+            throw new EarleafException(Problem.of(
+                    "strips.impossible",
+                    Said.of("where.own-strips"),
+                    Said.of("found.strips", "strips", strips, "variance", variance_kg2Ha2)));
         }
     }
 }

@@ -5,22 +5,16 @@ import java.util.Arrays;
 
 /** What stands behind a number or a statement. */
 public enum Support {
-    PUBLISHED("published", "published (abstract or text read)"),
-    DERIVED("derived", "derived from published figures, in part recalled"),
-    MEMORY("memory", "published, from memory"),
-    PRACTICE("practice", "common practice, no source"),
-    ASSUMPTION("assumption", "assumption");
+    PUBLISHED("published"),
+    DERIVED("derived"),
+    MEMORY("memory"),
+    PRACTICE("practice"),
+    ASSUMPTION("assumption");
 
     private final String token;
-    private final String word;
 
-    Support(String token, String word) {
+    Support(String token) {
         this.token = token;
-        this.word = word;
-    }
-
-    public String word() {
-        return word;
     }
 
     public static Support ofToken(String token) {

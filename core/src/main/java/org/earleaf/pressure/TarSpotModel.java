@@ -2,6 +2,7 @@
 package org.earleaf.pressure;
 
 import java.util.Optional;
+import org.earleaf.units.Said;
 
 /**
  * Chance that tar spot goes on rising, from the weather of a month. <b>Switched off</b>: the coefficients are recalled,
@@ -24,9 +25,8 @@ public final class TarSpotModel {
     /** Whether the coefficients were confirmed against the paper. */
     public static final boolean PROVED = false;
 
-    /** Shown wherever tar spot's weather risk would stand. */
-    public static final String WHY_OFF = "The weather model of tar spot is off: its coefficients are not confirmed."
-            + " Scout, and follow the state's own alerts.";
+    /** Stands wherever tar spot's weather risk would. */
+    public static final Said WHY_OFF = Said.of("tar-spot.off");
 
     private TarSpotModel() {}
 

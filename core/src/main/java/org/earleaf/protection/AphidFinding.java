@@ -7,7 +7,7 @@ import org.earleaf.field.Incidence.Verdict;
 import org.earleaf.pressure.AphidSighting;
 import org.earleaf.pressure.ProtectionCase;
 import org.earleaf.pressure.ProtectionReason;
-import org.earleaf.units.Figure;
+import org.earleaf.units.Said;
 
 /**
  * What scouted aphids say about an insecticide; weak evidence, as no late-season threshold has been validated.
@@ -24,8 +24,17 @@ import org.earleaf.units.Figure;
  * @param verdict undecided: look again
  * @param beforeFungicide whether it is the rule before a fungicide that decided
  */
-public record AphidFinding(AphidSighting seen, Verdict verdict, boolean beforeFungicide, String because)
+public record AphidFinding(AphidSighting seen, Verdict verdict, boolean beforeFungicide, Because because)
         implements ProtectionReason {
+    /** What decided. */
+    public enum Because {
+        AFTER_R3,
+        BEFORE_FUNGICIDE,
+        AT_TASSEL,
+        AFTER_R1,
+        ENEMIES_ABOUT
+    }
+
     private static final double COLONY = 50;
     private static final double LATE = 100;
     private static final double HALF = .5;
@@ -38,17 +47,13 @@ public record AphidFinding(AphidSighting seen, Verdict verdict, boolean beforeFu
 
     private static AphidFinding of(ProtectionCase c, LocalDate date, boolean withFungicide, AphidSighting seen) {
         if (c.share(f -> date.isAfter(f.r3())) > HALF) {
-            return new AphidFinding(seen, Verdict.BELOW, false, "after R3 they no longer take enough");
+            return new AphidFinding(seen, Verdict.BELOW, false, Because.AFTER_R3);
         }
         AphidFinding plain = plain(c, date, seen);
         if (plain.verdict != Verdict.ABOVE && withFungicide && seen.perPlant() > COLONY) {
             Verdict fifth = against(seen, FIFTH);
             if (fifth == Verdict.ABOVE) {
-                return new AphidFinding(
-                        seen,
-                        fifth,
-                        true,
-                        "a fungicide keeps fungi off them, over 50 on a fifth of the plants may flare");
+                return new AphidFinding(seen, fifth, true, Because.BEFORE_FUNGICIDE);
             }
         }
         return plain;
@@ -58,15 +63,13 @@ public record AphidFinding(AphidSighting seen, Verdict verdict, boolean beforeFu
         boolean early = c.share(f -> date.isBefore(f.r2())) >= HALF;
         if (early) {
             Verdict v = seen.perPlant() >= COLONY ? against(seen, HALF) : Verdict.BELOW;
-            return new AphidFinding(seen, v, false, "the rule at tassel is 50 or more on half of the plants");
+            return new AphidFinding(seen, v, false, Because.AT_TASSEL);
         }
-        String rule = "the rule after R1 is over 100 on half of the plants in a dry crop";
         Verdict v = seen.perPlant() > LATE && c.site().drought() ? against(seen, HALF) : Verdict.BELOW;
         if (v == Verdict.ABOVE && seen.enemies() > 0) {
-            return new AphidFinding(
-                    seen, Verdict.UNDECIDED, false, rule + "; natural enemies are about, look again in 2 days");
+            return new AphidFinding(seen, Verdict.UNDECIDED, false, Because.ENEMIES_ABOUT);
         }
-        return new AphidFinding(seen, v, false, rule);
+        return new AphidFinding(seen, v, false, Because.AFTER_R1);
     }
 
     private static Verdict against(AphidSighting seen, double share) {
@@ -78,15 +81,23 @@ public record AphidFinding(AphidSighting seen, Verdict verdict, boolean beforeFu
     }
 
     @Override
-    public String sentence() {
-        String plants = seen.plants().map(p -> " on " + p).orElse("");
-        String word =
+    public Said said() {
+        return Said.of(
                 switch (verdict) {
-                    case ABOVE -> "call for an insecticide";
-                    case BELOW -> "call for none";
-                    case UNDECIDED -> "are not clear of the threshold";
-                };
-        return Figure.fixed(seen.perPlant(), 0) + " aphids a plant" + plants + " " + word + ": " + because
-                + " (weak evidence).";
+                    case ABOVE -> "aphids.call-for-insecticide";
+                    case BELOW -> "aphids.call-for-none";
+                    case UNDECIDED -> "aphids.not-clear";
+                },
+                "counted",
+                counted(),
+                "because",
+                because);
+    }
+
+    private Said counted() {
+        long perPlant = Math.round(seen.perPlant());
+        return seen.plants()
+                .map(p -> Said.of("aphids.on-plants", "n", perPlant, "shows", p.shows(), "plants", p.plants()))
+                .orElseGet(() -> Said.of("aphids.a-plant", "n", perPlant));
     }
 }

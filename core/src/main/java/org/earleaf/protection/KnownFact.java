@@ -5,28 +5,38 @@ import java.util.List;
 import org.earleaf.pressure.ProtectionReason;
 import org.earleaf.pressure.Support;
 import org.earleaf.units.BundledTable;
+import org.earleaf.units.Said;
 
-/**
- * What trials found, with where it can be read.
- *
- * @param statement in our own words, a sentence without the source
- */
-public record KnownFact(String id, Support support, String source, String statement) implements ProtectionReason {
+/** What trials found, with where it can be read. */
+public record KnownFact(Known known, Support support, String source) implements ProtectionReason {
     private static final List<KnownFact> TABLE = BundledTable.rows("protection-evidence.csv").stream()
             .map(row -> new KnownFact(
-                    row.text("id"), Support.ofToken(row.text("support")), row.text("source"), row.text("sentence")))
+                    Known.valueOf(row.text("id")), Support.ofToken(row.text("support")), row.text("source")))
             .toList();
+
+    /** What was found; the catalogue has it in our own words. */
+    public enum Known {
+        MEAN_RESPONSE,
+        LATER_TRIALS,
+        DISEASED_FIELDS,
+        CHANCE_OF_PAYING,
+        TIMING,
+        UNDER_CANOPY,
+        ARRESTED_EARS,
+        APHID_FUNGI,
+        APHID_THRESHOLD
+    }
 
     public static List<KnownFact> listAll() {
         return TABLE;
     }
 
-    public static KnownFact of(String id) {
-        return TABLE.stream().filter(f -> f.id.equals(id)).findFirst().orElseThrow();
+    public static KnownFact of(Known known) {
+        return TABLE.stream().filter(f -> f.known == known).findFirst().orElseThrow();
     }
 
     @Override
-    public String sentence() {
-        return statement.substring(0, statement.length() - 1) + " (" + source + ").";
+    public Said said() {
+        return Said.of("protect.known", "known", known, "source", source);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.earleaf.pressure.ProtectionAssumption;
 import org.earleaf.pressure.ProtectionOption;
 import org.earleaf.pressure.ProtectionReason;
+import org.earleaf.units.Said;
 
 /**
  * What is to be said of one option. Expected value and chance to pay stand side by side: neither follows from the other.
@@ -20,8 +21,7 @@ public record ProtectionAdvice(
         List<ProtectionReason> why,
         List<ProtectionAssumption> assumptions) {
     /** Stands beside every such advice. */
-    public static final String CAUTION = "The label decides on rate, stage, interval, re-entry and harvest: read it."
-            + " No spraying below a threshold; yield models are estimates with the spread shown.";
+    public static final Said CAUTION = Said.of("caution.protection");
 
     public ProtectionAdvice {
         refusals = List.copyOf(refusals);

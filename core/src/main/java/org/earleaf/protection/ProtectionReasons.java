@@ -1,13 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.protection;
 
-import static org.earleaf.units.Units.HA_PER_AC;
-
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Placement;
@@ -23,34 +19,48 @@ import org.earleaf.pressure.ProtectionOption;
 import org.earleaf.pressure.ProtectionReason;
 import org.earleaf.pressure.SeverityOutlook;
 import org.earleaf.pressure.TarSpotModel;
-import org.earleaf.units.Figure;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
-/** The reasons behind an option, as facts that say themselves. */
+/** The reasons behind an option, as facts that name their sentence. */
 final class ProtectionReasons {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+
+    /** Less than this of aphids is not worth a sentence. */
+    private static final double LEAST_TOLD_BUAC = .05;
 
     private ProtectionReasons() {}
 
     /** Money and chance side by side. */
     record Expected(PassWorth worth, double breakEven_kgHa) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "On average it nets " + usd(worth.mean_usdHa()) + "/ac and pays in "
-                    + tenths(worth.chanceItPays()) + " cases; the worst fifth averages "
-                    + usd(worth.badCase_usdHa()) + "/ac. It takes " + bu(breakEven_kgHa)
-                    + " bu/ac to pay for it.";
+        public Said said() {
+            return Said.of(
+                    "protect.expected",
+                    "mean",
+                    Measure.MONEY_RATE.of(worth.mean_usdHa()),
+                    "chance",
+                    Measure.CHANCE.of(worth.chanceItPays()),
+                    "bad",
+                    Measure.MONEY_RATE.of(worth.badCase_usdHa()),
+                    "yield",
+                    Measure.YIELD.of(breakEven_kgHa));
         }
     }
 
     /** How much disease to expect without a pass. */
     record DiseaseAhead(Disease disease, double finalSeverity, double chanceSevere) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "Without a pass " + disease.word() + " is likely to cover "
-                    + Figure.text(100 * finalSeverity, 2)
-                    + " % of the ear leaf by R5, more than 5 % in " + tenths(chanceSevere)
-                    + " cases (growth rates are assumptions).";
+        public Said said() {
+            return Said.of(
+                    "protect.disease-ahead",
+                    "disease",
+                    disease,
+                    "severity",
+                    Measure.SHARE.of(finalSeverity),
+                    "chance",
+                    Measure.CHANCE.of(chanceSevere));
         }
     }
 
@@ -58,53 +68,75 @@ final class ProtectionReasons {
     record Response(FungicideKind kind, double trials_kgHa, double sd_kgHa, double saved_kgHa, boolean scouted)
             implements ProtectionReason {
         @Override
-        public String sentence() {
-            String known = kind == FungicideKind.OTHER
-                    ? "For this kind of fungicide there is no figure; that of a premix is taken: "
-                    : "";
-            String model = scouted ? "; by the disease model it saves " + bu(saved_kgHa) + " here" : "";
-            return known + "At this risk trials put the gain at " + bu(trials_kgHa) + " bu/ac, fields differing by "
-                    + bu(sd_kgHa) + " either way" + model + ".";
+        public Said said() {
+            Measured trials = Measure.YIELD.of(trials_kgHa);
+            Measured sd = Measure.YIELD.of(sd_kgHa);
+            Said found = scouted
+                    ? Said.of(
+                            "protect.response-here", "trials", trials, "sd", sd, "saved", Measure.YIELD.of(saved_kgHa))
+                    : Said.of("protect.response", "trials", trials, "sd", sd);
+            return kind == FungicideKind.OTHER ? Said.of("protect.kind-unknown", "response", found) : found;
         }
     }
 
     /** What the rig takes. */
     record TakenByRig(double tracks_kgHa, double injury_kgHa) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "Wheel tracks take " + bu(tracks_kgHa) + " bu/ac and bent plants " + bu(injury_kgHa)
-                    + ": already counted.";
+        public Said said() {
+            return Said.of(
+                    "protect.taken-by-rig",
+                    "tracks",
+                    Measure.YIELD.of(tracks_kgHa),
+                    "injury",
+                    Measure.YIELD.of(injury_kgHa));
         }
     }
 
     /** How long it lasts. */
     record Lasts(LocalDate full, LocalDate none) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "It works fully until about " + full.format(DAY) + " and has faded by " + none.format(DAY) + ".";
+        public Said said() {
+            return Said.of("protect.lasts", "full", full, "none", none);
         }
     }
 
     /** Nobody has looked. */
     record ScoutFirst() implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "Nobody has scouted lately: look at 5 places, 10 to 20 plants each, from 10 days before tassel on.";
+        public Said said() {
+            return Said.of("protect.scout-first");
         }
     }
 
-    /** Something that was not known and what was taken instead. */
-    record NotKnown(String what, String taken) implements ProtectionReason {
+    /** Something that was not known, and what was taken instead. */
+    enum NotKnown implements ProtectionReason {
+        DISEASE,
+        RATING,
+        WEATHER;
+
         @Override
-        public String sentence() {
-            return what + " is not known: taken as " + taken + ".";
+        public Said said() {
+            return Said.of(
+                    switch (this) {
+                        case DISEASE -> "protect.disease-not-known";
+                        case RATING -> "protect.rating-not-known";
+                        case WEATHER -> "protect.weather-not-known";
+                    });
+        }
+    }
+
+    /** Another insect that calls for the insecticide, in the grower's words; what it would take is not known. */
+    record OtherInsect(String insect) implements ProtectionReason {
+        @Override
+        public Said said() {
+            return Said.of("protect.other-insect", "insect", insect);
         }
     }
 
     /** Tar spot was found, and its weather model is off. */
     record TarSpotUnknown() implements ProtectionReason {
         @Override
-        public String sentence() {
+        public Said said() {
             return TarSpotModel.WHY_OFF;
         }
     }
@@ -116,13 +148,10 @@ final class ProtectionReasons {
         }
 
         @Override
-        public String sentence() {
-            String days = scout.get(0).format(DAY) + ", " + scout.get(1).format(DAY) + " and "
-                    + scout.get(2).format(DAY);
-            double loss = Units.buAc(loss_kgHa);
-            String much =
-                    loss >= .05 ? " They may take " + bu(loss_kgHa) + " bu/ac on average (assumption, counted)." : "";
-            return "The pass may let aphids rise: scout them about " + days + "." + much;
+        public Said said() {
+            return Units.buAc(loss_kgHa) < LEAST_TOLD_BUAC
+                    ? Said.of("protect.flare", "days", scout)
+                    : Said.of("protect.flare-counted", "days", scout, "loss", Measure.YIELD.of(loss_kgHa));
         }
     }
 
@@ -159,10 +188,7 @@ final class ProtectionReasons {
                         s -> why.add(
                                 new DiseaseAhead(s.disease().orElseThrow(), mean(c, severity::finalSeverity), chance)),
                         () -> {
-                            why.add(
-                                    c.lesions().isEmpty()
-                                            ? new ScoutFirst()
-                                            : new NotKnown("Which disease it is", "none"));
+                            why.add(c.lesions().isEmpty() ? new ScoutFirst() : NotKnown.DISEASE);
                             why.add(severity.score());
                         });
         double dry = Units.DRY_SHARE_OF_TRADE_CORN;
@@ -179,7 +205,7 @@ final class ProtectionReasons {
                 .flatMap(LesionSighting::disease)
                 .map(d -> Double.isNaN(c.site().disease().rating(d)))
                 .orElse(Double.isNaN(c.site().rating()))) {
-            why.add(new NotKnown("The hybrid's rating", "intermediate"));
+            why.add(NotKnown.RATING);
         }
         if (c.lesions().stream()
                 .anyMatch(s -> s.disease().filter(d -> d == Disease.TAR_SPOT).isPresent())) {
@@ -189,7 +215,7 @@ final class ProtectionReasons {
                 .flatMap(LesionSighting::disease)
                 .map(d -> c.site().weather(d).isEmpty())
                 .orElse(c.site().weather().isEmpty())) {
-            why.add(new NotKnown("How the weather suits the disease", "moderately"));
+            why.add(NotKnown.WEATHER);
         }
     }
 
@@ -208,49 +234,35 @@ final class ProtectionReasons {
         o.insecticide()
                 .map(Insecticide::ownReason)
                 .filter(r -> !r.isBlank())
-                .ifPresent(r ->
-                        why.add(new NotKnown("What the insecticide saves from " + r, "nothing, it is not counted")));
+                .ifPresent(r -> why.add(new OtherInsect(r)));
     }
 
     private static void evidence(ProtectionCase c, ProtectionOption o, List<ProtectionReason> why) {
         if (o.fungicide().isPresent()) {
-            why.add(KnownFact.of("mean response"));
-            why.add(KnownFact.of("later trials"));
-            why.add(KnownFact.of("timing"));
+            why.add(KnownFact.of(KnownFact.Known.MEAN_RESPONSE));
+            why.add(KnownFact.of(KnownFact.Known.LATER_TRIALS));
+            why.add(KnownFact.of(KnownFact.Known.TIMING));
             boolean gray = c.lesions().stream()
                     .map(LesionSighting::disease)
                     .flatMap(Optional::stream)
                     .anyMatch(d -> d == Disease.GRAY_LEAF_SPOT);
             if (gray) {
-                why.add(KnownFact.of("chance of paying"));
+                why.add(KnownFact.of(KnownFact.Known.CHANCE_OF_PAYING));
             }
             if (!c.lesions().isEmpty()) {
-                why.add(KnownFact.of("diseased fields"));
+                why.add(KnownFact.of(KnownFact.Known.DISEASED_FIELDS));
             }
-            why.add(KnownFact.of("aphid fungi"));
+            why.add(KnownFact.of(KnownFact.Known.APHID_FUNGI));
         }
         if (o.placement() == Placement.BOTH || o.placement() == Placement.UNDER_CANOPY) {
-            why.add(KnownFact.of("under canopy"));
+            why.add(KnownFact.of(KnownFact.Known.UNDER_CANOPY));
         }
         if (o.insecticide().isPresent()) {
-            why.add(KnownFact.of("aphid threshold"));
+            why.add(KnownFact.of(KnownFact.Known.APHID_THRESHOLD));
         }
     }
 
     private static double mean(ProtectionCase c, java.util.function.ToDoubleFunction<CropAhead> of) {
         return c.futures().stream().mapToDouble(of).average().orElseThrow();
-    }
-
-    static String tenths(double chance) {
-        return Math.round(10 * chance) + " of 10";
-    }
-
-    private static String bu(double dry_kgHa) {
-        return Figure.fixed(Units.buAc(dry_kgHa), 1);
-    }
-
-    private static String usd(double usdHa) {
-        double usdAc = usdHa * HA_PER_AC;
-        return (usdAc < 0 ? "-" : "") + "$" + Figure.fixed(Math.abs(usdAc), 0);
     }
 }

@@ -2,10 +2,8 @@
 package org.earleaf.protection;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Incidence.Verdict;
@@ -14,10 +12,11 @@ import org.earleaf.pressure.ProtectionAssumption;
 import org.earleaf.pressure.ProtectionCase;
 import org.earleaf.pressure.ProtectionOption;
 import org.earleaf.pressure.ProtectionReason;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /** Rules that forbid advising an option, each with its reason; none can be outbid by money. */
 public final class ProtectionRules {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     private static final double MOST = .5;
     private static final double RUST_AT_DOUGH = .01;
 
@@ -28,14 +27,14 @@ public final class ProtectionRules {
         return ProtectionWorth.findings(c).stream().anyMatch(f -> f.verdict() == Verdict.ABOVE);
     }
 
-    /** What scouting has left open, in a sentence; empty when it is clear or nobody scouted. */
-    public static Optional<String> undecided(ProtectionCase c) {
+    /** What scouting has left open; empty when it is clear or nobody scouted. */
+    public static Optional<Said> undecided(ProtectionCase c) {
         return isAbove(c)
                 ? Optional.empty()
                 : ProtectionWorth.findings(c).stream()
                         .filter(f -> f.verdict() == Verdict.UNDECIDED)
                         .findFirst()
-                        .map(ThresholdRule.Finding::sentence);
+                        .map(ThresholdRule.Finding::said);
     }
 
     /** Whether a refusal speaks of the insecticide. */
@@ -46,85 +45,81 @@ public final class ProtectionRules {
     /** Too late for a pass to save anything. */
     record TooLate(LocalDate date) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "By " + date.format(DAY) + " the crop is likely past R4: a pass no longer pays.";
+        public Said said() {
+            return Said.of("protect.too-late", "day", date);
         }
     }
 
     /** Before tassel, with a surfactant that may arrest ears. */
     record ArrestedEars(LocalDate date, double chance) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "On " + date.format(DAY) + " the crop may still stand between V8 and tassel ("
-                    + ProtectionReasons.tenths(chance) + " futures): a surfactant then can arrest ears.";
+        public Said said() {
+            return Said.of("protect.arrested-ears", "day", date, "chance", Measure.CHANCE.of(chance));
         }
     }
 
     /** Before tassel, so that it has faded when the grain fills. */
     record TooEarly(LocalDate date, double chance) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "On " + date.format(DAY) + " the tassel is not out yet in " + ProtectionReasons.tenths(chance)
-                    + " futures: so early a pass has faded before the grain fills.";
+        public Said said() {
+            return Said.of("protect.too-early", "day", date, "chance", Measure.CHANCE.of(chance));
         }
     }
 
     /** One pass between tassel and R3 was made. */
     record SecondPass(LocalDate made) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "A fungicide went on at " + made.format(DAY)
-                    + ": one pass between tassel and R3 is enough as a rule.";
+        public Said said() {
+            return Said.of("protect.second-pass", "day", made);
         }
     }
 
     /** Scouted, and below the threshold. */
     record BelowThreshold(List<ThresholdRule.Finding> findings) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return findings.get(0).sentence() + " No pass below the threshold; scout again in 5 to 7 days.";
+        public Said said() {
+            return Said.of("protect.below-threshold", "finding", findings.get(0).said());
         }
     }
 
     /** Nobody has looked, so that no threshold can have been met. */
     record NotScouted() implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "Nobody has scouted it lately: look before you spray, five stops as a W with twenty plants each.";
+        public Said said() {
+            return Said.of("protect.not-scouted");
         }
     }
 
     /** Lesions of a disease that was not named. */
     record NotNamed() implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "Lesions were seen and their disease not named: no threshold holds for them.";
+        public Said said() {
+            return Said.of("protect.not-named");
         }
     }
 
     /** Scouted, and not clear of the threshold either way. */
     record Undecided(ThresholdRule.Finding finding) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return finding.sentence();
+        public Said said() {
+            return finding.said();
         }
     }
 
     /** An insecticide along with it, and nothing that asks for one. */
     record InsecticideWithoutReason(Optional<AphidFinding> finding) implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "An insecticide needs a reason of its own: "
-                    + finding.map(AphidFinding::sentence).orElse("no aphids were counted.");
+        public Said said() {
+            return finding.map(f -> Said.of("protect.insecticide-no-reason", "finding", f.said()))
+                    .orElseGet(() -> Said.of("protect.insecticide-no-count"));
         }
     }
 
     /** A broad insecticide would kill those that keep aphids down. */
     record PreferSelective() implements ProtectionReason {
         @Override
-        public String sentence() {
-            return "A broad insecticide kills lady beetles, lacewings and parasitoids, and aphids may flare:"
-                    + " take a selective one, or none.";
+        public Said said() {
+            return Said.of("protect.prefer-selective");
         }
     }
 

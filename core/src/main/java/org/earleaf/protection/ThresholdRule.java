@@ -15,6 +15,8 @@ import org.earleaf.pressure.SiteFacts;
 import org.earleaf.pressure.Support;
 import org.earleaf.pressure.WeatherRisk;
 import org.earleaf.units.BundledTable;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /**
  * From when a disease calls for a pass: one row of the table of thresholds.
@@ -22,7 +24,7 @@ import org.earleaf.units.BundledTable;
  * @param incidence share of plants; NaN: no treatment on such a hybrid
  * @param leaf lowest leaf that counts, from the ear leaf; {@link #ANY_LEAF}: any
  * @param needs further conditions: history, residue, humid, risk
- * @param rule in words
+ * @param wording which sentence of the catalogue says it
  */
 public record ThresholdRule(
         Disease disease,
@@ -31,7 +33,26 @@ public record ThresholdRule(
         int leaf,
         Set<String> needs,
         Support support,
-        String rule) {
+        Wording wording) {
+    /** The rules, each in a clause of the catalogue. */
+    public enum Wording {
+        HALF_ON_THIRD_LEAF,
+        HALF_ON_THIRD_LEAF_AT_RISK,
+        ANY_LESION_AT_RISK,
+        ANY_LESION_AT_RISK_LATE,
+        TENTH_ON_SECOND_LEAF,
+        NO_TREATMENT,
+        SELDOM_PAYS
+    }
+
+    /** What a rule asks for besides lesions. */
+    public enum Asked {
+        HISTORY,
+        RESIDUE,
+        HUMID_WEATHER,
+        WEATHER_RISK
+    }
+
     static final int ANY_LEAF = -99;
     private static final List<ThresholdRule> TABLE = BundledTable.rows("disease-thresholds.csv").stream()
             .map(ThresholdRule::read)
@@ -63,70 +84,77 @@ public record ThresholdRule(
                 leaf.isEmpty() ? ANY_LEAF : Integer.parseInt(leaf),
                 needs.isEmpty() ? Set.of() : Set.of(needs.split(" ")),
                 Support.ofToken(row.text("support")),
-                row.text("rule"));
+                Wording.valueOf(row.text("rule")));
     }
 
     /**
      * What a scouting says under this rule.
      *
      * @param verdict undecided: look at fifty more plants, or note what is missing
-     * @param because what decided, a clause without a full stop
+     * @param because what decided, a clause
      */
-    public record Finding(ThresholdRule rule, LesionSighting sighting, Verdict verdict, String because)
+    public record Finding(ThresholdRule rule, LesionSighting sighting, Verdict verdict, Said because)
             implements ProtectionReason {
         @Override
-        public String sentence() {
-            String seen = sighting.incidence()
-                    .map(i -> " on " + i)
-                    .orElse(
-                            Double.isNaN(sighting.severity())
-                                    ? ""
-                                    : " on " + percent(sighting.severity()) + " of the leaf");
-            String word =
+        public Said said() {
+            return Said.of(
                     switch (verdict) {
-                        case ABOVE -> "above the threshold";
-                        case BELOW -> "below the threshold";
-                        case UNDECIDED -> "not clear of the threshold";
-                    };
-            return capital(rule.disease.word()) + seen + " is " + word + ": " + because + ".";
+                        case ABOVE -> "threshold.above";
+                        case BELOW -> "threshold.below";
+                        case UNDECIDED -> "threshold.not-clear";
+                    },
+                    "seen",
+                    seen(),
+                    "because",
+                    because);
         }
 
-        private static String percent(double share) {
-            return org.earleaf.units.Figure.text(100 * share, 2) + " %";
-        }
-
-        private static String capital(String word) {
-            return word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
+        private Said seen() {
+            Disease disease = rule.disease;
+            if (sighting.incidence().isPresent()) {
+                Incidence i = sighting.incidence().get();
+                return Said.of("seen.on-plants", "disease", disease, "shows", i.shows(), "plants", i.plants());
+            }
+            return Double.isNaN(sighting.severity())
+                    ? Said.of("seen.disease", "disease", disease)
+                    : Said.of("seen.on-leaf", "disease", disease, "severity", Measure.SHARE.of(sighting.severity()));
         }
     }
 
     /** Judges one sighting of this disease. */
     public Finding judge(LesionSighting seen, SiteFacts site) {
         if (Double.isNaN(incidence)) {
-            return new Finding(this, seen, Verdict.BELOW, rule);
+            return new Finding(this, seen, Verdict.BELOW, Said.of("threshold.only", "rule", wording));
         }
         Verdict counted = counted(seen);
+        Said theRule = Said.of("threshold.rule", "rule", wording);
         if (counted == Verdict.BELOW) {
-            return new Finding(this, seen, counted, "the rule is " + rule);
+            return new Finding(this, seen, counted, theRule);
         }
-        List<String> unmet = unmet(site);
+        List<Said> unmet = unmet(site);
         if (!unmet.isEmpty()) {
-            return new Finding(this, seen, Verdict.BELOW, "the rule also asks for " + String.join(", ", unmet));
+            return new Finding(this, seen, Verdict.BELOW, Said.of("threshold.also-asks", "unmet", unmet));
         }
         if (asksForWeather() && site.weather(disease).isEmpty()) {
-            return new Finding(
-                    this, seen, Verdict.UNDECIDED, "how the weather suits it is not known, and the rule is " + rule);
+            return new Finding(this, seen, Verdict.UNDECIDED, Said.of("threshold.weather-not-known", "rule", wording));
         }
         if (leaf != ANY_LEAF && seen.leaf().isEmpty()) {
-            return new Finding(
-                    this, seen, Verdict.UNDECIDED, "note the highest leaf with lesions; the rule is " + rule);
+            return new Finding(this, seen, Verdict.UNDECIDED, Said.of("threshold.note-leaf", "rule", wording));
         }
         if (leaf != ANY_LEAF && seen.leaf().getAsInt() < leaf) {
-            return new Finding(this, seen, Verdict.BELOW, "the lesions lie lower than the rule asks, " + rule);
+            return new Finding(this, seen, Verdict.BELOW, Said.of("threshold.too-low", "rule", wording));
         }
-        String more = seen.incidence().isEmpty() ? "count the plants that show it" : "look at 50 more plants";
-        String because = counted == Verdict.UNDECIDED ? more + "; the rule is " + rule : "the rule is " + rule;
-        return new Finding(this, seen, counted, because);
+        if (counted != Verdict.UNDECIDED) {
+            return new Finding(this, seen, counted, theRule);
+        }
+        return new Finding(
+                this,
+                seen,
+                counted,
+                Said.of(
+                        seen.incidence().isEmpty() ? "threshold.count-plants" : "threshold.look-at-more",
+                        "rule",
+                        wording));
     }
 
     /** Where only the leaf was judged, any severity shows that the disease is there, and not on how many plants. */
@@ -145,21 +173,25 @@ public record ThresholdRule(
         return needs.contains("humid") || needs.contains("risk");
     }
 
-    private List<String> unmet(SiteFacts site) {
-        List<String> unmet = new ArrayList<>();
+    private List<Said> unmet(SiteFacts site) {
+        List<Said> unmet = new ArrayList<>();
         if (needs.contains("history") && !site.disease().history().contains(disease)) {
-            unmet.add("the disease known in the field");
+            unmet.add(asks(Asked.HISTORY));
         }
         if (needs.contains("residue") && !(site.isCornAfterCorn() && site.hasMuchResidue())) {
-            unmet.add("corn after corn with at least 35 % residue");
+            unmet.add(asks(Asked.RESIDUE));
         }
-        String asked = needs.contains("humid") ? "warm humid weather" : "a weather risk of moderate or more";
+        Asked asked = needs.contains("humid") ? Asked.HUMID_WEATHER : Asked.WEATHER_RISK;
         Optional<WeatherRisk> weather = site.weather(disease);
         if (asksForWeather() && weather.filter(w -> w == WeatherRisk.LOW).isPresent()) {
-            unmet.add(asked);
+            unmet.add(asks(asked));
         } else if (asksForWeather() && weather.isEmpty() && !unmet.isEmpty()) {
-            unmet.add(asked + " (not known)");
+            unmet.add(Said.of("threshold.asks-unknown", "asked", asked));
         }
         return unmet;
+    }
+
+    private static Said asks(Asked asked) {
+        return Said.of("threshold.asks", "asked", asked);
     }
 }

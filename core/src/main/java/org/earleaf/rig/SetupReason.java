@@ -5,13 +5,14 @@ import static org.earleaf.rig.FlowPart.PRESSURE;
 import static org.earleaf.rig.FlowPart.SPEED;
 
 import java.util.Optional;
-import org.earleaf.decide.Reason;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
 import org.earleaf.units.Figure;
 
 /** Why a rig, or an outlet on it, does not serve a pass. */
-public sealed interface SetupReason extends Reason {
+public sealed interface SetupReason {
+    String sentence();
+
     /** The rig is not built for it. */
     record NoSuchPlacement(String rig, Placement placement) implements SetupReason {
         @Override

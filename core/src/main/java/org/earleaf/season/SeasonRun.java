@@ -9,6 +9,8 @@ import java.util.List;
 import org.earleaf.season.SeasonState.Ledger;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.weather.Forcing;
 
 /**
@@ -63,11 +65,12 @@ public final class SeasonRun {
         balance = new Balance(site, s);
         for (Forcing f : this.weather) {
             if (!f.first().equals(site.setup.first())) {
-                throw EarleafException.of(
-                        "weather of a season run",
-                        "a first day of " + f.first(),
-                        "the run's first day, " + site.setup.first(),
-                        "Give weather that starts with the run.");
+                throw new EarleafException(Problem.of(
+                        "season.weather-starts-elsewhere",
+                        Said.of("where.weather-of-run"),
+                        Said.of("found.first-day", "day", f.first()),
+                        "first",
+                        site.setup.first()));
             }
         }
     }

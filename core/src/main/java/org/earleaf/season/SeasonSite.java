@@ -10,6 +10,8 @@ import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilWater;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 
 /** Ground and parameters of a run, laid out for the day loop: scalars where members agree, lanes where they may not. */
@@ -165,11 +167,10 @@ final class SeasonSite {
         for (Parameter p : Parameter.values()) {
             for (ParameterSet set : sets) {
                 if (!p.isPerMember() && set.of(p) != of(p)) {
-                    throw EarleafException.of(
-                            "parameter " + p.name(),
-                            set.of(p) + " for one member, " + of(p) + " for another",
-                            "one value for all members of a run",
-                            "Run those members apart.");
+                    throw new EarleafException(Problem.of(
+                            "season.parameter-differs",
+                            Said.of("where.parameter", "name", p.name()),
+                            Said.of("found.one-and-other", "one", set.of(p), "other", of(p))));
                 }
             }
         }

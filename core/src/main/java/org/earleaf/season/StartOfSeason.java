@@ -14,6 +14,7 @@ import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherSeries;
 
 /**
@@ -117,8 +118,7 @@ final class StartOfSeason {
     }
 
     private static boolean isSandy(Zone zone) {
-        String t = zone.soil().texture();
-        return t.equals("sand") || t.equals("loamy sand") || t.equals("sandy loam");
+        return zone.soil().texture().isSandy();
     }
 
     /** Straight rows in good condition, by hydrologic group of the texture: NRCS NEH 630 ch. 9, from memory. */
@@ -126,11 +126,10 @@ final class StartOfSeason {
         if (isSandy(zone)) {
             return 67;
         }
-        String t = zone.soil().texture();
-        if (t.endsWith("clay")) {
+        if (zone.soil().texture().isClay()) {
             return zone.drainage() == Drainage.TILED ? 82 : 86;
         }
-        boolean fine = t.contains("clay");
+        boolean fine = zone.soil().texture().isClayLoam();
         return fine ? (zone.drainage() == Drainage.TILED ? 78 : 82) : 75;
     }
 
@@ -150,8 +149,8 @@ final class StartOfSeason {
                 }
             }
             flags.add(new Flag(
-                    zone.label() + ", " + kind.word() + " test of " + r.date(),
-                    "taken as the start of the season, " + r.entered()));
+                    Said.of("flag.test", "field", zone.label(), "kind", kind, "day", r.date()),
+                    Said.of("flag.test-starts", "entered", r.entered())));
         }
         return ppm;
     }

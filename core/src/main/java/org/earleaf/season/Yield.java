@@ -11,20 +11,13 @@ package org.earleaf.season;
 public record Yield(double grain_kgHa, double kernelsPerPlant, double grainN_kgHa, Limit limit) {
     /** What binds the yield. */
     public enum Limit {
-        SINK("sink"),
-        HARVEST_INDEX("harvest index"),
-        SOURCE("source"),
-        NITROGEN("nitrogen");
-
-        private final String word;
-
-        Limit(String word) {
-            this.word = word;
-        }
-
-        public String word() {
-            return word;
-        }
+        /** The kernels set. */
+        SINK,
+        /** The share of growth that goes to grain. */
+        HARVEST_INDEX,
+        /** What the leaves make. */
+        SOURCE,
+        NITROGEN
     }
 
     static Yield least(double kernels, double sink, double index, double source, double nitrogen, double grainN) {

@@ -15,6 +15,8 @@ import org.earleaf.field.Zone;
 import org.earleaf.season.parameter.Parameter;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 import org.earleaf.weather.Forcing;
 import org.earleaf.weather.WeatherSeries;
 
@@ -24,6 +26,9 @@ import org.earleaf.weather.WeatherSeries;
  * @param events in order of date
  */
 public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event> events, List<Flag> flags) {
+    private static final String UNKNOWN_IS = "UAN 32";
+    private static final double MOST_KGHA = 300;
+
     /** Roots stop here where the water table is shallow [mm] (Ordonez et al. 2018, Field Crops Res. 215:122). */
     private static final double ROOTS_OVER_WATER_MM = 900;
 
@@ -62,16 +67,19 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
         return new ZoneSeason(StartOfSeason.of(farm, zone, observed, first, flags), set, events, flags);
     }
 
+    private static Said passOf(Pass p) {
+        return Said.of("flag.pass", "field", p.field(), "day", p.date());
+    }
+
     private static NitrogenPass nitrogen(Farm farm, Pass p, List<Flag> flags) {
         NitrogenProduct product = farm.findNitrogen(p.product()).orElseGet(() -> {
-            flags.add(new Flag(
-                    p.field() + ", pass of " + p.date(),
-                    "the product " + p.product() + " is not known; its nitrogen is taken as UAN 32"));
-            return NitrogenProduct.findBuiltIn("UAN 32").orElseThrow();
+            flags.add(
+                    new Flag(passOf(p), Said.of("flag.product-unknown", "product", p.product(), "taken", UNKNOWN_IS)));
+            return NitrogenProduct.findBuiltIn(UNKNOWN_IS).orElseThrow();
         });
-        double rate = Math.min(300, p.nitrogen_kgHa());
+        double rate = Math.min(MOST_KGHA, p.nitrogen_kgHa());
         if (rate < p.nitrogen_kgHa()) {
-            flags.add(new Flag(p.field() + ", pass of " + p.date(), "more than 300 kg N/ha; 300 is taken"));
+            flags.add(new Flag(passOf(p), Said.of("flag.rate-above", "most", Measure.NITROGEN_RATE.of(MOST_KGHA))));
         }
         return pass(product, rate, p.placement(), p.inhibitor());
     }

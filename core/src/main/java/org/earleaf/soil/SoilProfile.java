@@ -13,7 +13,7 @@ import org.earleaf.units.Flag;
  * @param om_pct organic matter
  * @param ph reaction in water
  * @param cec_cmolKg cation exchange capacity
- * @param texture name of the surface texture, for people
+ * @param texture of the surface
  */
 public record SoilProfile(
         List<SoilWater> water,
@@ -21,7 +21,7 @@ public record SoilProfile(
         List<Double> om_pct,
         List<Double> ph,
         List<Double> cec_cmolKg,
-        String texture) {
+        Texture texture) {
     public static final int LAYERS = 6;
     /** Lower edges of the layers: 2, 6, 12, 24, 36, 60 in. */
     private static final double[] BOTTOM_MM = {50.8, 152.4, 304.8, 609.6, 914.4, 1524.0};
@@ -95,7 +95,7 @@ public record SoilProfile(
                             ? w.bulkDensity_gcm3()
                             : v.to("bulk density [g/cm3]", h.bulkDensity_gcm3(), 0.9, 1.9));
         }
-        return new SoilProfile(water, bd, om, ph, cec, Texture.name(horizons.get(0)));
+        return new SoilProfile(water, bd, om, ph, cec, Texture.of(horizons.get(0)));
     }
 
     /** The equations leave no room to drain in a few very clayey soils rich in organic matter; see {@link #ROOM}. */

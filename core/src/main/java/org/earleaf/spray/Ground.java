@@ -12,6 +12,9 @@ package org.earleaf.spray;
  */
 public record Ground(
         Kind kind, double topWetness, boolean closesSlot, double rainDayBefore_mm, double rainTwoDaysBefore_mm) {
+    /** The soil whose wetness is looked at: the top 6 in. */
+    static final double TOP_MM = 6 * org.earleaf.units.Units.MM_PER_IN;
+
     /** Soil by its texture, with the wetness up to which it carries (assumption after published workability limits). */
     public enum Kind {
         COARSE(1.00),

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.spray;
 
+import org.earleaf.units.Said;
+
 /**
  * What speaks against an hour.
  *
@@ -8,9 +10,9 @@ package org.earleaf.spray;
  * @param fit how much it weighs
  * @param found value found, in the inside unit of the factor; NaN where it is no number
  * @param limit value it should not pass; NaN likewise
- * @param sentence for people, in US units
+ * @param said for people
  */
-public record HourReason(Factor factor, SprayFit fit, double found, double limit, String sentence) {
+public record HourReason(Factor factor, SprayFit fit, double found, double limit, Said said) {
     /** What is looked at: wind and gusts in m/s, temperatures in °C, humidity in %, rain in mm or as a chance. */
     public enum Factor {
         LABEL,

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import org.earleaf.label.SprayLabel;
 import org.earleaf.spray.HourReason.Factor;
-import org.earleaf.units.Figure;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.earleaf.weather.LeafWetness;
 import org.earleaf.weather.WeatherHour;
@@ -47,15 +49,10 @@ final class SprayBands {
     private SprayBands() {}
 
     static Optional<HourReason> label(SprayLabel label) {
-        List<String> missing = label.missing();
+        List<?> missing = label.missing();
         return missing.isEmpty()
                 ? Optional.empty()
-                : unfit(
-                        Factor.LABEL,
-                        NONE,
-                        NONE,
-                        "Of the label this is not entered: " + String.join(", ", missing)
-                                + ". Read the label and enter it.");
+                : unfit(Factor.LABEL, NONE, NONE, Said.of("hour.label-not-entered", "missing", missing));
     }
 
     /**
@@ -64,27 +61,32 @@ final class SprayBands {
      */
     static Optional<HourReason> wind(double wind_ms, double upTo_ms, boolean nearNight, SprayLabel label) {
         if (Double.isNaN(wind_ms)) {
-            return unfit(Factor.WIND, wind_ms, NONE, "The wind is not known.");
+            return unfit(Factor.WIND, wind_ms, NONE, Said.of("hour.wind-unknown"));
         }
         double most = Math.min(WIND_MOST, label.windMax_ms().or(WIND_MOST));
         double least = Math.max(
                 nearNight ? Inversion.STILL_MS : WIND_LEAST, label.windMin_ms().or(0));
         if (exceeds(upTo_ms, most)) {
-            return unfit(Factor.WIND, upTo_ms, most, "Wind to " + mph(upTo_ms) + ", more than " + mph(most) + ".");
+            return unfit(
+                    Factor.WIND, upTo_ms, most, Said.of("hour.wind-above", "wind", wind(upTo_ms), "most", wind(most)));
         }
         if (exceeds(least, wind_ms)) {
-            String when = nearNight ? " with night near" : "";
             return unfit(
                     Factor.WIND,
                     wind_ms,
                     least,
-                    "Wind " + mph(wind_ms) + ", less than " + mph(least) + when + ": droplets hang.");
+                    Said.of(
+                            nearNight ? "hour.wind-below-at-night" : "hour.wind-below",
+                            "wind",
+                            wind(wind_ms),
+                            "least",
+                            wind(least)));
         }
         if (exceeds(upTo_ms, WIND_EASY)) {
-            return care(Factor.WIND, upTo_ms, WIND_EASY, "Wind to " + mph(upTo_ms) + ".");
+            return care(Factor.WIND, upTo_ms, WIND_EASY, Said.of("hour.wind-to", "wind", wind(upTo_ms)));
         }
         return exceeds(Inversion.STILL_MS, wind_ms)
-                ? care(Factor.WIND, wind_ms, Inversion.STILL_MS, "Hardly any wind, " + mph(wind_ms) + ".")
+                ? care(Factor.WIND, wind_ms, Inversion.STILL_MS, Said.of("hour.wind-little", "wind", wind(wind_ms)))
                 : Optional.empty();
     }
 
@@ -95,7 +97,7 @@ final class SprayBands {
                     Factor.GUSTS,
                     gust_ms,
                     most,
-                    "Gusts to " + mph(gust_ms) + ", more than the label's " + mph(most) + ".");
+                    Said.of("hour.gusts-above-label", "gust", wind(gust_ms), "most", wind(most)));
         }
         double over = gust_ms - mean_ms;
         if (exceeds(over, GUSTY)) {
@@ -105,56 +107,61 @@ final class SprayBands {
                     fit,
                     over,
                     fit == SprayFit.UNFIT ? TOO_GUSTY : GUSTY,
-                    "Gusts to " + mph(gust_ms) + ", " + mph(over) + " above the mean."));
+                    Said.of("hour.gusts", "gust", wind(gust_ms), "over", wind(over))));
         }
         return Optional.empty();
     }
 
     static Optional<HourReason> deltaT(double deltaT_C) {
         if (Double.isNaN(deltaT_C)) {
-            return care(Factor.DELTA_T, deltaT_C, NONE, "Humidity is not known: how dry it is must be measured.");
+            return care(Factor.DELTA_T, deltaT_C, NONE, Said.of("hour.humidity-unknown"));
         }
-        String value = Figure.fixed(deltaT_C, 1) + " °C";
+        Measured step = Measure.TEMPERATURE_STEP.of(deltaT_C);
         if (deltaT_C > 10) {
-            return unfit(Factor.DELTA_T, deltaT_C, 10, "Delta T " + value + ": droplets dry before they land.");
+            return unfit(Factor.DELTA_T, deltaT_C, 10, Said.of("hour.delta-t-unfit", "step", step));
         }
         if (deltaT_C > 8) {
-            return care(Factor.DELTA_T, deltaT_C, 8, "Delta T " + value + ": dry air, coarser droplets or more water.");
+            return care(Factor.DELTA_T, deltaT_C, 8, Said.of("hour.delta-t-dry", "step", step));
         }
         return deltaT_C < 2
-                ? care(Factor.DELTA_T, deltaT_C, 2, "Delta T " + value + ": damp air, fine droplets live long.")
+                ? care(Factor.DELTA_T, deltaT_C, 2, Said.of("hour.delta-t-damp", "step", step))
                 : Optional.empty();
     }
 
     static Optional<HourReason> temperature(double air_C, SprayLabel label) {
         double f = Units.fahrenheit(air_C);
         double most = Units.fahrenheit(label.airMax_C().or(Units.celsius(90)));
-        String value = Figure.fixed(f, 0) + " °F";
+        Measured air = Measure.TEMPERATURE.of(air_C);
         if (exceeds(f, Math.min(90, most))) {
-            return unfit(Factor.TEMPERATURE, air_C, Units.celsius(Math.min(90, most)), value + " is too hot.");
+            return unfit(
+                    Factor.TEMPERATURE, air_C, Units.celsius(Math.min(90, most)), Said.of("hour.too-hot", "air", air));
         }
         if (f < 40) {
-            return unfit(Factor.TEMPERATURE, air_C, Units.celsius(40), value + " is too cold.");
+            return unfit(Factor.TEMPERATURE, air_C, Units.celsius(40), Said.of("hour.too-cold", "air", air));
         }
         if (exceeds(f, 85)) {
-            return care(Factor.TEMPERATURE, air_C, Units.celsius(85), value + " is hot.");
+            return care(Factor.TEMPERATURE, air_C, Units.celsius(85), Said.of("hour.hot", "air", air));
         }
-        return f < 50 ? care(Factor.TEMPERATURE, air_C, Units.celsius(50), value + " is cool.") : Optional.empty();
+        return f < 50
+                ? care(Factor.TEMPERATURE, air_C, Units.celsius(50), Said.of("hour.cool", "air", air))
+                : Optional.empty();
     }
 
     static Optional<HourReason> humidity(double rh_pct, boolean mediumOrFiner) {
-        String value = Figure.fixed(rh_pct, 0) + " % humidity";
+        Measured humidity = Measure.SHARE.of(rh_pct / 100);
         if (rh_pct < 35 && mediumOrFiner) {
-            return unfit(Factor.HUMIDITY, rh_pct, 35, value + " is too dry for medium or finer droplets.");
+            return unfit(Factor.HUMIDITY, rh_pct, 35, Said.of("hour.too-dry", "humidity", humidity));
         }
-        return rh_pct < 50 ? care(Factor.HUMIDITY, rh_pct, 50, value + " is dry.") : Optional.empty();
+        return rh_pct < 50
+                ? care(Factor.HUMIDITY, rh_pct, 50, Said.of("hour.dry", "humidity", humidity))
+                : Optional.empty();
     }
 
     static Optional<HourReason> leaves(LeafWetness leaves) {
         return switch (leaves) {
             case DRY -> Optional.empty();
-            case DEW -> care(Factor.LEAVES, NONE, NONE, "Dew on the leaves: not so much that it runs off.");
-            case DRIPPING -> unfit(Factor.LEAVES, NONE, NONE, "The leaves drip.");
+            case DEW -> care(Factor.LEAVES, NONE, NONE, Said.of("hour.dew"));
+            case DRIPPING -> unfit(Factor.LEAVES, NONE, NONE, Said.of("hour.dripping"));
         };
     }
 
@@ -172,22 +179,24 @@ final class SprayBands {
         }
         WeatherHour now = hours.get(0);
         if (Double.isNaN(now.rainChance()) && now.rain_mm() >= Rainfast.RAINS_MM) {
-            return unfit(Factor.RAIN, now.rain_mm(), 0, "Rain in this hour.");
+            return unfit(Factor.RAIN, now.rain_mm(), 0, Said.of("hour.raining"));
         }
-        String within = rainfast_h > 0 ? " within the " + rainfast_h + " h until it is rainfast" : " in this hour";
-        String chance = Figure.fixed(100 * highest, 0) + " % chance of rain";
         if (highest > 0.4) {
-            return unfit(Factor.RAIN, highest, 0.4, chance + within + ".");
+            return unfit(Factor.RAIN, highest, 0.4, chance(highest, rainfast_h));
         }
         if (!Rainfast.staysOn(hours)) {
-            return unfit(Factor.RAIN, highest, 0.4, "Rain is likely" + within + ".");
+            return unfit(
+                    Factor.RAIN,
+                    highest,
+                    0.4,
+                    rainfast_h > 0
+                            ? Said.of("hour.rain-likely-rainfast", "hours", Measure.HOURS.of(rainfast_h))
+                            : Said.of("hour.rain-likely"));
         }
         if (highest >= 0.2) {
-            return care(Factor.RAIN, highest, 0.2, chance + within + ".");
+            return care(Factor.RAIN, highest, 0.2, chance(highest, rainfast_h));
         }
-        return unknown
-                ? care(Factor.RAIN, NONE, NONE, "Rain is not known for all hours until it is rainfast.")
-                : Optional.empty();
+        return unknown ? care(Factor.RAIN, NONE, NONE, Said.of("hour.rain-unknown")) : Optional.empty();
     }
 
     static Optional<HourReason> inversion(Inversion inversion, boolean banned) {
@@ -195,13 +204,9 @@ final class SprayBands {
             case NOT_LIKELY -> Optional.empty();
             case PROBABLE ->
                 banned
-                        ? unfit(
-                                Factor.INVERSION,
-                                NONE,
-                                NONE,
-                                "An inversion is probable, and the label forbids spraying into one.")
-                        : care(Factor.INVERSION, NONE, NONE, "An inversion is probable: check on the spot.");
-            case PRESENT -> unfit(Factor.INVERSION, NONE, NONE, "The air lies still and layered: an inversion.");
+                        ? unfit(Factor.INVERSION, NONE, NONE, Said.of("hour.inversion-banned"))
+                        : care(Factor.INVERSION, NONE, NONE, Said.of("hour.inversion-likely"));
+            case PRESENT -> unfit(Factor.INVERSION, NONE, NONE, Said.of("hour.inversion"));
         };
     }
 
@@ -212,8 +217,12 @@ final class SprayBands {
                     Factor.GROUND,
                     ground.topWetness(),
                     ground.mostWetness(),
-                    "The top 6 in hold " + Figure.fixed(100 * ground.topWetness(), 0)
-                            + " % of field capacity: too soft to drive.");
+                    Said.of(
+                            "hour.soil-wet",
+                            "depth",
+                            Measure.DEPTH.of(Ground.TOP_MM),
+                            "share",
+                            Measure.SHARE.of(ground.topWetness())));
         }
         if (sixHours_mm > SOFTENS_6H) {
             return softened(sixHours_mm, SOFTENS_6H, 6);
@@ -231,10 +240,10 @@ final class SprayBands {
         if (nextDay_mm <= SOFTENS_DAY) {
             return Optional.empty();
         }
-        String sentence = inches(nextDay_mm) + " of rain in the day after may wash it away.";
+        Said said = Said.of("hour.washes-away", "rain", Measure.RAIN.of(nextDay_mm));
         return nextDay_mm > SOFTENS_TWO_DAYS
-                ? unfit(Factor.RAIN, nextDay_mm, SOFTENS_TWO_DAYS, sentence)
-                : care(Factor.RAIN, nextDay_mm, SOFTENS_DAY, sentence);
+                ? unfit(Factor.RAIN, nextDay_mm, SOFTENS_TWO_DAYS, said)
+                : care(Factor.RAIN, nextDay_mm, SOFTENS_DAY, said);
     }
 
     private static Optional<HourReason> softened(double rain_mm, double limit_mm, int hours) {
@@ -242,7 +251,7 @@ final class SprayBands {
                 Factor.GROUND,
                 rain_mm,
                 limit_mm,
-                inches(rain_mm) + " of rain in the last " + hours + " h: too soft to drive.");
+                Said.of("hour.softened", "rain", Measure.RAIN.of(rain_mm), "hours", Measure.HOURS.of(hours)));
     }
 
     /** 10.0 mph is no more than a limit of 10 mph, however it was converted. */
@@ -250,19 +259,23 @@ final class SprayBands {
         return value > limit + 1e-9 * Math.abs(limit);
     }
 
-    private static Optional<HourReason> unfit(Factor factor, double found, double limit, String sentence) {
-        return Optional.of(new HourReason(factor, SprayFit.UNFIT, found, limit, sentence));
+    private static Optional<HourReason> unfit(Factor factor, double found, double limit, Said said) {
+        return Optional.of(new HourReason(factor, SprayFit.UNFIT, found, limit, said));
     }
 
-    private static Optional<HourReason> care(Factor factor, double found, double limit, String sentence) {
-        return Optional.of(new HourReason(factor, SprayFit.WITH_CARE, found, limit, sentence));
+    private static Optional<HourReason> care(Factor factor, double found, double limit, Said said) {
+        return Optional.of(new HourReason(factor, SprayFit.WITH_CARE, found, limit, said));
     }
 
-    private static String mph(double ms) {
-        return Figure.fixed(ms / MS_PER_MPH, 0) + " mph";
+    private static Measured wind(double ms) {
+        return Measure.WIND.of(ms);
     }
 
-    private static String inches(double mm) {
-        return Figure.fixed(Units.inches(mm), 2) + " in";
+    /** A chance of rain, in this hour or until the product is rainfast. */
+    private static Said chance(double chance, int rainfast_h) {
+        Measured share = Measure.SHARE.of(chance);
+        return rainfast_h > 0
+                ? Said.of("hour.rain-chance-rainfast", "chance", share, "hours", Measure.HOURS.of(rainfast_h))
+                : Said.of("hour.rain-chance", "chance", share);
     }
 }

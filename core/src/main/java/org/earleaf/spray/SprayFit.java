@@ -6,19 +6,9 @@ package org.earleaf.spray;
  * checked on the spot, decide.
  */
 public enum SprayFit {
-    FIT("fit"),
-    WITH_CARE("fit with care"),
-    UNFIT("unfit");
-
-    private final String word;
-
-    SprayFit(String word) {
-        this.word = word;
-    }
-
-    public String word() {
-        return word;
-    }
+    FIT,
+    WITH_CARE,
+    UNFIT;
 
     public SprayFit worse(SprayFit other) {
         return compareTo(other) >= 0 ? this : other;

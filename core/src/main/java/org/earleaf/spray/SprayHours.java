@@ -8,6 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.weather.LeafWetness;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.SunTimes;
@@ -44,11 +46,15 @@ public final class SprayHours {
         this.issued = issued;
         for (int k = 1; k < hours.size(); k++) {
             if (!hours.get(k).at().isAfter(hours.get(k - 1).at())) {
-                throw EarleafException.of(
-                        "hourly weather",
-                        hours.get(k).at() + " after " + hours.get(k - 1).at(),
-                        "hours in order, each once",
-                        "Sort the hours and leave out doubles.");
+                throw new EarleafException(Problem.of(
+                        "hours.out-of-order",
+                        Said.of("where.hourly-weather"),
+                        Said.of(
+                                "found.hour-after",
+                                "hour",
+                                hours.get(k).at(),
+                                "before",
+                                hours.get(k - 1).at())));
             }
         }
     }

@@ -4,6 +4,8 @@ package org.earleaf.spray;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.earleaf.units.Said;
 
 /**
  * Spray hours of the next two days.
@@ -11,7 +13,7 @@ import java.util.List;
  * @param note why there are none, or where they end early; empty when all is known
  * @param jobs the first one by weather alone, whatever is sprayed; then one for each pass of these days
  */
-public record SprayTable(String note, List<Job> jobs) {
+public record SprayTable(Optional<Said> note, List<Job> jobs) {
     public SprayTable {
         jobs = List.copyOf(jobs);
     }
@@ -20,7 +22,7 @@ public record SprayTable(String note, List<Job> jobs) {
      * One pass, or any.
      *
      * @param field empty: anywhere on the farm
-     * @param kind "any spraying", or the kind of the pass
+     * @param kind any spraying, or the kind of the pass
      * @param product empty when no product is meant
      * @param placement in words, empty likewise
      * @param rig empty likewise
@@ -30,7 +32,7 @@ public record SprayTable(String note, List<Job> jobs) {
     public record Job(
             String field,
             String zone,
-            String kind,
+            Said kind,
             String product,
             String placement,
             String rig,

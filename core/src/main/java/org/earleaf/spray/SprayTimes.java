@@ -3,11 +3,9 @@ package org.earleaf.spray;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Farm;
@@ -17,11 +15,11 @@ import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.label.SprayLabel;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherHour;
 
 /** Judges the hours of the next two days for every pass proposed or planned in them, and by weather alone. */
 public final class SprayTimes {
-    private static final DateTimeFormatter AT = DateTimeFormatter.ofPattern("d MMMM, HH:mm", Locale.ENGLISH);
     private static final int LOOK_H = 48;
     /** Hours before and after that tell of ground, dew and rain to come. */
     private static final int AROUND_H = 72;
@@ -65,16 +63,13 @@ public final class SprayTimes {
     private SprayTable table(List<Option> passes) {
         Optional<WeatherHour> last = hours.stream().filter(this::isAsked).reduce((a, b) -> b);
         if (farm.weather().hours().isEmpty()) {
-            return new SprayTable("No hourly weather given: add hours.csv to see spray hours.", List.of());
+            return new SprayTable(Optional.of(Said.of("spray.no-hours")), List.of());
         }
         if (last.isEmpty()) {
             WeatherHour end = farm.weather().hours().stream()
                     .max(Comparator.comparing(WeatherHour::at))
                     .orElseThrow();
-            return new SprayTable(
-                    "No hourly weather given for these two days: it ends at "
-                            + end.at().format(AT) + ".",
-                    List.of());
+            return new SprayTable(Optional.of(Said.of("spray.no-hours-now", "end", end.at())), List.of());
         }
         List<SprayTable.Job> jobs = new ArrayList<>();
         jobs.add(anySpraying());
@@ -86,7 +81,7 @@ public final class SprayTimes {
         planned(passes, jobs);
         LocalDateTime ends = last.get().at().plusHours(1);
         boolean early = ends.isBefore(on.atStartOfDay().plusHours(LOOK_H));
-        return new SprayTable(early ? "Hourly weather ends at " + ends.format(AT) + "." : "", jobs);
+        return new SprayTable(early ? Optional.of(Said.of("spray.hours-end", "end", ends)) : Optional.empty(), jobs);
     }
 
     private Optional<Outlook> outlook(String field, String zone) {
@@ -107,7 +102,7 @@ public final class SprayTimes {
                 false,
                 SprayLabel.NONE,
                 Ground.of(Ground.Kind.MEDIUM));
-        return job("", "", "any spraying", "", "", "", job, 1);
+        return job("", "", Said.of("spray.any"), "", "", "", job, 1);
     }
 
     private SprayTable.Job proposed(Option o, Outlook k) {
@@ -122,7 +117,7 @@ public final class SprayTimes {
         return job(
                 o.field(),
                 o.zone(),
-                o.kind(),
+                Said.text(o.kind()),
                 o.product(),
                 o.placement().word(),
                 o.rig(),
@@ -153,7 +148,7 @@ public final class SprayTimes {
         return job(
                 p.field(),
                 p.zone(),
-                kind + ", planned",
+                Said.of("spray.planned", "kind", kind),
                 p.product(),
                 p.placement().word(),
                 "",
@@ -168,7 +163,7 @@ public final class SprayTimes {
     private SprayTable.Job job(
             String field,
             String zone,
-            String kind,
+            Said kind,
             String product,
             String placement,
             String rig,

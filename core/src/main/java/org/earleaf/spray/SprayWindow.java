@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.units.Said;
 
 /**
  * A run of hours in which a pass may be made by its weather.
@@ -22,8 +23,7 @@ public record SprayWindow(
         List<HourReason> cautions,
         Optional<HourReason> endsBecause) {
     /** Stands wherever such hours are shown. */
-    public static final String CAUTION = "Fit by the forecast only. Before and while spraying check wind and inversion"
-            + " at boom height on the spot; the label's own limits decide.";
+    public static final Said CAUTION = Said.of("caution.spray-hours");
 
     public SprayWindow {
         cautions = List.copyOf(cautions);

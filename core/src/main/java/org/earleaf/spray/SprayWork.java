@@ -19,6 +19,7 @@ import org.earleaf.rig.FieldCapacity;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.soil.SoilProfile;
+import org.earleaf.soil.Texture;
 import org.earleaf.weather.WeatherDay;
 import org.earleaf.weather.WeatherSeries;
 
@@ -84,11 +85,11 @@ public record SprayWork(Farm farm, Outlook outlook, Placement placement, List<Pr
     }
 
     private Ground.Kind kind() {
-        String texture = outlook.zone().soil().texture();
-        if (texture.contains("clay")) {
+        Texture texture = outlook.zone().soil().texture();
+        if (texture.isClay() || texture.isClayLoam()) {
             return Ground.Kind.FINE;
         }
-        return texture.contains("sand") ? Ground.Kind.COARSE : Ground.Kind.MEDIUM;
+        return texture.isSandy() ? Ground.Kind.COARSE : Ground.Kind.MEDIUM;
     }
 
     /** Water of the top 6 in between the rows this morning, by field capacity. */

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.random.RandomGenerator.SplittableGenerator;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * Possible futures of a season: what was observed to the day, then the forecast as it was issued, then the same calendar
@@ -154,11 +156,14 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
     }
 
     private EarleafException tooShort(Window window, LocalDate known) {
-        return EarleafException.of(
-                "weather before " + window.first,
-                "a record from " + observed.first() + " to " + known,
-                "at least one earlier year with every day from " + window.first + " to " + window.last,
-                "Import earlier years of the nearest station.");
+        return new EarleafException(Problem.of(
+                "weather.no-earlier-year",
+                Said.of("where.weather-before", "day", window.first),
+                Said.of("found.weather-record", "first", observed.first(), "last", known),
+                "from",
+                window.first,
+                "to",
+                window.last));
     }
 
     /** The forecast of a day when it could have been in hand on {@code on}. */

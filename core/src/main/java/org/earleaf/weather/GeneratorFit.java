@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.weather;
 
-import java.time.Month;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 
 /** Learns the statistics of a record for {@link WeatherGenerator}. */
@@ -43,24 +45,25 @@ final class GeneratorFit {
         List<RainMonth> rain = new ArrayList<>();
         for (int k = 0; k < 12; k++) {
             if (byMonth.get(k).size() < LEAST_DAYS_A_MONTH) {
-                throw tooShort(Month.of(k + 1) + " has " + byMonth.get(k).size() + " days");
+                throw tooShort(Said.of(
+                        "found.days-of-month",
+                        "month",
+                        LocalDate.EPOCH.withMonth(k + 1),
+                        "n",
+                        byMonth.get(k).size()));
             }
             rain.add(RainMonth.fit(byMonth.get(k), wetBefore.get(k)));
         }
         DayCycle tmax = cycle(WeatherDay::tmax_C);
         DayCycle tmin = cycle(WeatherDay::tmin_C);
         if (tmax == null || tmin == null) {
-            throw tooShort("fewer than " + LEAST_DAYS_OF_A_KIND + " wet or dry days");
+            throw tooShort(Said.of("found.few-wet-or-dry-days", "n", LEAST_DAYS_OF_A_KIND));
         }
         return new WeatherGenerator(rain, tmax, tmin, cycle(WeatherDay::solar_MJm2), site);
     }
 
-    private static EarleafException tooShort(String found) {
-        return EarleafException.of(
-                "weather record",
-                found,
-                "a whole year of days at least, wet and dry",
-                "Import earlier years of the nearest station.");
+    private static EarleafException tooShort(Said found) {
+        return new EarleafException(Problem.of("weather.record-short", Said.of("where.weather-record"), found));
     }
 
     /** Null where the variable is known on too few days. */

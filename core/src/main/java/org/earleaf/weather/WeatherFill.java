@@ -9,6 +9,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * Makes a contiguous series of a record with holes, and says what it did: never silently.
@@ -23,10 +25,24 @@ public final class WeatherFill {
     /** A longer run of filled days is a {@link WeatherGap}. */
     public static final int LONG_GAP_DAYS = 30;
 
-    private static final double MOST_C = 55;
-    private static final double MOST_RAIN_MM = 400;
+    static final double MOST_C = 55;
+    static final double MOST_RAIN_MM = 400;
     private static final double MOST_OF_CLEAR_SKY = 1.1;
-    private static final double APART_C = 0.5;
+    static final double APART_C = 0.5;
+
+    /** What was changed in a record. */
+    enum Change {
+        HIGHEST_BEYOND,
+        LOWEST_BEYOND,
+        RAIN_BEYOND,
+        SUN_BEYOND,
+        SWAPPED,
+        NO_ROW,
+        NO_HIGHEST,
+        NO_LOWEST,
+        NO_RAIN,
+        APART
+    }
 
     private final LocalDate first;
     private final WeatherDay[] given;
@@ -83,8 +99,8 @@ public final class WeatherFill {
     private void put(WeatherDay day, String where) {
         int k = index(day.date());
         if (given[k] != null) {
-            throw EarleafException.of(
-                    where, "two rows for " + day.date(), "one row for every day", "Keep the row that is right.");
+            throw new EarleafException(
+                    Problem.of("weather.two-rows", Said.text(where), Said.of("found.two-rows", "day", day.date())));
         }
         given[k] = day;
         tmax[k] = day.tmax_C();
@@ -105,19 +121,19 @@ public final class WeatherFill {
         for (int k = 0; k < given.length; k++) {
             if (Math.abs(tmax[k]) > MOST_C) {
                 tmax[k] = Double.NaN;
-                notes.add(date(k), "highest temperature beyond 55 °C", "taken as missing");
+                notes.add(date(k), Change.HIGHEST_BEYOND);
             }
             if (Math.abs(tmin[k]) > MOST_C) {
                 tmin[k] = Double.NaN;
-                notes.add(date(k), "lowest temperature beyond 55 °C", "taken as missing");
+                notes.add(date(k), Change.LOWEST_BEYOND);
             }
             if (rain[k] < 0 || rain[k] > MOST_RAIN_MM) {
                 rain[k] = Double.NaN;
-                notes.add(date(k), "rain below 0 or over 400 mm", "taken as missing");
+                notes.add(date(k), Change.RAIN_BEYOND);
             }
             if (solar[k] < 0 || solar[k] > MOST_OF_CLEAR_SKY * clearSky_MJm2(k, site)) {
                 solar[k] = Double.NaN;
-                notes.add(date(k), "radiation above that of a clear sky by more than a tenth", "taken as not measured");
+                notes.add(date(k), Change.SUN_BEYOND);
             }
         }
     }
@@ -133,7 +149,7 @@ public final class WeatherFill {
                 double low = tmax[k];
                 tmax[k] = tmin[k];
                 tmin[k] = low;
-                notes.add(date(k), "highest temperature below the lowest", "swapped");
+                notes.add(date(k), Change.SWAPPED);
             }
         }
     }
@@ -143,8 +159,8 @@ public final class WeatherFill {
         boolean[] noLow = missing(tmin);
         boolean[] noRain = missing(rain);
         noteMissing(noHigh, noLow, noRain);
-        drawLine(tmax, "highest temperature", where);
-        drawLine(tmin, "lowest temperature", where);
+        drawLine(tmax, Said.of("found.no-highest"), where);
+        drawLine(tmin, Said.of("found.no-lowest"), where);
         List<WeatherDay> days = new ArrayList<>(given.length);
         for (int k = 0; k < given.length; k++) {
             keepApart(k, noHigh[k], noLow[k]);
@@ -167,26 +183,25 @@ public final class WeatherFill {
     }
 
     private void noteMissing(boolean[] noHigh, boolean[] noLow, boolean[] noRain) {
-        String line = "drawn on a line between the days known";
         for (int k = 0; k < given.length; k++) {
             if (given[k] == null) {
-                notes.add(date(k), "no row", "temperatures " + line + ", rain taken as 0");
+                notes.add(date(k), Change.NO_ROW);
                 continue;
             }
             if (noHigh[k]) {
-                notes.add(date(k), "highest temperature missing", line);
+                notes.add(date(k), Change.NO_HIGHEST);
             }
             if (noLow[k]) {
-                notes.add(date(k), "lowest temperature missing", line);
+                notes.add(date(k), Change.NO_LOWEST);
             }
             if (noRain[k]) {
-                notes.add(date(k), "rain missing", "taken as 0");
+                notes.add(date(k), Change.NO_RAIN);
             }
         }
     }
 
     /** Straight line between known days; before the first and after the last known day the nearest value. */
-    private static void drawLine(double[] values, String name, String where) {
+    private static void drawLine(double[] values, Said none, String where) {
         int known = -1;
         for (int k = 0; k < values.length; k++) {
             if (!Double.isNaN(values[k])) {
@@ -198,8 +213,7 @@ public final class WeatherFill {
             }
         }
         if (known < 0) {
-            throw EarleafException.of(
-                    where, "no " + name + " on any day", "at least one day with it", "Give the temperatures.");
+            throw new EarleafException(Problem.of("weather.no-temperature", Said.text(where), none));
         }
         Arrays.fill(values, known + 1, values.length, values[known]);
     }
@@ -218,7 +232,7 @@ public final class WeatherFill {
             tmax[k] = middle + APART_C / 2;
             tmin[k] = middle - APART_C / 2;
             if (!highFilled) {
-                notes.add(date(k), "highest and lowest temperature closer than 0.5 °C", "set 0.5 °C apart");
+                notes.add(date(k), Change.APART);
             }
         }
     }
@@ -273,9 +287,7 @@ public final class WeatherFill {
     private static Flag gapFlag(WeatherGap gap, String where) {
         long days = ChronoUnit.DAYS.between(gap.first(), gap.last()) + 1;
         return new Flag(
-                where + ", " + gap.first() + " to " + gap.last(),
-                "LONG GAP: " + days
-                        + " days in a row without temperature or rain were filled in. Results over these days"
-                        + " are not to be relied on, and they stand for no possible future. Give the missing weather.");
+                Said.of("flag.span", "where", where, "first", gap.first(), "last", gap.last()),
+                Said.of("fill.long-gap", "n", days));
     }
 }

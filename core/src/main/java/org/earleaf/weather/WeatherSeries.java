@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 
 /** Contiguous days of weather, oldest first; temperatures and rain known on every day. */
@@ -16,11 +18,10 @@ public final class WeatherSeries {
         for (int k = 1; k < this.days.size(); k++) {
             LocalDate due = this.days.get(k - 1).date().plusDays(1);
             if (!this.days.get(k).date().equals(due)) {
-                throw EarleafException.of(
-                        "weather of " + due,
-                        "the next day given is " + this.days.get(k).date(),
-                        "one row for every day",
-                        "Give the missing days, or let them be filled.");
+                throw new EarleafException(Problem.of(
+                        "weather.not-contiguous",
+                        Said.of("where.weather-of", "day", due),
+                        Said.of("found.next-day", "day", this.days.get(k).date())));
             }
         }
     }
@@ -47,8 +48,10 @@ public final class WeatherSeries {
 
     public WeatherDay at(LocalDate date) {
         if (!covers(date, date)) {
-            String have = isEmpty() ? "no weather at all" : "weather from " + first() + " to " + last();
-            throw EarleafException.of("weather of " + date, have, "a row for that day", "Import the missing weather.");
+            Said have = isEmpty()
+                    ? Said.of("found.no-weather")
+                    : Said.of("found.weather-from", "first", first(), "last", last());
+            throw new EarleafException(Problem.of("weather.no-row", Said.of("where.weather-of", "day", date), have));
         }
         return days.get((int) ChronoUnit.DAYS.between(first(), date));
     }

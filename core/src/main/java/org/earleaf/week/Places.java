@@ -24,7 +24,7 @@ import org.locationtech.jts.geom.Point;
 final class Places {
     private static final double EARTH_M = 6_371_009;
     /** A field without an outline is taken to lie so far from the yard (2 mi, own construct). */
-    private static final double UNKNOWN_M = 2 * org.earleaf.units.Units.M_PER_MI;
+    static final double UNKNOWN_M = 2 * org.earleaf.units.Units.M_PER_MI;
 
     private final Farm farm;
 

@@ -24,6 +24,7 @@ import org.earleaf.plan.search.Effort;
 import org.earleaf.plan.search.Found;
 import org.earleaf.plan.search.OverFutures;
 import org.earleaf.plan.search.Planner;
+import org.earleaf.units.Said;
 import org.earleaf.units.SideBySide;
 
 /**
@@ -47,7 +48,7 @@ public record Week(
         List<DryDays.Course> weather,
         List<Course> courses,
         List<Later> later,
-        List<String> notes,
+        List<Said> notes,
         OverFutures.Robust plan) {
     public static final int DAYS = 7;
     /** Less than this a field in two parts is not worth the second journey's trouble (own construct). */

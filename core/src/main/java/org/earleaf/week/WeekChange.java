@@ -20,6 +20,8 @@ import org.earleaf.plan.search.Effort;
 import org.earleaf.plan.search.OverFutures;
 import org.earleaf.plan.search.Replan;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.units.SideBySide;
 
 /**
@@ -31,6 +33,7 @@ import org.earleaf.units.SideBySide;
  * @param pins passes put on a rig and a day by hand
  */
 public record WeekChange(List<LocalDate> rain, List<Down> down, List<String> done, List<PinAt> pins) {
+    private static final Said PLACE = Said.of("where.plan-change");
     public static final WeekChange NONE = new WeekChange(List.of(), List.of(), List.of(), List.of());
 
     /** A rig and a day. */
@@ -39,7 +42,7 @@ public record WeekChange(List<LocalDate> rain, List<Down> down, List<String> don
         public static Down parse(String text) {
             int at = text.lastIndexOf('@');
             if (at < 1) {
-                throw wrong(text, "RIG@DAY, such as Highboy@2026-07-01");
+                throw wrong(Problem.of("week.down-form", PLACE, Said.text(text)));
             }
             return new Down(text.substring(0, at).strip(), parseDay(text, text.substring(at + 1)));
         }
@@ -51,7 +54,7 @@ public record WeekChange(List<LocalDate> rain, List<Down> down, List<String> don
         public static PinAt parse(String text) {
             int is = text.indexOf('=');
             if (is < 1 || text.lastIndexOf('@') < is + 2) {
-                throw wrong(text, "PASS=RIG@DAY, such as \"Oxbow, nitrogen=Highboy@2026-07-01\"");
+                throw wrong(Problem.of("week.pin-form", PLACE, Said.text(text)));
             }
             Down where = Down.parse(text.substring(is + 1));
             return new PinAt(text.substring(0, is).strip(), where.rig(), where.day());
@@ -62,12 +65,12 @@ public record WeekChange(List<LocalDate> rain, List<Down> down, List<String> don
         try {
             return LocalDate.parse(day.strip());
         } catch (DateTimeParseException notADay) {
-            throw wrong(text, "a day that exists after the @, as YYYY-MM-DD");
+            throw wrong(Problem.of("week.day-form", PLACE, Said.text(text)));
         }
     }
 
-    private static EarleafException wrong(String found, String expected) {
-        return EarleafException.of("change of the plan", "\"" + found + "\"", expected, "Write it so.");
+    private static EarleafException wrong(Problem problem) {
+        return new EarleafException(problem);
     }
 
     public WeekChange {
@@ -161,11 +164,14 @@ public record WeekChange(List<LocalDate> rain, List<Down> down, List<String> don
     private static int day(Week week, LocalDate date) {
         int day = (int) (date.toEpochDay() - week.on().toEpochDay());
         if (day < 0 || day >= Week.DAYS) {
-            throw EarleafException.of(
-                    "day",
-                    date.toString(),
-                    week.on() + " to " + week.on().plusDays(Week.DAYS - 1L),
-                    "Name a day of the week that is planned.");
+            throw wrong(Problem.of(
+                    "week.day-outside",
+                    PLACE,
+                    Said.text(date.toString()),
+                    "first",
+                    week.on(),
+                    "last",
+                    week.on().plusDays(Week.DAYS - 1L)));
         }
         return day;
     }
@@ -177,11 +183,12 @@ public record WeekChange(List<LocalDate> rain, List<Down> down, List<String> don
                 return r;
             }
         }
-        throw EarleafException.of(
-                "rig",
-                "\"" + name + "\"",
-                "one of " + rigs.stream().map(PlanRig::name).collect(Collectors.joining(", ")),
-                "Name a rig that may do something in this week.");
+        throw wrong(Problem.of(
+                "week.rig-unknown",
+                PLACE,
+                Said.text(name),
+                "rigs",
+                rigs.stream().map(PlanRig::name).toList()));
     }
 
     /** The passes of a field, of a zone, or the pass itself. */
@@ -192,12 +199,12 @@ public record WeekChange(List<LocalDate> rain, List<Down> down, List<String> don
                 .boxed()
                 .toList();
         if (found.isEmpty()) {
-            throw EarleafException.of(
-                    "pass",
-                    "\"" + name + "\"",
-                    "a field, or one of "
-                            + week.passes().stream().map(FieldPass::name).collect(Collectors.joining("; ")),
-                    "Name one of them.");
+            throw wrong(Problem.of(
+                    "week.pass-unknown",
+                    PLACE,
+                    Said.text(name),
+                    "passes",
+                    week.passes().stream().map(FieldPass::name).collect(Collectors.joining("; "))));
         }
         return found;
     }
@@ -212,14 +219,12 @@ public record WeekChange(List<LocalDate> rain, List<Down> down, List<String> don
     private static int onlyJob(Week week, String name) {
         List<Integer> found = jobs(week, name);
         if (found.size() > 1) {
-            throw EarleafException.of(
-                    "pass",
-                    "\"" + name + "\", which has "
-                            + found.stream()
-                                    .map(j -> week.passes().get(j).name())
-                                    .collect(Collectors.joining("; ")),
-                    "one pass",
-                    "Name one of them in full.");
+            throw wrong(Problem.of(
+                    "week.pass-not-one",
+                    PLACE,
+                    Said.text(name),
+                    "passes",
+                    found.stream().map(j -> week.passes().get(j).name()).collect(Collectors.joining("; "))));
         }
         return found.get(0);
     }

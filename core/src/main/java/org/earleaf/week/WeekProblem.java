@@ -31,6 +31,7 @@ import org.earleaf.plan.Supply;
 import org.earleaf.plan.Tender;
 import org.earleaf.plan.Window;
 import org.earleaf.plan.search.Course;
+import org.earleaf.units.Said;
 
 /**
  * The problem of a farm's week, from what was worked out for the morning.
@@ -313,7 +314,7 @@ final class WeekProblem {
     }
 
     /** What was taken for lack of a figure, and what the plan does not look at. */
-    List<String> notes() {
+    List<Said> notes() {
         return new WeekNotes(farm, passes, rigs, places, weather).all();
     }
 }

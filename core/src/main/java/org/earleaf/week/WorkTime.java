@@ -28,7 +28,9 @@ import org.earleaf.units.Units;
 final class WorkTime {
     private static final double M2_PER_HA = 10_000;
     /** Of a hired rig whose width and speed nobody told (40 ac/h, common practice, no source). */
-    private static final double HIRED_M2S = 40 * Units.M2_PER_AC / 3600;
+    static final double HIRED_HA_H = 40 * Units.HA_PER_AC;
+
+    private static final double HIRED_M2S = HIRED_HA_H * M2_PER_HA / 3600;
 
     private final Farm farm;
     private final boolean tender;

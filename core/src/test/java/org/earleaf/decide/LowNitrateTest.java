@@ -4,12 +4,13 @@ package org.earleaf.decide;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import org.earleaf.brief.Brief;
 import org.earleaf.brief.Morning;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 import org.earleaf.units.SideBySide;
 import org.junit.jupiter.api.Test;
 
@@ -26,7 +27,11 @@ class LowNitrateTest {
         assertThat(alarm(new TestFarm().nitrate(LATE, 9.4))).hasValueSatisfying(a -> {
             assertThat(a.nitrate_mgKg()).isEqualTo(9.4);
             assertThat(a.collars()).isBetween(8, 20);
-            assertThat(a.sentence()).contains("9.4 ppm", "below 10 ppm", "26 June");
+            assertThat(a.said().code()).isEqualTo("alarm.low-nitrate");
+            assertThat(a.said().values())
+                    .containsEntry("nitrate", Measure.CONCENTRATION.of(9.4))
+                    .containsEntry("threshold", Measure.CONCENTRATION.of(10))
+                    .containsEntry("day", LATE);
         });
         assertThat(alarm(new TestFarm().nitrate(LATE, 10))).isEmpty();
         assertThat(alarm(new TestFarm())).isEmpty();
@@ -51,8 +56,9 @@ class LowNitrateTest {
     void it_stands_on_the_brief_before_the_caution() {
         Farm farm = new TestFarm().nitrate(LATE, 5).farm();
         Brief brief = Morning.brief(farm, TestFarm.ON, Morning.answers(farm, TestFarm.ON, false, SideBySide.IN_TURN));
-        List<String> cautions = brief.cautions();
-        assertThat(cautions).hasSize(2);
-        assertThat(cautions.get(0)).startsWith("Low nitrate on Home: 5 ppm");
+        assertThat(brief.cautions()).extracting(Said::code).containsExactly("alarm.low-nitrate", "caution.label");
+        assertThat(brief.cautions().get(0).values())
+                .containsEntry("zone", "Home")
+                .containsEntry("nitrate", Measure.CONCENTRATION.of(5));
     }
 }

@@ -34,7 +34,7 @@ class NitrogenOptionsTest {
         assertThat(all).allSatisfy(o -> {
             assertThat(o.worth().p10_usdHa()).isLessThanOrEqualTo(o.worth().p90_usdHa());
             assertThat(o.worth().badCase_usdHa()).isLessThanOrEqualTo(o.worth().mean_usdHa() + 1e-9);
-            assertThat(o.why()).isNotEmpty().allSatisfy(r -> assertThat(r.sentence())
+            assertThat(o.why()).isNotEmpty().allSatisfy(r -> assertThat(r.said().code())
                     .isNotBlank());
         });
     }

@@ -5,14 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.Reading;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelLimit;
 import org.earleaf.outlook.Baseline;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.pressure.CropAhead;
+import org.earleaf.units.Measure;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 /** Rules that must hold on an invented farm; there is no outside source for its figures. */
@@ -35,8 +37,8 @@ class ProtectionPassesTest {
                 .toList();
     }
 
-    private static String refusals(Option o) {
-        return o.refusals().stream().map(Reason::sentence).collect(Collectors.joining(" "));
+    private static List<Said> refusals(Option o) {
+        return o.refusals().stream().map(Reason::said).toList();
     }
 
     @Test
@@ -68,24 +70,26 @@ class ProtectionPassesTest {
         assertThat(answer.leftOut())
                 .filteredOn(l -> l.kind().equals("insecticide"))
                 .singleElement()
-                .extracting(ProtectionAnswer.LeftOut::reason)
-                .asString()
-                .contains("reason of its own");
+                .extracting(l -> l.reason().code())
+                .isEqualTo("protect.insecticide-no-count");
     }
 
     @Test
     void below_undecided_or_unseen_nothing_is_proposed_and_the_next_look_is_asked_for() {
         ProtectionAnswer below = answer(scouted(10), ON);
         assertThat(below.proposed()).isEmpty();
-        assertThat(below.leftOut().get(0).reason()).contains("below the threshold");
+        assertThat(below.leftOut().get(0).reason().code()).isEqualTo("protect.below-threshold");
         ProtectionAnswer open = answer(scouted(52), ON);
         assertThat(open.proposed()).isEmpty();
-        assertThat(open.leftOut().get(0).reason()).contains("50 more plants");
+        assertThat(open.leftOut().get(0).reason().toString())
+                .startsWith("threshold.not-clear")
+                .contains("threshold.look-at-more");
         assertThat(open.readings())
-                .anyMatch(r -> r.kind().equals("lesions") && r.because().contains("50 more"));
+                .anyMatch(r -> r.kind() == Reading.Kind.LESIONS
+                        && r.because().toString().contains("threshold.look-at-more"));
         ProtectionAnswer unseen = answer(new SprayFarm(), ON);
         assertThat(unseen.proposed()).isEmpty();
-        assertThat(unseen.leftOut().get(0).reason()).contains("Nobody has scouted");
+        assertThat(unseen.leftOut().get(0).reason()).isEqualTo(Said.of("protect.not-scouted"));
         assertThat(unseen.readings()).anyMatch(r -> r.worth_usdHa() > 0);
     }
 
@@ -96,8 +100,8 @@ class ProtectionPassesTest {
         ProtectionAnswer answer = answer(scouted(80).label(unread), ON);
         assertThat(answer.proposed()).isEmpty();
         assertThat(fungicides(answer)).isNotEmpty().allSatisfy(o -> assertThat(refusals(o))
-                .contains("F1", "days before harvest", "Read the label"));
-        assertThat(answer.leftOut().get(0).reason()).contains("days before harvest");
+                .contains(Said.of("label.not-entered", "product", "F1", "missing", List.of("days before harvest"))));
+        assertThat(answer.leftOut().get(0).reason().code()).isEqualTo("label.not-entered");
     }
 
     @Test
@@ -115,19 +119,26 @@ class ProtectionPassesTest {
         assertThat(fungicides(answer(scouted(80).label(lateOnly), ON)).stream()
                         .filter(o -> o.date().isBefore(ON.plusDays(7))))
                 .isNotEmpty()
-                .allSatisfy(o -> assertThat(refusals(o)).contains("from R4 on"));
+                .allSatisfy(o -> assertThat(refusals(o)).anySatisfy(r -> {
+                    assertThat(r.code()).isEqualTo("label.before-stage");
+                    assertThat(r.values()).containsEntry("stage", "R4");
+                }));
         LabelEntry long_ = SprayFarm.label("F1", "FRAC 11", LabelLimit.of(30), LabelLimit.of(34), LabelLimit.of(90));
         assertThat(fungicides(answer(scouted(80).label(long_), ON)))
                 .isNotEmpty()
-                .allSatisfy(o -> assertThat(refusals(o)).contains("90 days before harvest"));
+                .allSatisfy(o -> assertThat(refusals(o)).anySatisfy(r -> {
+                    assertThat(r.code()).isEqualTo("label.before-harvest");
+                    assertThat(r.values()).containsEntry("days", Measure.DAYS.of(90));
+                }));
     }
 
     @Test
     void a_rig_that_does_not_clear_the_crop_may_not_go_and_what_it_would_bend_is_counted() {
         ProtectionAnswer low = answer(scouted(80).clearance(60), ON);
         assertThat(low.proposed()).isEmpty();
-        assertThat(fungicides(low)).isNotEmpty().allSatisfy(o -> assertThat(refusals(o))
-                .contains("clearance"));
+        assertThat(fungicides(low))
+                .isNotEmpty()
+                .allSatisfy(o -> assertThat(refusals(o)).extracting(Said::code).contains("reach.too-tall"));
         double bent = fungicides(low).get(0).worth().mean_usdHa();
         double clear = fungicides(answer(scouted(80), ON)).get(0).worth().mean_usdHa();
         assertThat(bent).isLessThan(clear);
@@ -140,7 +151,7 @@ class ProtectionPassesTest {
         assertThat(early.readings()).isEmpty();
         assertThat(early.leftOut())
                 .singleElement()
-                .satisfies(l -> assertThat(l.reason()).contains("Tassel about", "too early", "scout from"))
+                .satisfies(l -> assertThat(l.reason().code()).startsWith("left-out.before-tassel"))
                 .extracting(ProtectionAnswer.LeftOut::soon)
                 .isEqualTo(false);
     }

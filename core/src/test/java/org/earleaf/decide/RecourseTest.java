@@ -58,7 +58,7 @@ class RecourseTest {
         assertThat(then.steps().get(then.steps().size() - 1).toRain_mm()).isInfinite();
         assertThat(then.steps())
                 .allSatisfy(s -> assertThat(Units.lbAc(s.nitrogen_kgHa())).isIn(0.0, 40.0, 80.0));
-        assertThat(o.why()).anySatisfy(r -> assertThat(r.sentence()).startsWith("Look again about"));
+        assertThat(o.why()).anySatisfy(r -> assertThat(r.said().code()).isEqualTo("then.look-again"));
     }
 
     @Test

@@ -38,9 +38,8 @@ class RescueTest {
             assertThat(o.liquid()).isFalse();
             assertThat(o.productRate()).isCloseTo(o.nitrogen_kgHa() / .46, within(1e-9));
         });
-        assertThat(all).allSatisfy(o -> assertThat(o.why()).anySatisfy(r -> assertThat(r.sentence())
-                .contains("None of the farm's own rigs fits")
-                .contains("a usual price, not yours")));
+        assertThat(all).allSatisfy(o -> assertThat(o.why())
+                .anySatisfy(r -> assertThat(r.said().code()).isEqualTo("hire.at-usual-price")));
     }
 
     @Test
@@ -76,7 +75,8 @@ class RescueTest {
         Farm fed = new TestFarm().starter(200).clearance(20).farm();
         Brief none = Morning.brief(fed, TestFarm.ON, Morning.answers(fed, TestFarm.ON, false, SideBySide.IN_TURN));
         assertThat(none.passes()).isEmpty();
-        assertThat(none.leftOut()).singleElement().satisfies(l -> assertThat(l.reason())
-                .startsWith("No rig of the farm fits any more; the hired"));
+        assertThat(none.leftOut())
+                .singleElement()
+                .satisfies(l -> assertThat(l.reason().toString()).contains("left-out.hire-loses{rig=hired"));
     }
 }

@@ -98,9 +98,10 @@ class AssimilationTest {
     void a_reading_that_no_member_explains_is_flagged_and_not_swallowed() {
         TestFarm farm = new TestFarm().height(240);
         Outlook outlook = Outlooks.of(farm.farm(), farm.zone(), TestFarm.ON, false);
-        assertThat(outlook.flags()).anySatisfy(f -> assertThat(f.what()).contains("conflicts with every member"));
+        assertThat(outlook.flags())
+                .anySatisfy(f -> assertThat(f.what().toString()).contains("flag.reading-conflicts"));
         TestFarm usual = new TestFarm().height(125);
         assertThat(Outlooks.of(usual.farm(), usual.zone(), TestFarm.ON, false).flags())
-                .noneSatisfy(f -> assertThat(f.what()).contains("conflicts"));
+                .noneSatisfy(f -> assertThat(f.what().toString()).contains("flag.reading-conflicts"));
     }
 }

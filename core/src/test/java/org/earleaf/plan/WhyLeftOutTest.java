@@ -8,6 +8,9 @@ import java.util.List;
 import org.earleaf.plan.search.Effort;
 import org.earleaf.plan.search.Found;
 import org.earleaf.plan.search.Planner;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 /** An infeasible farm says which field, which window, which rule, by how much; figures worked by hand. */
@@ -29,10 +32,13 @@ class WhyLeftOutTest {
         WhyLeftOut why = only(one("F3", 4, 480, 1));
         assertThat(why.rule()).contains(Rule.DEADLINE);
         assertThat(why.by()).isEqualTo(3);
-        assertThat(why.sentence())
-                .isEqualTo("No rig has a shift on a day on which it may do it (from day 1 on; R1 until day 4, R2 until"
-                        + " day 1). Nearest: R2 may do F3 until day 1; day 4 is 3 days too late. Left out it loses"
-                        + " $5400.00.");
+        assertThat(why.said().code()).isEqualTo("plan.left-no-day");
+        assertThat(why.said().values())
+                .containsEntry("first", day(1))
+                .containsEntry("rigs", List.of(through("R1", 4), through("R2", 1)))
+                .containsEntry("lost", Measure.MONEY.of(5400));
+        assertThat(nearest(why).code()).isEqualTo("plan.too-late");
+        assertThat(nearest(why).values()).containsEntry("last", day(1)).containsEntry("late", Measure.DAYS.of(3));
     }
 
     @Test
@@ -41,9 +47,13 @@ class WhyLeftOutTest {
         // 30 min of road and 340 of work against 300.
         assertThat(why.rule()).contains(Rule.SHIFT);
         assertThat(why.by()).isEqualTo(70 * 60);
-        assertThat(why.sentence())
-                .isEqualTo("Even alone it does not fit: R2 needs 370 min on day 1 and has 300 min: 70 min short. Left"
-                        + " out it loses $7500.00.");
+        assertThat(why.said().code()).isEqualTo("plan.left-alone");
+        assertThat(why.said().values()).containsEntry("lost", Measure.MONEY.of(7500));
+        assertThat(nearest(why).code()).isEqualTo("plan.shift-short");
+        assertThat(nearest(why).values())
+                .containsEntry("needs", Measure.DURATION.of(370 * 60))
+                .containsEntry("has", Measure.DURATION.of(300 * 60))
+                .containsEntry("over", Measure.DURATION.of(70 * 60));
     }
 
     @Test
@@ -54,9 +64,10 @@ class WhyLeftOutTest {
         WhyLeftOut why = only(p.withJobs(List.of(poor)));
         // 50 min of road and 89 of work at $3 a minute.
         assertThat(why.rule()).isEmpty();
-        assertThat(why.sentence())
-                .isEqualTo("There is room, but doing it would cost $417.00, more than it brings. Left out it loses"
-                        + " $100.00.");
+        assertThat(why.said().code()).isEqualTo("plan.left-too-dear");
+        assertThat(((Measured) why.said().values().get("cost")).value())
+                .isCloseTo(417, org.assertj.core.api.Assertions.within(.005));
+        assertThat(why.said().values()).containsEntry("lost", Measure.MONEY.of(100));
     }
 
     @Test
@@ -64,6 +75,18 @@ class WhyLeftOutTest {
         PlanProblem p = FleetInstance.usual().withShifts(new ArrayList<>());
         Found found = Planner.plan(p, Effort.of(1, 100));
         assertThat(found.leftOut()).hasSize(7);
-        assertThat(found.leftOut().get(0).sentence()).contains("There is no shift at all.");
+        assertThat(nearest(found.leftOut().get(0))).isEqualTo(Said.of("plan.no-shift"));
+    }
+
+    private static Said nearest(WhyLeftOut why) {
+        return (Said) java.util.Objects.requireNonNull(why.said().values().get("nearest"));
+    }
+
+    private static Said day(int n) {
+        return Said.of("plan.numbered-day", "n", n);
+    }
+
+    private static Said through(String rig, int last) {
+        return Said.of("plan.rig-through", "rig", rig, "last", day(last));
     }
 }

@@ -91,7 +91,7 @@ class AphidModelTest {
         AphidFinding finding =
                 AphidFinding.of(c, Cases.VT.plusDays(daysAfterTassel), false).orElseThrow();
         assertThat(finding.verdict()).isEqualTo(verdict);
-        assertThat(finding.sentence()).contains("weak evidence");
+        assertThat(finding.said().code()).startsWith("aphids.");
     }
 
     @Test

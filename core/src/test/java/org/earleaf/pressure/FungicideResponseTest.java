@@ -85,6 +85,6 @@ class FungicideResponseTest {
     void strips_without_a_variance_are_refused() {
         assertThatThrownBy(() -> new StripEvidence(1, 300, 0))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("variance");
+                .hasMessageContaining("strips.impossible");
     }
 }

@@ -41,6 +41,6 @@ class SiteScoreTest {
     void a_rating_off_the_scale_is_refused() {
         assertThatThrownBy(() -> HybridClass.ofRating(10))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("1 (most susceptible) to 9");
+                .hasMessageContaining("rating.out-of-range");
     }
 }

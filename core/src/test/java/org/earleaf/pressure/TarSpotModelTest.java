@@ -20,6 +20,6 @@ class TarSpotModelTest {
     void is_off_until_the_coefficients_are_proved() {
         assertThat(TarSpotModel.PROVED).isFalse();
         assertThat(TarSpotModel.find(20, 95, 6)).isEmpty();
-        assertThat(TarSpotModel.WHY_OFF).contains("off").contains("Scout");
+        assertThat(TarSpotModel.WHY_OFF.code()).isEqualTo("tar-spot.off");
     }
 }

@@ -86,17 +86,17 @@ class ProtectionRulesTest {
     void below_the_threshold_undecided_or_unseen_nothing_is_sprayed() {
         assertThat(refusals(scouted(12), on(3, false)))
                 .hasOnlyElementsOfType(ProtectionRules.BelowThreshold.class)
-                .extracting(ProtectionReason::sentence)
                 .singleElement()
+                .extracting(r -> r.said().toString())
                 .asString()
-                .contains("12 of 100 plants is below the threshold")
-                .contains("scout again");
+                .startsWith("protect.below-threshold{finding=threshold.below{seen=seen.on-plants")
+                .contains("shows=12, plants=100");
         assertThat(refusals(scouted(55), on(3, false)))
                 .hasOnlyElementsOfType(ProtectionRules.Undecided.class)
-                .extracting(ProtectionReason::sentence)
                 .singleElement()
+                .extracting(r -> r.said().toString())
                 .asString()
-                .contains("look at 50 more plants");
+                .contains("threshold.look-at-more");
         assertThat(refusals(Cases.zoneOnItsOwn(), on(3, false)))
                 .hasOnlyElementsOfType(ProtectionRules.NotScouted.class);
     }

@@ -29,6 +29,9 @@ import org.earleaf.pressure.StripEvidence;
 import org.earleaf.pressure.TarSpotModel;
 import org.earleaf.pressure.WeatherRisk;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -96,8 +99,19 @@ class ProtectionWorthTest {
         double less = mean(ProtectionWorth.gained_kgHa(c, o)) - mean(ProtectionWorth.gained_kgHa(c, rig));
         assertThat(less).isCloseTo(0.02 * 190 * Cases.BU, within(1e-6));
         assertThat(ProtectionWorth.advise(c, rig).why())
-                .extracting(ProtectionReason::sentence)
-                .contains("Wheel tracks take 2.3 bu/ac and bent plants 1.5: already counted.");
+                .filteredOn(ProtectionReasons.TakenByRig.class::isInstance)
+                .singleElement()
+                .satisfies(r -> {
+                    assertThat(r.said().code()).isEqualTo("protect.taken-by-rig");
+                    assertThat(bu(r, "tracks")).isCloseTo(0.012 * 190, within(.05));
+                    assertThat(bu(r, "injury")).isCloseTo(0.008 * 190, within(.05));
+                });
+    }
+
+    private static double bu(ProtectionReason reason, String value) {
+        return Units.buAc(((Measured)
+                        java.util.Objects.requireNonNull(reason.said().values().get(value)))
+                .value());
     }
 
     @Test
@@ -268,17 +282,20 @@ class ProtectionWorthTest {
                 o.date(), Placement.BOTH, o.fungicide(), o.insecticide(), false, o.passCost_usdHa(), 0, 0);
         ProtectionAdvice advice = ProtectionWorth.advise(scouted(70).build(), both);
         assertThat(advice.mayBeAdvised()).isTrue();
-        assertThat(advice.why().get(0).sentence())
-                .matches(
-                        "On average it nets -?\\$\\d+/ac and pays in \\d+ of 10 cases; the worst fifth averages -?\\$\\d+/ac. It takes 7.6 bu/ac to pay for it.");
+        Said expected = advice.why().get(0).said();
+        assertThat(expected.code()).isEqualTo("protect.expected");
+        assertThat(expected.values())
+                .containsEntry("mean", Measure.MONEY_RATE.of(advice.worth().mean_usdHa()))
+                .containsEntry("bad", Measure.MONEY_RATE.of(advice.worth().badCase_usdHa()));
+        assertThat(bu(advice.why().get(0), "yield")).isCloseTo(7.6, within(.05));
         assertThat(advice.why())
-                .extracting(ProtectionReason::sentence)
-                .anyMatch(s -> s.contains("neither ear rot nor yield changed"))
-                .anyMatch(s -> s.startsWith("Gray leaf spot on 70 of 100 plants is above the threshold"))
-                .anyMatch(s -> s.startsWith("Without a pass gray leaf spot is likely to cover"))
-                .anyMatch(s -> s.contains("trials put the gain at"))
-                .anyMatch(s ->
-                        s.startsWith("The pass may let aphids rise: scout them about 22 July, 29 July and 5 August."));
+                .extracting(r -> r.said().toString())
+                .anyMatch(s -> s.startsWith("protect.known{known=UNDER_CANOPY"))
+                .anyMatch(s -> s.startsWith(
+                        "threshold.above{seen=seen.on-plants{disease=GRAY_LEAF_SPOT, shows=70, plants=100}"))
+                .anyMatch(s -> s.startsWith("protect.disease-ahead{disease=GRAY_LEAF_SPOT"))
+                .anyMatch(s -> s.startsWith("protect.response-here{trials="))
+                .anyMatch(s -> s.matches("protect.flare.*days=\\[\\d+-07-22, \\d+-07-29, \\d+-08-05].*"));
         assertThat(advice.assumptions())
                 .contains(ProtectionAssumption.EFFICACY, ProtectionAssumption.APHID_LOSS)
                 .doesNotContain(ProtectionAssumption.SEVERE_HIGH);
@@ -297,7 +314,7 @@ class ProtectionWorthTest {
     void tar_spot_says_that_its_weather_model_is_off() {
         ProtectionCase c = plain().lesions(Cases.counted(Disease.TAR_SPOT, 4)).build();
         assertThat(ProtectionWorth.advise(c, Cases.fungicide(22, 10)).why())
-                .extracting(ProtectionReason::sentence)
+                .extracting(ProtectionReason::said)
                 .contains(TarSpotModel.WHY_OFF);
     }
 
@@ -307,18 +324,18 @@ class ProtectionWorthTest {
         assertThatThrownBy(() -> new ProtectionOption(
                         o.date(), o.placement(), Optional.empty(), Optional.empty(), false, 20, 0, 0))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("no product");
+                .hasMessageContaining("protection.no-product");
         assertThatThrownBy(() -> new ProtectionOption(
                         o.date(), o.placement(), o.fungicide(), Optional.empty(), false, 20, 0.7, 0.4))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("shares from 0 to 1");
+                .hasMessageContaining("protection.losses-out-of-range");
     }
 
     @Test
     void a_setting_outside_its_range_is_refused_with_the_range() {
         assertThatThrownBy(() -> ProtectionSettings.USUAL.with(ProtectionAssumption.EFFICACY, 0.95))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("0.4 to 0.8");
+                .hasMessageContaining("assumption.out-of-range at EFFICACY");
     }
 
     /** Neither aphids nor, unless given, a view on disease. */

@@ -17,6 +17,7 @@ import org.earleaf.pressure.HybridClass;
 import org.earleaf.pressure.LesionSighting;
 import org.earleaf.pressure.SiteFacts;
 import org.earleaf.pressure.WeatherRisk;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,10 +56,8 @@ class ThresholdRuleTest {
         ThresholdRule.Finding without = judge(
                 Disease.GRAY_LEAF_SPOT, 70, OptionalInt.of(-3), Cases.site(5, PreviousCrop.SOYBEAN, Optional.empty()));
         assertThat(without.verdict()).isEqualTo(Verdict.BELOW);
-        assertThat(without.sentence())
-                .contains("known in the field")
-                .contains("corn after corn")
-                .contains("warm humid weather");
+        assertThat(without.because().code()).isEqualTo("threshold.also-asks");
+        assertThat(without.because().toString()).contains("HISTORY", "RESIDUE", "asks-unknown{asked=HUMID_WEATHER}");
     }
 
     @Test
@@ -66,7 +65,7 @@ class ThresholdRuleTest {
         SiteFacts all = Cases.facts(5, PreviousCrop.CORN, 0.4, false, false, true, Double.NaN, Optional.empty(), false);
         ThresholdRule.Finding open = judge(Disease.GRAY_LEAF_SPOT, 70, OptionalInt.of(-3), all);
         assertThat(open.verdict()).isEqualTo(Verdict.UNDECIDED);
-        assertThat(open.sentence()).contains("is not known");
+        assertThat(open.because().code()).isEqualTo("threshold.weather-not-known");
         // The weather model of tar spot is off, so that its rule can never be met by it alone.
         assertThat(judge(Disease.TAR_SPOT, 3, OptionalInt.of(0), all).verdict()).isEqualTo(Verdict.UNDECIDED);
     }
@@ -113,9 +112,12 @@ class ThresholdRuleTest {
     void a_leaf_not_noted_leaves_it_open_and_says_so() {
         ThresholdRule.Finding finding = judge(Disease.GRAY_LEAF_SPOT, 80, OptionalInt.empty(), PLAIN);
         assertThat(finding.verdict()).isEqualTo(Verdict.UNDECIDED);
-        assertThat(finding.sentence())
-                .startsWith("Gray leaf spot on 80 of 100 plants is not clear")
-                .contains("note the");
+        assertThat(finding.said().code()).isEqualTo("threshold.not-clear");
+        assertThat(finding.said().values())
+                .containsEntry(
+                        "seen",
+                        Said.of("seen.on-plants", "disease", Disease.GRAY_LEAF_SPOT, "shows", 80, "plants", 100));
+        assertThat(finding.because().code()).isEqualTo("threshold.note-leaf");
     }
 
     @Test
@@ -123,7 +125,7 @@ class ThresholdRuleTest {
         assertThat(ThresholdRule.listAll()).hasSize(Disease.values().length * HybridClass.values().length);
         for (Disease d : Disease.values()) {
             for (HybridClass h : HybridClass.values()) {
-                assertThat(ThresholdRule.of(d, h).rule()).isNotBlank();
+                assertThat(ThresholdRule.of(d, h).wording()).isNotNull();
             }
         }
     }

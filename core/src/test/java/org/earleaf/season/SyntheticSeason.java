@@ -13,6 +13,7 @@ import org.earleaf.season.parameter.Parameter;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilWater;
+import org.earleaf.soil.Texture;
 import org.earleaf.weather.Forcing;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherDay;
@@ -74,7 +75,7 @@ final class SyntheticSeason {
             water.add(w);
             bd.add(w.bulkDensity_gcm3());
         }
-        return new SoilProfile(water, bd, om, Collections.nCopies(6, ph), Collections.nCopies(6, cec), "test");
+        return new SoilProfile(water, bd, om, Collections.nCopies(6, ph), Collections.nCopies(6, cec), Texture.LOAM);
     }
 
     static Builder zone() {

@@ -103,7 +103,7 @@ class SoilProfileTest {
         SoilProfile p = profile(surveyed(0.31, 0.30));
         assertThat(p.water().get(0)).isEqualTo(SoilWater.ofTexture(40, 20, 2.5));
         assertThat(flags).hasSize(SoilProfile.LAYERS);
-        assertThat(flags.get(0).what()).contains("not in the order");
+        assertThat(flags.get(0).what().toString()).contains("not in the order");
     }
 
     @Test
@@ -124,12 +124,13 @@ class SoilProfileTest {
     void a_soil_that_the_equations_leave_no_room_to_drain_says_so() {
         SoilProfile p = profile(horizon(0, 152.4, 40, 60, 8));
         assertThat(p.water().get(0).sat()).isGreaterThan(p.water().get(0).fc());
-        assertThat(flags).isNotEmpty().allSatisfy(f -> assertThat(f.what()).contains("saturation"));
+        assertThat(flags).isNotEmpty().allSatisfy(f -> assertThat(f.what().toString())
+                .contains("saturation"));
     }
 
     @ParameterizedTest
     @CsvFileSource(resources = "/published/saxton-rawls-2006-table-3.csv")
     void the_texture_is_called_by_its_name(String texture, double sand, double clay) {
-        assertThat(profile(horizon(0, 152.4, sand, clay, 2.5)).texture()).isEqualTo(texture);
+        assertThat(profile(horizon(0, 152.4, sand, clay, 2.5)).texture().word()).isEqualTo(texture);
     }
 }

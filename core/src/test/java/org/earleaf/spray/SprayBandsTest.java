@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.earleaf.label.LabelLimit;
 import org.earleaf.label.SprayLabel;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.earleaf.weather.Hours;
 import org.earleaf.weather.WeatherHour;
@@ -116,7 +117,9 @@ class SprayBandsTest {
     void nothing_of_the_label_is_ever_filled_in() {
         HourReason reason = SprayBands.label(SprayLabel.NOT_ENTERED).orElseThrow();
         assertThat(reason.fit()).isEqualTo(UNFIT);
-        assertThat(reason.sentence()).contains("greatest wind").contains("Read the label");
+        assertThat(reason.said())
+                .isEqualTo(Said.of("hour.label-not-entered", "missing", SprayLabel.NOT_ENTERED.missing()));
+        assertThat(SprayLabel.NOT_ENTERED.missing()).hasSize(5);
     }
 
     /** Property: moving a factor away from its good band never makes its verdict better. */

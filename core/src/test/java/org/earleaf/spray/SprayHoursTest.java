@@ -3,6 +3,7 @@ package org.earleaf.spray;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -16,6 +17,9 @@ import org.earleaf.label.LabelLimit;
 import org.earleaf.label.SprayLabel;
 import org.earleaf.spray.HourReason.Factor;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
+import org.earleaf.units.Units;
 import org.earleaf.weather.Hours;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherHour;
@@ -39,7 +43,12 @@ class SprayHoursTest {
         List<SprayHour> judged = judge(day, SprayLabel.NONE, FIRM);
         assertThat(judged.get(5).fit()).isEqualTo(SprayFit.UNFIT);
         assertThat(judged.get(5).against()).extracting(HourReason::factor).contains(Factor.WIND, Factor.INVERSION);
-        assertThat(judged.get(13).against().get(0).sentence()).isEqualTo("Wind to 12 mph, more than 10 mph.");
+        HourReason wind = judged.get(13).against().get(0);
+        assertThat(wind.said().code()).isEqualTo("hour.wind-above");
+        assertThat(wind.said().values())
+                .containsEntry("wind", Measure.WIND.of(wind.found()))
+                .containsEntry("most", Measure.WIND.of(10 * Units.MS_PER_MPH));
+        assertThat(wind.found() / Units.MS_PER_MPH).isCloseTo(12, within(.5));
 
         List<SprayWindow> windows = SprayHours.windows(judged, 2);
         assertThat(windows).singleElement().satisfies(w -> {
@@ -57,7 +66,7 @@ class SprayHoursTest {
         assertThat(judged)
                 .filteredOn(h -> h.fit() == SprayFit.UNFIT)
                 .isNotEmpty()
-                .allSatisfy(h -> assertThat(h.against().get(0).sentence()).endsWith("."));
+                .allSatisfy(h -> assertThat(h.against().get(0).said().code()).startsWith("hour."));
         assertThat(judged).filteredOn(h -> h.fit() == SprayFit.FIT).allSatisfy(h -> assertThat(h.against())
                 .isEmpty());
     }
@@ -111,8 +120,8 @@ class SprayHoursTest {
         assertThat(judge(day(h -> Hours.at(h).build()), SprayLabel.NONE, dayBefore)
                         .get(12)
                         .against())
-                .extracting(HourReason::sentence)
-                .contains("1.02 in of rain in the last 48 h: too soft to drive.");
+                .extracting(HourReason::said)
+                .contains(Said.of("hour.softened", "rain", Measure.RAIN.of(26), "hours", Measure.HOURS.of(48)));
     }
 
     @Test
@@ -142,7 +151,8 @@ class SprayHoursTest {
         List<SprayHour> judged = SprayHours.of(day, stream, SITE, ZONE, ISSUED);
         assertThat(judged.get(10).against()).singleElement().satisfies(r -> {
             assertThat(r.factor()).isEqualTo(Factor.RAIN);
-            assertThat(r.sentence()).isEqualTo("1.18 in of rain in the day after may wash it away.");
+            assertThat(r.said().code()).isEqualTo("hour.washes-away");
+            assertThat(r.said().values()).containsEntry("rain", Measure.RAIN.of(30));
         });
         assertThat(judge(day, SprayLabel.NONE, FIRM).get(10).against())
                 .extracting(HourReason::factor)
@@ -180,7 +190,7 @@ class SprayHoursTest {
         List<WeatherHour> twice = List.of(Hours.at(3).build(), Hours.at(3).build());
         assertThatThrownBy(() -> judge(twice, SprayLabel.NONE, FIRM))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("hours in order");
+                .hasMessageContaining("hours.out-of-order");
     }
 
     private static WeatherHour with(WeatherHour h, double gust, double rain, double chance) {

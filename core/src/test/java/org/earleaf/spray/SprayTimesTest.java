@@ -14,6 +14,7 @@ import org.earleaf.decide.SprayFarm;
 import org.earleaf.farm.Farm;
 import org.earleaf.spray.HourReason.Factor;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.Said;
 import org.earleaf.units.SideBySide;
 import org.earleaf.weather.WeatherHour;
 import org.junit.jupiter.api.Test;
@@ -56,12 +57,17 @@ class SprayTimesTest {
 
     @Test
     void without_hours_or_with_old_ones_it_says_so_plainly() {
-        assertThat(table(List.of()).note()).contains("No hourly weather given");
+        assertThat(table(List.of()).note()).contains(Said.of("spray.no-hours"));
         assertThat(table(List.of()).jobs()).isEmpty();
         SprayTable old = table(hours(ON.minusDays(3).atStartOfDay(), 24));
-        assertThat(old.note()).contains("No hourly weather given for these two days", "9 July, 23:00");
+        assertThat(old.note())
+                .contains(Said.of(
+                        "spray.no-hours-now",
+                        "end",
+                        ON.minusDays(2).atStartOfDay().minusHours(1)));
         assertThat(old.jobs()).isEmpty();
-        assertThat(table(hours(ON.atStartOfDay(), 30)).note()).contains("ends at 13 July, 06:00");
+        assertThat(table(hours(ON.atStartOfDay(), 30)).note())
+                .contains(Said.of("spray.hours-end", "end", ON.plusDays(1).atTime(6, 0)));
     }
 
     @Test
@@ -109,7 +115,7 @@ class SprayTimesTest {
                 farm, ON, List.of(tomorrow), List.of(ANSWERS.get(0).outlook()));
         SprayTable.Job own = table.jobs().get(1);
         assertThat(own.field()).isEqualTo("Home");
-        assertThat(own.kind()).isEqualTo("fungicide");
+        assertThat(own.kind()).isEqualTo(Said.text("fungicide"));
         // Rainfast takes two hours and the rain begins at two: from noon on it would be washed off.
         assertThat(own.hours().stream()
                         .filter(h -> h.hour().at().equals(ON.plusDays(1).atTime(12, 0)))

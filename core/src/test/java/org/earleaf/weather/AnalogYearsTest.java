@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 /** Properties of the splice itself, told by days whose rain is their year and whose highest temperature is their day. */
@@ -199,9 +201,17 @@ class AnalogYearsTest {
     void a_record_without_an_earlier_year_says_what_is_missing() {
         AnalogYears years = years(RECORD.between(FROM, ON));
         assertThatThrownBy(() -> years.futures(ON, FROM, TO, seed()))
-                .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("2020-03-01 to 2020-06-30")
-                .hasMessageContaining("earlier year");
+                .isInstanceOfSatisfying(EarleafException.class, e -> {
+                    Problem problem = e.problems().get(0);
+                    assertThat(problem.code()).isEqualTo("weather.no-earlier-year");
+                    assertThat(problem.seen())
+                            .isEqualTo(Said.of(
+                                    "found.weather-record",
+                                    "first",
+                                    LocalDate.of(2020, 3, 1),
+                                    "last",
+                                    LocalDate.of(2020, 6, 30)));
+                });
     }
 
     private static List<List<WeatherDay>> days(List<Future> futures) {

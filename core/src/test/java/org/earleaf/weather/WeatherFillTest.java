@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 class WeatherFillTest {
@@ -25,8 +27,16 @@ class WeatherFillTest {
         return WeatherFill.fill(List.of(days), SITE, "weather.csv");
     }
 
-    private static List<String> said(WeatherFill.Filled filled) {
+    private static List<Said> said(WeatherFill.Filled filled) {
         return filled.flags().stream().map(Flag::what).toList();
+    }
+
+    private static Said on(int after) {
+        return Said.of("fill.day", "day", MAY.plusDays(after));
+    }
+
+    private static Said days(int first, int second) {
+        return Said.of("fill.days", "n", 2, "days", List.of(MAY.plusDays(first), MAY.plusDays(second)));
     }
 
     @Test
@@ -45,9 +55,8 @@ class WeatherFillTest {
         assertThat(filled.series().days().get(2).tmax_C()).isCloseTo(24, within(1e-12));
         assertThat(filled.flags())
                 .containsExactly(new Flag(
-                        "weather.csv, 1998",
-                        "highest temperature missing on 2 days (1998-05-02, 1998-05-03), drawn on a line between the days"
-                                + " known"));
+                        Said.of("flag.year", "where", "weather.csv", "year", "1998"),
+                        Said.of("fill.no-highest", "on", days(1, 2))));
     }
 
     @Test
@@ -68,7 +77,8 @@ class WeatherFillTest {
         raw.add(day(12, 20, 10, 5));
         var filled = WeatherFill.fill(raw, SITE, "weather.csv");
         assertThat(filled.series().days().get(3).rain_mm()).isZero();
-        assertThat(said(filled)).containsExactly("rain missing on 12 days (1998-05-01 first), taken as 0");
+        assertThat(said(filled))
+                .containsExactly(Said.of("fill.no-rain", "on", Said.of("fill.days-first", "n", 12, "first", MAY)));
     }
 
     @Test
@@ -80,21 +90,21 @@ class WeatherFillTest {
         assertThat(made.tmin_C()).isCloseTo(11, within(1e-12));
         assertThat(made.rain_mm()).isZero();
         assertThat(made.solar_MJm2()).isNaN();
-        assertThat(said(filled)).singleElement().asString().startsWith("no row on 2 days (1998-05-02, 1998-05-03)");
+        assertThat(said(filled)).containsExactly(Said.of("fill.no-row", "on", days(1, 2)));
     }
 
     @Test
     void swapped_temperatures_are_swapped_back() {
         var filled = fill(day(0, 10, 20, 0));
         assertThat(filled.series().days()).containsExactly(day(0, 20, 10, 0));
-        assertThat(said(filled)).containsExactly("highest temperature below the lowest on 1998-05-01, swapped");
+        assertThat(said(filled)).containsExactly(Said.of("fill.swapped", "on", Said.of("fill.day", "day", MAY)));
     }
 
     @Test
     void equal_temperatures_are_set_half_a_degree_apart() {
         var filled = fill(day(0, 10, 10, 0));
         assertThat(filled.series().days()).containsExactly(day(0, 10.25, 9.75, 0));
-        assertThat(said(filled)).singleElement().asString().contains("set 0.5 °C apart");
+        assertThat(said(filled)).extracting(Said::code).containsExactly("fill.apart");
     }
 
     @Test
@@ -114,9 +124,9 @@ class WeatherFillTest {
         assertThat(days.get(2)).isEqualTo(day(2, 22, 10, 400));
         assertThat(said(filled))
                 .contains(
-                        "highest temperature beyond 55 °C on 1998-05-02, taken as missing",
-                        "rain below 0 or over 400 mm on 1998-05-02, taken as missing",
-                        "lowest temperature beyond 55 °C on 1998-05-03, taken as missing");
+                        Said.of("fill.highest-beyond", "on", on(1), "most", Measure.TEMPERATURE.of(55)),
+                        Said.of("fill.rain-beyond", "on", on(1), "most", Measure.RAIN.of(400)),
+                        Said.of("fill.lowest-beyond", "on", on(2), "most", Measure.TEMPERATURE.of(55)));
     }
 
     /** Radiation above the air at 20 degrees south on 3 September is 32.2 MJ/m2 (FAO-56, example 8). */
@@ -139,7 +149,7 @@ class WeatherFillTest {
         var filled = fill(day(0, 20, 10, 0), day(32, 20, 10, 0));
         WeatherGap gap = new WeatherGap(MAY.plusDays(1), MAY.plusDays(31));
         assertThat(filled.gaps()).containsExactly(gap);
-        assertThat(said(filled)).last().asString().startsWith("LONG GAP: 31 days in a row");
+        assertThat(said(filled)).last().isEqualTo(Said.of("fill.long-gap", "n", 31L));
         assertThat(gap.touches(MAY, MAY)).isFalse();
         assertThat(gap.touches(MAY, MAY.plusDays(1))).isTrue();
     }
@@ -158,9 +168,9 @@ class WeatherFillTest {
     void no_temperature_at_all_or_two_rows_for_a_day_cannot_be_filled() {
         assertThatThrownBy(() -> fill(day(0, NO, 10, 0)))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("no highest temperature on any day");
+                .hasMessageContaining("weather.no-temperature at weather.csv: found found.no-highest");
         assertThatThrownBy(() -> fill(day(0, 20, 10, 0), day(0, 21, 10, 0)))
-                .hasMessageContaining("two rows for 1998-05-01");
+                .hasMessageContaining("weather.two-rows at weather.csv: found found.two-rows{day=1998-05-01}");
     }
 
     @Test

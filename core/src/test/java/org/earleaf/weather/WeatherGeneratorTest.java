@@ -145,6 +145,6 @@ class WeatherGeneratorTest {
         WeatherSeries half = THOUSAND.between(LocalDate.of(1500, 1, 1), LocalDate.of(1500, 6, 30));
         assertThatThrownBy(() -> WeatherGenerator.ofRecord(half, SITE))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("JULY has 0 days");
+                .hasMessageContaining("found.days-of-month{month=1970-07-01, n=0}");
     }
 }

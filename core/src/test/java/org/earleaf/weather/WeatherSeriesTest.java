@@ -27,7 +27,7 @@ class WeatherSeriesTest {
         gap.remove(4);
         assertThatThrownBy(() -> new WeatherSeries(gap))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("weather of 2024-02-29");
+                .hasMessageContaining("weather.not-contiguous at where.weather-of{day=2024-02-29}");
     }
 
     @Test
@@ -35,10 +35,10 @@ class WeatherSeriesTest {
         assertThat(TEN.at(LocalDate.of(2024, 2, 29)).rain_mm()).isEqualTo(29);
         assertThatThrownBy(() -> TEN.at(FIRST.minusDays(1)))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("weather from 2024-02-25 to 2024-03-05");
+                .hasMessageContaining("found.weather-from{first=2024-02-25, last=2024-03-05}");
         assertThatThrownBy(() -> new WeatherSeries(List.of()).at(FIRST))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("no weather at all");
+                .hasMessageContaining("found.no-weather");
     }
 
     @Test

@@ -2,7 +2,6 @@
 package org.earleaf.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
@@ -29,7 +28,10 @@ import org.earleaf.plan.Shift;
 import org.earleaf.plan.Spot;
 import org.earleaf.plan.Window;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.Said;
 import org.earleaf.units.SideBySide;
 import org.earleaf.units.Units;
 import org.earleaf.weather.WeatherHour;
@@ -189,7 +191,9 @@ class WeekTest {
         assertThat(at.get(1).y_m()).isCloseTo(2 / 69.0 * 60 * 1852, within(15.0));
         assertThat(at.get(2).x_m()).isCloseTo(4 / 69.0 * 60 * 1852 * Math.cos(Math.toRadians(41.5)), within(25.0));
         assertThat(at.get(3)).isEqualTo(new Spot(2 * Units.M_PER_MI, 0));
-        assertThat(week.notes()).anyMatch(n -> n.contains("No outline of Hill"));
+        assertThat(week.notes())
+                .contains(Said.of(
+                        "week.no-outline", "fields", List.of("Hill"), "way", Measure.DISTANCE.of(2 * Units.M_PER_MI)));
     }
 
     @Test
@@ -296,12 +300,23 @@ class WeekTest {
 
     @Test
     void names_that_nobody_knows_are_refused_with_those_that_are_known() {
-        assertThatThrownBy(() -> change("Nowhere", "wide", ON))
-                .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("Home, nitrogen; Away, nitrogen");
-        assertThatThrownBy(() -> change("Home", "plough", ON)).hasMessageContaining("one of wide, narrow");
-        assertThatThrownBy(() -> change("Home", "wide", ON.plusDays(7)))
-                .hasMessageContaining("2024-06-28 to 2024-07-04");
+        Problem pass = refused("Nowhere", "wide", ON);
+        assertThat(pass.code()).isEqualTo("week.pass-unknown");
+        assertThat(pass.rule().values().get("passes").toString()).contains("Home, nitrogen; Away, nitrogen");
+        Problem rig = refused("Home", "plough", ON);
+        assertThat(rig.code()).isEqualTo("week.rig-unknown");
+        assertThat(rig.rule().values()).containsEntry("rigs", List.of("wide", "narrow"));
+        Problem day = refused("Home", "wide", ON.plusDays(7));
+        assertThat(day.code()).isEqualTo("week.day-outside");
+        assertThat(day.rule().values())
+                .containsEntry("first", LocalDate.of(2024, 6, 28))
+                .containsEntry("last", LocalDate.of(2024, 7, 4));
+    }
+
+    private static Problem refused(String pass, String rig, LocalDate day) {
+        EarleafException wrong = org.assertj.core.api.Assertions.catchThrowableOfType(
+                EarleafException.class, () -> change(pass, rig, day));
+        return wrong.problems().get(0);
     }
 
     private static void change(String pass, String rig, LocalDate day) {

@@ -46,7 +46,7 @@ class FarmFolderTest {
         assertThat(home.drainage()).isEqualTo(Drainage.TILED);
         assertThat(home.tillage()).isEqualTo(Tillage.REDUCED);
         assertThat(home.residueCover()).isCloseTo(0.30, within(1e-12));
-        assertThat(home.soil().texture()).isEqualTo("silt loam");
+        assertThat(home.soil().texture()).isEqualTo(org.earleaf.soil.Texture.SILT_LOAM);
         assertThat(farm.zones()).extracting(Zone::label).containsExactly("Home", "Creek, hill", "Creek, flat");
         assertThat(farm.zones().get(1).soil()).isEqualTo(farm.zones().get(2).soil());
         assertThat(farm.weather().observed().days()).hasSize(TinyFolder.WEATHER_DAYS);

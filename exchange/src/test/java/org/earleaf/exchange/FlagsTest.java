@@ -41,9 +41,9 @@ class FlagsTest {
         Farm farm = read(TinyFolder.us().edit(clamp.file(), clamp.from(), clamp.to()));
         assertThat(clamp.value().applyAsDouble(farm)).isCloseTo(clamp.taken(), within(1e-9));
         assertThat(farm.flags())
-                .filteredOn(f -> f.where().equals(clamp.where()))
+                .filteredOn(f -> f.where().toString().equals(clamp.where()))
                 .singleElement()
-                .extracting(Flag::what)
+                .extracting(f -> f.what().toString())
                 .asString()
                 .contains("is taken");
     }
@@ -140,8 +140,8 @@ class FlagsTest {
     void clay_beyond_the_model_is_brought_in_layer_by_layer() {
         Farm farm = read(TinyFolder.us().edit("soil.csv", "60,22,32,1.0", "60,22,70,1.0"));
         assertThat(farm.flags())
-                .anyMatch(f -> f.where().equals("soil.csv, Creek, hill, layer 6")
-                        && f.what().contains("clay [%] 70.0 is outside"));
+                .anyMatch(f -> f.where().toString().equals("soil.csv, Creek, hill, layer 6")
+                        && f.what().toString().contains("clay [%] 70.0 is outside"));
     }
 
     @Test
@@ -156,7 +156,7 @@ class FlagsTest {
                         new Flag(
                                 "fields.csv, row 1, column brand_of_seed",
                                 "a column that is not known; it is not read"))
-                .noneMatch(f -> f.where().startsWith("notes"));
+                .noneMatch(f -> f.where().toString().startsWith("notes"));
     }
 
     @Test
@@ -178,7 +178,7 @@ class FlagsTest {
         Farm farm = read(folder);
         assertThat(farm.prices().nitrogen_usdKg() * Units.KG_PER_LB).isCloseTo(0.60, within(1e-12));
         assertThat(farm.prices().harvestCost_usdBu()).isEqualTo(0.25);
-        assertThat(farm.flags()).extracting(Flag::what).contains("no key n_price_usd_lb; 0.6 is taken");
+        assertThat(farm.flags()).extracting(f -> f.what().toString()).contains("no key n_price_usd_lb; 0.6 is taken");
     }
 
     /** 640 lb of nitrogen in a ton of UAN 32: 350 $/ton is 0.546875 $/lb. */
@@ -221,9 +221,9 @@ class FlagsTest {
             assertThat(b.shape_lonLat().getNumPoints()).isEqualTo(5);
         });
         assertThat(farm.flags())
-                .anyMatch(f -> f.where().equals("boundaries.geojson, feature 1")
-                        && f.what().contains("holds 92.7")
-                        && f.what().contains("fields.csv says 32.375 ha"));
+                .anyMatch(f -> f.where().toString().equals("boundaries.geojson, feature 1")
+                        && f.what().toString().contains("holds 92.7")
+                        && f.what().toString().contains("fields.csv says 32.375 ha"));
     }
 
     @Test
@@ -234,6 +234,6 @@ class FlagsTest {
                 """;
         Farm farm = read(TinyFolder.us().with("boundaries.geojson", square));
         assertThat(farm.ground().boundaries()).hasSize(1);
-        assertThat(farm.flags()).noneMatch(f -> f.where().startsWith("boundaries"));
+        assertThat(farm.flags()).noneMatch(f -> f.where().toString().startsWith("boundaries"));
     }
 }

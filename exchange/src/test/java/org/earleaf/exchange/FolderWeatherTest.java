@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.farm.Farm;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Flag;
 import org.earleaf.weather.WeatherDay;
 import org.earleaf.weather.WeatherGap;
 import org.junit.jupiter.api.Test;
@@ -44,9 +43,9 @@ class FolderWeatherTest {
         assertThat(days.get(2).tmin_C()).isCloseTo(12, within(1e-12));
         assertThat(said(farm))
                 .contains(
-                        "weather.csv, 2012: highest temperature missing on 2012-05-02, drawn on a line between the days known",
-                        "weather.csv, 2012: rain missing on 2 days (2012-05-02, 2012-05-05), taken as 0")
-                .anyMatch(s -> s.startsWith("weather.csv, 2012: no row on 2 days (2012-05-03, 2012-05-04)"));
+                        "flag.year{where=weather.csv, year=2012}: fill.no-highest{on=fill.day{day=2012-05-02}}",
+                        "flag.year{where=weather.csv, year=2012}: fill.no-rain{on=fill.days{n=2, days=[2012-05-02, 2012-05-05]}}",
+                        "flag.year{where=weather.csv, year=2012}: fill.no-row{on=fill.days{n=2, days=[2012-05-03, 2012-05-04]}}");
         assertThat(farm.weather().flags()).hasSize(3);
     }
 
@@ -55,7 +54,9 @@ class FolderWeatherTest {
         Farm farm = read(withWeather("2012-01-01,2,-8,0\n2012-05-01,20,10,5\n"));
         assertThat(farm.weather().gaps())
                 .containsExactly(new WeatherGap(LocalDate.of(2012, 1, 2), LocalDate.of(2012, 4, 30)));
-        assertThat(said(farm)).anyMatch(s -> s.startsWith("weather.csv, 2012-01-02 to 2012-04-30: LONG GAP: 120 days"));
+        assertThat(said(farm))
+                .anyMatch(s -> s.equals(
+                        "flag.span{where=weather.csv, first=2012-01-02, last=2012-04-30}: fill.long-gap{n=120}"));
     }
 
     @Test
@@ -82,7 +83,8 @@ class FolderWeatherTest {
         Farm farm = read(withWeather(rows.toString()));
         assertThat(farm.weather().observed().days().get(50).tmax_C()).isEqualTo(20);
         assertThat(said(farm))
-                .contains("weather.csv, 2012: highest temperature beyond 55 °C on 2012-05-21, taken as missing");
+                .contains(
+                        "flag.year{where=weather.csv, year=2012}: fill.highest-beyond{on=fill.day{day=2012-05-21}, most=55.0 °C}");
     }
 
     @Test
@@ -98,9 +100,9 @@ class FolderWeatherTest {
                         WeatherDay.of(LocalDate.of(2012, 1, 3), 1.25, 0.75, 0));
         assertThat(said(farm))
                 .contains(
-                        "weather, 2012: highest temperature below the lowest on 2012-01-02, swapped",
-                        "weather, 2012: rain missing on 2012-01-02, taken as 0",
-                        "weather, 2012: highest and lowest temperature closer than 0.5 °C on 2012-01-03, set 0.5 °C apart");
+                        "flag.year{where=weather, year=2012}: fill.swapped{on=fill.day{day=2012-01-02}}",
+                        "flag.year{where=weather, year=2012}: fill.no-rain{on=fill.day{day=2012-01-02}}",
+                        "flag.year{where=weather, year=2012}: fill.apart{on=fill.day{day=2012-01-03}, apart=0.5 K}");
     }
 
     @Test
@@ -139,6 +141,6 @@ class FolderWeatherTest {
     void a_forecast_may_lack_the_chance_of_rain() {
         Farm farm = read(TinyFolder.us().with("forecast.csv", HEAD + "2012-10-27,15,5,0\n"));
         assertThat(farm.weather().rainChance()).containsExactly(Double.NaN);
-        assertThat(farm.flags()).extracting(Flag::where).doesNotContain("forecast.csv");
+        assertThat(farm.flags()).extracting(f -> f.where().toString()).doesNotContain("forecast.csv");
     }
 }

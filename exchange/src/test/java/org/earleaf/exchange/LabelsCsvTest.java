@@ -13,7 +13,6 @@ import org.earleaf.label.DropletClass;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelItem;
 import org.earleaf.label.LabelLimit;
-import org.earleaf.units.Flag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -123,7 +122,9 @@ class LabelsCsvTest {
     void a_crop_without_known_stages_is_taken_and_told() {
         Farm farm = read(LabelFaults.GOOD.replace("Guard,wheat,last_stage,,Z69", "Guard,sunflower,height,,30 in"));
         assertThat(farm.labels().find("Leaf Guard", "sunflower")).isPresent();
-        assertThat(farm.flags()).extracting(Flag::what).anyMatch(w -> w.contains("stages of sunflower are not known"));
+        assertThat(farm.flags())
+                .extracting(f -> f.what().toString())
+                .anyMatch(w -> w.contains("stages of sunflower are not known"));
     }
 
     @Test

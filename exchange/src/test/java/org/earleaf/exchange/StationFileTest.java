@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import org.earleaf.units.Flag;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherDay;
 import org.earleaf.weather.WeatherFill;
@@ -49,7 +48,7 @@ class StationFileTest {
         WeatherFill.Filled filled = WeatherFill.fill(days, URBANA, "weather");
         assertThat(filled.series().days()).hasSize(10_957).allMatch(d -> d.tmax_C() - d.tmin_C() > 0.5 - 1e-9);
         assertThat(filled.gaps()).isEmpty();
-        assertThat(filled.flags()).extracting(Flag::what).anyMatch(w -> w.endsWith("swapped"));
+        assertThat(filled.flags()).extracting(f -> f.what().toString()).anyMatch(w -> w.startsWith("fill.swapped"));
     }
 
     /** Urbana's normal is about 41 in of precipitation a year (from memory). */

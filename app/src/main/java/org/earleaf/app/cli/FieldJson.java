@@ -4,6 +4,7 @@ package org.earleaf.app.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.OutOfReach;
@@ -113,7 +114,9 @@ final class FieldJson {
     private void ahead() {
         out.put("n_short", outlook.nShort())
                 .put("yield", Measure.YIELD, outlook.yield_kgHa())
-                .put("limited_by", outlook.limitedBy())
+                .put(
+                        "limited_by",
+                        outlook.limitedBy().name().toLowerCase(Locale.ROOT).replace('_', ' '))
                 .put("emergence_date", outlook.emergence())
                 .put("silk_date", outlook.silk())
                 .put("maturity_date", outlook.maturity())
@@ -123,7 +126,7 @@ final class FieldJson {
                         Json.object(
                                 "water_mm", outlook.waterBalance_mm(),
                                 "nitrogen_kg_ha", outlook.nitrogenBalance_kgHa()))
-                .put("flags", flags(outlook.flags()));
+                .put("flags", flags(outlook.flags(), out.isMetric()));
     }
 
     /** {@code date} is the first day out of reach, null when the rig fits to the end of the season. */
@@ -133,9 +136,10 @@ final class FieldJson {
         return rigs;
     }
 
-    private static List<Object> flags(List<Flag> flags) {
+    private static List<Object> flags(List<Flag> flags, boolean metric) {
         List<Object> texts = new ArrayList<>();
-        flags.forEach(f -> texts.add(f.where() + ": " + f.what()));
+        Say say = new Say(metric);
+        flags.forEach(f -> texts.add(say.say(f)));
         return texts;
     }
 }

@@ -115,11 +115,11 @@ final class FieldText {
     private void ahead() {
         page.head("What lies ahead, if nothing more is done");
         page.say("Yield " + say.spread(Measure.YIELD, outlook.yield_kgHa(), 0) + " at 15.5 % moisture, limited by "
-                + outlook.limitedBy() + ".");
+                + say.say(outlook.limitedBy()) + ".");
         for (OutOfReach r : outlook.reach()) {
             page.say(reach(r));
         }
-        outlook.flags().forEach(f -> page.say("Note: " + f.where() + ": " + f.what() + ".", ""));
+        outlook.flags().forEach(f -> page.say("Note: " + say.say(f) + ".", ""));
         page.gap().say(Cautions.LABEL);
     }
 

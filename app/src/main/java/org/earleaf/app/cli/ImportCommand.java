@@ -86,15 +86,15 @@ public final class ImportCommand implements Callable<Integer> {
                 "weather_from", r.weatherFrom(),
                 "weather_to", r.weatherTo(),
                 "differences", sentences(r.differences()),
-                "flags", r.flags().stream().map(ImportCommand::sentence).toList()));
+                "flags", r.flags().stream().map(this::sentence).toList()));
     }
 
     private List<String> sentences(List<Difference> differences) {
         return differences.stream().map(d -> d.sentence(common.isMetric())).toList();
     }
 
-    private static String sentence(Flag flag) {
-        return flag.where() + ": " + flag.what();
+    private String sentence(Flag flag) {
+        return new Say(common.isMetric()).say(flag);
     }
 
     private String text(ImportReport r) {
@@ -118,7 +118,7 @@ public final class ImportCommand implements Callable<Integer> {
         section(
                 text,
                 "Filled in or limited",
-                r.flags().stream().map(ImportCommand::sentence).toList());
+                r.flags().stream().map(this::sentence).toList());
         return text.toString();
     }
 

@@ -4,6 +4,7 @@ package org.earleaf.app.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
 import org.earleaf.outlook.Outlook;
 import org.jspecify.annotations.Nullable;
@@ -13,21 +14,22 @@ final class MorningJson {
     private MorningJson() {}
 
     static Map<String, @Nullable Object> of(Brief brief, boolean metric) {
+        Words words = Words.in(metric);
         List<Object> fields = new ArrayList<>();
         brief.outlooks().forEach(o -> fields.add(field(o, metric)));
         List<Object> passes = new ArrayList<>();
         brief.passes().forEach(o -> passes.add(OptionsJson.option(o, metric)));
         List<Object> leftOut = new ArrayList<>();
         brief.leftOut()
-                .forEach(l -> leftOut.add(
-                        Json.object("field", l.field(), "zone", l.zone(), "kind", l.kind(), "reason", l.reason())));
+                .forEach(l -> leftOut.add(Json.object(
+                        "field", l.field(), "zone", l.zone(), "kind", l.kind(), "reason", words.say(l.reason()))));
         List<Object> readings = new ArrayList<>();
         brief.readings()
                 .forEach(r -> readings.add(new Keys(metric)
                         .put("field", r.field())
                         .put("zone", r.zone())
-                        .put("kind", r.kind())
-                        .put("because", r.because())
+                        .put("kind", words.say(r.take()))
+                        .put("because", words.say(r.because()))
                         .put("worth", Measure.MONEY, r.worth_usdHa())
                         .map()));
         return Json.object(
@@ -37,10 +39,10 @@ final class MorningJson {
                 "passes", passes,
                 "left_out", leftOut,
                 "spray_hours", SprayHoursJson.of(brief.spray(), metric),
-                "spray_hours_note", brief.spray().note(),
+                "spray_hours_note", brief.spray().note().map(words::say).orElse(""),
                 "readings_worth_taking", readings,
                 "assumptions", OptionsJson.assumptions(brief.passes()),
-                "cautions", brief.cautions(),
+                "cautions", brief.cautions().stream().map(words::say).toList(),
                 "seasons_simulated", brief.seasonsSimulated());
     }
 

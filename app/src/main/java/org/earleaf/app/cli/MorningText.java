@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Reason;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
 
@@ -29,7 +28,7 @@ final class MorningText {
         MorningText text = new MorningText(brief, metric);
         text.headline();
         text.passes();
-        SprayHoursText.add(text.page, brief.spray());
+        SprayHoursText.add(text.page, brief.spray(), text.say);
         text.fields();
         text.leftOut();
         text.readings();
@@ -73,7 +72,7 @@ final class MorningText {
         for (Option o : brief.passes()) {
             page.say(Say.weekday(o.date()) + ": " + place(o));
             page.say(OptionsText.act(o, say) + "; " + OptionsText.worth(o, say) + ".", "   ");
-            String why = o.why().stream().map(Reason::sentence).collect(Collectors.joining(" "));
+            String why = o.why().stream().map(r -> say.say(r.said())).collect(Collectors.joining(" "));
             page.say("Why: " + why, "   ");
             if (!o.isNitrogen()) {
                 page.say(ProtectionText.assumed(o), "   ");
@@ -119,7 +118,7 @@ final class MorningText {
         page.head("Left out, and why");
         brief.leftOut()
                 .forEach(l -> page.say((l.zone().isEmpty() ? l.field() : l.field() + ", " + l.zone()) + ", " + l.kind()
-                        + ": " + l.reason()));
+                        + ": " + say.say(l.reason())));
     }
 
     private void readings() {
@@ -128,8 +127,8 @@ final class MorningText {
         }
         page.head("Readings worth the drive");
         brief.readings()
-                .forEach(r -> page.say((r.zone().isEmpty() ? r.field() : r.field() + ", " + r.zone()) + ", " + r.kind()
-                        + worth(r) + ": " + r.because()));
+                .forEach(r -> page.say((r.zone().isEmpty() ? r.field() : r.field() + ", " + r.zone()) + ", "
+                        + say.say(r.take()) + worth(r) + ": " + say.say(r.because())));
     }
 
     private String worth(Brief.ReadingWorthTaking r) {
@@ -138,7 +137,7 @@ final class MorningText {
 
     private void cautions() {
         page.head("Caution");
-        brief.cautions().forEach(page::say);
+        brief.cautions().forEach(c -> page.say(say.say(c)));
         page.gap().say(Say.number(brief.seasonsSimulated(), 0) + " simulated seasons stand behind this page.");
     }
 }

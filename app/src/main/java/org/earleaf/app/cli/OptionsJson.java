@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.FollowUp;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
-import org.earleaf.decide.Reason;
 import org.earleaf.decide.Worth;
 import org.earleaf.field.Zone;
 import org.earleaf.pressure.ProtectionAssumption;
@@ -24,7 +24,8 @@ final class OptionsJson {
         List<Object> list = new ArrayList<>();
         options.forEach(o -> list.add(option(o, metric)));
         List<Object> left = new ArrayList<>();
-        leftOut.forEach(l -> left.add(Json.object("kind", l.kind(), "reason", l.reason())));
+        leftOut.forEach(l -> left.add(
+                Json.object("kind", l.kind(), "reason", Words.in(metric).say(l.reason()))));
         return Json.object(
                 "field",
                 zone.field(),
@@ -75,9 +76,17 @@ final class OptionsJson {
                 .put("yield_gain", Measure.YIELD, w.meanYieldGain_kgHa())
                 .put("wait_cost", Measure.MONEY_A_DAY, o.waitCost_usdHaDay())
                 .put("then", o.then().map(t -> then(t, metric)).orElse(null))
-                .put("why", o.why().stream().map(Reason::sentence).toList())
+                .put(
+                        "why",
+                        o.why().stream()
+                                .map(r -> Words.in(metric).say(r.said()))
+                                .toList())
                 .put("may_be_made", o.mayBeMade())
-                .put("refusals", o.refusals().stream().map(Reason::sentence).toList())
+                .put(
+                        "refusals",
+                        o.refusals().stream()
+                                .map(r -> Words.in(metric).say(r.said()))
+                                .toList())
                 .put("assumptions", names(o))
                 .map();
     }
@@ -135,12 +144,12 @@ final class OptionsJson {
                 .sorted()
                 .forEach(a -> all.add(Json.object(
                         "name", name(a),
-                        "meaning", a.meaning(),
+                        "meaning", Words.US.say(a),
                         "value", a.usual(),
                         "unit", a.unit(),
                         "low", a.low(),
                         "high", a.high(),
-                        "support", a.support().word())));
+                        "support", Words.US.say(a.support()))));
         return all;
     }
 }

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
-import org.earleaf.decide.Reason;
 import org.earleaf.decide.Worth;
 import org.earleaf.field.Zone;
 import org.earleaf.label.Cautions;
@@ -33,7 +32,7 @@ final class OptionsText {
         boolean metric = say.metric();
         Option best = options.get(0);
         page.say("Best: " + act(best, say) + " on " + Say.weekday(best.date()) + ", " + worth(best, say) + ".");
-        best.why().forEach((Reason r) -> page.say(r.sentence(), "   "));
+        best.why().forEach(r -> page.say(say.say(r.said()), "   "));
         page.head("Every choice, gain in " + Measure.MONEY.unit(metric));
         page.row(ROW, "Date", "Rate and placement", "Rig", "Mean", "p10 to p90", "Pays in");
         for (Option o : options) {

@@ -84,7 +84,7 @@ public final class PlanCommand implements Callable<Integer> {
         double longest_s = Ranges.SEARCH.read(seconds, "--seconds");
         PrintWriter err = spec.commandLine().getErr();
         PlanInstance.Read read = PlanInstance.read(folder);
-        read.flags().forEach(f -> err.println("note: " + f.where() + ": " + f.what()));
+        read.flags().forEach(f -> err.println("note: " + new Say(common.isMetric()).say(f)));
         Found found;
         try (Progress progress = Progress.of(spec, "Searching")) {
             found = Search.forPlan(read.problem(), longest_s, seed);

@@ -4,6 +4,7 @@ package org.earleaf.app.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.earleaf.app.words.Words;
 import org.earleaf.label.Cautions;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.Shift;
@@ -69,9 +70,9 @@ final class PlanJson {
                         "job",
                         problem.jobs().get(w.job()).name(),
                         "reason",
-                        w.sentence(),
+                        Words.US.say(w.said()),
                         "rule",
-                        w.rule().map(r -> r.sentence()).orElse("It costs more than it brings."),
+                        w.rule().map(Words.US::say).orElse("It costs more than it brings."),
                         "loses_usd",
                         problem.jobs().get(w.job()).undone_usd()))
                 .toList();

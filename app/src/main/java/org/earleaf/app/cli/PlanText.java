@@ -2,6 +2,7 @@
 package org.earleaf.app.cli;
 
 import java.util.Locale;
+import org.earleaf.app.words.Words;
 import org.earleaf.label.Cautions;
 import org.earleaf.plan.PlanProblem;
 import org.earleaf.plan.Shift;
@@ -33,7 +34,7 @@ final class PlanText {
         if (!found.leftOut().isEmpty()) {
             out.append("\nLeft out\n");
             for (WhyLeftOut w : found.leftOut()) {
-                String sentence = problem.jobs().get(w.job()).name() + ". " + w.sentence();
+                String sentence = problem.jobs().get(w.job()).name() + ". " + Words.US.say(w.said());
                 Say.wrapped(sentence, MARGIN).forEach(line -> out.append(line).append('\n'));
             }
         }
@@ -49,7 +50,7 @@ final class PlanText {
         out.append(String.format(
                 Locale.ROOT,
                 "%n%s, %s: %.0f of %.0f min%n",
-                problem.dayWord(shift.day()),
+                Words.US.say(problem.dayWord(shift.day())),
                 problem.rigOf(shift),
                 table.end_s() / 60,
                 shift.length_s() / 60));

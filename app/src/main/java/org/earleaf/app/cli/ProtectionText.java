@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
-import org.earleaf.decide.Reason;
 import org.earleaf.decide.SprayMix;
 import org.earleaf.decide.Worth;
 import org.earleaf.protection.ProtectionAdvice;
@@ -25,15 +24,15 @@ final class ProtectionText {
         page.head("Against disease and insects");
         answer.proposed().ifPresent(o -> {
             page.say("Best: " + act(o, say) + " on " + Say.weekday(o.date()) + ", " + OptionsText.worth(o, say) + ".");
-            o.why().forEach((Reason r) -> page.say(r.sentence(), "   "));
+            o.why().forEach(r -> page.say(say.say(r.said()), "   "));
             page.say(assumed(o), "   ");
         });
-        answer.leftOut().forEach(l -> page.say("No " + l.kind() + ": " + l.reason()));
+        answer.leftOut().forEach(l -> page.say("No " + l.kind() + ": " + say.say(l.reason())));
         if (answer.options().isEmpty()) {
             return;
         }
         table(page, answer.bestOfEach(), say);
-        page.say(ProtectionAdvice.CAUTION);
+        page.say(say.say(ProtectionAdvice.CAUTION));
     }
 
     private static void table(Page page, List<Option> options, Say say) {
@@ -53,7 +52,7 @@ final class ProtectionText {
                     say.number(Measure.MONEY, w.mean_usdHa(), 0),
                     say.number(Measure.MONEY, w.p10_usdHa(), 0) + " to " + say.number(Measure.MONEY, w.p90_usdHa(), 0),
                     w.chanceItPays() > 0 && w.chanceItPays() < .05 ? "<1" : Say.tenths(w.chanceItPays()),
-                    numbers(o, notes));
+                    numbers(o, notes, say));
         }
         for (int k = 0; k < notes.size(); k++) {
             page.say((k + 1) + "  " + notes.get(k), "   ");
@@ -61,9 +60,9 @@ final class ProtectionText {
     }
 
     /** Numbers of the notes that forbid an option; a new note goes behind those there are. */
-    private static String numbers(Option o, List<String> notes) {
+    private static String numbers(Option o, List<String> notes, Say say) {
         return o.refusals().stream()
-                .map(Reason::sentence)
+                .map(r -> say.say(r.said()))
                 .map(s -> {
                     if (!notes.contains(s)) {
                         notes.add(s);

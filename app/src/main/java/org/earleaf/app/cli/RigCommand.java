@@ -157,7 +157,7 @@ public final class RigCommand implements Runnable {
                 "sizes_that_serve",
                 outlets,
                 "remarks",
-                s.remarks().stream().map(r -> r.where() + ": " + r.what()).toList(),
+                s.remarks().stream().map(r -> new Say(common.isMetric()).say(r)).toList(),
                 "cautions",
                 List.of(Cautions.LABEL));
     }
@@ -182,7 +182,7 @@ public final class RigCommand implements Runnable {
                 .reduce((a, b) -> a + ", " + b)
                 .orElse("none");
         out.println("sizes     " + serving);
-        s.remarks().forEach(r -> out.println("note      " + r.where() + ": " + r.what()));
+        s.remarks().forEach(r -> out.println("note      " + new Say(common.isMetric()).say(r)));
     }
 
     private void line(PrintWriter out, FlowPart part, double inside) {

@@ -7,8 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.app.words.Words;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Spread;
+import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 
 /** Figures and days in words, as an almanac prints them. */
 record Say(boolean metric) {
@@ -16,6 +19,21 @@ record Say(boolean metric) {
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter FULL = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
     private static final int PAGE = 78;
+
+    /** A sentence in the units asked for. */
+    String say(Said said) {
+        return Words.in(metric).say(said);
+    }
+
+    /** The word of a constant. */
+    String say(Enum<?> constant) {
+        return Words.in(metric).say(constant);
+    }
+
+    /** A remark with its place. */
+    String say(Flag flag) {
+        return say(flag.where()) + ": " + say(flag.what());
+    }
 
     static String day(LocalDate date) {
         return DAY.format(date);

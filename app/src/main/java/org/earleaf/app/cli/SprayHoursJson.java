@@ -3,6 +3,7 @@ package org.earleaf.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.earleaf.app.words.Words;
 import org.earleaf.spray.HourReason;
 import org.earleaf.spray.SprayHour;
 import org.earleaf.spray.SprayTable;
@@ -13,49 +14,54 @@ final class SprayHoursJson {
     private SprayHoursJson() {}
 
     static List<Object> of(SprayTable table, boolean metric) {
+        Words words = Words.in(metric);
         List<Object> all = new ArrayList<>();
         for (SprayTable.Job job : table.jobs()) {
             all.add(Json.object(
                     "field", job.field(),
                     "zone", job.zone(),
-                    "kind", job.kind(),
+                    "kind", words.say(job.kind()),
                     "product", job.product(),
                     "placement", job.placement(),
                     "rig", job.rig(),
-                    "windows",
-                            job.windows().stream().map(SprayHoursJson::window).toList(),
-                    "unfit", job.shut().stream().map(SprayHoursJson::shut).toList(),
-                    "hours", job.hours().stream().map(h -> hour(h, metric)).toList()));
+                    "windows", job.windows().stream().map(w -> window(w, words)).toList(),
+                    "unfit", job.shut().stream().map(s -> shut(s, words)).toList(),
+                    "hours",
+                            job.hours().stream()
+                                    .map(h -> hour(h, metric, words))
+                                    .toList()));
         }
         return all;
     }
 
-    private static Object window(SprayWindow w) {
+    private static Object window(SprayWindow w, Words words) {
         return Json.object(
                 "from", w.from(),
                 "to", w.to(),
                 "hours", w.hours(),
-                "fit", w.fit().word(),
-                "cautions", w.cautions().stream().map(HourReason::sentence).toList(),
-                "ends_because", w.endsBecause().map(HourReason::sentence).orElse(""));
+                "fit", words.say(w.fit()),
+                "cautions", w.cautions().stream().map(r -> words.say(r.said())).toList(),
+                "ends_because", w.endsBecause().map(r -> words.say(r.said())).orElse(""));
     }
 
-    private static Object shut(SprayTable.Shut s) {
+    private static Object shut(SprayTable.Shut s, Words words) {
         return Json.object(
                 "from", s.from(),
                 "to", s.to(),
                 "factor", factor(s.because()),
-                "because", s.because().sentence());
+                "because", words.say(s.because().said()));
     }
 
-    private static Object hour(SprayHour h, boolean metric) {
+    private static Object hour(SprayHour h, boolean metric, Words words) {
         return new Keys(metric)
                 .put("at", h.hour().at())
-                .put("fit", h.fit().word())
+                .put("fit", words.say(h.fit()))
                 .put("wind", Measure.SPEED, h.wind_ms())
                 .put("temperature", Measure.AIR, h.hour().air_C())
                 .put("delta_t_c", h.deltaT_C())
-                .put("against", h.against().stream().map(HourReason::sentence).toList())
+                .put(
+                        "against",
+                        h.against().stream().map(r -> words.say(r.said())).toList())
                 .map();
     }
 

@@ -7,7 +7,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.earleaf.spray.HourReason;
 import org.earleaf.spray.SprayTable;
 import org.earleaf.spray.SprayWindow;
 
@@ -18,50 +17,48 @@ final class SprayHoursText {
 
     private SprayHoursText() {}
 
-    static void add(Page page, SprayTable table) {
+    static void add(Page page, SprayTable table, Say say) {
         page.head("Spray hours, the next two days");
-        if (!table.note().isEmpty()) {
-            page.say(table.note());
-        }
+        table.note().ifPresent(n -> page.say(say.say(n)));
         for (SprayTable.Job job : table.jobs()) {
-            page.say(title(job) + ": " + windows(job.windows()));
+            page.say(title(job, say) + ": " + windows(job.windows(), say));
             List<SprayTable.Shut> shut = job.shut();
             if (!shut.isEmpty()) {
                 page.say(
                         "Not: "
                                 + shut.stream()
                                         .map(s -> span(s.from(), s.to()) + ", "
-                                                + s.because().sentence())
+                                                + say.say(s.because().said()))
                                         .collect(Collectors.joining(" ")),
                         "   ");
             }
         }
         if (!table.jobs().isEmpty()) {
-            page.say(SprayWindow.CAUTION);
+            page.say(say.say(SprayWindow.CAUTION));
         }
     }
 
-    private static String title(SprayTable.Job job) {
+    private static String title(SprayTable.Job job, Say say) {
         if (job.field().isEmpty()) {
             return "By weather alone, whatever is sprayed over leaves";
         }
         String place = job.zone().isEmpty() ? job.field() : job.field() + ", " + job.zone();
-        return place + ", " + job.kind() + " (" + job.product() + ", " + job.placement() + ")";
+        return place + ", " + say.say(job.kind()) + " (" + job.product() + ", " + job.placement() + ")";
     }
 
-    private static String windows(List<SprayWindow> windows) {
+    private static String windows(List<SprayWindow> windows, Say say) {
         if (windows.isEmpty()) {
             return "no run of hours fits.";
         }
         return windows.stream()
-                        .map(w -> span(w.from(), w.to()) + " " + w.fit().word() + cautions(w))
+                        .map(w -> span(w.from(), w.to()) + " " + say.say(w.fit()) + cautions(w, say))
                         .collect(Collectors.joining("; "))
                 + ".";
     }
 
-    private static String cautions(SprayWindow w) {
+    private static String cautions(SprayWindow w, Say say) {
         String because = w.cautions().stream()
-                .map(HourReason::sentence)
+                .map(r -> say.say(r.said()))
                 .map(s -> s.replaceAll("[.]$", ""))
                 .collect(Collectors.joining(", "));
         return because.isEmpty() ? "" : " (" + because + ")";

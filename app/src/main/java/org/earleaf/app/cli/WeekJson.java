@@ -4,6 +4,7 @@ package org.earleaf.app.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.label.Cautions;
 import org.earleaf.plan.WhyLeftOut;
@@ -31,7 +32,7 @@ final class WeekJson {
                 "jobs",
                 week.all().stream().map(s -> stop(week, s, metric)).toList(),
                 "left_out",
-                week.leftOut().stream().map(w -> leftOut(week, w)).toList(),
+                week.leftOut().stream().map(w -> leftOut(week, w, metric)).toList(),
                 "later",
                 week.later().stream()
                         .map(l -> Json.object("field", l.place(), "kind", l.kind(), "date", l.date()))
@@ -55,7 +56,7 @@ final class WeekJson {
                 "seed",
                 seed,
                 "notes",
-                week.notes(),
+                week.notes().stream().map(Words.in(metric)::say).toList(),
                 "cautions",
                 List.of(Cautions.LABEL));
     }
@@ -101,14 +102,15 @@ final class WeekJson {
                 .map();
     }
 
-    private static Map<String, @Nullable Object> leftOut(Week week, WhyLeftOut w) {
+    private static Map<String, @Nullable Object> leftOut(Week week, WhyLeftOut w, boolean metric) {
+        Words words = Words.in(metric);
         return Json.object(
                 "job",
                 week.passes().get(w.job()).name(),
                 "reason",
-                w.sentence(),
+                words.say(w.said()),
                 "rule",
-                w.rule().map(r -> r.sentence()).orElse("It costs more than it brings."),
+                w.rule().map(words::say).orElse("It costs more than it brings."),
                 "loses_usd",
                 week.problem().jobs().get(w.job()).undone_usd(),
                 "chance_it_is_done",

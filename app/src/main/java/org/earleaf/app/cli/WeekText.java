@@ -72,7 +72,7 @@ final class WeekText {
         later();
         cost();
         page.head("Taken for lack of a figure, and to look after");
-        week.notes().forEach(page::say);
+        week.notes().forEach(n -> page.say(say.say(n)));
         page.head("Caution").say(Cautions.LABEL);
         return page.toString();
     }
@@ -112,7 +112,7 @@ final class WeekText {
         page.head("Left out, and why");
         week.leftOut().stream()
                 .filter(w -> week.problem().jobs().get(w.job()).undone_usd() > 0)
-                .forEach(w -> page.say(week.passes().get(w.job()).name() + ". " + w.sentence()));
+                .forEach(w -> page.say(week.passes().get(w.job()).name() + ". " + say.say(w.said())));
     }
 
     private void later() {

@@ -36,9 +36,10 @@ record FarmHead(
 
     static final Table<Remark> REMARKS = Table.named("remark", (Remark r) -> "remark", r -> r)
             .key("about", Remark::about)
-            .key("place", r -> r.flag().where())
-            .key("what", r -> r.flag().what())
-            .read(r -> new Remark(r.text("about"), new Flag(r.text("place"), r.text("what"))));
+            .key("place", r -> SaidText.of(r.flag().where()))
+            .key("what", r -> SaidText.of(r.flag().what()))
+            .read(r -> new Remark(
+                    r.text("about"), new Flag(SaidText.read(r.text("place")), SaidText.read(r.text("what")))));
 
     static final Table<Chosen> SETTINGS = Table.named("setting", (Chosen c) -> "setting " + c.name(), Chosen::name)
             .key("name", Chosen::name)

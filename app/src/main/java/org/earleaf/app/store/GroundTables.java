@@ -18,6 +18,7 @@ import org.earleaf.field.ZoneId;
 import org.earleaf.field.ZoneName;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilWater;
+import org.earleaf.soil.Texture;
 import org.earleaf.units.EarleafException;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKBReader;
@@ -126,7 +127,7 @@ final class GroundTables {
                         .number("gdd_silk", "heat to silk [F d]", Zone::gddSilk, Shown.PLAIN)
                         .number("gdd_black_layer", "heat to black layer [F d]", Zone::gddBlackLayer, Shown.PLAIN)
                         .number("yield_goal_kg_ha", "yield goal, dry grain", Zone::yieldGoal_kgHa, Shown.RATE)
-                        .text("texture", "texture", z -> z.soil().texture()))
+                        .text("texture", "texture", z -> z.soil().texture().word()))
                 .read(r -> zone(r, byPlace));
     }
 
@@ -164,7 +165,8 @@ final class GroundTables {
                 layers.stream().map(Layer::om_pct).toList(),
                 layers.stream().map(Layer::ph).toList(),
                 layers.stream().map(Layer::cec_cmolKg).toList(),
-                texture);
+                Texture.findByWord(texture)
+                        .orElseThrow(() -> new IllegalArgumentException("no texture is called " + texture)));
     }
 
     private static Boundary boundary(Row r) {

@@ -148,6 +148,6 @@ class WalkPage {
                 ? form.of(first, ReadingForm.text(form.kind()))
                 : form.of(
                         places.of(worth.get(0).field(), worth.get(0).zone()),
-                        worth.get(0).kind());
+                        worth.get(0).kind().word());
     }
 }

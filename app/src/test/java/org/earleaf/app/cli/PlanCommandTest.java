@@ -80,7 +80,7 @@ class PlanCommandTest {
         assertThat(reasons.get(0))
                 .startsWith("F3: Other jobs are worth more of the time")
                 .contains("min short");
-        assertThat(reasons.get(3)).startsWith("F7: ").contains("R2 needs").endsWith("Left out it loses $4950.00.");
+        assertThat(reasons.get(3)).startsWith("F7: ").contains("R2 needs").endsWith("Left out, it loses $4,950.");
     }
 
     @Test

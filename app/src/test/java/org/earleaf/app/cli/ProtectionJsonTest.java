@@ -50,8 +50,8 @@ class ProtectionJsonTest {
         assertThat(unseen.proposed()).isEmpty();
         assertThat(unseen.options()).noneMatch(Option::mayBeMade);
         assertThat(unseen.readings())
-                .anyMatch(r -> r.kind().equals("lesions")
+                .anyMatch(r -> r.kind() == org.earleaf.field.Reading.Kind.LESIONS
                         && r.worth_usdHa() > 0
-                        && r.because().contains("Walk a W"));
+                        && r.because().code().equals("scout.walk"));
     }
 }

@@ -39,9 +39,11 @@ import org.earleaf.outlook.WorkableDays;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.season.ToySeason;
+import org.earleaf.season.Yield;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherDay;
@@ -152,12 +154,20 @@ public class Fixture implements FarmDay {
                 passes,
                 List.of(
                         new Brief.LeftOut(
-                                "Creek Bottom", "", "nitrogen", "Pays in 2 of 10 futures: soybeans left enough."),
-                        new Brief.LeftOut("Long Quarter", "west", "nitrogen", "A soil test first: see below.")),
+                                "Creek Bottom",
+                                "",
+                                "nitrogen",
+                                Said.text("Pays in 2 of 10 years: soybeans left enough.")),
+                        new Brief.LeftOut(
+                                "Long Quarter", "west", "nitrogen", Said.text("A soil test first: see below."))),
                 List.of(new Brief.ReadingWorthTaking(
-                        "Long Quarter", "west", "nitrate", "The choice between 0 and 40 lb N/ac turns on it.", 7.7)),
+                        "Long Quarter",
+                        "west",
+                        Reading.Kind.NITRATE,
+                        Said.text("The choice between 0 and 40 lb N/ac turns on it."),
+                        7.7)),
                 FixtureSprays.table(),
-                List.of(Cautions.LABEL, "UAN on the skin: wash at once."),
+                List.of(Cautions.SAID, Said.text("UAN on the skin: wash at once.")),
                 48_000);
     }
 
@@ -203,7 +213,7 @@ public class Fixture implements FarmDay {
                 new Spread(height * .91, height, height * 1.1),
                 spread,
                 new Spread(8600, 10400, 11900),
-                "nitrogen",
+                Yield.Limit.NITROGEN,
                 new FieldCalendar(
                         zone.planted(),
                         day(trace, Daily.REP, .33).map(d -> d.minusDays(1)),
@@ -337,7 +347,8 @@ public class Fixture implements FarmDay {
                         Double.NaN),
                 12.1 - days,
                 List.of(
-                        () -> "Short of nitrogen about Sun 5 July (2 to 9 July).",
-                        () -> "The June rain left 17 lb in the top foot, and most of it lies between the rows."));
+                        () -> Said.text("Short of nitrogen about Sun 5 July (2 to 9 July)."),
+                        () -> Said.text(
+                                "The June rain left 17 lb in the top foot, and most of it lies between the rows.")));
     }
 }

@@ -26,6 +26,7 @@ import org.earleaf.spray.SprayHour;
 import org.earleaf.spray.SprayHours;
 import org.earleaf.spray.SprayJob;
 import org.earleaf.spray.SprayTable;
+import org.earleaf.units.Said;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherHour;
 
@@ -46,7 +47,8 @@ final class FixtureSprays {
         SprayJob unread = new SprayJob(
                 SprayJob.Kind.FOLIAR, 2, true, false, SprayLabel.NOT_ENTERED, Ground.of(Ground.Kind.MEDIUM));
         return new SprayTable(
-                "", List.of(job(hours, any, "", "any spraying"), job(hours, unread, "Mill Eighty", "fungicide")));
+                Optional.empty(),
+                List.of(job(hours, any, "", "any spraying"), job(hours, unread, "Mill Eighty", "fungicide")));
     }
 
     private static SprayTable.Job job(List<WeatherHour> hours, SprayJob job, String field, String kind) {
@@ -58,16 +60,17 @@ final class FixtureSprays {
                 hours.get(0).at());
         String product = field.isEmpty() ? "" : "Demo F1";
         String placement = field.isEmpty() ? "" : "over the top";
-        return new SprayTable.Job(field, "", kind, product, placement, "", judged, SprayHours.windows(judged, 1));
+        return new SprayTable.Job(
+                field, "", Said.text(kind), product, placement, "", judged, SprayHours.windows(judged, 1));
     }
 
     static ProtectionAnswer answer(Zone zone) {
         Option go = option(zone, "Hired high rig", 27, List.of());
-        Option not = option(zone, "highboy", -90, List.of(() -> "highboy: crop 114 in is too tall."));
+        Option not = option(zone, "highboy", -90, List.of(() -> Said.text("highboy: crop 114 in is too tall.")));
         return new ProtectionAnswer(
                 List.of(go, not),
                 Optional.of(go),
-                List.of(new ProtectionAnswer.LeftOut("insecticide", "No aphids were counted.", true)),
+                List.of(new ProtectionAnswer.LeftOut("insecticide", Said.text("No aphids were counted."), true)),
                 List.of());
     }
 
@@ -96,7 +99,7 @@ final class FixtureSprays {
                 rig,
                 new Worth(mean, mean - 110, mean + 110, .6, mean - 125, 4.1, 75, 600, Double.NaN),
                 3,
-                List.of(() -> "Northern leaf blight on 71 of 100 plants is above the threshold."),
+                List.of(() -> Said.text("Northern leaf blight on 71 of 100 plants is above the threshold.")),
                 Optional.empty(),
                 Optional.of(new Spray(mix, refusals, List.of(ProtectionAssumption.EFFICACY))));
     }

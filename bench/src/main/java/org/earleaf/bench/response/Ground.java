@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilWater;
+import org.earleaf.soil.Texture;
 
 /** The four soils of the reference run: one texture to 60 in, organic matter by layer, pH 6.5. */
 public enum Ground {
@@ -68,6 +69,7 @@ public enum Ground {
         }
         List<Double> ph = Collections.nCopies(SoilProfile.LAYERS, 6.5);
         List<Double> cec = Collections.nCopies(SoilProfile.LAYERS, cec_cmolKg);
-        return new SoilProfile(water, density, om_pct, ph, cec, word);
+        return new SoilProfile(
+                water, density, om_pct, ph, cec, Texture.findByWord(word).orElseThrow());
     }
 }

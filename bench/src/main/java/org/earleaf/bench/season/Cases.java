@@ -15,6 +15,7 @@ import org.earleaf.season.parameter.Parameter;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilWater;
+import org.earleaf.soil.Texture;
 import org.earleaf.weather.Forcing;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherDay;
@@ -129,7 +130,7 @@ final class Cases {
         }
         int n = SoilProfile.LAYERS;
         SoilProfile soil = new SoilProfile(
-                water, density, om, Collections.nCopies(n, 6.5), Collections.nCopies(n, 18.0), "silt loam");
+                water, density, om, Collections.nCopies(n, 6.5), Collections.nCopies(n, 18.0), Texture.SILT_LOAM);
         return new SeasonSetup(
                 first,
                 planted,

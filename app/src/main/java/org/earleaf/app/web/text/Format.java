@@ -9,9 +9,14 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Locale;
+import org.earleaf.app.words.Words;
+import org.earleaf.decide.Reason;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Spread;
+import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /**
@@ -33,6 +38,26 @@ public enum Format {
 
     public static Format of(String units) {
         return "metric".equalsIgnoreCase(units) ? METRIC : US;
+    }
+
+    /** A sentence in these units. */
+    public String say(Said said) {
+        return Words.in(isMetric()).say(said);
+    }
+
+    /** The word of a constant. */
+    public String say(Enum<?> constant) {
+        return Words.in(isMetric()).say(constant);
+    }
+
+    /** A remark with its place. */
+    public String say(Flag flag) {
+        return say(flag.where()) + ": " + say(flag.what()) + ".";
+    }
+
+    /** The sentences of some reasons. */
+    public List<String> say(List<? extends Reason> reasons) {
+        return reasons.stream().map(r -> say(r.said())).toList();
     }
 
     public boolean isMetric() {

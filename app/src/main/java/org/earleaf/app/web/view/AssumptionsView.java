@@ -31,7 +31,7 @@ public record AssumptionsView(
     public record Remark(String where, String what) {}
 
     public static AssumptionsView of(FarmDay day, Format format) {
-        List<Remark> flagged = flagged(day);
+        List<Remark> flagged = flagged(day, format);
         long published = Arrays.stream(Parameter.values())
                 .filter(p -> p.tag() == Parameter.Tag.PUBLISHED)
                 .count();
@@ -60,14 +60,14 @@ public record AssumptionsView(
     }
 
     /** Said of the folder, of the weather and of each field, once. */
-    private static List<Remark> flagged(FarmDay day) {
+    private static List<Remark> flagged(FarmDay day, Format format) {
         Farm farm = day.farm();
         Stream<Flag> ofFields =
                 farm.zones().stream().filter(Zone::isCorn).flatMap(z -> day.outlook(z).flags().stream());
         return Stream.of(farm.flags().stream(), farm.weather().flags().stream(), ofFields)
                 .flatMap(s -> s)
                 .distinct()
-                .map(f -> new Remark(f.where(), Words.capital(f.what()) + "."))
+                .map(f -> new Remark(format.say(f.where()), Words.capital(format.say(f.what())) + "."))
                 .toList();
     }
 }

@@ -85,7 +85,7 @@ public record CalendarRow(
                 new Say()
                         .text(format.area(o.zone().area_ha()))
                         .unit(format.areaUnit())
-                        .text(", " + o.zone().soil().texture() + ", " + o.stage())
+                        .text(", " + format.say(o.zone().soil().texture()) + ", " + o.stage())
                         .done(),
                 proposed.map(p -> Words.capital(Format.soon(p.date(), day.on())) + " " + what(p, format))
                         .orElse(""),

@@ -29,7 +29,7 @@ final class Changes {
                         "The calendar: after " + Format.date(d) + " corn is too tall for the " + go.rig() + "."));
         day.brief().readings().stream()
                 .filter(r -> r.field().equals(zone.field()) && r.zone().equals(zone.zone()))
-                .forEach(r -> all.add("A reading, " + r.kind() + ": " + decapital(r.because())
+                .forEach(r -> all.add("A reading, " + format.say(r.take()) + ": " + decapital(format.say(r.because()))
                         + (Double.isNaN(r.worth_usdHa())
                                 ? ""
                                 : " On average it is worth " + format.moneyFine(r.worth_usdHa()) + " "

@@ -19,7 +19,6 @@ import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.outlook.Spread;
 import org.earleaf.season.SeasonTrace;
-import org.earleaf.units.Flag;
 
 /**
  * The page of one field.
@@ -90,7 +89,7 @@ public record FieldLeaf(
                 curveSays(o, pass, after, format),
                 yields(o, pass, after, format),
                 LedgerView.of(t, o.today(), format),
-                o.flags().stream().map(FieldLeaf::sentence).toList(),
+                o.flags().stream().map(format::say).toList(),
                 "What the run cannot account for: water " + Format.number(o.waterBalance_mm(), 6) + " mm, nitrogen "
                         + Format.number(o.nitrogenBalance_kgHa(), 6) + " kg/ha.");
     }
@@ -117,10 +116,6 @@ public record FieldLeaf(
                 .findFirst());
     }
 
-    private static String sentence(Flag flag) {
-        return flag.where() + ": " + flag.what() + ".";
-    }
-
     static List<Figured> constants(Outlook o, Format format) {
         Zone z = o.zone();
         List<Figured> all = new ArrayList<>();
@@ -129,7 +124,7 @@ public record FieldLeaf(
                 new Say()
                         .text(format.area(z.area_ha()))
                         .unit(format.areaUnit())
-                        .text(", " + z.soil().texture())
+                        .text(", " + format.say(z.soil().texture()))
                         .done()));
         String planted = z.planted().isAfter(o.on()) ? "To be planted " : "Planted ";
         all.add(new Figured(
@@ -238,15 +233,7 @@ public record FieldLeaf(
                 .unit(format.yieldUnit())
                 .range("(" + format.yield(o.yield_kgHa().p10()) + " to "
                         + format.yield(o.yield_kgHa().p90()) + ")")
-                .text(", held by " + limit(o.limitedBy()) + ".")
+                .text(", limited by " + format.say(o.limitedBy()) + ".")
                 .done();
-    }
-
-    private static String limit(String limitedBy) {
-        return switch (limitedBy) {
-            case "sink" -> "the number of kernels";
-            case "source" -> "what the leaves could make";
-            default -> limitedBy;
-        };
     }
 }

@@ -105,7 +105,7 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
         return new Say()
                 .text(format.area(z.area_ha()))
                 .unit(format.areaUnit())
-                .text(", " + z.soil().texture())
+                .text(", " + format.say(z.soil().texture()))
                 .done();
     }
 }

@@ -15,8 +15,6 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Reason;
-import org.earleaf.field.Reading;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.weather.WeatherDay;
 
@@ -107,11 +105,11 @@ public record MorningView(
                 MorningHeadline.of(brief, today, later, format),
                 entries(brief, today, places, format),
                 laters(later, places, format),
-                SprayView.of(brief.spray()),
+                SprayView.of(brief.spray(), format),
                 ReachView.of(brief, day.farm(), places, format),
-                leftOut(brief),
-                readings(brief, places),
-                brief.cautions(),
+                leftOut(brief, format),
+                readings(brief, places, format),
+                brief.cautions().stream().map(format::say).toList(),
                 Format.number(brief.seasonsSimulated(), 0) + " seasons were simulated for this page.");
     }
 
@@ -168,7 +166,7 @@ public record MorningView(
                             .text(" " + Words.where(o.placement()) + ", " + o.rig() + ".")
                             .done(),
                     Words.product(o, format),
-                    why(o),
+                    why(o, format),
                     WorthView.of(o.worth(), scale, "$0", false, format),
                     format.moneyFine(wait),
                     Double.isNaN(area_ha) || wait <= 0 ? "" : "$" + Format.number(wait * area_ha, 0) + " a field",
@@ -205,38 +203,38 @@ public record MorningView(
                                 .done(),
                         Format.chance(o.worth().chanceItPays()),
                         format.moneyFine(o.waitCost_usdHaDay()),
-                        shortWhy(o)))
+                        shortWhy(o, format)))
                 .toList();
     }
 
-    private static List<LeftRow> leftOut(Brief brief) {
+    private static List<LeftRow> leftOut(Brief brief, Format format) {
         return brief.leftOut().stream()
-                .map(l -> new LeftRow(label(l.field(), l.zone()), Words.capital(l.kind()), l.reason()))
+                .map(l -> new LeftRow(label(l.field(), l.zone()), Words.capital(l.kind()), format.say(l.reason())))
                 .toList();
     }
 
-    private static List<ReadingRow> readings(Brief brief, Places places) {
+    private static List<ReadingRow> readings(Brief brief, Places places, Format format) {
         return brief.readings().stream()
                 .map(r -> new ReadingRow(
                         label(r.field(), r.zone()),
-                        Marks.reading(Words.capital(r.kind())),
-                        Reading.Kind.findByWord(r.kind())
-                                .map(k -> "/walk?place=" + places.of(r.field(), r.zone()) + "&kind=" + k.word())
-                                .orElse(""),
-                        r.because()))
+                        Marks.reading(Words.capital(format.say(r.take()))),
+                        "/walk?place=" + places.of(r.field(), r.zone()) + "&kind="
+                                + r.kind().word(),
+                        format.say(r.because())))
                 .toList();
     }
 
-    private static String why(Option o) {
-        return String.join(" ", o.why().stream().map(Reason::sentence).toList());
+    private static String why(Option o, Format format) {
+        return String.join(" ", format.say(o.why()));
     }
 
     /** The first reason and the last, for a line of a table; the field's page has them all. */
-    private static String shortWhy(Option o) {
+    private static String shortWhy(Option o, Format format) {
         int n = o.why().size();
         return n < 3
-                ? why(o)
-                : o.why().get(0).sentence() + " " + o.why().get(n - 1).sentence();
+                ? why(o, format)
+                : format.say(o.why().get(0).said()) + " "
+                        + format.say(o.why().get(n - 1).said());
     }
 
     static String label(String field, String zone) {

@@ -16,7 +16,6 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
-import org.earleaf.decide.Reason;
 import org.earleaf.decide.Worth;
 import org.earleaf.farm.Prices;
 import org.earleaf.field.Zone;
@@ -91,7 +90,7 @@ public record OptionsView(
                 Places.of(day.farm()).of(zone),
                 constants,
                 headline(zone, go, day, format),
-                go.map(OptionsView::why).orElse(""),
+                go.map(o -> why(o, format)).orElse(""),
                 go.map(Choice::key).orElse(""),
                 go.map(o -> WorthCurves.of(day, day.outlook(zone), options, o, format))
                         .orElse(List.of()),
@@ -111,8 +110,8 @@ public record OptionsView(
                         format));
     }
 
-    private static String why(Option o) {
-        return String.join(" ", o.why().stream().map(Reason::sentence).toList());
+    private static String why(Option o, Format format) {
+        return String.join(" ", format.say(o.why()));
     }
 
     private static Markup headline(Zone zone, Optional<Option> go, FarmDay day, Format format) {
@@ -121,7 +120,7 @@ public record OptionsView(
             day.brief().leftOut().stream()
                     .filter(l -> l.field().equals(zone.field()) && l.zone().equals(zone.zone()))
                     .findFirst()
-                    .ifPresent(l -> say.sentence(l.reason()));
+                    .ifPresent(l -> say.sentence(format.say(l.reason())));
             return say.done();
         }
         Option best = go.get();

@@ -17,8 +17,11 @@ import org.earleaf.season.parameter.Parameter;
 public record ParameterRow(
         String id, String meaning, String unit, String usual, String range, Markup source, String spread) {
 
+    /** No amounts stand in these texts. */
+    private static final org.earleaf.app.words.Words SPOKEN = org.earleaf.app.words.Words.US;
+
     static ParameterRow of(Parameter p) {
-        String word = p.tag().word();
+        String word = SPOKEN.say(p.tag());
         Markup source =
                 switch (p.tag()) {
                     case PUBLISHED -> Marks.done(word);
@@ -27,7 +30,7 @@ public record ParameterRow(
                 };
         return new ParameterRow(
                 p.name(),
-                p.meaning(),
+                SPOKEN.say(p),
                 unit(p.unit()),
                 number(p.usual()),
                 number(p.low()) + " to " + number(p.high()),
@@ -37,7 +40,7 @@ public record ParameterRow(
 
     static ParameterRow of(ProtectionAssumption a) {
         Support support = a.support();
-        String word = support.word();
+        String word = SPOKEN.say(support);
         Markup source =
                 switch (support) {
                     case PUBLISHED -> Marks.done(word);
@@ -46,7 +49,7 @@ public record ParameterRow(
                 };
         return new ParameterRow(
                 a.name(),
-                a.meaning(),
+                SPOKEN.say(a),
                 unit(a.unit()),
                 number(a.usual()),
                 number(a.low()) + " to " + number(a.high()),

@@ -77,13 +77,13 @@ public record PlanView(
                         .toList(),
                 week.leftOut().stream()
                         .filter(w -> week.problem().jobs().get(w.job()).undone_usd() > 0)
-                        .map(w -> new LeftRow(week.passes().get(w.job()).name(), w.sentence()))
+                        .map(w -> new LeftRow(week.passes().get(w.job()).name(), format.say(w.said())))
                         .toList(),
                 week.later().stream()
                         .map(l -> l.place() + ", " + l.kind() + ": best from " + Format.date(l.date()) + " on.")
                         .toList(),
                 money(week),
-                week.notes(),
+                week.notes().stream().map(format::say).toList(),
                 choices(week),
                 asked.parts(),
                 asked.link("/plan.ics"));

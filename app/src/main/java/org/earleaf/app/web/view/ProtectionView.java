@@ -6,7 +6,6 @@ import org.earleaf.app.web.drawing.Whisker;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
-import org.earleaf.decide.Reason;
 import org.earleaf.protection.ProtectionAdvice;
 
 /**
@@ -32,16 +31,14 @@ public record ProtectionView(List<String> says, List<String> why, String assumed
                         Choice.key(o),
                         WorthView.of(o.worth(), scale, "", isPicked(answer, o), format),
                         isPicked(answer, o),
-                        o.refusals().stream().map(Reason::sentence).toList()))
+                        format.say(o.refusals())))
                 .toList();
         return new ProtectionView(
                 says(answer, format),
-                answer.proposed()
-                        .map(o -> o.why().stream().map(Reason::sentence).toList())
-                        .orElse(List.of()),
+                answer.proposed().map(o -> format.say(o.why())).orElse(List.of()),
                 answer.proposed().map(SprayView::assumed).orElse(""),
                 rows,
-                ProtectionAdvice.CAUTION);
+                format.say(ProtectionAdvice.CAUTION));
     }
 
     private static boolean isPicked(ProtectionAnswer answer, Option o) {
@@ -50,7 +47,7 @@ public record ProtectionView(List<String> says, List<String> why, String assumed
 
     private static List<String> says(ProtectionAnswer answer, Format format) {
         List<String> left = answer.leftOut().stream()
-                .map(l -> "No " + l.kind() + ": " + l.reason())
+                .map(l -> "No " + l.kind() + ": " + format.say(l.reason()))
                 .toList();
         if (answer.proposed().isEmpty()) {
             return left;

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.earleaf.app.web.drawing.HourBars;
+import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.decide.Option;
-import org.earleaf.spray.HourReason;
 import org.earleaf.spray.SprayTable;
 import org.earleaf.spray.SprayWindow;
 
@@ -29,19 +29,22 @@ public record SprayView(String note, List<Row> rows) {
      */
     public record Row(String name, String what, Markup bars, List<String> fit, List<String> unfit) {}
 
-    static SprayView of(SprayTable table) {
+    static SprayView of(SprayTable table, Format format) {
         return new SprayView(
-                table.note(), table.jobs().stream().map(SprayView::row).toList());
+                table.note().map(format::say).orElse(""),
+                table.jobs().stream().map(j -> row(j, format)).toList());
     }
 
-    private static Row row(SprayTable.Job job) {
+    private static Row row(SprayTable.Job job, Format format) {
         boolean any = job.field().isEmpty();
         String name = any ? "Weather alone" : MorningView.label(job.field(), job.zone());
-        String what =
-                any ? "over leaves, whatever is sprayed" : job.kind() + ", " + job.product() + ", " + job.placement();
-        List<String> fit = job.windows().stream().map(SprayView::fit).toList();
+        String what = any
+                ? "over leaves, whatever is sprayed"
+                : format.say(job.kind()) + ", " + job.product() + ", " + job.placement();
+        List<String> fit = job.windows().stream().map(w -> fit(w, format)).toList();
         List<String> unfit = job.shut().stream()
-                .map(s -> span(s.from(), s.to()) + ": " + open(s.because().sentence()))
+                .map(s -> span(s.from(), s.to()) + ": "
+                        + open(format.say(s.because().said())))
                 .toList();
         String spoken = name + ": " + (fit.isEmpty() ? "no hours fit" : String.join("; ", fit));
         return new Row(
@@ -52,12 +55,12 @@ public record SprayView(String note, List<Row> rows) {
                 unfit);
     }
 
-    private static String fit(SprayWindow w) {
+    private static String fit(SprayWindow w, Format format) {
         String cautions = w.cautions().stream()
-                .map(HourReason::sentence)
+                .map(r -> format.say(r.said()))
                 .map(SprayView::open)
                 .collect(Collectors.joining("; "));
-        return span(w.from(), w.to()) + ", " + w.fit().word() + (cautions.isEmpty() ? "" : ": " + cautions);
+        return span(w.from(), w.to()) + ", " + format.say(w.fit()) + (cautions.isEmpty() ? "" : ": " + cautions);
     }
 
     /** Without its full stop: a cell may run on as part of a sentence. */

@@ -26,6 +26,7 @@ import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.soil.SoilTest;
+import org.earleaf.units.Said;
 
 /**
  * The page on which a reading is entered.
@@ -113,7 +114,7 @@ public record WalkView(
                         .map(k -> new Other(
                                 ReadingKinds.name(k), "/walk?place=" + place + "&kind=" + k.word(), k == kind))
                         .toList(),
-                answered ? "" : because(day.brief(), zone, kind),
+                answered ? "" : because(day.brief(), zone, kind, format),
                 ReadingKinds.howTo(kind),
                 kept(day, photographs));
     }
@@ -138,12 +139,12 @@ public record WalkView(
                         new Depth("0-609.6", "0 to 24 in"));
     }
 
-    private static String because(Brief brief, Zone zone, Kind kind) {
+    private static String because(Brief brief, Zone zone, Kind kind, Format format) {
         return brief.readings().stream()
                 .filter(r -> r.field().equals(zone.field())
                         && (r.zone().isEmpty() || r.zone().equals(zone.zone()))
-                        && Kind.findByWord(r.kind()).filter(k -> k == kind).isPresent())
-                .map(Brief.ReadingWorthTaking::because)
+                        && r.kind() == kind)
+                .map(r -> format.say(r.because()))
                 .findFirst()
                 .orElse("");
     }
@@ -227,8 +228,8 @@ public record WalkView(
             say.text("Before: " + spoken(before) + ". ").strong("Now: " + spoken(now) + ".");
         }
         day.outlook(zone).flags().stream()
-                .filter(f -> f.where().equals(r.title()))
-                .forEach(f -> say.text(" " + Words.capital(f.what()) + "."));
+                .filter(f -> f.where().equals(Said.text(r.title())))
+                .forEach(f -> say.text(" " + Words.capital(format.say(f.what())) + "."));
         return say.done();
     }
 

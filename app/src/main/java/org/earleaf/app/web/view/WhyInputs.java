@@ -175,7 +175,7 @@ final class WhyInputs {
     private List<Input> ground() {
         return List.of(
                 new Input("Area", format.area(zone.area_ha()) + " " + format.areaUnit(), YOU),
-                new Input("Soil", zone.soil().texture(), "By its sand and clay, entered by you"),
+                new Input("Soil", format.say(zone.soil().texture()), "By its sand and clay, entered by you"),
                 new Input(
                         "Planted",
                         Format.date(zone.planted()) + ", " + Format.number(zone.relativeMaturity_d(), 0) + "-day corn, "

@@ -12,7 +12,6 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.Reason;
 import org.earleaf.decide.Spray;
 import org.earleaf.decide.Worth;
 import org.earleaf.farm.Prices;
@@ -85,15 +84,12 @@ public record WhyView(
                         .map(o -> sum(figure, o.worth(), day.farm().prices(), format))
                         .orElse(""),
                 figure == Figure.CHOICE_MADE
-                        ? choice.map(o -> o.why().stream().map(Reason::sentence).toList())
-                                .orElse(List.of())
+                        ? choice.map(o -> format.say(o.why())).orElse(List.of())
                         : List.of(),
                 new WhyInputs(day, zone, choice, format).of(behind.inputs()),
                 behind.equations(),
                 assumed(behind, choice),
-                outlook.flags().stream()
-                        .map(f -> f.where() + ": " + f.what() + ".")
-                        .toList(),
+                outlook.flags().stream().map(format::say).toList(),
                 chosen.map(o -> Changes.of(day, zone, o, format))
                         .orElse(List.of("A reading of this field: it keeps the members that foresaw it.")),
                 others(figure),

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.protection;
+package org.earleaf.app.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,20 +8,21 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.earleaf.pressure.ProtectionAssumption;
 import org.earleaf.pressure.ProtectionSettings;
+import org.earleaf.protection.KnownFact;
 import org.junit.jupiter.api.Test;
 
 /** docs/protection-assumptions.md is written from the code, so that it cannot lag behind. */
 class ProtectionAssumptionsPageTest {
     @Test
     void the_page_of_assumptions_is_what_the_code_says() throws IOException {
-        Path file = house().resolve("docs/protection-assumptions.md");
+        Path file = CatalogueTest.house().resolve("docs/protection-assumptions.md");
         String now = page();
         if (System.getProperty("earleaf.write") != null) {
             Files.writeString(file, now);
         }
         assertThat(Files.exists(file) ? Files.readString(file) : "")
                 .as("docs/protection-assumptions.md; write it anew with: "
-                        + "mvn -pl core test -Dtest=ProtectionAssumptionsPageTest -Dearleaf.write")
+                        + "mvn -pl core,exchange,vision,app test -Dtest=ProtectionAssumptionsPageTest -Dearleaf.write")
                 .isEqualTo(now);
     }
 
@@ -29,17 +30,19 @@ class ProtectionAssumptionsPageTest {
     void every_default_lies_within_its_range() {
         for (ProtectionAssumption a : ProtectionAssumption.values()) {
             assertThat(a.usual()).as(a.name()).isBetween(a.low(), a.high());
-            assertThat(a.meaning()).as(a.name()).isNotBlank();
+            assertThat(Words.US.say(a)).as(a.name()).isNotBlank();
             assertThat(ProtectionSettings.USUAL.of(a)).isEqualTo(a.usual());
         }
     }
 
     @Test
-    void every_statement_of_trials_names_its_source_and_ends_like_a_sentence() {
-        assertThat(KnownFact.listAll()).isNotEmpty().allSatisfy(f -> {
+    void everything_known_from_trials_names_its_source() {
+        assertThat(KnownFact.listAll())
+                .extracting(KnownFact::known)
+                .containsExactlyInAnyOrder(KnownFact.Known.values());
+        assertThat(KnownFact.listAll()).allSatisfy(f -> {
             assertThat(f.source()).isNotBlank();
-            assertThat(f.statement()).endsWith(".");
-            assertThat(f.sentence()).endsWith(" (" + f.source() + ").");
+            assertThat(f.said().values()).containsEntry("source", f.source());
         });
     }
 
@@ -47,7 +50,7 @@ class ProtectionAssumptionsPageTest {
         StringBuilder page = new StringBuilder("""
                 # Assumptions about disease and insects
 
-                Written by ProtectionAssumptionsPageTest from the list in the code. A farm may set each within its range.
+                Written by ProtectionAssumptionsPageTest from the list in the code and the catalogue of texts. A farm may set each within its range.
                 The published numbers lie in the tables beside the code, each with its source: disease-thresholds.csv,
                 infection-conditions.csv, severity-loss.csv, fungicide-response.csv, protection-evidence.csv.
                 The weather model of tar spot is off: its coefficients are recalled and not confirmed against the paper.
@@ -57,25 +60,16 @@ class ProtectionAssumptionsPageTest {
                 """);
         for (ProtectionAssumption a : ProtectionAssumption.values()) {
             page.append("| ").append(a.name());
-            page.append(" | ").append(a.meaning());
+            page.append(" | ").append(Words.US.say(a));
             page.append(" | ").append(a.unit());
             page.append(" | ").append(number(a.usual()));
             page.append(" | ").append(number(a.low())).append(" to ").append(number(a.high()));
-            page.append(" | ").append(a.support().word()).append(" |\n");
+            page.append(" | ").append(Words.US.say(a.support())).append(" |\n");
         }
         return page.toString();
     }
 
     private static String number(double value) {
         return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
-    }
-
-    /** The folder of the whole project, found by its launcher: tests run in the folder of their room. */
-    private static Path house() {
-        Path folder = Path.of("").toAbsolutePath();
-        while (!Files.exists(folder.resolve("earleaf"))) {
-            folder = folder.getParent();
-        }
-        return folder;
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.season;
+package org.earleaf.app.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -13,14 +13,14 @@ import org.junit.jupiter.api.Test;
 class AssumptionsPageTest {
     @Test
     void the_page_of_assumptions_is_what_the_code_says() throws IOException {
-        Path file = house().resolve("docs/assumptions.md");
+        Path file = CatalogueTest.house().resolve("docs/assumptions.md");
         String now = page();
         if (System.getProperty("earleaf.write") != null) {
             Files.writeString(file, now);
         }
         assertThat(Files.exists(file) ? Files.readString(file) : "")
                 .as("docs/assumptions.md; write it anew with: "
-                        + "mvn -pl core test -Dtest=AssumptionsPageTest -Dearleaf.write")
+                        + "mvn -pl core,exchange,vision,app test -Dtest=AssumptionsPageTest -Dearleaf.write")
                 .isEqualTo(now);
     }
 
@@ -35,7 +35,7 @@ class AssumptionsPageTest {
                 assertThat(p.usual() * (1 + p.cv())).as(p.name()).isLessThanOrEqualTo(p.high());
                 assertThat(p.usual() / (1 + p.cv())).as(p.name()).isGreaterThanOrEqualTo(p.low());
             }
-            assertThat(p.meaning()).as(p.name()).isNotBlank();
+            assertThat(Words.US.say(p)).as(p.name()).isNotBlank();
             assertThat(p.unit()).as(p.name()).isNotBlank();
         }
     }
@@ -44,7 +44,7 @@ class AssumptionsPageTest {
         StringBuilder page = new StringBuilder("""
                 # Assumptions of the season model
 
-                Written by AssumptionsPageTest from the list in the code. Spread: how far a value may stray between
+                Written by AssumptionsPageTest from the list in the code and the catalogue of texts. Spread: how far a value may stray between
                 the members of an ensemble, as coefficient of variation (CV) or as standard deviation in its unit.
                 Own constructs are chosen so that the model falls within published ranges (the comments of the
                 equations name them); they are defaults to calibrate, not facts about a field.
@@ -54,11 +54,11 @@ class AssumptionsPageTest {
                 """);
         for (Parameter p : Parameter.values()) {
             page.append("| ").append(p.name());
-            page.append(" | ").append(p.meaning());
+            page.append(" | ").append(Words.US.say(p));
             page.append(" | ").append(p.unit());
             page.append(" | ").append(number(p.usual()));
             page.append(" | ").append(number(p.low())).append(" to ").append(number(p.high()));
-            page.append(" | ").append(p.tag().word());
+            page.append(" | ").append(Words.US.say(p.tag()));
             page.append(" | ").append(spread(p)).append(" |\n");
         }
         return page.toString();
@@ -73,14 +73,5 @@ class AssumptionsPageTest {
 
     private static String number(double value) {
         return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
-    }
-
-    /** The folder of the whole project, found by its launcher: tests run in the folder of their room. */
-    private static Path house() {
-        Path folder = Path.of("").toAbsolutePath();
-        while (!Files.exists(folder.resolve("earleaf"))) {
-            folder = folder.getParent();
-        }
-        return folder;
     }
 }
