@@ -68,7 +68,7 @@ record PatientDay(FarmDay of, long until_ns) implements FarmDay {
     @Override
     public <T> T get(Question<T> question) {
         try {
-            return of.ask(question).get(Math.max(0, until_ns - System.nanoTime()), TimeUnit.NANOSECONDS);
+            return of.ask(question).get(until_ns - System.nanoTime(), TimeUnit.NANOSECONDS);
         } catch (TimeoutException | RejectedExecutionException still) {
             throw new NotYet(of, question);
         } catch (ExecutionException failed) {
