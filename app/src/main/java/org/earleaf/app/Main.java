@@ -20,6 +20,7 @@ import org.earleaf.app.cli.ReadCommand;
 import org.earleaf.app.cli.RecordCommand;
 import org.earleaf.app.cli.RigCommand;
 import org.earleaf.app.cli.ServeCommand;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.label.Cautions;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;

@@ -14,7 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import org.earleaf.app.Photograph;
+import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.exchange.table.CsvRows;
 import org.earleaf.field.Reading;

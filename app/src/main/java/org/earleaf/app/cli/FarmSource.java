@@ -3,8 +3,8 @@ package org.earleaf.app.cli;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.earleaf.app.FarmDay;
-import org.earleaf.app.Wiring;
+import org.earleaf.app.desk.FarmDay;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.earleaf.app.Wiring;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.Difference;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.store.ImportReport;

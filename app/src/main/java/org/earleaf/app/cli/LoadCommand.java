@@ -10,7 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.earleaf.app.Amounts;
-import org.earleaf.app.Wiring;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.RecipeFile;
 import org.earleaf.load.LoadPlan;

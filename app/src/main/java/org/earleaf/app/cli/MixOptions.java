@@ -3,7 +3,7 @@ package org.earleaf.app.cli;
 
 import java.util.Optional;
 import java.util.Set;
-import org.earleaf.app.Wiring;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.entry.Ranges;
 import org.earleaf.farm.Farm;
 import org.earleaf.label.CropStages;

@@ -2,7 +2,7 @@
 package org.earleaf.app.cli;
 
 import java.util.concurrent.Callable;
-import org.earleaf.app.Wiring;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.brief.Brief;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

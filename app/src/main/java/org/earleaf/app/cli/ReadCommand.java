@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.earleaf.app.Wiring;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.entry.Draft;
 import org.earleaf.entry.Entered;

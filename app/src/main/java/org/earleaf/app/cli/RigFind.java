@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.earleaf.app.SetupFinder;
-import org.earleaf.app.Wiring;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.entry.Ranges;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;

@@ -2,8 +2,8 @@
 package org.earleaf.app.cli;
 
 import java.util.concurrent.Callable;
-import org.earleaf.app.Serving;
-import org.earleaf.app.Wiring;
+import org.earleaf.app.desk.Wiring;
+import org.earleaf.app.web.Serving;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

@@ -11,7 +11,6 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import org.earleaf.app.FarmDay;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;

@@ -2,7 +2,6 @@
 package org.earleaf.app.desk;
 
 import java.time.LocalDate;
-import org.earleaf.app.FarmDay;
 import org.earleaf.farm.Farm;
 
 /** Makes the answers for a farm on a day; with hindsight it may look at weather after that day. */

@@ -2,7 +2,6 @@
 package org.earleaf.app.desk;
 
 import java.util.List;
-import org.earleaf.app.FarmDay;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;

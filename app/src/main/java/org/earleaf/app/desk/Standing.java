@@ -3,7 +3,6 @@ package org.earleaf.app.desk;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.earleaf.app.FarmDay;
 import org.earleaf.app.store.HandedPlans.Handed;
 import org.earleaf.week.Week;
 import org.earleaf.week.WeekChange;

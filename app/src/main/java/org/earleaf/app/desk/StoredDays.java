@@ -11,9 +11,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
-import org.earleaf.app.FarmDay;
 import org.earleaf.app.store.FarmStore;
-import org.earleaf.app.web.Days;
 import org.earleaf.farm.Farm;
 import org.jspecify.annotations.Nullable;
 

@@ -3,7 +3,6 @@ package org.earleaf.app.store;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.earleaf.app.Ids;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.RateUnit;

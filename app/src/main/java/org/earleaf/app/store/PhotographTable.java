@@ -3,8 +3,7 @@ package org.earleaf.app.store;
 
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.app.Ids;
-import org.earleaf.app.Photograph;
+import org.earleaf.app.picture.Photograph;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** The photographs of the store; their pictures are read one by one, never with the farm. */

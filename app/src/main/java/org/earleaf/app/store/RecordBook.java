@@ -4,7 +4,6 @@ package org.earleaf.app.store;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.earleaf.app.Ids;
 import org.earleaf.app.store.Merge.Stored;
 import org.earleaf.field.Pass;
 import org.earleaf.record.Chain;

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.earleaf.app.Ids;
 import org.earleaf.app.store.Names.Kind;
 import org.earleaf.app.store.Names.Thing;
 import org.earleaf.farm.Farm;

@@ -3,7 +3,7 @@ package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Optional;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Standing;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.CalendarView;

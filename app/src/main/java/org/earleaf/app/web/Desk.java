@@ -3,7 +3,9 @@ package org.earleaf.app.web;
 
 import java.util.List;
 import org.earleaf.app.Calibrated;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.Days;
+import org.earleaf.app.desk.FarmDay;
+import org.earleaf.app.desk.Notebook;
 import org.earleaf.app.desk.Standing;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.LoadStore.Kept;

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
 import org.apache.tomcat.util.http.InvalidParameterException;
-import org.earleaf.app.Photograph;
+import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.store.StoreTrouble;
 import org.earleaf.app.web.view.Places;
 import org.earleaf.app.web.view.Words;

@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.Places;

@@ -3,8 +3,8 @@ package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
-import org.earleaf.app.FarmDay;
-import org.earleaf.app.Ids;
+import org.earleaf.app.desk.FarmDay;
+import org.earleaf.app.store.Ids;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.LoadView;
 import org.earleaf.app.web.view.LoadsView;

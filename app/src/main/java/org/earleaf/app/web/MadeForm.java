@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.decide.Option;
 import org.earleaf.entry.Draft;

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.LoadStore.Kept;

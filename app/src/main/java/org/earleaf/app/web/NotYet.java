@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Question;
 
 /** An answer is being worked out still; {@link Waits} says so to who asked. */

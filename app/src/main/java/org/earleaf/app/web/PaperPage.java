@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.paper.Paper;
 import org.earleaf.app.paper.PaperSize;
 import org.earleaf.app.paper.PostingSheet;

@@ -3,9 +3,9 @@ package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
-import org.earleaf.app.Ids;
 import org.earleaf.app.paper.PostingSheet;
 import org.earleaf.app.paper.RecordSheet;
+import org.earleaf.app.store.Ids;
 import org.earleaf.app.web.view.RecordsView;
 import org.earleaf.farm.Farm;
 import org.earleaf.record.Chain;

@@ -3,6 +3,8 @@ package org.earleaf.app.web;
 
 import java.util.Map;
 import java.util.Objects;
+import org.earleaf.app.desk.Days;
+import org.earleaf.app.desk.Notebook;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;

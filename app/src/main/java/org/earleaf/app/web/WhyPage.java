@@ -2,7 +2,7 @@
 package org.earleaf.app.web;
 
 import java.util.Optional;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.AssumptionsView;
 import org.earleaf.app.web.view.Choice;

@@ -12,7 +12,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
 import org.earleaf.app.Main;
-import org.earleaf.app.Wiring;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.web.Fixture;
 import org.earleaf.exchange.FarmFolder;

@@ -13,7 +13,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.earleaf.app.Main;
-import org.earleaf.app.Photograph;
+import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.field.Reading;

@@ -3,7 +3,7 @@ package org.earleaf.app.cli;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.Fixture;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.NitrogenOptions;

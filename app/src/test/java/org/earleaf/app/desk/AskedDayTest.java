@@ -12,7 +12,6 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
-import org.earleaf.app.FarmDay;
 import org.earleaf.app.web.Fixture;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.NitrogenOptions;

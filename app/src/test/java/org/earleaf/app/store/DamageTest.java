@@ -16,7 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import org.earleaf.app.Photograph;
+import org.earleaf.app.picture.Photograph;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;

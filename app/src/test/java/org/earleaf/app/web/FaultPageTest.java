@@ -10,8 +10,9 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.time.Instant;
 import java.time.LocalDate;
-import org.earleaf.app.FarmDay;
-import org.earleaf.app.StoredNotebook;
+import org.earleaf.app.desk.Days;
+import org.earleaf.app.desk.FarmDay;
+import org.earleaf.app.desk.StoredNotebook;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 

@@ -23,7 +23,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.earleaf.app.Main;
-import org.earleaf.app.Wiring;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.words.Words;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.exchange.FolderWeather;

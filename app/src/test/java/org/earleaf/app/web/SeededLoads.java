@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.drawing.DaySpan;
 import org.earleaf.app.web.drawing.WindowBars;
 import org.earleaf.app.web.drawing.WindowBars.Event;

@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.drawing.RainBars;
 import org.earleaf.app.web.drawing.SeasonCurve;
 import org.earleaf.app.web.drawing.SoilCutaway.Clearance;

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.app.Amounts;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;

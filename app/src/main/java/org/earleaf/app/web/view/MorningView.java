@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.drawing.Thumbnail;
 import org.earleaf.app.web.drawing.Whisker;

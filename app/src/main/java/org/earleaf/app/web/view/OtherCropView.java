@@ -3,7 +3,7 @@ package org.earleaf.app.web.view;
 
 import java.util.Comparator;
 import java.util.List;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;

@@ -3,8 +3,8 @@ package org.earleaf.app.web.view;
 
 import java.util.Comparator;
 import java.util.List;
-import org.earleaf.app.FarmDay;
-import org.earleaf.app.Photograph;
+import org.earleaf.app.desk.FarmDay;
+import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;

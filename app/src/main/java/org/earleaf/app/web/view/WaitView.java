@@ -3,7 +3,7 @@ package org.earleaf.app.web.view;
 
 import java.util.List;
 import java.util.Set;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Question;
 import org.earleaf.field.Zone;
 import org.earleaf.week.Week;

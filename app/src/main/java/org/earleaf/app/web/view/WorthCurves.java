@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
-import org.earleaf.app.FarmDay;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.drawing.WorthPlot;
 import org.earleaf.app.web.drawing.WorthPlot.Point;
 import org.earleaf.app.web.text.Format;

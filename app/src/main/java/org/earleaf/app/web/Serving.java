@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.web;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Future;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Standing;
 import org.earleaf.app.desk.StoredDays;
+import org.earleaf.app.desk.StoredNotebook;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
-import org.earleaf.app.web.WebServer;
 import org.earleaf.farm.Farm;
 import org.earleaf.units.EarleafException;
 import org.earleaf.weather.WeatherDay;

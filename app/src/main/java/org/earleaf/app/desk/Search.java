@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.desk;
 
 import java.util.concurrent.ForkJoinPool;
 import java.util.function.BooleanSupplier;

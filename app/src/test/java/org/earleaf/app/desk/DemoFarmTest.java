@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

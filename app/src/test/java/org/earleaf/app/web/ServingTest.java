@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -17,10 +17,11 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.StoredDays;
+import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.store.Place;
-import org.earleaf.app.web.Fixture;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.field.Reading;
 import org.earleaf.units.EarleafException;

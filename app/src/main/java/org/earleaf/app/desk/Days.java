@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app.web;
+package org.earleaf.app.desk;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import org.earleaf.app.FarmDay;
 
 /** Gives pages the farm as it stands on a day. Answers for the same day and the same facts may be kept and reused. */
 public interface Days {

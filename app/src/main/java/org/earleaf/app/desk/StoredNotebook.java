@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.desk;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.store.HandedPlans;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.Waters;
-import org.earleaf.app.web.Notebook;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.record.Chain;

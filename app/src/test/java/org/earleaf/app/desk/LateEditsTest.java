@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,7 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.app.desk.StoredDays;
+import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.farm.Farm;

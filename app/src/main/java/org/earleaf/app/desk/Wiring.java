@@ -1,13 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.desk;
 
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import org.earleaf.app.desk.AskedDay;
-import org.earleaf.app.desk.CoreWork;
-import org.earleaf.app.desk.DayMaker;
-import org.earleaf.app.desk.Threads;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.exchange.FolderWeather;
 import org.earleaf.farm.Farm;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app.web;
+package org.earleaf.app.desk;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.earleaf.app.Photograph;
+import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.HandedPlans;
 import org.earleaf.app.store.LoadJobs;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.picture;
 
 import java.awt.Color;
 import java.awt.Graphics2D;

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.desk;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import org.earleaf.app.desk.Question;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
