@@ -4,6 +4,8 @@ package org.earleaf.soil;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /**
  * Six layers of soil down to 60 in, top first; each list has {@link #LAYERS} entries.
@@ -80,20 +82,20 @@ public record SoilProfile(
         for (int layer = 0; layer < LAYERS; layer++) {
             Horizon h = LayerMean.of(horizons, top_mm(layer), bottom_mm(layer));
             Clamped v = new Clamped(where + ", layer " + (layer + 1), flags);
-            double sand = v.to("sand [%]", h.sand_pct(), 0, 95);
-            double clay = v.to("clay [%]", h.clay_pct(), 3, 60);
-            double o = v.to("organic matter [%]", h.om_pct(), 0.1, 8);
+            double sand = v.to(Said.of("soil.sand"), h.sand_pct(), 0, 95);
+            double clay = v.to(Said.of("soil.clay"), h.clay_pct(), 3, 60);
+            double o = v.to(Said.of("soil.organic-matter"), h.om_pct(), 0.1, 8);
             SoilWater texture = drainable(SoilWater.ofTexture(sand, clay, o), v);
             SoilWater w = survey(h, texture, v);
             water.add(w);
             om.add(o);
-            ph.add(v.to("pH", h.ph(), 4.5, 8.5));
+            ph.add(v.to(Said.of("soil.ph"), h.ph(), 4.5, 8.5));
             double c = Double.isNaN(h.cec_cmolKg()) ? 0.5 * clay + 2 * o : h.cec_cmolKg();
-            cec.add(v.to("cation exchange capacity [cmol/kg]", c, 2, 50));
+            cec.add(v.to(Said.of("soil.cec"), c, 2, 50));
             bd.add(
                     Double.isNaN(h.bulkDensity_gcm3())
                             ? w.bulkDensity_gcm3()
-                            : v.to("bulk density [g/cm3]", h.bulkDensity_gcm3(), 0.9, 1.9));
+                            : v.to(Said.of("soil.bulk-density"), h.bulkDensity_gcm3(), 0.9, 1.9));
         }
         return new SoilProfile(water, bd, om, ph, cec, Texture.of(horizons.get(0)));
     }
@@ -103,8 +105,7 @@ public record SoilProfile(
         if (w.sat() >= w.fc() + ROOM) {
             return w;
         }
-        flags.say("at this texture and organic matter field capacity and saturation come out closer than " + ROOM
-                + " of the volume; saturation is taken that much higher");
+        flags.say(Said.of("flag.soil-no-room", "room", Measure.SHARE.of(ROOM)));
         return SoilWater.of(w.wp(), w.fc(), w.fc() + ROOM);
     }
 
@@ -116,22 +117,21 @@ public record SoilProfile(
         if (survey.isOrdered()) {
             return survey;
         }
-        flags.say("surveyed water contents are not in the order wilting point, field capacity, saturation ("
-                + texture.sat() + "); those of the texture are taken");
+        flags.say(Said.of("flag.soil-out-of-order", "saturation", Measure.SHARE.of(texture.sat())));
         return texture;
     }
 
     private record Clamped(String where, List<Flag> flags) {
-        double to(String name, double value, double low, double high) {
+        double to(Said name, double value, double low, double high) {
             double in = Math.max(low, Math.min(high, value));
             if (in != value) {
-                say(name + " " + value + " is outside " + low + " to " + high + "; " + in + " is taken");
+                say(Said.of("flag.soil-clamped", "what", name, "value", value, "low", low, "high", high, "taken", in));
             }
             return in;
         }
 
-        void say(String what) {
-            flags.add(new Flag(where, what));
+        void say(Said what) {
+            flags.add(new Flag(Said.text(where), what));
         }
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,7 +78,20 @@ class SoilProfileTest {
         assertThat(p.water().get(0)).isEqualTo(SoilWater.ofTexture(95, 3, 8));
         assertThat(flags).hasSize(6 * SoilProfile.LAYERS);
         assertThat(flags.get(0))
-                .isEqualTo(new Flag("soil.csv, Test, layer 1", "sand [%] 97.0 is outside 0.0 to 95.0; 95.0 is taken"));
+                .isEqualTo(new Flag(
+                        Said.text("soil.csv, Test, layer 1"),
+                        Said.of(
+                                "flag.soil-clamped",
+                                "what",
+                                Said.of("soil.sand"),
+                                "value",
+                                97.0,
+                                "low",
+                                0.0,
+                                "high",
+                                95.0,
+                                "taken",
+                                95.0)));
     }
 
     @Test
@@ -103,7 +117,7 @@ class SoilProfileTest {
         SoilProfile p = profile(surveyed(0.31, 0.30));
         assertThat(p.water().get(0)).isEqualTo(SoilWater.ofTexture(40, 20, 2.5));
         assertThat(flags).hasSize(SoilProfile.LAYERS);
-        assertThat(flags.get(0).what().toString()).contains("not in the order");
+        assertThat(flags.get(0).what().toString()).startsWith("flag.soil-out-of-order");
     }
 
     @Test
@@ -125,7 +139,7 @@ class SoilProfileTest {
         SoilProfile p = profile(horizon(0, 152.4, 40, 60, 8));
         assertThat(p.water().get(0).sat()).isGreaterThan(p.water().get(0).fc());
         assertThat(flags).isNotEmpty().allSatisfy(f -> assertThat(f.what().toString())
-                .contains("saturation"));
+                .startsWith("flag.soil-no-room"));
     }
 
     @ParameterizedTest

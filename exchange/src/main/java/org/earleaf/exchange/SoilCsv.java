@@ -173,8 +173,7 @@ final class SoilCsv {
         String label = zoneName.isEmpty() ? fieldName : fieldName + ", " + zoneName;
         List<Flag> flags = new ArrayList<>();
         SoilProfile profile = SoilProfile.of(list, sheet.name() + ", " + label, flags);
-        flags.forEach(f -> findings.flag(
-                Place.of(f.where().toString()), f.what().toString(), f.what().toString()));
+        flags.forEach(f -> findings.flag(Place.of(f.where().toString()), f.what()));
         return Optional.of(profile);
     }
 

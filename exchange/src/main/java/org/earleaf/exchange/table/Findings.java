@@ -23,6 +23,9 @@ public final class Findings {
     private static final class Group {
         private final List<Problem> problems = new ArrayList<>();
         private final List<Flag> flags = new ArrayList<>();
+        /** What its flags have in common. */
+        private Said said = Said.text("");
+
         private int more;
         private int firstMore;
         private int lastMore;
@@ -68,8 +71,18 @@ public final class Findings {
      * @param kind what flags alike have in common
      */
     public void flag(Place place, String kind, String what) {
-        Group group = flags.computeIfAbsent(new Kind(place.anyRow(), kind), k -> new Group());
-        Flag flag = new Flag(place.toString(), what);
+        flag(place, Said.text(kind), Said.text(what));
+    }
+
+    /** Notes something that was filled in, clamped or assumed, told by its code and values. */
+    public void flag(Place place, Said what) {
+        flag(place, what, what);
+    }
+
+    private void flag(Place place, Said kind, Said what) {
+        Group group = flags.computeIfAbsent(new Kind(place.anyRow(), kind.toString()), k -> new Group());
+        group.said = kind;
+        Flag flag = new Flag(Said.text(place.toString()), what);
         if (group.isFull()) {
             group.count(place);
         } else if (!group.flags.contains(flag)) {
@@ -103,7 +116,9 @@ public final class Findings {
         flags.forEach((kind, group) -> {
             all.addAll(group.flags);
             if (group.more > 0) {
-                all.add(new Flag(kind.column().toString(), kind.what() + ": " + group.rest()));
+                all.add(new Flag(
+                        Said.text(kind.column().toString()),
+                        Said.of("flag.and-more", "what", group.said, "rest", group.rest())));
             }
         });
         return all;
