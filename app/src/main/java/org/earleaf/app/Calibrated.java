@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -21,18 +22,18 @@ public final class Calibrated {
     private Calibrated() {}
 
     /**
-     * Why it does not hold for a load, in words; empty where it does, or where a hired operator answers for the rig.
+     * Why it does not hold for a load, empty where it does, or where a hired operator answers for the rig.
      *
      * @param loads all that are kept
      */
-    public static String lapsed(TankLoad load, Farm farm, Catches catches, List<Kept> loads, Instant now) {
+    public static Optional<Said> lapsed(TankLoad load, Farm farm, Catches catches, List<Kept> loads, Instant now) {
         return lapsed(load.rig(), LoadSteps.liquid(load, farm), farm, catches, loads, now);
     }
 
     /** @param liquid that is to go out */
-    public static String lapsed(String rig, Liquid liquid, Farm farm, Catches catches, List<Kept> loads, Instant now) {
+    public static Optional<Said> lapsed(String rig, Liquid liquid, Farm farm, Catches catches, List<Kept> loads, Instant now) {
         if (farm.rigs().stream().filter(r -> r.name().equalsIgnoreCase(rig)).anyMatch(Rig::isHired)) {
-            return "";
+            return Optional.empty();
         }
         Optional<Caught> newest = catches.findNewest(rig);
         double ground_ha = loads.stream()

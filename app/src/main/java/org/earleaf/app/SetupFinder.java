@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -51,7 +52,7 @@ public record SetupFinder(
     public RigSetup.Answer on(Rig rig) {
         PassNeed need = new PassNeed(
                 rig,
-                Liquid.parse(liquid.isBlank() ? "water" : liquid, "liquid"),
+                Liquid.parse(liquid.isBlank() ? "water" : liquid, Said.of("where.liquid")),
                 read(rate, Ranges.CARRIER, "rate", Double.NaN),
                 read(rows, Ranges.ROWS, "rows", ROWS_M),
                 place(rig),
@@ -98,7 +99,7 @@ public record SetupFinder(
     private static DropletClass droplet(String word) {
         return DropletClass.find(word.strip())
                 .orElseThrow(() -> EarleafException.of(
-                        "droplets", "\"" + word.strip() + "\"", DropletClass.words(), "Write M, or M to VC."));
+                        "droplets", "\"" + word.strip() + "\"", String.join(" ", DropletClass.letters()), "Write M, or M to VC."));
     }
 
     private List<NozzleModel> models() {
@@ -125,7 +126,7 @@ public record SetupFinder(
             double pressure_Pa = Ranges.OUTLET_PRESSURE.read(c.group(2), "nozzle " + m.group(1));
             classes.put(pressure_Pa, droplet(c.group(1).toUpperCase(Locale.ROOT)));
         }
-        return new NozzleModel(m.group(1).strip(), NozzleSize.parse(m.group(2), "nozzle " + m.group(1)), classes);
+        return new NozzleModel(m.group(1).strip(), NozzleSize.parse(m.group(2), Said.of("where.nozzle", "name", m.group(1).strip())), classes);
     }
 
     private static EarleafException unreadable(String sheet) {

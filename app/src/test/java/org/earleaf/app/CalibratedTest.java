@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -31,7 +32,7 @@ class CalibratedTest {
     private static Kept applied(int k, Instant at) {
         TankLoad load = Tanks.load("l" + k, "j", "Highboy", 5, 1, 500);
         load = RecordCopy.with(load, "state", LoadState.APPLIED);
-        load = RecordCopy.with(load, "events", List.of(new TankLoad.Event(at, "A", "applied")));
+        load = RecordCopy.with(load, "events", List.of(new TankLoad.Event(at, "A", Said.of("load.event.applied"))));
         return new Kept(load, 1, java.util.OptionalLong.empty());
     }
 
@@ -41,7 +42,8 @@ class CalibratedTest {
             Catches catches = store.catches();
             Farm farm = Tanks.farm();
             TankLoad next = Tanks.load("n", "j", "highboy", 5, 1, 500);
-            assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T)).isEqualTo("no catch test of its outlets");
+            assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T))
+                    .contains(Said.of("calibration.none"));
             catches.keep(caught(T));
             assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T)).isEmpty();
             // 79 ac each: six are 474 ac, seven 553; those before the catch do not count.
@@ -53,14 +55,18 @@ class CalibratedTest {
             seven.add(applied(7, T));
             assertThat(Calibrated.lapsed(next, farm, catches, seven, T)).isEmpty();
             seven.add(applied(8, T.plusSeconds(60)));
-            assertThat(Calibrated.lapsed(next, farm, catches, seven, T)).contains("a catch test 554 ac ago");
+            assertThat(Calibrated.lapsed(next, farm, catches, seven, T))
+                    .map(Said::code)
+                    .contains("calibration.ground");
             TankLoad uan = RecordCopy.with(
                     next, "lines", List.of(RecordCopy.with(next.lines().get(0), "product", "UAN 32")));
-            assertThat(Calibrated.lapsed(uan, farm, catches, List.of(), T)).contains("more than 2 % apart");
+            assertThat(Calibrated.lapsed(uan, farm, catches, List.of(), T))
+                    .map(Said::code)
+                    .contains("calibration.other-liquid");
             assertThatThrownBy(() -> catches.changed("highboy", " ", "A", T)).hasMessageContaining("nothing told");
             catches.changed("Highboy", "plates of 2 mm", "A", T.plusSeconds(1));
             assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T.plusSeconds(2)))
-                    .isEqualTo("nozzles or plates changed since the last catch test");
+                    .contains(Said.of("calibration.changed"));
             catches.keep(caught(T.plusSeconds(3)));
             assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T.plusSeconds(4)))
                     .isEmpty();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -42,8 +43,8 @@ class LoadDraftTest {
     }
 
     private static MixLine line(double rate, String unit) {
-        MixForm form = MixForm.parse("SC", "");
-        return new MixLine("Demo P", Dose.parse(rate, unit, form, null, ""), form, null);
+        MixForm form = MixForm.parse("SC", Said.text(""));
+        return new MixLine("Demo P", Dose.parse(rate, unit, form, null, Said.text("")), form, null);
     }
 
     @Test

@@ -9,27 +9,21 @@ package org.earleaf.card;
  * rules of the trade for flat cards, not limits of a label.
  */
 public enum CardUse {
-    INSECTICIDE("insecticide", 20, 30),
-    BEFORE_EMERGENCE("herbicide before emergence", 20, 30),
-    CONTACT_HERBICIDE("contact herbicide", 30, 40),
-    CONTACT_FUNGICIDE("contact fungicide", 50, 70),
-    SYSTEMIC_FUNGICIDE("systemic fungicide", 30, 40);
+    INSECTICIDE(20, 30),
+    BEFORE_EMERGENCE(20, 30),
+    CONTACT_HERBICIDE(30, 40),
+    CONTACT_FUNGICIDE(50, 70),
+    SYSTEMIC_FUNGICIDE(30, 40);
 
     /** Cover above which leaves drip (common practice, no source). */
     private static final double DRIPS = 0.30;
 
-    private final String words;
     private final double least_cm2;
     private final double most_cm2;
 
-    CardUse(String words, double least_cm2, double most_cm2) {
-        this.words = words;
+    CardUse(double least_cm2, double most_cm2) {
         this.least_cm2 = least_cm2;
         this.most_cm2 = most_cm2;
-    }
-
-    public String words() {
-        return words;
     }
 
     public double least_cm2() {
@@ -42,20 +36,10 @@ public enum CardUse {
 
     /** How far stains serve. */
     public enum Verdict {
-        POOR("far too few stains"),
-        LOW("too few stains"),
-        ENOUGH("enough stains"),
-        DRIPPING("so much that leaves drip");
-
-        private final String words;
-
-        Verdict(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
+        POOR,
+        LOW,
+        ENOUGH,
+        DRIPPING
     }
 
     public Verdict verdict(double cover, double stains_cm2) {

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
+import org.earleaf.units.Said;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.earleaf.units.BundledTable;
 import org.earleaf.units.Figure;
 
@@ -37,8 +37,10 @@ public final class CropStages {
             return place + Double.parseDouble(low);
         }
 
-        String words() {
-            return isSingle() ? letters : letters + low + " to " + letters + high;
+        Said said() {
+            return isSingle()
+                    ? Said.text(letters)
+                    : Said.of("stage.range", "first", letters + low, "last", letters + high);
         }
     }
 
@@ -68,8 +70,9 @@ public final class CropStages {
                 .orElse("");
     }
 
-    public static String words(String crop) {
-        return of(crop).stream().map(Step::words).collect(Collectors.joining(", "));
+    /** What a crop's stages are called. */
+    public static List<Said> said(String crop) {
+        return of(crop).stream().map(Step::said).toList();
     }
 
     private static List<Step> of(String crop) {

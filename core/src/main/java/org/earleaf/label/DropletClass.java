@@ -1,20 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
+import java.util.List;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Droplet classes by their usual letters, finest first (ISO 25358:2018, ASABE S572.3: relative classes, no sizes). */
 public enum DropletClass {
-    XF("extremely fine"),
-    VF("very fine"),
+    XF("extremely-fine"),
+    VF("very-fine"),
     F("fine"),
     M("medium"),
     C("coarse"),
-    VC("very coarse"),
-    XC("extremely coarse"),
-    UC("ultra coarse");
+    VC("very-coarse"),
+    XC("extremely-coarse"),
+    UC("ultra-coarse");
 
     private final String word;
 
@@ -22,20 +22,17 @@ public enum DropletClass {
         this.word = word;
     }
 
-    public String word() {
-        return word;
-    }
-
     /** By letters or words. */
     public static Optional<DropletClass> find(String text) {
         String plain = text.trim();
         return Arrays.stream(values())
-                .filter(c -> c.name().equalsIgnoreCase(plain) || c.word.equalsIgnoreCase(plain))
+                .filter(c -> c.name().equalsIgnoreCase(plain) || c.word.equalsIgnoreCase(plain.replaceAll("[\\s_]+", "-")))
                 .findFirst();
     }
 
-    public static String words() {
-        return Arrays.stream(values()).map(Enum::name).collect(Collectors.joining(" "));
+    /** Letters of all classes, the finest first. */
+    public static List<String> letters() {
+        return Arrays.stream(values()).map(Enum::name).toList();
     }
 
     public boolean isMediumOrFiner() {

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
+import org.earleaf.units.Measured;
+import org.earleaf.units.Measure;
+import java.util.Collection;
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -11,7 +15,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Problem;
@@ -73,6 +76,26 @@ public record LabelEntry(
         }
     }
 
+    /** How a product is measured. */
+    private enum Form {
+        DRY,
+        LIQUID
+    }
+
+    /** What an entry says beside its figures. */
+    public enum Part {
+        REGISTRATION,
+        VERSION,
+        SEASON_CLOCK,
+        ACTIVES,
+        NEVER_WITH,
+        AFTER,
+        PLANT_BACK,
+        FORM
+    }
+
+    private static final double KGM3_PER_KGL = 1000;
+
     public LabelEntry {
         actives = List.copyOf(actives);
         EnumMap<LabelItem, LabelFigure> sorted = new EnumMap<>(LabelItem.class);
@@ -116,12 +139,17 @@ public record LabelEntry(
 
     private void turned(List<Problem> problems, LabelItem least, LabelItem most) {
         if (limit(least).or(Double.NEGATIVE_INFINITY) > limit(most).or(Double.POSITIVE_INFINITY)) {
-            problems.add(new Problem(
-                    product + " on " + crop + ", " + most.words(),
-                    figure(most).entered() + ", below the " + least.words() + " of "
-                            + figure(least).entered(),
-                    "both ends of the label in order",
-                    "Read both off the label again."));
+            problems.add(Problem.of(
+                    "label.turned",
+                    Said.of("where.label-item", "label", where(), "item", most),
+                    Said.of(
+                            "found.below-least",
+                            "most",
+                            figure(most).entered(),
+                            "item",
+                            least,
+                            "least",
+                            figure(least).entered())));
         }
     }
 
@@ -147,13 +175,11 @@ public record LabelEntry(
     /** Another person has held it against the label. */
     public LabelEntry checkedBy(String person, Instant at) {
         if (person.isBlank()) {
-            throw wrong("nobody", "a name", "Say who looked at the label.");
+            throw new EarleafException(Problem.of("label.second-look-unnamed", secondLook(), Said.of("found.no-person")));
         }
         if (samePerson(person, look.enteredBy())) {
-            throw wrong(
-                    person + ", who entered it",
-                    "another person, or the whole entry once more from the label",
-                    "Enter it again if you work alone.");
+            throw new EarleafException(Problem.of(
+                    "label.second-look-same", secondLook(), Said.of("found.who-entered-it", "person", person)));
         }
         return looked(person, at);
     }
@@ -165,46 +191,75 @@ public record LabelEntry(
             if (!figure(item).isSameAs(again.figure(item))) {
                 differ(
                         problems,
-                        item.words(),
+                        item,
                         figure(item).entered(),
                         again.figure(item).entered());
             }
         }
-        differ(problems, "registration", registration, again.registration);
-        differ(problems, "label version", version, again.version);
-        differ(problems, "what a season is", clock, again.clock);
-        differ(problems, "active ingredients", actives, again.actives);
-        differ(problems, "never in one tank with", neverWith, again.neverWith);
-        differ(problems, "what goes in before it", after, again.after);
-        differ(problems, "days until other crops", plantBack_d, again.plantBack_d);
-        differ(problems, "form", dry ? "dry" : "liquid", again.dry ? "dry" : "liquid");
+        differ(problems, Part.REGISTRATION, registration, again.registration);
+        differ(problems, Part.VERSION, version, again.version);
+        differ(problems, Part.SEASON_CLOCK, clock, again.clock);
+        differ(problems, Part.ACTIVES, actives, again.actives);
+        differ(problems, Part.NEVER_WITH, neverWith, again.neverWith);
+        differ(problems, Part.AFTER, after, again.after);
+        differ(problems, Part.PLANT_BACK, plantBack_d, again.plantBack_d);
+        differ(problems, Part.FORM, form(), again.form());
         if (!problems.isEmpty()) {
             throw new EarleafException(problems);
         }
         return looked(again.look().enteredBy(), again.look().entered());
     }
 
-    private void differ(List<Problem> problems, String what, Object first, Object second) {
+    private void differ(List<Problem> problems, Enum<?> what, Object first, Object second) {
         if (!first.equals(second)) {
-            problems.add(new Problem(
-                    product + " on " + crop + ", " + what,
+            problems.add(Problem.of(
+                    "label.differs",
+                    Said.of("where.label-item", "label", where(), "item", what),
                     told(second),
-                    told(first) + ", as entered the first time",
-                    "Read the label once more and mend the one that is wrong."));
+                    "first",
+                    told(first)));
         }
     }
 
-    private static String told(Object value) {
-        if (value instanceof List<?> list) {
-            return list.isEmpty()
-                    ? "nothing"
-                    : list.stream().map(LabelEntry::told).collect(Collectors.joining("; "));
+    private Form form() {
+        return dry ? Form.DRY : Form.LIQUID;
+    }
+
+    private Said where() {
+        return Said.of("where.label", "product", product, "crop", crop);
+    }
+
+    private Said secondLook() {
+        return Said.of("where.second-look", "product", product, "crop", crop);
+    }
+
+    private Said told(Object value) {
+        if (value instanceof Map<?, ?> days) {
+            return several(days.entrySet());
+        }
+        if (value instanceof Collection<?> several) {
+            return several(several);
+        }
+        if (value instanceof Map.Entry<?, ?> wait) {
+            double days = ((Number) wait.getValue()).doubleValue();
+            return Said.of("label.plant-back", "crop", String.valueOf(wait.getKey()), "days", Measure.DAYS.of(days));
         }
         if (value instanceof ActiveIngredient a) {
-            String groups = a.groups().isEmpty() ? "" : ", " + String.join(", ", a.groups());
-            return a.name() + " " + Figure.text(a.content(), 4) + " kg in a unit" + groups;
+            Measured content = dry ? Measure.SHARE.of(a.content()) : Measure.DENSITY.of(a.content() * KGM3_PER_KGL);
+            return a.groups().isEmpty()
+                    ? Said.of("label.active", "name", a.name(), "content", content)
+                    : Said.of("label.active-groups", "name", a.name(), "content", content, "groups", a.groups());
         }
-        return value.toString().isEmpty() ? "nothing" : value.toString();
+        if (value instanceof Enum<?> constant) {
+            return Said.of("label.constant", "constant", constant);
+        }
+        return value.toString().isEmpty() ? Said.of("found.nothing") : Said.text(value.toString());
+    }
+
+    private Said several(Collection<?> values) {
+        return values.isEmpty()
+                ? Said.of("found.nothing")
+                : Said.of("label.several", "parts", values.stream().map(this::told).toList());
     }
 
     private LabelEntry looked(String person, Instant at) {
@@ -227,7 +282,4 @@ public record LabelEntry(
         return one.strip().equalsIgnoreCase(other.strip());
     }
 
-    private EarleafException wrong(String found, String expected, String todo) {
-        return EarleafException.of("second look at " + product + " on " + crop, found, expected, todo);
-    }
 }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
+import org.earleaf.units.Measured;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,33 +19,33 @@ import org.earleaf.units.Units;
 
 /** One thing that a label may limit: what it is, how it is written, and whether the figure is a most or a least. */
 public enum LabelItem {
-    SINGLE("most in one pass", Kind.PRODUCT, Bound.MOST, true),
-    LEAST("least in one pass", Kind.PRODUCT, Bound.LEAST, false),
-    SEASON("most in a season", Kind.PRODUCT, Bound.MOST, true),
-    PASSES("most passes in a season", Kind.COUNT, Bound.MOST, true),
-    GROUP_RUN("most passes in a row with one mode-of-action group", Kind.COUNT, Bound.MOST, false),
-    INTERVAL("days between passes", Kind.DAYS, Bound.LEAST, true),
-    HARVEST("days before harvest", Kind.DAYS, Bound.LEAST, true),
-    GRAZING("days before grazing or cutting for forage", Kind.DAYS, Bound.LEAST, false),
-    REENTRY("hours until re-entry", Kind.HOURS, Bound.LEAST, true),
-    FIRST_STAGE("earliest stage", Kind.STAGE, Bound.LEAST, true),
-    LAST_STAGE("latest stage", Kind.STAGE, Bound.MOST, true),
-    HEIGHT("greatest crop height", Kind.LENGTH, Bound.MOST, false),
-    CARRIER("least finished spray", Kind.CARRIER, Bound.LEAST, false),
-    FINEST("finest droplets", Kind.DROPLETS, Bound.LEAST, true),
-    COARSEST("coarsest droplets", Kind.DROPLETS, Bound.MOST, false),
-    WIND_LEAST("least wind", Kind.SPEED, Bound.LEAST, true),
-    WIND_MOST("greatest wind", Kind.SPEED, Bound.MOST, true),
-    AIR_MOST("greatest air temperature", Kind.TEMPERATURE, Bound.MOST, true),
-    INVERSION("whether inversions are forbidden", Kind.YES_NO, Bound.MOST, true),
-    RAINFAST("hours without rain after the pass", Kind.HOURS, Bound.LEAST, true),
-    BOOM("greatest height of outlets over the crop", Kind.LENGTH, Bound.MOST, true),
-    SPEED("greatest speed", Kind.SPEED, Bound.MOST, false),
-    WATER("distance to water", Kind.LENGTH, Bound.LEAST, true),
-    SENSITIVE("distance to what it hurts", Kind.LENGTH, Bound.LEAST, true),
-    NITROGEN_CARRIER("whether nitrogen solution may carry it", Kind.YES_NO, Bound.MOST, false),
-    BY_AIR("whether it may go on from the air", Kind.YES_NO, Bound.MOST, false),
-    RESTRICTED("whether it is for certified applicators only", Kind.YES_NO, Bound.LEAST, true);
+    SINGLE(Kind.PRODUCT, Bound.MOST, true),
+    LEAST(Kind.PRODUCT, Bound.LEAST, false),
+    SEASON(Kind.PRODUCT, Bound.MOST, true),
+    PASSES(Kind.COUNT, Bound.MOST, true),
+    GROUP_RUN(Kind.COUNT, Bound.MOST, false),
+    INTERVAL(Kind.DAYS, Bound.LEAST, true),
+    HARVEST(Kind.DAYS, Bound.LEAST, true),
+    GRAZING(Kind.DAYS, Bound.LEAST, false),
+    REENTRY(Kind.HOURS, Bound.LEAST, true),
+    FIRST_STAGE(Kind.STAGE, Bound.LEAST, true),
+    LAST_STAGE(Kind.STAGE, Bound.MOST, true),
+    HEIGHT(Kind.LENGTH, Bound.MOST, false),
+    CARRIER(Kind.CARRIER, Bound.LEAST, false),
+    FINEST(Kind.DROPLETS, Bound.LEAST, true),
+    COARSEST(Kind.DROPLETS, Bound.MOST, false),
+    WIND_LEAST(Kind.SPEED, Bound.LEAST, true),
+    WIND_MOST(Kind.SPEED, Bound.MOST, true),
+    AIR_MOST(Kind.TEMPERATURE, Bound.MOST, true),
+    INVERSION(Kind.YES_NO, Bound.MOST, true),
+    RAINFAST(Kind.HOURS, Bound.LEAST, true),
+    BOOM(Kind.LENGTH, Bound.MOST, true),
+    SPEED(Kind.SPEED, Bound.MOST, false),
+    WATER(Kind.LENGTH, Bound.LEAST, true),
+    SENSITIVE(Kind.LENGTH, Bound.LEAST, true),
+    NITROGEN_CARRIER(Kind.YES_NO, Bound.MOST, false),
+    BY_AIR(Kind.YES_NO, Bound.MOST, false),
+    RESTRICTED(Kind.YES_NO, Bound.LEAST, true);
 
     private static final Pattern NUMBER = Pattern.compile("([0-9.,]+)\\s*(.*)");
     private static final double LHA_PER_M3M2 = 1e7;
@@ -72,20 +76,14 @@ public enum LabelItem {
         LEAST
     }
 
-    private final String words;
     private final Kind kind;
     private final Bound bound;
     private final boolean needed;
 
-    LabelItem(String words, Kind kind, Bound bound, boolean needed) {
-        this.words = words;
+    LabelItem(Kind kind, Bound bound, boolean needed) {
         this.kind = kind;
         this.bound = bound;
         this.needed = needed;
-    }
-
-    public String words() {
-        return words;
     }
 
     /** The word in files and stores. */
@@ -118,19 +116,19 @@ public enum LabelItem {
     }
 
     /** An example, for hints and messages. */
-    public String example(boolean dry, String crop) {
+    public Said example(boolean dry, String crop) {
         return switch (kind) {
-            case PRODUCT -> dry ? "2 oz/ac" : "12 fl oz/ac";
-            case COUNT -> "2";
-            case DAYS -> "14 days";
-            case HOURS -> "12 h";
-            case STAGE -> CropStages.words(crop);
-            case LENGTH -> "24 in";
-            case CARRIER -> "10 gal/ac";
-            case DROPLETS -> DropletClass.words();
-            case SPEED -> "10 mph";
-            case TEMPERATURE -> "90 °F";
-            case YES_NO -> "yes or no";
+            case PRODUCT -> dry ? Said.of("label.example.dry") : Said.of("label.example.liquid");
+            case COUNT -> Said.of("label.example.count");
+            case DAYS -> Said.of("label.example.days");
+            case HOURS -> Said.of("label.example.hours");
+            case STAGE -> Said.of("label.example.stage", "stages", CropStages.said(crop));
+            case LENGTH -> Said.of("label.example.length");
+            case CARRIER -> Said.of("label.example.carrier");
+            case DROPLETS -> Said.of("label.example.droplets", "classes", DropletClass.letters());
+            case SPEED -> Said.of("label.example.speed");
+            case TEMPERATURE -> Said.of("label.example.temperature");
+            case YES_NO -> Said.of("label.example.yes-no");
         };
     }
 
@@ -141,7 +139,7 @@ public enum LabelItem {
      * @param dry whether the product is measured by weight
      * @param where product and crop, for messages
      */
-    public LabelFigure parse(String text, boolean dry, String crop, String where) {
+    public LabelFigure parse(String text, boolean dry, String crop, Said where) {
         String said = text.strip();
         if (said.isEmpty()) {
             return LabelFigure.NOT_ENTERED;
@@ -149,10 +147,11 @@ public enum LabelItem {
         if (said.equalsIgnoreCase("none") && kind != Kind.YES_NO) {
             return new LabelFigure(LabelLimit.noneStated(), "none");
         }
-        double inside = inside(said, dry, crop, where);
+        Said place = Said.of("where.label-item", "label", where, "item", this);
+        double inside = inside(said, dry, crop, place);
         if (!(inside <= plausible())) {
-            throw EarleafException.of(
-                    where + ", " + words, said, "0 to " + plausibleText(), "Check the number and its unit.");
+            throw new EarleafException(
+                    Problem.of("label.implausible", place, Said.text(said), "most", mostPlausible()));
         }
         return new LabelFigure(LabelLimit.of(inside), said);
     }
@@ -169,15 +168,16 @@ public enum LabelItem {
         };
     }
 
-    private String plausibleText() {
+    private Measured mostPlausible() {
         return switch (kind) {
-            case SPEED -> MOST_MPH + " mph";
-            case TEMPERATURE -> MOST_AIR_C + " C";
-            default -> Figure.text(plausible(), 4) + (kind == Kind.HOURS ? " h" : " days");
+            case SPEED -> Measure.WIND.of(plausible());
+            case TEMPERATURE -> Measure.TEMPERATURE.of(plausible());
+            case HOURS -> Measure.HOURS.of(plausible());
+            default -> Measure.DAYS.of(plausible());
         };
     }
 
-    private double inside(String said, boolean dry, String crop, String where) {
+    private double inside(String said, boolean dry, String crop, Said where) {
         return switch (kind) {
             case PRODUCT ->
                 dry
@@ -187,8 +187,7 @@ public enum LabelItem {
             case LENGTH -> quantity(said, Dimension.LENGTH, where);
             case SPEED -> quantity(said, Dimension.SPEED, where);
             case TEMPERATURE ->
-                Quantity.parse(said, Dimension.TEMPERATURE, where + ", " + words)
-                        .inside();
+                read(said, Dimension.TEMPERATURE, where);
             case COUNT -> count(said, "", dry, crop, where);
             case DAYS -> count(said, "d|day|days", dry, crop, where);
             case HOURS -> count(said, "h|hour|hours", dry, crop, where);
@@ -199,23 +198,39 @@ public enum LabelItem {
         };
     }
 
-    private double quantity(String said, Dimension dimension, String where) {
-        Quantity q = Quantity.parse(said, dimension, where + ", " + words);
-        if (!(q.inside() >= 0)) {
-            throw EarleafException.of(where + ", " + words, said, "0 or more", "Copy it from the label.");
+    private static double quantity(String said, Dimension dimension, Said where) {
+        double inside = read(said, dimension, where);
+        if (!(inside >= 0)) {
+            throw new EarleafException(Problem.of("label.below-zero", where, Said.text(said)));
         }
-        return q.inside();
+        return inside;
     }
 
-    private double count(String said, String units, boolean dry, String crop, String where) {
+    private static double read(String said, Dimension dimension, Said where) {
+        try {
+            return Quantity.parse(said, dimension, "").inside();
+        } catch (EarleafException e) {
+            throw e.at(where);
+        }
+    }
+
+    private double count(String said, String units, boolean dry, String crop, Said where) {
         Matcher m = NUMBER.matcher(said.toLowerCase(Locale.ROOT));
         if (!m.matches() || !(m.group(2).isEmpty() || m.group(2).matches(units))) {
             throw wrong(said, dry, crop, where);
         }
-        return NumberText.read(m.group(1), where + ", " + words);
+        return number(m.group(1), where);
     }
 
-    private double yesNo(String said, boolean dry, String crop, String where) {
+    private static double number(String said, Said where) {
+        try {
+            return NumberText.read(said, "");
+        } catch (EarleafException e) {
+            throw e.at(where);
+        }
+    }
+
+    private double yesNo(String said, boolean dry, String crop, Said where) {
         return switch (said.toLowerCase(Locale.ROOT)) {
             case "yes" -> 1;
             case "no" -> 0;
@@ -223,11 +238,10 @@ public enum LabelItem {
         };
     }
 
-    private EarleafException wrong(String said, boolean dry, String crop, String where) {
-        return EarleafException.of(
-                where + ", " + words,
-                "\"" + said + "\"",
-                example(dry, crop) + (kind == Kind.YES_NO ? "" : ", or none where the label states none"),
-                "Copy it from the label.");
+    private EarleafException wrong(String said, boolean dry, String crop, Said where) {
+        return new EarleafException(
+                kind == Kind.YES_NO
+                        ? Problem.of("label.not-yes-or-no", where, Said.text(said))
+                        : Problem.of("label.unreadable", where, Said.text(said), "example", example(dry, crop)));
     }
 }

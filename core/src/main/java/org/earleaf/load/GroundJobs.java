@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -118,10 +119,16 @@ final class GroundJobs {
         };
     }
 
-    /** How many of the jobs that count are made and reserved, in words. */
-    String counted(Predicate<Job> counts) {
-        return " Made before: " + count(counts, GroundUse.State.MADE) + "; reserved: "
-                + count(counts, GroundUse.State.RESERVED) + "; and this one.";
+    /** What is told, with how many of the jobs that count are made and reserved. */
+    Said counted(Said said, Predicate<Job> counts) {
+        return Said.of(
+                "label.counted",
+                "said",
+                said,
+                "made",
+                count(counts, GroundUse.State.MADE),
+                "reserved",
+                count(counts, GroundUse.State.RESERVED));
     }
 
     private long count(Predicate<Job> counts, GroundUse.State state) {

@@ -34,13 +34,11 @@ public record JarTest(double jar_m3, List<LoadSheet.Goes> amounts) {
     }
 
     /** What the hand does; common practice of extension guides, from memory. */
-    public static List<String> steps() {
-        return List.of(
-                "Take water or solution of the same source and temperature as the tank's; wear what the labels ask for.",
-                "Put everything in by the order of the sheet and turn the closed jar ten times after each.",
-                "Look after 15 and 30 minutes, and again in the morning where the mix is to stand overnight.",
-                "Grains, gel, an oily layer, flakes, heat or gas: do not mix it. What parts and turns back into one needs"
-                        + " agitation all the time.");
+    public enum Step {
+        TAKE,
+        PUT_IN,
+        LOOK,
+        JUDGE
     }
 
     public static JarTest of(Load load) {

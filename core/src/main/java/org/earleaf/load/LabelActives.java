@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import static org.earleaf.label.LabelFigure.NOTHING;
+
+import org.earleaf.load.LabelFinding.Limit;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,8 +17,6 @@ import org.earleaf.label.LabelLimit;
 import org.earleaf.load.GroundJobs.Job;
 import org.earleaf.load.LabelFinding.Verdict;
 import org.earleaf.mix.LabelWork;
-import org.earleaf.units.Figure;
-import org.earleaf.units.Units;
 
 /**
  * Active ingredients summed over every product on the ground, each against every label that names it, whether of this
@@ -45,9 +48,8 @@ final class LabelActives {
     private void unknown(Job job) {
         job.labelled().forEach((product, labelled) -> {
             if (labelled && book.activesOf(product).isEmpty()) {
-                String said = "it went or is meant to go on this ground on " + job.date()
-                        + ", and what works in it is not entered.";
-                add(Verdict.NOT_ENTERED, product, "active ingredients", "", "", "", said);
+                Said said = Said.of("label.actives-not-entered", "day", job.date());
+                findings.add(finding(Verdict.NOT_ENTERED, product, Limit.ACTIVES, NOTHING, NOTHING, NOTHING, said));
             }
         });
     }
@@ -62,15 +64,14 @@ final class LabelActives {
             entry.flatMap(e -> find(e, name)).ifPresent(a -> {
                 stated(
                         a.single_kgHa(),
-                        most -> singles.add(within(a, "in one pass", kgHa(jobs.asked(), name), most, "")));
+                        most -> singles.add(within(a, Limit.ACTIVE_SINGLE, kgHa(jobs.asked(), name), most)));
                 stated(
                         a.season_kgHa(),
                         most -> seasons.add(within(
                                 a,
-                                "in a season",
+                                Limit.ACTIVE_SEASON,
                                 jobs.inSeason(entry.get().clock(), work.cropBegins(), job -> kgHa(job, name)),
-                                most,
-                                jobs.counted(job -> kgHa(job, name) != 0))));
+                                most)));
             });
         }
         singles.stream().distinct().forEach(findings::add);
@@ -97,31 +98,34 @@ final class LabelActives {
         return sum;
     }
 
-    private LabelFinding within(ActiveIngredient active, String when, double kgHa, double most, String counted) {
-        String words = "most active ingredient " + when;
+    private LabelFinding within(ActiveIngredient active, Limit what, double kgHa, double most) {
+        Said planned = amount(kgHa);
+        Said allowed = amount(most);
         if (Double.isNaN(kgHa)) {
-            String said = words + ": the amount of a pass is not known; labels allow " + lbAc(most) + "." + counted;
-            return finding(Verdict.NOT_KNOWN, active.name(), words, "not known", lbAc(most), "", said);
+            Said said = Said.of("label.active-not-known", "limit", what, "allowed", allowed);
+            return finding(Verdict.NOT_KNOWN, active.name(), what, planned, allowed, NOTHING, counted(active, what, said));
         }
         boolean within = kgHa <= most + LabelCheck.slack(most);
-        String by = within ? "" : lbAc(kgHa - most);
-        String said = words + ": " + lbAc(kgHa) + ", the label allows " + lbAc(most)
-                + (within ? "" : ", " + by + " too much") + "." + counted;
-        return finding(
-                within ? Verdict.WITHIN : Verdict.OUTSIDE, active.name(), words, lbAc(kgHa), lbAc(most), by, said);
+        Said by = within ? NOTHING : amount(kgHa - most);
+        Said said = within
+                ? Said.of("label.compared", "limit", what, "planned", planned, "allowed", allowed)
+                : Said.of("label.too-much", "limit", what, "planned", planned, "allowed", allowed, "by", by);
+        Verdict verdict = within ? Verdict.WITHIN : Verdict.OUTSIDE;
+        return finding(verdict, active.name(), what, planned, allowed, by, counted(active, what, said));
     }
 
-    private static String lbAc(double kgHa) {
-        return Figure.text(Units.lbAc(kgHa), 4) + " lb/ac";
+    private Said counted(ActiveIngredient active, Limit what, Said said) {
+        return what == Limit.ACTIVE_SEASON
+                ? jobs.counted(said, job -> kgHa(job, active.name()) != 0)
+                : said;
+    }
+
+    private static Said amount(double kgHa) {
+        return Said.of("label.active-amount", "amount", Measure.ACTIVE_RATE.of(kgHa));
     }
 
     private LabelFinding finding(
-            Verdict verdict, String what, String limit, String planned, String allowed, String by, String said) {
-        return LabelFinding.of(verdict, what, work.place(), limit, planned, allowed, by, said);
-    }
-
-    private void add(
-            Verdict verdict, String what, String limit, String planned, String allowed, String by, String said) {
-        findings.add(finding(verdict, what, limit, planned, allowed, by, said));
+            Verdict verdict, String product, Limit what, Said planned, Said allowed, Said by, Said said) {
+        return new LabelFinding(verdict, product, work.place(), what, planned, allowed, by, said);
     }
 }

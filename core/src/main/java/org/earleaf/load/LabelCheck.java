@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import static org.earleaf.label.LabelFigure.NOTHING;
+
+import org.earleaf.load.LabelFinding.Limit;
+import org.earleaf.units.Said;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -73,10 +77,10 @@ public final class LabelCheck {
     private void product(LabelWork.Part part) {
         Optional<LabelEntry> found = book.find(part.product(), work.crop());
         if (found.isEmpty()) {
-            String todo = book.findWaiting(part.product(), work.crop()).isPresent()
-                    ? "its label entry waits for a second look."
-                    : "no label entry; if the label names the crop, enter it on the shelf.";
-            add(Verdict.NOT_ENTERED, part.product(), "label for " + work.crop(), "", "", "", todo);
+            Said said = book.findWaiting(part.product(), work.crop()).isPresent()
+                    ? Said.of("label.waiting")
+                    : Said.of("label.none", "crop", work.crop());
+            add(Verdict.NOT_ENTERED, part.product(), Limit.LABEL, NOTHING, NOTHING, NOTHING, said);
             return;
         }
         LabelEntry entry = found.get();
@@ -87,11 +91,11 @@ public final class LabelCheck {
                 .forEach(other -> add(
                         Verdict.OUTSIDE,
                         part.product(),
-                        "never in one tank with",
-                        other,
-                        String.join(", ", entry.neverWith()),
-                        "",
-                        "the label forbids " + other + " in one tank with it."));
+                        Limit.NEVER_WITH,
+                        Said.text(other),
+                        Said.of("label.several", "parts", List.copyOf(entry.neverWith())),
+                        NOTHING,
+                        Said.of("label.never-with", "other", other)));
         GroupRuns.of(jobs, book, entry).ifPresent(run -> mindRun(part, run));
     }
 
@@ -99,7 +103,8 @@ public final class LabelCheck {
         LabelFigure figure = entry.figure(item);
         if (!figure.isEntered()) {
             if (item.isNeeded() || isAskedFor(item)) {
-                add(Verdict.NOT_ENTERED, part.product(), item.words(), "", "", "", item.words() + " is not entered.");
+                Said said = Said.of("label.item-not-entered", "item", item);
+                add(Verdict.NOT_ENTERED, part.product(), item, NOTHING, NOTHING, NOTHING, said);
             }
             return;
         }
@@ -109,43 +114,52 @@ public final class LabelCheck {
         OptionalDouble planned = planned(entry, item, part);
         if (planned.isPresent()) {
             compare(entry, item, figure, part, planned.getAsDouble());
-        } else if (item.isOfAir() || item == LabelItem.REENTRY) {
-            String said = item == LabelItem.REENTRY ? "keep out for " : "before the start: ";
-            add(
-                    Verdict.BEFORE_START,
-                    part.product(),
-                    item.words(),
-                    "",
-                    figure.entered(),
-                    "",
-                    said + figure.entered() + ".");
+        } else if (item == LabelItem.REENTRY || item.isOfAir() && !isFree(item, figure)) {
+            Said allowed = Said.text(figure.entered());
+            Said said = item == LabelItem.REENTRY
+                    ? Said.of("label.keep-out", "allowed", allowed)
+                    : Said.of("label.before-start", "item", item, "allowed", allowed);
+            add(Verdict.BEFORE_START, part.product(), item, NOTHING, allowed, NOTHING, said);
         }
+    }
+
+    /** A label that forbids no inversions asks for nothing. */
+    private static boolean isFree(LabelItem item, LabelFigure figure) {
+        return item == LabelItem.INVERSION && figure.limit().or(0) == 0;
     }
 
     private void compare(LabelEntry entry, LabelItem item, LabelFigure figure, LabelWork.Part part, double planned) {
         double limit = figure.limit().value();
+        Said allowed = Said.text(figure.entered());
         if (Double.isNaN(planned)) {
-            String todo = item.words() + " is " + figure.entered() + "; what is planned or was done is not known.";
-            add(Verdict.NOT_KNOWN, part.product(), item.words(), "not known", figure.entered(), "", todo);
+            Said said = Said.of("label.item-not-known", "item", item, "allowed", allowed);
+            add(Verdict.NOT_KNOWN, part.product(), item, Said.of("amount.unknown"), allowed, NOTHING, said);
             return;
         }
         boolean most = item.bound() == LabelItem.Bound.MOST;
         boolean within = most ? planned <= limit + slack(limit) : planned >= limit - slack(limit);
-        String is = figure.like(planned, item, entry.dry(), entry.crop());
-        String by = within ? "" : figure.apart(planned, item, entry.dry(), entry.crop());
-        String outside = by.isEmpty() ? "" : ", " + by + (most ? " too much" : " too little");
-        String said = item.kind() == LabelItem.Kind.YES_NO && !within
+        Said is = figure.like(planned, item, entry.dry(), entry.crop());
+        Said by = within ? NOTHING : figure.apart(planned, item, entry.dry(), entry.crop());
+        Said said = item.kind() == LabelItem.Kind.YES_NO && !within
                 ? refused(item)
-                : item.words() + ": " + is + ", the label says " + figure.entered() + outside + "."
-                        + counted(item, part);
-        add(within ? Verdict.WITHIN : Verdict.OUTSIDE, part.product(), item.words(), is, figure.entered(), by, said);
+                : counted(item, part, compared(item, is, allowed, by));
+        add(within ? Verdict.WITHIN : Verdict.OUTSIDE, part.product(), item, is, allowed, by, said);
     }
 
-    private static String refused(LabelItem item) {
+    private static Said compared(LabelItem item, Said is, Said allowed, Said by) {
+        if (LabelFinding.isNothing(by)) {
+            return Said.of("label.compared", "limit", item, "planned", is, "allowed", allowed);
+        }
+        return item.bound() == LabelItem.Bound.MOST
+                ? Said.of("label.too-much", "limit", item, "planned", is, "allowed", allowed, "by", by)
+                : Said.of("label.too-little", "limit", item, "planned", is, "allowed", allowed, "by", by);
+    }
+
+    private static Said refused(LabelItem item) {
         return switch (item) {
-            case NITROGEN_CARRIER -> "the label does not let nitrogen solution carry it.";
-            case BY_AIR -> "the label does not let it go on from the air.";
-            default -> "the label asks for a certified applicator to apply or supervise, and none is named.";
+            case NITROGEN_CARRIER -> Said.of("label.no-nitrogen-carrier");
+            case BY_AIR -> Said.of("label.no-air");
+            default -> Said.of("label.restricted-use");
         };
     }
 
@@ -202,24 +216,24 @@ public final class LabelCheck {
                 .orElse(Double.NaN);
     }
 
-    private String counted(LabelItem item, LabelWork.Part part) {
+    private Said counted(LabelItem item, LabelWork.Part part, Said said) {
         boolean sum = item == LabelItem.SEASON || item == LabelItem.PASSES;
-        return sum ? jobs.counted(job -> job.holds(part.product())) : "";
+        return sum ? jobs.counted(said, job -> job.holds(part.product())) : said;
     }
 
     private void mindRun(LabelWork.Part part, String group) {
         add(
                 Verdict.MIND,
                 part.product(),
-                "mode-of-action groups",
-                group,
-                "",
-                "",
-                group + " alone twice or more in a row on this ground: resistance; change or add a group.");
+                Limit.GROUPS,
+                Said.text(group),
+                NOTHING,
+                NOTHING,
+                Said.of("label.group-alone", "group", group));
     }
 
     private void add(
-            Verdict verdict, String product, String limit, String planned, String allowed, String by, String said) {
-        findings.add(LabelFinding.of(verdict, product, work.place(), limit, planned, allowed, by, said));
+            Verdict verdict, String product, Enum<?> what, Said planned, Said allowed, Said by, Said said) {
+        findings.add(new LabelFinding(verdict, product, work.place(), what, planned, allowed, by, said));
     }
 }

@@ -1,17 +1,24 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
+import org.earleaf.mix.MixRules;
+import org.earleaf.label.LabelItem;
+import org.earleaf.label.LabelFigure;
+
 /**
  * What a label says to a load.
  *
- * @param limit which limit, in words
+ * @param product whose label it is; empty: the mix as a whole
+ * @param place ground that the load goes on
+ * @param what which limit: a {@link LabelItem}, a {@link MixRules.Rule} or a {@link Limit}
  * @param planned what is planned or summed, in the label's unit
  * @param allowed what the label says
  * @param by how much it is outside, empty when it is not
- * @param sentence all of it in one sentence
+ * @param said what is found
  */
 public record LabelFinding(
-        Verdict verdict, String product, String limit, String planned, String allowed, String by, String sentence) {
+        Verdict verdict, String product, String place, Enum<?> what, Said planned, Said allowed, Said by, Said said) {
     /** From good to worst. */
     public enum Verdict {
         WITHIN,
@@ -23,20 +30,29 @@ public record LabelFinding(
         OUTSIDE
     }
 
-    /** One whose sentence begins with the product and the place. */
-    static LabelFinding of(
-            Verdict verdict,
-            String product,
-            String place,
-            String limit,
-            String planned,
-            String allowed,
-            String by,
-            String said) {
-        return new LabelFinding(verdict, product, limit, planned, allowed, by, product + " on " + place + ": " + said);
+    /** What a label may limit beside its items. */
+    public enum Limit {
+        LABEL,
+        NEVER_WITH,
+        GROUPS,
+        ACTIVES,
+        ACTIVE_SINGLE,
+        ACTIVE_SEASON,
+        OTHER_CROPS
     }
 
     public boolean isStop() {
         return verdict.compareTo(Verdict.NOT_KNOWN) >= 0;
+    }
+
+    public static boolean isNothing(Said said) {
+        return said.equals(LabelFigure.NOTHING);
+    }
+
+    /** All of it: which product on which ground, and what is found. */
+    public Said sentence() {
+        return product.isEmpty()
+                ? Said.of("label.finding-mix", "place", place, "said", said)
+                : Said.of("label.finding", "product", product, "place", place, "said", said);
     }
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -104,8 +107,8 @@ public record LoadDraft(
         String form = farm.findProduct(product)
                 .map(Product::form)
                 .orElse(nitrogen != null && nitrogen.isLiquid() ? "SL" : "");
-        MixForm place = MixForm.parse(form, "form of " + product);
-        return new MixLine(product, Dose.parse(rate, rateUnit, place, nitrogen, product), place, nitrogen);
+        MixForm place = MixForm.parse(form, Said.of("where.form", "product", product));
+        return new MixLine(product, Dose.parse(rate, rateUnit, place, nitrogen, Said.text(product)), place, nitrogen);
     }
 
     /** Whether any of it carries a pesticide label. */
@@ -226,8 +229,12 @@ public record LoadDraft(
 
     private LoadGround ground(double area_ha) {
         if (area_ha > zone.area_ha() * (1 + 1e-6)) {
-            throw EarleafException.of(
-                    "ground of " + zone.label(), "more than there is", "at most the whole of it", "Check the area.");
+            throw new EarleafException(Problem.of(
+                    "load.more-than-ground",
+                    Said.of("where.ground", "ground", zone.label()),
+                    Said.of("found.area", "area", Measure.AREA.of(area_ha)),
+                    "most",
+                    Measure.AREA.of(zone.area_ha())));
         }
         return new LoadGround(
                 zone.field(),

@@ -28,6 +28,11 @@ public record LoadGround(
         double water_m,
         double sensitive_m) {
     public String label() {
+        return label(field, zone);
+    }
+
+    /** How people name a zone of a field. */
+    public static String label(String field, String zone) {
         return zone.isEmpty() ? field : field + ", " + zone;
     }
 

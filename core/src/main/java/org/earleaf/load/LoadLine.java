@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -9,7 +12,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.earleaf.mix.Amount;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
 
 /**
  * One product of a load, with the two keys that let it into the tank. A key is the code or lot read off the container
@@ -84,17 +86,18 @@ public record LoadLine(
     /** The line with one more key; refused with what to do. */
     LoadLine with(Key key) {
         if (isIn()) {
-            throw wrong("a third confirmation", "two", "It is in the tank: do not pour it again.");
+            throw new EarleafException(Problem.of("load.third-key", where(), Said.of("found.third-key")));
         }
         if (key.person().isBlank()) {
-            throw wrong("nobody", "the name of who reads the container", "Say who you are.");
+            throw new EarleafException(Problem.of("load.key-unnamed", where(), Said.of("found.no-person")));
         }
         if (codes.stream().noneMatch(c -> same(c, key.code()))) {
-            throw EarleafException.of(
-                    "Wrong product at step " + order + ", " + product,
-                    "the code " + key.code().strip(),
-                    String.join(" or ", new TreeSet<>(codes)),
-                    "Put this container away, pour nothing of it, and fetch the right one.");
+            throw new EarleafException(Problem.of(
+                    "load.wrong-product",
+                    Said.of("where.wrong-product", "step", order, "product", product),
+                    Said.of("found.code", "code", key.code().strip()),
+                    "codes",
+                    List.copyOf(new TreeSet<>(codes))));
         }
         amount(key);
         if (!keys.isEmpty()) {
@@ -124,19 +127,21 @@ public record LoadLine(
 
     private void amount(Key key) {
         if (!(key.measured() > 0)) {
-            throw wrong(text(key.measured()), "an amount above 0", "Enter what was measured.");
+            throw new EarleafException(Problem.of("load.nothing-measured", where(), told(key.measured())));
         }
         if (key.measured() > most * (1 + EPS)) {
-            throw wrong(
-                    text(key.measured()),
-                    "at most " + text(most) + ", which the label allows on this ground",
-                    "Take the surplus out before it goes in the tank.");
+            throw new EarleafException(
+                    Problem.of("load.above-label", where(), told(key.measured()), "most", told(most)));
         }
         if (!near(key.measured(), planned.inside()) && key.reason().isBlank()) {
-            throw wrong(
-                    text(key.measured()),
-                    text(planned.inside()) + " within " + Figure.text(100 * slack(), 2) + " %",
-                    "Measure again, or write why it differs.");
+            throw new EarleafException(Problem.of(
+                    "load.unlike-plan",
+                    where(),
+                    told(key.measured()),
+                    "planned",
+                    planned.told(),
+                    "slack",
+                    Measure.SHARE.of(slack())));
         }
     }
 
@@ -144,16 +149,18 @@ public record LoadLine(
         Instant open = first.at().plus(PAUSE);
         if (same(first.person(), key.person()) && key.at().isBefore(open)) {
             long wait = Duration.between(key.at(), open).toSeconds() + 1;
-            throw wrong(
-                    "a second confirmation of " + key.person().strip() + " at once",
-                    "another person, or the same one after " + PAUSE.toSeconds() + " seconds",
-                    "Look away, then read the container and the amount again in " + wait + " s.");
+            throw new EarleafException(Problem.of(
+                    "load.same-person-at-once",
+                    where(),
+                    Said.of("found.same-person", "person", key.person().strip()),
+                    "pause",
+                    PAUSE.toSeconds(),
+                    "wait",
+                    wait));
         }
         if (!near(key.measured(), first.measured())) {
-            throw wrong(
-                    text(key.measured()),
-                    text(first.measured()) + ", as confirmed first",
-                    "The two amounts differ: measure again, both of you.");
+            throw new EarleafException(Problem.of(
+                    "load.keys-differ", where(), told(key.measured()), "first", told(first.measured())));
         }
     }
 
@@ -165,15 +172,15 @@ public record LoadLine(
         return dry ? DRY_SLACK : LIQUID_SLACK;
     }
 
-    private String text(double inside) {
-        return Figure.text(new Amount(inside, planned.isMass(), planned.unit()).inUnit(), 4) + " " + planned.unit();
+    private Said told(double inside) {
+        return new Amount(inside, planned.isMass(), planned.unit()).told();
     }
 
     static boolean same(String one, String other) {
         return one.strip().toLowerCase(Locale.ROOT).equals(other.strip().toLowerCase(Locale.ROOT));
     }
 
-    private EarleafException wrong(String found, String expected, String todo) {
-        return EarleafException.of("step " + order + ", " + product, found, expected, todo);
+    private Said where() {
+        return Said.of("where.step", "step", order, "product", product);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import java.util.List;
 import org.earleaf.mix.Load;
 import org.earleaf.mix.LoadJob;
@@ -14,7 +15,7 @@ import org.earleaf.mix.LoadJob;
  * @param remarks what to mind about the split
  */
 public record LoadPlan(
-        LoadJob job, double total_m3, double rate_m3m2, boolean neat, List<Load> loads, List<String> remarks) {
+        LoadJob job, double total_m3, double rate_m3m2, boolean neat, List<Load> loads, List<Said> remarks) {
     public LoadPlan {
         loads = List.copyOf(loads);
         remarks = List.copyOf(remarks);

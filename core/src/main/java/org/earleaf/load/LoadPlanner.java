@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.mix.Load;
@@ -9,8 +12,6 @@ import org.earleaf.mix.MixLine;
 import org.earleaf.mix.Mixer;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
-import org.earleaf.units.Units;
 
 /**
  * Parts a job into loads and says how much of each product goes in each.
@@ -44,7 +45,7 @@ public final class LoadPlanner {
     private LoadPlanner(LoadJob job) {
         this.job = job;
         this.rate_m3m2 = Double.isNaN(job.rate_m3m2()) ? rateOfAlone() : job.rate_m3m2();
-        FlowPart.RATE.require(rate_m3m2, "");
+        FlowPart.RATE.require(rate_m3m2);
         this.mixer = new Mixer(job, rate_m3m2, isNeat());
     }
 
@@ -57,11 +58,12 @@ public final class LoadPlanner {
         double total_m3 = job.area_m2() * rate_m3m2 + extra_m3;
         double[] volumes = volumes(total_m3);
         if (volumes[0] <= extra_m3) {
-            throw EarleafException.of(
-                    "tank",
-                    "a first load of " + gallons(volumes[0]) + " that does not fill lines and heel",
-                    "more than " + gallons(extra_m3),
-                    "Check tank, heel and prime.");
+            throw new EarleafException(Problem.of(
+                    "load.below-heel",
+                    Said.of("where.tank"),
+                    Said.of("found.first-load", "volume", Measure.VOLUME.of(volumes[0])),
+                    "least",
+                    Measure.VOLUME.of(extra_m3)));
         }
         List<Load> loads = new ArrayList<>();
         for (int k = 0; k < volumes.length; k++) {
@@ -74,11 +76,12 @@ public final class LoadPlanner {
     private double[] volumes(double total_m3) {
         double loads = Math.max(1, Math.ceil(total_m3 / job.usable_m3() * (1 - EPS)));
         if (loads > MOST_LOADS) {
-            throw EarleafException.of(
-                    "loads",
-                    Figure.text(loads, 3) + " loads of " + gallons(job.usable_m3()),
-                    MOST_LOADS + " at most",
-                    "Check area, rate and tank, and their units.");
+            throw new EarleafException(Problem.of(
+                    "load.too-many",
+                    Said.of("where.loads"),
+                    Said.of("found.loads", "loads", loads, "volume", Measure.VOLUME.of(job.usable_m3())),
+                    "most",
+                    MOST_LOADS));
         }
         double[] volumes = new double[(int) loads];
         for (int k = 0; k < volumes.length; k++) {
@@ -90,22 +93,19 @@ public final class LoadPlanner {
         return volumes;
     }
 
-    private List<String> remarks(double[] volumes) {
-        List<String> remarks = new ArrayList<>();
+    private List<Said> remarks(double[] volumes) {
+        List<Said> remarks = new ArrayList<>();
         double last = volumes[volumes.length - 1];
         if (volumes.length > 1 && last < SMALL_REST * job.usable_m3()) {
-            remarks.add("The last load is only " + gallons(last)
-                    + ": it agitates badly and small amounts are hard to measure. Equal loads are better.");
+            remarks.add(Said.of("load.last-small", "volume", Measure.VOLUME.of(last)));
         }
         boolean both = job.lines().stream().anyMatch(line -> line.dose().onGround())
                 && job.lines().stream().anyMatch(line -> !line.dose().onGround());
         if (both) {
-            remarks.add("Some amounts follow the ground and some the volume: another rate in gal/ac changes only the"
-                    + " latter per acre.");
+            remarks.add(Said.of("load.mixed-rates"));
         }
         if (job.heel_m3() + job.prime_m3() > 0) {
-            remarks.add("Heel and lines hold " + gallons(job.heel_m3() + job.prime_m3())
-                    + ": their product is used but not applied.");
+            remarks.add(Said.of("load.heel-used", "volume", Measure.VOLUME.of(job.heel_m3() + job.prime_m3())));
         }
         return remarks;
     }
@@ -115,18 +115,17 @@ public final class LoadPlanner {
         double sum = 0;
         for (MixLine line : job.lines()) {
             if (!line.dose().onGround()) {
-                throw EarleafException.of(
-                        "rate",
-                        "no rate, and " + line.product() + " counted by the volume of the mix",
-                        "the gallons an acre of the finished mix",
-                        "Give the rate.");
+                throw new EarleafException(Problem.of(
+                        "load.rate-missing",
+                        Said.of("where.rate"),
+                        Said.of("found.no-rate-for", "product", line.product())));
             }
             sum += line.dose().isMass() ? 0 : line.dose().inside();
         }
         boolean solution = job.lines().stream().anyMatch(MixLine::isNitrogenSolution);
         if (!solution) {
-            throw EarleafException.of(
-                    "rate", "no rate", "the gallons an acre of the finished mix", "Give the rate: how much carrier?");
+            throw new EarleafException(
+                    Problem.of("load.rate-missing", Said.of("where.rate"), Said.of("found.no-rate")));
         }
         return sum;
     }
@@ -138,16 +137,13 @@ public final class LoadPlanner {
             taken += line.room_m3(line.dose().in(rate_m3m2, rate_m3m2));
         }
         if (taken > rate_m3m2 * (1 + NEAT)) {
-            throw EarleafException.of(
-                    "rate",
-                    FlowPart.RATE.text(rate_m3m2) + ", but the products alone take " + FlowPart.RATE.text(taken),
-                    "at least what the products take",
-                    "Raise the rate or lower the products.");
+            throw new EarleafException(Problem.of(
+                    "load.products-overfill",
+                    Said.of("where.rate"),
+                    Said.of("found.rate", "rate", FlowPart.RATE.measured(rate_m3m2)),
+                    "taken",
+                    FlowPart.RATE.measured(taken)));
         }
         return taken > rate_m3m2 * (1 - NEAT);
-    }
-
-    private static String gallons(double volume_m3) {
-        return Figure.text(volume_m3 / Units.M3_PER_GAL, 3) + " gal (" + Figure.text(volume_m3 * 1000, 3) + " L)";
     }
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -125,11 +128,14 @@ public final class LoadRules {
         for (Rig rig : kept.rigs()) {
             boolean same = rig.name().equalsIgnoreCase(load.rig());
             if (same && rig.tank_m3() > 0 && load.volume_m3() > rig.tank_m3() * (1 + EPS)) {
-                throw EarleafException.of(
-                        "load " + load.id(),
-                        TankLoad.gallons(load.volume_m3()),
-                        "at most the " + TankLoad.gallons(rig.tank_m3()) + " of the " + rig.name(),
-                        "Part it into more loads.");
+                throw new EarleafException(Problem.of(
+                        "load.above-tank",
+                        Said.of("where.load", "id", load.id()),
+                        Said.of("found.volume", "volume", Measure.VOLUME.of(load.volume_m3())),
+                        "most",
+                        Measure.VOLUME.of(rig.tank_m3()),
+                        "rig",
+                        rig.name()));
             }
         }
     }
@@ -143,22 +149,20 @@ public final class LoadRules {
     }
 
     private static void refuse(Residue residue) {
-        throw EarleafException.of(
-                "tank of the " + residue.last().rig(),
-                residue.sentence(),
-                "a tank cleaned out as the label of " + String.join(", ", residue.products()) + " says",
-                "Clean it out, and note who did it and how.");
+        throw new EarleafException(Problem.of(
+                "tank.not-clean",
+                Said.of("where.tank-of", "rig", residue.last().rig()),
+                residue.said(),
+                "products",
+                residue.products()));
     }
 
     /** A mix that failed in the jar goes no further. */
     private void requireJar(TankLoad load) {
         Optional<JarResult> jar = kept.findJar(load);
-        if (!JarResult.allows(jar, false)) {
-            throw EarleafException.of(
-                    "load " + load.id(),
-                    jar.map(JarResult::sentence).orElse(""),
-                    "a mix that stays mixed in the jar",
-                    "Do not pour it: change the mix, or test again with other water and note that it passed.");
+        if (jar.isPresent() && !JarResult.allows(jar, false)) {
+            Said place = Said.of("where.load", "id", load.id());
+            throw new EarleafException(Problem.of("jar.failed", place, jar.get().said()));
         }
     }
 
@@ -166,11 +170,10 @@ public final class LoadRules {
         for (TankLoad other : kept.ofRig(rig)) {
             LoadState state = other.state();
             if (!other.id().equals(id) && (state == LoadState.MIXING || state == LoadState.MIXED)) {
-                throw EarleafException.of(
-                        "tank of the " + rig,
-                        "load " + other.id() + ", " + state.word(),
-                        "an empty tank",
-                        "Apply that load or hand it over first.");
+                throw new EarleafException(Problem.of(
+                        "tank.in-use",
+                        Said.of("where.tank-of", "rig", rig),
+                        Said.of("found.load-in-tank", "id", other.id(), "state", state)));
             }
         }
     }
@@ -181,8 +184,10 @@ public final class LoadRules {
                 .filter(q -> q.id().equals(rule) && q.isStop())
                 .findFirst()
                 .map(by)
-                .orElseThrow(() -> EarleafException.of(
-                        "override", "rule " + rule, "a rule that stops this load", "Open the load again.")));
+                .orElseThrow(() -> new EarleafException(Problem.of(
+                        "override.no-stop",
+                        Said.of("where.override", "rule", rule),
+                        Said.of("found.no-stop")))));
     }
 
     public TankLoad key(TankLoad load, int order, LoadLine.Key key) {

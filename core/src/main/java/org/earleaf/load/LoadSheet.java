@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +18,7 @@ import org.earleaf.units.Units;
  * @param field empty when it was not said
  * @param rate_m3m2 finished liquid on ground
  * @param settings how the rig is set; empty when no rig was given
- * @param limits what the load was checked against, in sentences
+ * @param limits what the load was checked against
  * @param part what goes with a part of the load moved to another rig
  * @param advice what is to be known of the mix before it is poured
  */
@@ -26,8 +27,8 @@ public record LoadSheet(
         Load load,
         double rate_m3m2,
         Optional<Settings> settings,
-        List<String> limits,
-        List<String> cautions,
+        List<Said> limits,
+        List<LoadCautions.Caution> cautions,
         PartLoad part,
         TankAdvice advice) {
     public LoadSheet {
@@ -42,13 +43,13 @@ public record LoadSheet(
      */
     public record Settings(
             String rig,
-            String outlet,
+            Said outlet,
             double speed_ms,
             double slowest_ms,
             double fastest_ms,
             double pressure_Pa,
             double flow_m3s,
-            List<String> remarks) {
+            List<Said> remarks) {
         public Settings {
             remarks = List.copyOf(remarks);
         }
@@ -56,7 +57,7 @@ public record LoadSheet(
         public static Settings of(String rig, Setup setup) {
             return new Settings(
                     rig,
-                    setup.outletText(),
+                    setup.outletSaid(),
                     setup.setting().speed_ms(),
                     setup.slowest_ms(),
                     setup.fastest_ms(),
@@ -78,8 +79,8 @@ public record LoadSheet(
 
     /** Sheets of all loads of a plan, in order. */
     public static List<LoadSheet> of(
-            LoadPlan plan, String field, Optional<Settings> settings, List<String> limits, boolean metric) {
-        List<String> cautions = LoadCautions.of(plan.job().lines(), plan.rate_m3m2());
+            LoadPlan plan, String field, Optional<Settings> settings, List<Said> limits, boolean metric) {
+        List<LoadCautions.Caution> cautions = LoadCautions.of(plan.job().lines(), plan.rate_m3m2());
         TankAdvice advice = plan.advice();
         List<LoadSheet> sheets = new ArrayList<>();
         for (Load load : plan.loads()) {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import java.util.Locale;
-
 /** The life of a load. Product and label room are held from {@link #RESERVED} on, and given back by a cancelled load. */
 public enum LoadState {
     PLANNED,
@@ -11,13 +9,6 @@ public enum LoadState {
     MIXED,
     APPLIED,
     CANCELLED;
-
-    public String word() {
-        return switch (this) {
-            case MIXING -> "being mixed";
-            default -> name().toLowerCase(Locale.ROOT);
-        };
-    }
 
     /** Whether it holds stock and label room that no other load may take. */
     public boolean holds() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,7 +9,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Product;
@@ -75,19 +75,16 @@ public final class LoadSteps {
         Set<String> after = new TreeSet<>();
         load.grounds().forEach(g -> labels.find(s.product(), g.crop())
                 .ifPresent(e -> e.after().forEach(word -> after.add(word.strip().toLowerCase(Locale.ROOT)))));
-        String wanted = load.lines().stream()
+        return s.after(load.lines().stream()
                 .filter(l -> !l.product().equals(s.product()))
                 .filter(l -> after.contains(l.product().toLowerCase(Locale.ROOT))
                         || l.classes().stream().anyMatch(c -> after.contains(c.toLowerCase(Locale.ROOT))))
                 .map(LoadLine::product)
-                .collect(Collectors.joining(", "));
-        String why = s.why().replaceFirst(" Its label wants .* in before it\\.$", "")
-                + (wanted.isEmpty() ? "" : " Its label wants " + wanted + " in before it.");
-        return new MixStep(s.order(), s.product(), s.part(), s.amount(), s.how(), why);
+                .toList());
     }
 
     /** What to mind at the tank. */
-    public static List<String> cautions(TankLoad load, Farm farm) {
+    public static List<LoadCautions.Caution> cautions(TankLoad load, Farm farm) {
         return LoadCautions.of(lines(load, farm), load.rate_m3m2());
     }
 
@@ -98,7 +95,7 @@ public final class LoadSteps {
                 .flatMap(l -> farm.findNitrogen(l.product()).stream())
                 .filter(NitrogenProduct::isLiquid)
                 .findFirst()
-                .map(n -> Liquid.of(n, "product"))
+                .map(n -> Liquid.of(n))
                 .orElse(Liquid.WATER);
     }
 
@@ -130,6 +127,6 @@ public final class LoadSteps {
                         .filter(c -> c.equals(c.toUpperCase(Locale.ROOT)))
                         .flatMap(c -> MixForm.find(c).stream())
                         .findFirst())
-                .orElseGet(() -> MixForm.parse("SL", "form of " + l.product()));
+                .orElseGet(() -> MixForm.parse("SL", Said.of("where.form", "product", l.product())));
     }
 }

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.mix.Amount;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
 
 /**
  * What is free of one lot: on hand less what loads hold or have drawn.
@@ -40,17 +41,15 @@ public record LotStock(String product, String lot, double free, boolean isMass) 
         }
         if (left > wanted.inside() * EPS) {
             Amount free = new Amount(held, wanted.isMass(), wanted.unit());
-            throw EarleafException.of(
-                    "stock of " + product,
-                    text(free) + " free",
-                    text(wanted),
-                    "Short of " + text(new Amount(left, wanted.isMass(), wanted.unit()))
-                            + ": mend the count on the shelf, buy, or load less.");
+            throw new EarleafException(Problem.of(
+                    "stock.short",
+                    Said.of("where.stock", "product", product),
+                    Said.of("found.free", "amount", free.told()),
+                    "wanted",
+                    wanted.told(),
+                    "short",
+                    new Amount(left, wanted.isMass(), wanted.unit()).told()));
         }
         return draws;
-    }
-
-    private static String text(Amount amount) {
-        return Figure.text(amount.inUnit(), 4) + " " + amount.unit();
     }
 }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import static org.earleaf.label.LabelFigure.NOTHING;
+
+import org.earleaf.load.LabelFinding.Limit;
+import org.earleaf.units.Said;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -60,8 +64,9 @@ public final class MixCheck {
                 .filter(o -> o.rule().equals(found.id()) && !found.mayOverride().isEmpty())
                 .reduce((before, after) -> after);
         boolean stop = found.isStop() && aside.isEmpty();
-        String said = aside.map(o -> " " + o.sentence() + ".").orElse("");
-        add(stop ? Verdict.OUTSIDE : Verdict.MIND, "this mix", "what goes together", found.text() + said);
+        Said said = aside.map(o -> Said.of("mix.quarrel-aside", "rule", found.rule(), "aside", o.said()))
+                .orElseGet(() -> Said.of("mix.quarrel", "rule", found.rule()));
+        add(stop ? Verdict.OUTSIDE : Verdict.MIND, "", found.rule(), said);
     }
 
     /** What may not be planted after it for some time. */
@@ -70,9 +75,13 @@ public final class MixCheck {
                 .forEach((crop, days) -> add(
                         Verdict.MIND,
                         product,
-                        "days until other crops",
-                        crop + " may not be planted here before " + work.date().plusDays((long) Math.ceil(days))
-                                + ".")));
+                        Limit.OTHER_CROPS,
+                        Said.of(
+                                "label.plant-back-after",
+                                "crop",
+                                crop,
+                                "day",
+                                work.date().plusDays((long) Math.ceil(days))))));
     }
 
     /** An earlier pass whose label does not let this crop follow so soon. */
@@ -84,13 +93,12 @@ public final class MixCheck {
             add(
                     Verdict.MIND,
                     use.product(),
-                    "days until other crops",
-                    "it went on here " + since + " days ago; " + work.crop() + " may not be planted here before " + free
-                            + ".");
+                    Limit.OTHER_CROPS,
+                    Said.of("label.plant-back-earlier", "days", since, "crop", work.crop(), "day", free));
         }
     }
 
-    private void add(Verdict verdict, String product, String limit, String said) {
-        findings.add(LabelFinding.of(verdict, product, work.place(), limit, "", "", "", said));
+    private void add(Verdict verdict, String product, Enum<?> what, Said said) {
+        findings.add(new LabelFinding(verdict, product, work.place(), what, NOTHING, NOTHING, NOTHING, said));
     }
 }

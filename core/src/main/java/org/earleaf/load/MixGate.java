@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -73,63 +74,16 @@ public record MixGate(
 
     /** Every condition that is not met, with what to do. */
     public List<Problem> problems(String load) {
+        Said place = load.isEmpty() ? Said.of("where.this-load") : Said.of("where.load", "id", load);
         List<Problem> problems = new ArrayList<>();
-        say(
-                problems,
-                load,
-                locked,
-                "a lock that no longer fits, or a stage older than " + STAGE_DAYS + " days",
-                "the recipe locked to field, crop, stage and rig",
-                "Look at the stage and reserve the load again.");
-        say(
-                problems,
-                load,
-                labels,
-                "a label that does not allow it",
-                "every label kept with today's sums",
-                "See the limits of the load.");
-        say(
-                problems,
-                load,
-                rigReady,
-                "a tank that last held something else, or a calibration that has run out",
-                "a clean tank or the same recipe, and a calibration that holds or a reason why not",
-                "Clean it out as the label says and note it; catch the outlets.");
-        say(
-                problems,
-                load,
-                keys,
-                "a product without two keys",
-                "two keys for every product",
-                "Confirm what is missing.");
-        say(
-                problems,
-                load,
-                order,
-                "products confirmed out of order",
-                "the order of mixing",
-                "Ask the supplier before you go on.");
-        say(
-                problems,
-                load,
-                jarTest,
-                "no jar test of this mix, or one that failed",
-                "a jar test of this mix that did not fail",
-                "Make one, wait 15 and 30 minutes, and note it; what failed is never mixed.");
-        say(
-                problems,
-                load,
-                stock,
-                "less on the shelf than was drawn",
-                "lots that hold it",
-                "Count the lots and mend the shelf.");
-        say(
-                problems,
-                load,
-                tankKnown,
-                "a tank of unknown contents",
-                "an empty tank, or its known heel",
-                "Find out what is in it.");
+        add(problems, locked, Problem.of("gate.locked", place, Said.of("found.lock-lapsed", "days", STAGE_DAYS)));
+        add(problems, labels, Problem.of("gate.labels", place, Said.of("found.label-forbids")));
+        add(problems, rigReady, Problem.of("gate.rig", place, Said.of("found.rig-not-ready")));
+        add(problems, keys, Problem.of("gate.keys", place, Said.of("found.key-missing")));
+        add(problems, order, Problem.of("gate.order", place, Said.of("found.out-of-order")));
+        add(problems, jarTest, Problem.of("gate.jar", place, Said.of("found.no-jar-test")));
+        add(problems, stock, Problem.of("gate.stock", place, Said.of("found.less-stock")));
+        add(problems, tankKnown, Problem.of("gate.tank", place, Said.of("found.unknown-tank")));
         return problems;
     }
 
@@ -140,10 +94,9 @@ public record MixGate(
         }
     }
 
-    private static void say(
-            List<Problem> problems, String load, boolean met, String found, String expected, String todo) {
+    private static void add(List<Problem> problems, boolean met, Problem problem) {
         if (!met) {
-            problems.add(new Problem("load " + load, found, expected, todo));
+            problems.add(problem);
         }
     }
 }

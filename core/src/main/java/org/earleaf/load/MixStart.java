@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import java.util.Optional;
 import java.util.List;
 import java.util.Set;
 import org.earleaf.units.EarleafException;
@@ -14,7 +15,7 @@ import org.earleaf.units.Said;
  * @param lapsed why the rig's calibration does not hold; empty: it holds
  * @param reason why the rig goes out all the same
  */
-public record MixStart(Set<BeforeMixing> looked, String lapsed, String reason) {
+public record MixStart(Set<BeforeMixing> looked, Optional<Said> lapsed, String reason) {
     public MixStart {
         looked = Set.copyOf(looked);
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.time.Instant;
 import org.earleaf.mix.MixRules;
 import org.earleaf.units.EarleafException;
@@ -17,33 +19,29 @@ public record Overridden(String rule, String person, String role, String reason,
 
     /** A rule of mixing, set aside by whom its table lets; refused with what is missing. */
     public static Overridden of(MixRules.Found rule, String person, String role, String reason, Instant at) {
-        String where = "override of rule " + rule.id();
+        Said where = Said.of("where.override", "rule", rule.id());
+        String who = rule.mayOverride();
         if (rule.mayOverride().isEmpty()) {
-            throw EarleafException.of(
-                    where, "a rule that nobody may set aside", "another mix", "Change the load or drop it.");
+            throw new EarleafException(Problem.of("override.nobody", where, Said.of("found.fixed-rule")));
         }
         if (!LoadLine.same(rule.mayOverride(), role)) {
-            throw EarleafException.of(
-                    where,
-                    role.isBlank() ? "nobody's role" : role.strip(),
-                    "the " + rule.mayOverride() + ", by name",
-                    "Ask the " + rule.mayOverride() + ", or change the load.");
+            Said found = role.isBlank() ? Said.of("found.no-role") : Said.text(role.strip());
+            throw new EarleafException(Problem.of("override.other-role", where, found, "role", who));
         }
         if (person.isBlank() || reason.isBlank()) {
-            throw EarleafException.of(
-                    where,
-                    person.isBlank() ? "nobody named" : "no reason",
-                    "the name of the " + rule.mayOverride() + " and the reason",
-                    "Write both: they stay with the load and its record.");
+            Said found = person.isBlank() ? Said.of("found.no-person") : Said.of("found.no-reason");
+            throw new EarleafException(Problem.of("override.incomplete", where, found, "role", who));
         }
         return new Overridden(rule.id(), person.strip(), rule.mayOverride(), reason.strip(), at);
     }
 
-    /** "Rule C02 set aside by B. Adviser, agronomist: only 2 of 30 rows", as sheets and records say it. */
-    public String sentence() {
-        boolean calibration = rule.equals(CALIBRATION);
-        String by = role.isEmpty() ? person : person + ", " + role;
-        return (calibration ? "Without a calibration that holds, by " : "Rule " + rule + " set aside by ") + by + ": "
-                + reason;
+    /** As sheets and records say it. */
+    public Said said() {
+        if (rule.equals(CALIBRATION)) {
+            return Said.of("override.calibration", "person", person, "reason", reason);
+        }
+        return role.isEmpty()
+                ? Said.of("override.rule", "rule", rule, "person", person, "reason", reason)
+                : Said.of("override.rule-role", "rule", rule, "person", person, "role", role, "reason", reason);
     }
 }

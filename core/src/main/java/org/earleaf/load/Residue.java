@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -44,10 +45,9 @@ public record Residue(TankLoad last, List<String> products, List<String> hurts) 
         return Cleanout.of(heel_m3, tank_m3, words);
     }
 
-    public String sentence() {
-        String held = "The tank last held " + String.join(", ", products) + " (load " + last.id() + ").";
+    public Said said() {
         return hurts.isEmpty()
-                ? held
-                : held + " No label lets " + String.join(", ", hurts) + " on this crop: residue may hurt it.";
+                ? Said.of("tank.held", "products", products, "load", last.id())
+                : Said.of("tank.held-hurts", "products", products, "load", last.id(), "hurts", hurts);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,22 +19,19 @@ import org.earleaf.mix.MixWords;
  * What is to be known of a mix before it is poured, beside amounts and order.
  *
  * @param quarrels known quarrels between its products
- * @param forbidden what labels forbid in one tank, in sentences
+ * @param forbidden what labels forbid in one tank
  * @param limits what binds the whole tank; empty when crop or labels are not told
  * @param jar amounts for a jar test; empty for a product that goes on alone
- * @param jarBecause why a jar test is asked for; empty where it is only worth making
+ * @param jarAsked whether a nitrogen solution carries the mix, so that a jar test is asked for
  * @param cleanout after the last load
  */
 public record TankAdvice(
         List<MixRules.Found> quarrels,
-        List<String> forbidden,
+        List<Said> forbidden,
         List<TankLimit> limits,
         Optional<JarTest> jar,
-        String jarBecause,
+        boolean jarAsked,
         Cleanout cleanout) {
-    private static final String CARRIED =
-            "Nitrogen solution carries the mix: it may clot. Make the jar test with this solution.";
-
     public TankAdvice {
         quarrels = List.copyOf(quarrels);
         forbidden = List.copyOf(forbidden);
@@ -56,7 +54,7 @@ public record TankAdvice(
                         facts.crop(),
                         lines.stream().map(MixLine::product).toList()),
                 mix ? Optional.of(JarTest.of(plan.loads().get(0))) : Optional.empty(),
-                carried ? CARRIED : "",
+                carried,
                 Cleanout.of(job.heel_m3() + job.prime_m3(), job.usable_m3(), words));
     }
 
@@ -77,20 +75,19 @@ public record TankAdvice(
                         .flatMap(crop -> TankLimit.of(labels, crop, products).stream())
                         .toList(),
                 products.size() > 1 ? Optional.of(JarTest.of(load)) : Optional.empty(),
-                load.asksForJar() ? CARRIED : "",
+                load.asksForJar(),
                 cleanout);
     }
 
-    private static List<String> forbidden(MixFacts facts, List<MixLine> lines) {
-        List<String> found = new ArrayList<>();
+    private static List<Said> forbidden(MixFacts facts, List<MixLine> lines) {
+        List<Said> found = new ArrayList<>();
         for (MixLine line : lines) {
             Set<String> never = new TreeSet<>();
             facts.labels().find(line.product(), facts.crop()).ifPresent(e -> e.neverWith()
                     .forEach(w -> never.add(MixWords.plain(w))));
             for (MixLine other : lines) {
                 if (other != line && facts.words(other).stream().anyMatch(never::contains)) {
-                    found.add(
-                            "The label of " + line.product() + " forbids " + other.product() + " in one tank with it.");
+                    found.add(Said.of("mix.label-forbids", "product", line.product(), "other", other.product()));
                 }
             }
         }

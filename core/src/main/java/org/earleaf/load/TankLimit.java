@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -53,7 +54,7 @@ public record TankLimit(LabelItem item, LabelFigure figure, String product) {
         return least ? here >= there : here <= there;
     }
 
-    public String sentence() {
-        return item.words() + ": " + figure.entered() + " (" + product + ")";
+    public Said said() {
+        return Said.of("tank.limit", "item", item, "figure", figure.entered(), "product", product);
     }
 }

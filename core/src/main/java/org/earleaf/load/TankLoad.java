@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Measured;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,8 +13,6 @@ import java.util.Optional;
 import org.earleaf.label.DropletClass;
 import org.earleaf.mix.LabelWork;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
-import org.earleaf.units.Units;
 
 /**
  * A load from plan to ground. Its recipe is locked to fields, crops, stages and rig when it is reserved; changing any of
@@ -51,7 +53,7 @@ public record TankLoad(
     private static final double LHA_PER_M3M2 = 1e7;
 
     /** Who did what when. */
-    public record Event(Instant at, String person, String what) {}
+    public record Event(Instant at, String person, Said what) {}
 
     public TankLoad {
         grounds = List.copyOf(grounds);
@@ -163,9 +165,7 @@ public record TankLoad(
     /** The same load of another plan: planned again, unlocked, without keys. */
     public TankLoad edited(TankLoad plan, String person, Instant at) {
         need(
-                state.isOpen(),
-                "a load with nothing in the tank",
-                "It holds product already: apply it, or record what is left.");
+                state.isOpen(), Problem.of("load.not-open", where(), seen()));
         List<LoadLine> bare = plan.lines.stream().map(LoadLine::withoutKeys).toList();
         TankLoad changed = new TankLoad(
                 id,
@@ -187,45 +187,43 @@ public record TankLoad(
                 from,
                 List.of(),
                 events);
-        return changed.noting(at, person, "changed; keys, reservation and what was set aside are void");
+        return changed.noting(at, person, Said.of("load.event.changed"));
     }
 
     /** Holds product and label room; the caller has asked labels and stock in the same breath. */
     public TankLoad reserved(List<LabelFinding> findings, String person, Instant at) {
-        need(state == LoadState.PLANNED, "a planned load", "Only a planned load is reserved.");
-        need(!lines.isEmpty() && !grounds.isEmpty(), "a product and a field", "Add what is missing.");
+        need(state == LoadState.PLANNED, Problem.of("load.not-planned-to-reserve", where(), seen()));
+        need(!lines.isEmpty() && !grounds.isEmpty(), Problem.of("load.empty", where(), seen()));
         refuse(findings);
         TankLoad locked = in(LoadState.RESERVED, fingerprint(), lines);
-        return locked.noting(at, person, "reserved and locked to field, crop, stage and rig");
+        return locked.noting(at, person, Said.of("load.event.reserved"));
     }
 
     /** A stop set aside while it is planned; {@link Overridden} asks who may. */
     public TankLoad overriding(Overridden stop) {
-        need(state == LoadState.PLANNED, "a planned load", "Only of a planned load is a stop set aside.");
+        need(state == LoadState.PLANNED, Problem.of("load.not-planned-to-override", where(), seen()));
         return with(stop);
     }
 
     private TankLoad with(Overridden stop) {
         List<Overridden> all = new ArrayList<>(overridden);
         all.add(stop);
-        return as(state, lock, lines, all, events).noting(stop.at(), stop.person(), stop.sentence());
+        return as(state, lock, lines, all, events).noting(stop.at(), stop.person(), stop.said());
     }
 
     /** On a rig whose calibration has run out with the reason. */
     public TankLoad mixing(MixStart start, String person, Instant at) {
-        need(state == LoadState.RESERVED, "a reserved load", "Reserve it first.");
-        need(isLocked(), "the load as it was locked", "Reserve it again: it is not what was locked.");
+        need(state == LoadState.RESERVED, Problem.of("load.not-reserved", where(), seen()));
+        need(isLocked(), Problem.of("load.not-as-locked", where(), seen()));
         start.requireLooked(this);
-        TankLoad begun = in(LoadState.MIXING, lock, lines).noting(at, person, "mixing begins");
+        TankLoad begun = in(LoadState.MIXING, lock, lines).noting(at, person, Said.of("load.event.mixing"));
         if (start.lapsed().isEmpty()) {
             return begun;
         }
         if (start.reason().isBlank()) {
-            throw EarleafException.of(
-                    "calibration of the " + rig,
-                    start.lapsed(),
-                    "a catch test that holds",
-                    "Catch the outlets, or say why it goes out without: the reason stays in the record.");
+            Said place = Said.of("where.calibration", "rig", rig);
+            throw new EarleafException(
+                    Problem.of("load.calibration-lapsed", place, start.lapsed().get()));
         }
         return begun.with(new Overridden(
                 Overridden.CALIBRATION, person.strip(), "", start.reason().strip(), at));
@@ -233,41 +231,39 @@ public record TankLoad(
 
     /** One key for the product at a place in the order; the ones before it must be in. */
     public TankLoad key(int order, LoadLine.Key key) {
-        need(state == LoadState.MIXING, "a load being mixed", "Begin to mix first.");
+        need(state == LoadState.MIXING, Problem.of("load.not-mixing", where(), seen()));
         List<LoadLine> now = new ArrayList<>();
         boolean found = false;
         for (LoadLine line : lines) {
             if (line.order() < order && !line.isIn()) {
-                throw EarleafException.of(
-                        "step " + order,
-                        "step " + line.order() + ", " + line.product() + ", not yet in",
-                        "the steps in their order",
-                        "Do step " + line.order() + " first.");
+                throw new EarleafException(Problem.of(
+                        "load.step-before",
+                        Said.of("where.step-number", "step", order),
+                        Said.of("found.step-not-in", "step", line.order(), "product", line.product()),
+                        "first",
+                        line.order()));
             }
             found |= line.order() == order;
             now.add(line.order() == order ? line.with(key) : line);
         }
-        need(found, "one of its steps, not step " + order, "Take one of its steps.");
-        return in(state, lock, now)
-                .noting(
-                        key.at(),
-                        key.person(),
-                        "step " + order + ": " + key.code().strip() + " confirmed"
-                                + (key.reason().isBlank()
-                                        ? ""
-                                        : ", differs: " + key.reason().strip()));
+        need(found, Problem.of("load.no-such-step", where(), Said.of("where.step-number", "step", order)));
+        String code = key.code().strip();
+        Said what = key.reason().isBlank()
+                ? Said.of("load.event.key", "step", order, "code", code)
+                : Said.of("load.event.key-differs", "step", order, "code", code, "reason", key.reason().strip());
+        return in(state, lock, now).noting(key.at(), key.person(), what);
     }
 
     /** Everything is in; refused with every condition that is not met. */
     public TankLoad mixed(MixGate gate, String person, Instant at) {
-        need(state == LoadState.MIXING, "a load being mixed", "Begin to mix first.");
+        need(state == LoadState.MIXING, Problem.of("load.not-mixing", where(), seen()));
         gate.require(id);
-        return in(LoadState.MIXED, lock, lines).noting(at, person, "mixed");
+        return in(LoadState.MIXED, lock, lines).noting(at, person, Said.of("load.event.mixed"));
     }
 
     public TankLoad applied(String person, Instant at) {
-        need(state == LoadState.MIXED, "a mixed load", "Mix it first.");
-        return in(LoadState.APPLIED, lock, lines).noting(at, person, "applied");
+        need(state == LoadState.MIXED, Problem.of("load.not-mixed", where(), seen()));
+        return in(LoadState.APPLIED, lock, lines).noting(at, person, Said.of("load.event.applied"));
     }
 
     /** Gives everything back; not once product is in the tank. */
@@ -275,10 +271,9 @@ public record TankLoad(
         boolean empty = lines.stream().allMatch(l -> l.keys().isEmpty());
         need(
                 state.isOpen() || state == LoadState.MIXING && empty,
-                "a load with nothing in the tank",
-                "Product is in the tank: apply it.");
-        need(!why.isBlank(), "a reason", "Say why.");
-        return in(LoadState.CANCELLED, lock, lines).noting(at, person, "cancelled: " + why.strip());
+                Problem.of("load.holds-product", where(), seen()));
+        need(!why.isBlank(), Problem.of("load.no-reason", where(), Said.of("found.no-reason")));
+        return in(LoadState.CANCELLED, lock, lines).noting(at, person, Said.of("load.event.cancelled", "why", why.strip()));
     }
 
     /** A load parted between two tanks. */
@@ -290,16 +285,21 @@ public record TankLoad(
      * @param newId of the load in the other tank
      */
     public Parted handOver(double moved_m3, String otherRig, String newId, String person, Instant at) {
-        need(state == LoadState.MIXED, "a mixed load", "Mix it first.");
-        need(!LoadLine.same(otherRig, rig), "another rig than its own", "Name another rig.");
+        need(state == LoadState.MIXED, Problem.of("load.not-mixed", where(), seen()));
+        need(!LoadLine.same(otherRig, rig), Problem.of("load.same-rig", where(), Said.text(otherRig)));
         need(
                 moved_m3 > 0 && moved_m3 < volume_m3 - unapplied_m3,
-                "a part of what is in the tank, not " + gallons(moved_m3),
-                "Move part of the " + gallons(volume_m3 - unapplied_m3) + " that the pump can draw.");
-        String what = gallons(moved_m3) + " of " + gallons(volume_m3) + " ";
+                Problem.of(
+                        "load.part-moved",
+                        where(),
+                        Said.of("found.volume", "volume", Measure.VOLUME.of(moved_m3)),
+                        "most",
+                        Measure.VOLUME.of(volume_m3 - unapplied_m3)));
+        Measured moved = Measure.VOLUME.of(moved_m3);
+        Measured all = Measure.VOLUME.of(volume_m3);
         TankLoad kept = share(id, rig, from, volume_m3 - moved_m3, unapplied_m3)
-                .noting(at, person, what + "handed over to " + otherRig);
-        TankLoad given = share(newId, otherRig, id, moved_m3, 0).noting(at, person, what + "taken over from " + rig);
+                .noting(at, person, Said.of("load.event.handed-over", "volume", moved, "of", all, "rig", otherRig));
+        TankLoad given = share(newId, otherRig, id, moved_m3, 0).noting(at, person, Said.of("load.event.taken-over", "volume", moved, "of", all, "rig", rig));
         return new Parted(kept, given);
     }
 
@@ -335,8 +335,8 @@ public record TankLoad(
         return as(next, newLock, newLines, overridden, events);
     }
 
-    private TankLoad noting(Instant at, String person, String what) {
-        need(!person.isBlank(), "the name of who does it", "Say who you are.");
+    private TankLoad noting(Instant at, String person, Said what) {
+        need(!person.isBlank(), Problem.of("load.unnamed", where(), Said.of("found.no-person")));
         List<Event> all = new ArrayList<>(events);
         all.add(new Event(at, person.strip(), what));
         return as(state, lock, lines, overridden, all);
@@ -370,23 +370,31 @@ public record TankLoad(
         if (!LabelCheck.allows(findings)) {
             throw new EarleafException(findings.stream()
                     .filter(LabelFinding::isStop)
-                    .map(f -> new org.earleaf.units.Problem(
-                            "label of " + f.product(),
-                            f.sentence(),
-                            f.allowed().isEmpty() ? "an entry" : f.allowed(),
-                            "The label is the law: change the load or drop it."))
+                    .map(TankLoad::refusal)
                     .toList());
         }
     }
 
-    private void need(boolean met, String expected, String todo) {
+    private static Problem refusal(LabelFinding f) {
+        Said place = f.product().isEmpty()
+                ? Said.of("where.mix", "place", f.place())
+                : Said.of("where.label-of", "product", f.product());
+        return LabelFinding.isNothing(f.allowed())
+                ? Problem.of("label.forbids", place, f.sentence())
+                : Problem.of("label.outside", place, f.sentence(), "allowed", f.allowed());
+    }
+
+    private static void need(boolean met, Problem problem) {
         if (!met) {
-            throw EarleafException.of("load " + id, "a load that is " + state.word(), expected, todo);
+            throw new EarleafException(problem);
         }
     }
 
-    /** A volume as messages tell it. */
-    public static String gallons(double m3) {
-        return Figure.text(m3 / Units.M3_PER_GAL, 4) + " gal";
+    private Said where() {
+        return Said.of("where.load", "id", id);
+    }
+
+    private Said seen() {
+        return Said.of("found.load-state", "state", state);
     }
 }

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
+import java.math.RoundingMode;
+import java.math.MathContext;
+import java.math.BigDecimal;
+import org.earleaf.units.Quantity;
+import org.earleaf.units.Said;
 import org.earleaf.units.Dimension;
 
 /**
@@ -10,6 +15,8 @@ import org.earleaf.units.Dimension;
  * @param unit in which the product is measured out ("fl oz", "gal", "lb"), as its rate was written
  */
 public record Amount(double inside, boolean isMass, String unit) {
+    private static final int DIGITS = 4;
+
     public static Amount volume(double volume_m3, String unit) {
         return new Amount(volume_m3, false, unit);
     }
@@ -26,6 +33,20 @@ public record Amount(double inside, boolean isMass, String unit) {
     /** The number in another unit of the same kind. */
     public double in(String otherUnit) {
         return dimension().outside(inside, otherUnit);
+    }
+
+    /** As it is measured out, four digits, for messages. */
+    public Said told() {
+        double count = inUnit();
+        return Double.isFinite(count)
+                ? Said.of("amount.measured", "amount", new Quantity(rounded(count), unit, inside))
+                : Said.of("amount.unknown");
+    }
+
+    private static double rounded(double count) {
+        return new BigDecimal(count)
+                .round(new MathContext(DIGITS, RoundingMode.HALF_UP))
+                .doubleValue();
     }
 
     public Amount times(double factor) {

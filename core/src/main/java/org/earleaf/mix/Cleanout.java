@@ -16,7 +16,7 @@ import org.earleaf.units.BundledTable;
  * @param aim share to come below (assumption: a thousandth, a ten-thousandth after what hurts other crops in traces)
  * @param steps what the hand does
  */
-public record Cleanout(double heel_m3, double rinse_m3, int rinses, double left, double aim, List<String> steps) {
+public record Cleanout(double heel_m3, double rinse_m3, int rinses, double left, double aim, List<Step> steps) {
     private static final double TENTH = .1;
     private static final int LEAST = 3;
     /** A tank that does not drain to this is not cleaned by rinsing. */
@@ -26,6 +26,19 @@ public record Cleanout(double heel_m3, double rinse_m3, int rinses, double left,
     private static final double STRONG_AIM = 1e-4;
     /** Groups that hurt other crops in traces (assumption; labels say more). */
     private static final Set<String> STRONG = Set.of("hrac 1", "hrac 2", "hrac 4");
+
+    /** What the hand does, in order. */
+    public enum Step {
+        LABEL,
+        SPRAY_OUT,
+        RINSE,
+        CLEANER,
+        /** The one that can kill. */
+        NO_BLEACH,
+        SCREENS,
+        RINSE_AGAIN,
+        RESIDUES
+    }
 
     public Cleanout {
         steps = List.copyOf(steps);
@@ -40,8 +53,8 @@ public record Cleanout(double heel_m3, double rinse_m3, int rinses, double left,
         while (Math.pow(once, rinses) > aim && rinses < MOST) {
             rinses++;
         }
-        List<String> steps = BundledTable.rows("cleanout.csv").stream()
-                .map(row -> row.text("text"))
+        List<Step> steps = BundledTable.rows("cleanout.csv").stream()
+                .map(row -> Step.valueOf(row.text("step")))
                 .toList();
         return new Cleanout(heel_m3, rinse_m3, rinses, Math.pow(once, rinses), aim, steps);
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
+import org.earleaf.units.Said;
+import org.earleaf.units.Problem;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -23,8 +25,6 @@ import org.jspecify.annotations.Nullable;
  */
 public record Dose(boolean onGround, boolean isMass, double inside, double rate, String rateUnit, String unit) {
     private static final Pattern PER = Pattern.compile("(.+?)/(\\d*)(.+)");
-    private static final String UNITS = "fl oz/ac, pt/ac, qt/ac, gal/ac, L/ha, mL/ha, oz/ac, lb/ac, g/ha, kg/ha, % v/v,"
-            + " fl oz/100 gal, pt/100 gal, qt/100 gal, gal/100 gal, lb/100 gal, L/100 L, kg/100 L, lb N/ac, kg N/ha, ppm";
     private static final double M2_PER_HA = 10_000;
 
     /**
@@ -34,16 +34,12 @@ public record Dose(boolean onGround, boolean isMass, double inside, double rate,
      * @param where file, row and column for messages
      */
     public static Dose parse(
-            double rate, String rateUnit, MixForm form, @Nullable NitrogenProduct nitrogen, String where) {
+            double rate, String rateUnit, MixForm form, @Nullable NitrogenProduct nitrogen, Said where) {
         if (!(rate > 0) || Double.isInfinite(rate)) {
-            throw EarleafException.of(where, String.valueOf(rate), "a rate above 0", "Write the rate.");
+            throw new EarleafException(Problem.of("dose.rate-missing", where, Said.of("found.number", "number", rate)));
         }
         if (nitrogen != null && nitrogen.name().toLowerCase(Locale.ROOT).endsWith("ammonia")) {
-            throw EarleafException.of(
-                    where,
-                    nitrogen.name(),
-                    "a liquid that is not under pressure",
-                    "Ammonia is never loaded here: the supplier, the equipment's plate and local code decide.");
+            throw new EarleafException(Problem.of("dose.ammonia", where, Said.text(nitrogen.name())));
         }
         String unit = rateUnit.toLowerCase(Locale.ROOT).replaceAll("[\\s_]", "");
         if (unit.equals("%") || unit.equals("%v/v") || unit.equals("pct") || unit.equals("%vv")) {
@@ -67,7 +63,7 @@ public record Dose(boolean onGround, boolean isMass, double inside, double rate,
         return ofParts(rate, rateUnit, per, where).asVolume(nitrogen).fitting(form, where);
     }
 
-    private static Dose ofParts(double rate, String rateUnit, Matcher per, String where) {
+    private static Dose ofParts(double rate, String rateUnit, Matcher per, Said where) {
         double count = per.group(2).isEmpty() ? 1 : Double.parseDouble(per.group(2));
         Optional<Double> m3 = Dimension.VOLUME.findInside(1, per.group(1));
         Optional<Double> kg = Dimension.MASS.findInside(1, per.group(1));
@@ -83,13 +79,9 @@ public record Dose(boolean onGround, boolean isMass, double inside, double rate,
     }
 
     private static Dose ofNitrogen(
-            double n_kgHa, double rate, String rateUnit, @Nullable NitrogenProduct nitrogen, String where) {
+            double n_kgHa, double rate, String rateUnit, @Nullable NitrogenProduct nitrogen, Said where) {
         if (nitrogen == null) {
-            throw EarleafException.of(
-                    where,
-                    rateUnit + " of a product whose nitrogen is not known",
-                    "a nitrogen product that is known (UAN 28, UAN 30, UAN 32), or a rate of product as in gal/ac",
-                    "Write the rate of the product.");
+            throw new EarleafException(Problem.of("dose.nitrogen-unknown", where, Said.of("found.rate-without-nitrogen", "unit", rateUnit)));
         }
         if (!nitrogen.isLiquid()) {
             double kgM2 = n_kgHa / nitrogen.nitrogen_share() / M2_PER_HA;
@@ -107,36 +99,27 @@ public record Dose(boolean onGround, boolean isMass, double inside, double rate,
     }
 
     /** Refuses units that do not suit what the product is. */
-    private Dose fitting(MixForm form, String where) {
+    private Dose fitting(MixForm form, Said where) {
         if (form.isLiquid() && isMass) {
-            String found =
-                    unit.equals("oz") ? "ounces of a liquid, which may be weight or volume" : "a weight of a liquid";
-            throw EarleafException.of(
-                    where,
-                    rateUnit + " with " + form.code() + ": " + found,
-                    "a volume, as in fl oz/ac or gal/ac",
-                    "Write fluid ounces as fl oz.");
+            throw new EarleafException(Problem.of("dose.weight-of-liquid", where, unit.equals("oz")
+                            ? Said.of("found.ounces-of-liquid", "unit", rateUnit, "form", form.code())
+                            : Said.of("found.weight-of-liquid", "unit", rateUnit, "form", form.code())));
         }
         if (form.isDry() && !isMass) {
-            throw EarleafException.of(
-                    where,
-                    rateUnit + " with " + form.code() + ": a volume of a dry product",
-                    "a weight, as in oz/ac (ounces of weight) or lb/ac",
-                    "Write the weight.");
+            throw new EarleafException(Problem.of("dose.volume-of-dry", where, Said.of("found.volume-of-dry", "unit", rateUnit, "form", form.code())));
         }
         return this;
     }
 
-    private static double percent(double rate, String where) {
+    private static double percent(double rate, Said where) {
         if (rate > 100) {
-            throw EarleafException.of(where, rate + " %", "0 to 100 %", "Check the rate.");
+            throw new EarleafException(Problem.of("dose.percent", where, Said.of("found.percent", "number", rate)));
         }
         return rate;
     }
 
-    private static EarleafException unknown(String rateUnit, String where) {
-        return EarleafException.of(
-                where, "the unit \"" + rateUnit + "\"", "one of " + UNITS, "Write one of these units.");
+    private static EarleafException unknown(String rateUnit, Said where) {
+        return new EarleafException(Problem.of("dose.unit-unknown", where, Said.text(rateUnit)));
     }
 
     private static String spoken(String word) {

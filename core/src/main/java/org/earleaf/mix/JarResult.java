@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
+import org.earleaf.units.Said;
+import org.earleaf.units.Problem;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,21 +17,11 @@ import org.earleaf.units.EarleafException;
 public record JarResult(Outcome outcome, Instant at, String person, String water, String note) {
     /** From good to bad. */
     public enum Outcome {
-        PASSED("passed"),
+        PASSED,
         /** It parts and turns back into one: only with agitation all the time. */
-        REMIXES("parts, and mixes again"),
+        REMIXES,
         /** Gel, grains, an oily layer, flakes, heat or gas. */
-        FAILED("failed");
-
-        private final String words;
-
-        Outcome(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
+        FAILED;
 
         public static Outcome parse(String word) {
             for (Outcome outcome : values()) {
@@ -37,18 +29,14 @@ public record JarResult(Outcome outcome, Instant at, String person, String water
                     return outcome;
                 }
             }
-            throw EarleafException.of(
-                    "jar test", "\"" + word + "\"", "passed, remixes or failed", "Choose what the jar showed.");
+            throw new EarleafException(
+                    Problem.of("jar.outcome-unknown", Said.of("where.jar-test"), Said.text(word)));
         }
     }
 
     public JarResult {
         if (person.isBlank() || water.isBlank() || note.isBlank()) {
-            throw EarleafException.of(
-                    "jar test",
-                    person.isBlank() ? "nobody named" : water.isBlank() ? "no water named" : "nothing seen",
-                    "who looked, which water it was and what the jar showed",
-                    "Write all three.");
+            throw new EarleafException(Problem.of("jar.incomplete", Said.of("where.jar-test"), missing(person, water)));
         }
     }
 
@@ -61,7 +49,23 @@ public record JarResult(Outcome outcome, Instant at, String person, String water
         return newest.map(r -> r.outcome != Outcome.FAILED).orElse(!asked);
     }
 
-    public String sentence() {
-        return "Jar test " + outcome.words + " (" + person.strip() + ", " + water.strip() + "): " + note.strip();
+    private static Said missing(String person, String water) {
+        if (person.isBlank()) {
+            return Said.of("found.no-person");
+        }
+        return water.isBlank() ? Said.of("found.no-water") : Said.of("found.nothing-seen");
+    }
+
+    public Said said() {
+        return Said.of(
+                "jar.result",
+                "outcome",
+                outcome,
+                "person",
+                person.strip(),
+                "water",
+                water.strip(),
+                "note",
+                note.strip());
     }
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
+import org.earleaf.units.Said;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Measure;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -30,6 +33,8 @@ public record LoadJob(
         Split split,
         Set<MixOrder.Before> labels,
         MixFacts facts) {
+    private static final double M2_PER_HA = 10_000;
+
     /** How the whole is parted into loads. */
     public enum Split {
         EQUAL,
@@ -41,12 +46,12 @@ public record LoadJob(
         labels = Set.copyOf(labels);
         List<Problem> problems = new ArrayList<>();
         if (lines.isEmpty()) {
-            problems.add(new Problem("recipe", "no product", "at least one product", "Add a line."));
+            problems.add(Problem.of("load.no-product", Said.of("where.recipe"), Said.of("found.no-product")));
         }
-        positive(problems, "area", area_m2, Dimension.AREA, "ac", "ha");
-        positive(problems, "tank", usable_m3, Dimension.VOLUME, "gal", "l");
-        notNegative(problems, "heel", heel_m3);
-        notNegative(problems, "prime", prime_m3);
+        positive(problems, Said.of("where.area"), area_m2, Measure.AREA.of(area_m2 / M2_PER_HA));
+        positive(problems, Said.of("where.tank"), usable_m3, Measure.VOLUME.of(usable_m3));
+        notNegative(problems, Said.of("where.heel"), heel_m3);
+        notNegative(problems, Said.of("where.prime"), prime_m3);
         if (!problems.isEmpty()) {
             throw new EarleafException(problems);
         }
@@ -77,18 +82,16 @@ public record LoadJob(
         return new LoadJob(lines, area_m2, rate_m3m2, usable_m3, 0, 0, split, Set.of());
     }
 
-    private static void positive(
-            List<Problem> problems, String what, double inside, Dimension dimension, String us, String metric) {
+    private static void positive(List<Problem> problems, Said place, double inside, Measured found) {
         if (!(inside > 0) || Double.isInfinite(inside)) {
-            String found = Figure.text(dimension.outside(inside, us), 3) + " " + us;
-            problems.add(new Problem(what, found, "more than 0 " + us + " or " + metric, "Mend the value."));
+            problems.add(Problem.of("load.not-above-zero", place, Said.of("found.quantity", "quantity", found)));
         }
     }
 
-    private static void notNegative(List<Problem> problems, String what, double volume_m3) {
+    private static void notNegative(List<Problem> problems, Said place, double volume_m3) {
         if (!(volume_m3 >= 0) || Double.isInfinite(volume_m3)) {
-            String found = Figure.text(Dimension.VOLUME.outside(volume_m3, "gal"), 3) + " gal";
-            problems.add(new Problem(what, found, "0 or more", "Mend the value."));
+            Said found = Said.of("found.quantity", "quantity", Measure.VOLUME.of(volume_m3));
+            problems.add(Problem.of("load.below-zero", place, found));
         }
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
+import org.earleaf.units.Said;
+import org.earleaf.units.Problem;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -18,7 +20,7 @@ import org.earleaf.units.EarleafException;
  * @param how what the hand does
  * @param why what the order is good for
  */
-public record MixForm(String code, String state, int rank, int within, String how, String why) {
+public record MixForm(String code, String state, int rank, int within, MixHow how, MixWhy why) {
     public static final int NEVER = -1;
 
     /** Words used in the US for the same, and long forms of classes. */
@@ -43,9 +45,14 @@ public record MixForm(String code, String state, int rank, int within, String ho
             BundledTable.rows("mixing-order.csv").stream().map(MixForm::of).toList();
 
     private static MixForm of(BundledTable.Row row) {
-        String[] told = row.text("how and why").split("\\|", 2);
         int rank = row.text("rank").equals("X") ? NEVER : (int) row.number("rank");
-        return new MixForm(row.text("code"), row.text("state"), rank, (int) row.number("within"), told[0], told[1]);
+        return new MixForm(
+                row.text("code"),
+                row.text("state"),
+                rank,
+                (int) row.number("within"),
+                MixHow.valueOf(row.text("how")),
+                MixWhy.valueOf(row.text("why")));
     }
 
     public static List<MixForm> listAll() {
@@ -60,27 +67,20 @@ public record MixForm(String code, String state, int rank, int within, String ho
     }
 
     /** As {@link #find}, refusing what is unknown and what may not be in a spray tank. */
-    public static MixForm parse(String word, String where) {
+    public static MixForm parse(String word, Said where) {
         MixForm form = find(word)
-                .orElseThrow(() -> EarleafException.of(
-                        where,
-                        "\"" + word + "\"",
-                        "a formulation code or class: " + words(),
-                        "Write the code that stands on the label behind the product's name."));
+                .orElseThrow(() -> new EarleafException(
+                        Problem.of("form.unknown", where, Said.text(word), "codes", codes())));
         if (form.isNever()) {
-            throw EarleafException.of(
-                    where,
-                    form.code + ", which is never mixed in a spray tank",
-                    "a product for spraying: " + words(),
-                    form.how + " Take it out of the recipe.");
+            Said found = Said.of("found.form-never", "form", form.code);
+            throw new EarleafException(Problem.of("form.never", where, found, "codes", codes(), "how", form.how));
         }
         return form;
     }
 
     /** Codes that may go in the tank, in mixing order. */
-    public static String words() {
-        return String.join(
-                " ", TABLE.stream().filter(f -> !f.isNever()).map(MixForm::code).toList());
+    public static List<String> codes() {
+        return TABLE.stream().filter(f -> !f.isNever()).map(MixForm::code).toList();
     }
 
     public boolean isNever() {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
+import org.earleaf.units.Said;
+import org.earleaf.units.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -56,12 +58,11 @@ public final class MixOrder {
     }
 
     private static EarleafException cycle(List<MixLine> waiting) {
-        String names = waiting.stream().map(MixLine::product).collect(Collectors.toCollection(TreeSet::new)).stream()
-                .collect(Collectors.joining(", "));
-        return EarleafException.of(
-                "mixing order",
-                "labels that each want another product first: " + names,
-                "an order that suits every label",
-                "These products cannot go in one tank: make two passes or ask the supplier.");
+        List<String> names = List.copyOf(
+                waiting.stream().map(MixLine::product).collect(Collectors.toCollection(TreeSet::new)));
+        return new EarleafException(Problem.of(
+                "mix.order-cycle",
+                Said.of("where.mixing-order"),
+                Said.of("found.order-cycle", "products", names)));
     }
 }

@@ -16,6 +16,20 @@ public final class MixRules {
 
     private MixRules() {}
 
+    /** The quarrels, by their names in the table. */
+    public enum Rule {
+        C02,
+        C03,
+        C04,
+        C05,
+        C06,
+        C07,
+        C08,
+        C10,
+        C11,
+        C15
+    }
+
     /** How much a rule weighs. */
     public enum Weight {
         STOP,
@@ -28,7 +42,12 @@ public final class MixRules {
      *
      * @param mayOverride who may set a stop aside; empty: nobody
      */
-    public record Found(String id, Weight weight, String mayOverride, String text) {
+    public record Found(Rule rule, Weight weight, String mayOverride) {
+        /** By which people name it, "C02". */
+        public String id() {
+            return rule.name();
+        }
+
         public boolean isStop() {
             return weight == Weight.STOP;
         }
@@ -47,7 +66,7 @@ public final class MixRules {
         for (BundledTable.Row row : BundledTable.rows("mix-rules.csv")) {
             if (isInTime(row, crop, stage) && meets(row, mix, plain(earlier))) {
                 Weight weight = Weight.valueOf(row.text("weight").toUpperCase(Locale.ROOT));
-                found.add(new Found(row.text("id"), weight, row.text("override"), row.text("text")));
+                found.add(new Found(Rule.valueOf(row.text("id")), weight, row.text("override")));
             }
         }
         return found;

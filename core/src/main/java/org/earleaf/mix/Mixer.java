@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.earleaf.mix.MixStep.Part;
 
 /**
@@ -15,12 +14,12 @@ import org.earleaf.mix.MixStep.Part;
  */
 public final class Mixer {
     static final String WATER = "water";
+    /** Rank of the emulsions in the mixing order. */
+    private static final int EMULSIONS = 7;
 
     /** Share of the carrier that goes first; labels and guides say 50 to 70 %. */
     private static final double FIRST = 0.6;
 
-    private static final String LAST_HOW = "Fill to the mark, then agitate 5 minutes in full before leaving.";
-    private static final String LAST_WHY = "Filling to the mark makes up for the room that products take.";
 
     private final Set<MixOrder.Before> labels;
     private final List<MixLine> order;
@@ -56,27 +55,25 @@ public final class Mixer {
                     WATER,
                     Part.CARRIER_FIRST,
                     water,
-                    "Keep part of it for wetting products.",
-                    "Products are wetted in water before they meet the solution.");
+                    MixHow.KEEP_PART, MixWhy.WETTED_IN_WATER);
         } else if (!neat) {
             add(
                     steps,
                     WATER,
                     Part.CARRIER_FIRST,
                     water.times(FIRST),
-                    "Tank clean and screens in; agitation on.",
-                    "Products need carrier to disperse in.");
+                    MixHow.CLEAN_TANK, MixWhy.NEEDS_CARRIER);
         }
         solution.ifPresent(line -> add(
                 steps,
                 line.product(),
                 Part.CARRIER_FIRST,
                 amount(line, volume_m3).times(FIRST),
-                "Tank clean and screens in; agitation on.",
-                "The solution carries the mix."));
+                MixHow.CLEAN_TANK, MixWhy.SOLUTION_CARRIES));
         for (MixLine line : order) {
             if (solution.filter(carrier -> carrier == line).isEmpty()) {
                 add(steps, line.product(), Part.PRODUCT, amount(line, volume_m3), how(line, inSolution), why(line));
+                steps.set(steps.size() - 1, steps.get(steps.size() - 1).after(before(line)));
             }
         }
         solution.ifPresent(line -> add(
@@ -84,10 +81,10 @@ public final class Mixer {
                 line.product(),
                 Part.CARRIER_LAST,
                 amount(line, volume_m3).times(1 - FIRST),
-                LAST_HOW,
-                LAST_WHY));
+                MixHow.TO_THE_MARK,
+                MixWhy.ROOM));
         if (!neat && !inSolution) {
-            add(steps, WATER, Part.CARRIER_LAST, water.times(1 - FIRST), LAST_HOW, LAST_WHY);
+            add(steps, WATER, Part.CARRIER_LAST, water.times(1 - FIRST), MixHow.TO_THE_MARK, MixWhy.ROOM);
         }
         return steps;
     }
@@ -96,33 +93,33 @@ public final class Mixer {
         return line.dose().in(volume_m3, rate_m3m2);
     }
 
-    private String how(MixLine line, boolean inSolution) {
+    private MixHow how(MixLine line, boolean inSolution) {
         if (neat && order.size() == 1) {
-            return "Tank clean and screens in; pump through the meter and check it against the tank's mark.";
+            return MixHow.CLEAN_TANK_METER;
         }
         if (inSolution && line.form().isDry()) {
-            return "Slurry first in twice its volume of water, then pour in slowly; wait until it is dispersed.";
+            return MixHow.SLURRY_TWICE;
         }
-        if (inSolution && line.form().rank() == 7) {
-            return "Premix in at least twice its volume of water, then pour in slowly.";
-        }
-        return line.form().how();
+        return inSolution && line.form().rank() == EMULSIONS
+                ? MixHow.PREMIX_TWICE
+                : line.form().how();
     }
 
-    private String why(MixLine line) {
-        if (neat && order.size() == 1) {
-            return "It goes on alone, without water.";
-        }
-        String first = labels.stream()
+    private MixWhy why(MixLine line) {
+        return neat && order.size() == 1 ? MixWhy.ALONE : line.form().why();
+    }
+
+    /** Products of this mix that its label wants in before it. */
+    private List<String> before(MixLine line) {
+        return labels.stream()
                 .filter(b -> b.then().equalsIgnoreCase(line.product())
                         && order.stream().anyMatch(o -> o.product().equalsIgnoreCase(b.first())))
                 .map(MixOrder.Before::first)
                 .sorted()
-                .collect(Collectors.joining(", "));
-        return line.form().why() + (first.isEmpty() ? "" : " Its label wants " + first + " in before it.");
+                .toList();
     }
 
-    private static void add(List<MixStep> steps, String product, Part part, Amount amount, String how, String why) {
-        steps.add(new MixStep(steps.size() + 1, product, part, amount, how, why));
+    private static void add(List<MixStep> steps, String product, Part part, Amount amount, MixHow how, MixWhy why) {
+        steps.add(new MixStep(steps.size() + 1, product, part, amount, how, why, List.of()));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
+import org.earleaf.units.Said;
+import org.earleaf.units.Problem;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -29,17 +31,13 @@ public record WaterQuality(double calcium, double magnesium, double sodium, doub
             Pattern.compile("(?i)(ca|mg|na|k|fe)\\s+(\\d{1,5}(?:\\.\\d+)?)(?:\\s*(?:ppm|mg/l))?");
 
     /** Reads "Ca 120, Mg 40, Na 30, K 5, Fe 0.5"; what is not named is taken as none. */
-    public static WaterQuality parse(String text, String where) {
+    public static WaterQuality parse(String text, Said where) {
         Map<String, Double> found = new HashMap<>();
         for (String part : text.split(",")) {
             Matcher m = PART.matcher(part.strip());
             if (!m.matches()
                     || found.putIfAbsent(m.group(1).toLowerCase(Locale.ROOT), Double.valueOf(m.group(2))) != null) {
-                throw EarleafException.of(
-                        where,
-                        "\"" + part.strip() + "\"",
-                        "Ca, Mg, Na, K and Fe, each once with its ppm, parted by commas",
-                        "Write them as on the water test: Ca 120, Mg 40.");
+                throw new EarleafException(Problem.of("water.unreadable", where, Said.text(part.strip())));
             }
         }
         return new WaterQuality(

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -133,20 +135,18 @@ public final class Account {
         if (unit.endsWith(PER_ACRE) || unit.endsWith(PER_HECTARE)) {
             return rounded(pass.rate() * ground, unit.substring(0, unit.length() - PER_ACRE.length()));
         }
-        throw EarleafException.of(
-                "amount of " + pass.product(),
-                "a rate in " + unit,
-                "the total amount of the product",
-                "Give the amount.");
+        throw new EarleafException(Problem.of(
+                "record.amount-needed",
+                Said.of("where.amount-of", "product", pass.product()),
+                Said.of("found.rate-in", "unit", unit)));
     }
 
     private Amount productOfNitrogen(double ground) {
         NitrogenProduct product = farm.findNitrogen(pass.product())
-                .orElseThrow(() -> EarleafException.of(
-                        "amount of " + pass.product(),
-                        "a product whose nitrogen is not known",
-                        "the total amount of the product",
-                        "Give the amount."));
+                .orElseThrow(() -> new EarleafException(Problem.of(
+                        "record.amount-needed",
+                        Said.of("where.amount-of", "product", pass.product()),
+                        Said.of("found.nitrogen-not-known"))));
         double kg = pass.nitrogen_kgHa() * (metric ? 1 : Units.HA_PER_AC) * ground / product.nitrogen_share();
         if (product.isLiquid()) {
             double litres = kg / product.density_kgL();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -69,7 +71,7 @@ final class CanonicalText {
         try {
             return record(in);
         } catch (DateTimeException | NumberFormatException e) {
-            throw in.wrong(String.valueOf(e.getMessage()), "the text of a record as it was filed");
+            throw in.wrong(String.valueOf(e.getMessage()), Said.of("record.line.as-filed"));
         }
     }
 
@@ -126,7 +128,7 @@ final class CanonicalText {
     private static Applicator applicator(Reader in) {
         String kind = in.take("applicator kind");
         return new Applicator(
-                Applicator.Kind.findByWord(kind).orElseThrow(() -> in.wrong(kind, "private or commercial")),
+                Applicator.Kind.findByWord(kind).orElseThrow(() -> in.wrong(kind, Said.of("record.line.kind"))),
                 in.take("applicator"),
                 in.take("certification"),
                 in.take("customer"),
@@ -173,7 +175,7 @@ final class CanonicalText {
             lines = text.split("\n", -1);
             if (!lines[0].equals(HEAD)) {
                 at = 0;
-                throw wrong(lines[0], HEAD);
+                throw wrong(lines[0], Said.text(HEAD));
             }
         }
 
@@ -184,7 +186,7 @@ final class CanonicalText {
         String nextName() {
             int colon = lines[at].indexOf(": ");
             if (colon < 0) {
-                throw wrong(lines[at], "a name, a colon and a value");
+                throw wrong(lines[at], Said.of("record.line.named"));
             }
             return lines[at].substring(0, colon);
         }
@@ -192,14 +194,14 @@ final class CanonicalText {
         String take(String name) {
             String start = name + ": ";
             if (!nextIs(start)) {
-                throw wrong(at < lines.length ? lines[at] : "the end", "the line \"" + start + "...\"");
+                throw wrong(here(), Said.of("record.line.start", "start", start));
             }
             return plain(lines[at++].substring(start.length()));
         }
 
         void end() {
             if (at != lines.length - 1 || !lines[at].isEmpty()) {
-                throw wrong(at < lines.length ? lines[at] : "the end", "the end of the record after a line feed");
+                throw wrong(here(), Said.of("record.line.end"));
             }
         }
 
@@ -217,12 +219,17 @@ final class CanonicalText {
             return out.toString();
         }
 
-        EarleafException wrong(String found, String expected) {
-            return EarleafException.of(
-                    "record, line " + (at + 1),
-                    "\"" + found + "\"",
-                    expected,
-                    "The record was changed or cut; take it from a backup.");
+        private Said here() {
+            return at < lines.length ? Said.text(lines[at]) : Said.of("found.end");
+        }
+
+        EarleafException wrong(String found, Said expected) {
+            return wrong(Said.text(found), expected);
+        }
+
+        EarleafException wrong(Said found, Said expected) {
+            Said place = Said.of("where.record-line", "line", String.valueOf(at + 1));
+            return new EarleafException(Problem.of("record.changed", place, found, "expected", expected));
         }
     }
 }

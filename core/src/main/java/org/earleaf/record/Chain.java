@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
+import org.earleaf.units.Said;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.units.Sha256;
@@ -34,7 +35,7 @@ public final class Chain {
     }
 
     /** The first entry that does not hold, and why. */
-    public record Break(long number, String why) {}
+    public record Break(long number, Said why) {}
 
     /** The link for a record that follows {@code last}; empty for the first. */
     public static Entry next(Optional<Entry> last, FiledRecord record) {
@@ -50,13 +51,13 @@ public final class Chain {
         for (Entry e : entries) {
             if (e.number() != number) {
                 return Optional.of(
-                        new Break(number, "entry " + e.number() + " stands where entry " + number + " belongs"));
+                        new Break(number, Said.of("chain.misplaced", "stands", e.number(), "belongs", number)));
             }
             if (!e.previous().equals(previous)) {
-                return Optional.of(new Break(number, "it does not follow the entry before it"));
+                return Optional.of(new Break(number, Said.of("chain.does-not-follow")));
             }
             if (!e.hash().equals(hash(previous, e.text()))) {
-                return Optional.of(new Break(number, "its text is not the text that was filed"));
+                return Optional.of(new Break(number, Said.of("chain.text-changed")));
             }
             previous = e.hash();
             number++;
@@ -73,7 +74,7 @@ public final class Chain {
                 ? broken
                 : Optional.of(new Break(
                         entries.size() + 1L,
-                        "the published head " + publishedHead + " is not in the chain: entries were cut off"));
+                        Said.of("chain.cut", "head", publishedHead)));
     }
 
     /** Hash of the last entry. */

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
+import java.time.LocalDateTime;
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.units.Dimension;
@@ -12,10 +14,27 @@ import org.earleaf.units.Problem;
  * <p>Source: 7 CFR 110.3(a)(1) to (5); for commercial work 40 CFR 171.303. State rules may ask more.
  */
 final class Completeness {
-    private static final String RULE = "needed by 7 CFR 110.3(a)";
-
     private final FiledRecord r;
     private final List<Problem> problems = new ArrayList<>();
+
+    /** What a record holds. */
+    enum Part {
+        FIELD,
+        APPLICATOR,
+        FILED_BY,
+        AREA,
+        PRODUCT,
+        AMOUNT,
+        START,
+        END,
+        WHY,
+        LOCATION,
+        CROP,
+        CERTIFICATION,
+        CUSTOMER,
+        CUSTOMER_ADDRESS,
+        TRAINING_RECORD
+    }
 
     private Completeness(FiledRecord r) {
         this.r = r;
@@ -31,76 +50,80 @@ final class Completeness {
     }
 
     private void always() {
-        need("field", r.field(), "the field's name");
-        need("applicator", r.applicator().name(), "the name of who made the pass");
-        need("filed by", r.filedBy(), "the name of who files it");
+        need(r.field(), Problem.of("record.no-field", at(Part.FIELD), nothing()));
+        need(r.applicator().name(), Problem.of("record.no-applicator", at(Part.APPLICATOR), nothing()));
+        need(r.filedBy(), Problem.of("record.no-filer", at(Part.FILED_BY), nothing()));
         if (r.area().number().signum() <= 0
                 || Dimension.AREA.findInside(1, r.area().unit()).isEmpty()) {
-            say("area", r.area().text(), "an area above 0 in " + Dimension.AREA.words(), "Give the ground treated.");
+            Said found = Said.text(r.area().text());
+            problems.add(Problem.of("record.no-area", at(Part.AREA), found, "units", Dimension.AREA.words()));
         }
         if (r.products().isEmpty()) {
-            say("product", "none", "at least one product with its total amount", "Give what was put on.");
+            problems.add(Problem.of("record.no-product", at(Part.PRODUCT), nothing()));
         }
         for (ProductUse p : r.products()) {
-            need("product", p.name(), "the product's name");
+            need(p.name(), Problem.of("record.product-unnamed", at(Part.PRODUCT), nothing()));
             if (p.amount().number().signum() <= 0) {
-                say(p.name() + ", amount", p.amount().text(), "an amount above 0", "Give the total of the product.");
+                Said found = Said.of("found.amount-of", "amount", p.amount().text(), "product", p.name());
+                problems.add(Problem.of("record.no-amount", at(Part.AMOUNT), found));
             }
         }
         times();
         if (r.isCorrection()) {
-            need("why", r.why(), "the reason for the correction");
+            need(r.why(), Problem.of("record.no-reason", at(Part.WHY), nothing()));
         }
     }
 
     private void times() {
-        if (r.start().isPresent() && !r.start().get().toLocalDate().equals(r.date())) {
-            say("start", r.start().get().toString(), "a time on " + r.date(), "Give the day on which it began.");
+        if (r.start().isEmpty()) {
+            return;
         }
-        if (r.start().isPresent()
-                && r.end().isPresent()
-                && r.end().get().isBefore(r.start().get())) {
-            say(
-                    "end",
-                    r.end().get().toString(),
-                    "a time after the start " + r.start().get(),
-                    "Check both.");
+        LocalDateTime start = r.start().get().toLocalDateTime();
+        if (!start.toLocalDate().equals(r.date())) {
+            problems.add(Problem.of("record.start-other-day", at(Part.START), time(start), "day", r.date()));
+        }
+        if (r.end().isPresent() && r.end().get().isBefore(r.start().get())) {
+            Said found = time(r.end().get().toLocalDateTime());
+            problems.add(Problem.of("record.end-before-start", at(Part.END), found, "start", start));
         }
     }
 
     private void registered() {
-        need(
-                "location",
-                r.location(),
-                "where the field lies: county, range, township and section, or map reference, " + RULE);
-        need("crop", r.crop(), "the crop or site treated, " + RULE);
-        need(
-                "certification",
-                r.applicator().certification(),
-                "the number of the certificate, " + RULE + "; write \"none\" where the product does not ask for one");
+        need(r.location(), Problem.of("record.no-location", at(Part.LOCATION), nothing()));
+        need(r.crop(), Problem.of("record.no-crop", at(Part.CROP), nothing()));
         Applicator a = r.applicator();
+        need(a.certification(), Problem.of("record.no-certification", at(Part.CERTIFICATION), nothing()));
         if (a.kind() == Applicator.Kind.COMMERCIAL) {
-            need("customer", a.customer(), "the customer's name (40 CFR 171.303)");
-            need("customer address", a.customerAddress(), "the customer's address (40 CFR 171.303)");
-            if (r.start().isEmpty()) {
-                say("start", "nothing", "the time of application (40 CFR 171.303)", "Give it.");
-            }
-            if (!a.helper().isBlank()) {
-                need(
-                        "training record",
-                        a.helperTraining(),
-                        "where the helper's training record is kept (40 CFR 171.303)");
-            }
+            commercial(a);
         }
     }
 
-    private void need(String what, String text, String expected) {
+    private void commercial(Applicator a) {
+        need(a.customer(), Problem.of("record.no-customer", at(Part.CUSTOMER), nothing()));
+        need(a.customerAddress(), Problem.of("record.no-customer-address", at(Part.CUSTOMER_ADDRESS), nothing()));
+        if (r.start().isEmpty()) {
+            problems.add(Problem.of("record.no-start", at(Part.START), nothing()));
+        }
+        if (!a.helper().isBlank()) {
+            need(a.helperTraining(), Problem.of("record.no-training", at(Part.TRAINING_RECORD), nothing()));
+        }
+    }
+
+    private void need(String text, Problem missing) {
         if (text.isBlank()) {
-            say(what, "nothing", expected, "Give it.");
+            problems.add(missing);
         }
     }
 
-    private void say(String what, String found, String expected, String todo) {
-        problems.add(new Problem("record of " + r.field() + " on " + r.date() + ", " + what, found, expected, todo));
+    private Said at(Part part) {
+        return Said.of("where.record-part", "field", r.field(), "day", r.date(), "part", part);
+    }
+
+    private static Said nothing() {
+        return Said.of("found.nothing");
+    }
+
+    private static Said time(LocalDateTime time) {
+        return Said.of("found.time", "time", time);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
@@ -60,11 +61,8 @@ public record FiledRecord(
         extras = Collections.unmodifiableSortedMap(new TreeMap<>(extras));
         for (String key : extras.keySet()) {
             if (!key.matches("[a-z][a-z ]*")) {
-                throw EarleafException.of(
-                        "record, further entry",
-                        "the name \"" + key + "\"",
-                        "lower-case words",
-                        "Name it in plain words.");
+                throw new EarleafException(
+                        Problem.of("record.extra-name", Said.of("where.record-extra"), Said.text(key)));
             }
         }
     }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -33,6 +36,9 @@ import org.earleaf.units.Units;
  * a person adds only what the load cannot know (start, stop, wind, certificate, where the field lies).
  */
 public final class LoadAccount {
+    /** Name of the entry that tells of which load a record is. */
+    public static final String LOAD = "load";
+
     private static final String WIND = "wind";
     private static final double EPS = 1e-9;
 
@@ -41,37 +47,50 @@ public final class LoadAccount {
     private final LabelBook labels;
     private final List<LotStock.Draw> draws;
     private final Told told;
+    private final Clerk clerk;
 
-    private LoadAccount(TankLoad load, LoadGround ground, LabelBook labels, List<LotStock.Draw> draws, Told told) {
+    /** Writes what is to stand on the record, in the words of the day on which it is filed. */
+    @FunctionalInterface
+    public interface Clerk {
+        String write(Said said);
+    }
+
+    /**
+     * What a record is made of beside the load.
+     *
+     * @param passId pass that it stands for
+     * @param draws lots that the products of the load came out of
+     * @param told what only a person knows
+     */
+    public record Filing(
+            String passId, String placement, LabelBook labels, List<LotStock.Draw> draws, ZoneId zone, Told told) {
+        public Filing {
+            draws = List.copyOf(draws);
+        }
+    }
+
+    private LoadAccount(TankLoad load, LoadGround ground, Filing filing, Clerk clerk) {
         this.load = load;
         this.ground = ground;
-        this.labels = labels;
-        this.draws = draws;
-        this.told = told;
+        this.labels = filing.labels();
+        this.draws = filing.draws();
+        this.told = filing.told();
+        this.clerk = clerk;
     }
 
     /**
      * The record of an applied load on one piece of its ground.
      *
-     * @param passId pass that it stands for
-     * @param draws lots that its products came out of
+     * @param clerk puts into words what is no entry of the law
      */
-    public static FiledRecord of(
-            String id,
-            String passId,
-            TankLoad load,
-            LoadGround ground,
-            String placement,
-            LabelBook labels,
-            List<LotStock.Draw> draws,
-            ZoneId zone,
-            Told told) {
-        return new LoadAccount(load, ground, labels, draws, told).record(id, passId, placement, zone);
+    public static FiledRecord of(String id, TankLoad load, LoadGround ground, Filing filing, Clerk clerk) {
+        return new LoadAccount(load, ground, filing, clerk)
+                .record(id, filing.passId(), filing.placement(), filing.zone());
     }
 
     private FiledRecord record(String id, String passId, String placement, ZoneId zone) {
         TreeMap<String, String> extras = new TreeMap<>(told.extras());
-        extras.put("load", load.id());
+        extras.put(LOAD, load.id());
         extras.put("mixed by", mixedBy());
         deviation().ifPresent(said -> extras.put("deviation", said));
         if (load.unapplied_m3() > 0) {
@@ -80,7 +99,7 @@ public final class LoadAccount {
         if (!load.overridden().isEmpty()) {
             extras.put(
                     "set aside",
-                    load.overridden().stream().map(Overridden::sentence).collect(Collectors.joining("; ")));
+                    load.overridden().stream().map(o -> clerk.write(o.said())).collect(Collectors.joining("; ")));
         }
         Optional<ZonedDateTime> start = told.start().map(t -> ZonedDateTime.of(load.date(), t, zone));
         return new FiledRecord(
@@ -134,11 +153,16 @@ public final class LoadAccount {
     /** What stays in heel and lines: used, and put on no ground. */
     private String notApplied() {
         double share = 1 - load.appliedShare();
-        return TankLoad.gallons(load.unapplied_m3()) + " in heel and lines: "
-                + load.lines().stream()
-                        .map(l -> rounded(l.measured().times(share).inUnit(), 2) + " "
-                                + l.planned().unit() + " " + l.product())
-                        .collect(Collectors.joining(", "));
+        List<Said> left = load.lines().stream()
+                .map(l -> Said.of(
+                        "record.left",
+                        "amount",
+                        rounded(l.measured().times(share).inUnit(), 2) + " " + l.planned().unit(),
+                        "product",
+                        l.product()))
+                .toList();
+        return clerk.write(Said.of(
+                "record.not-applied", "volume", Measure.VOLUME.of(load.unapplied_m3()), "left", left));
     }
 
     private Optional<LabelEntry> label(LoadLine line) {
@@ -162,7 +186,9 @@ public final class LoadAccount {
         TreeSet<String> people = new TreeSet<>();
         load.lines().forEach(l -> l.keys().forEach(k -> people.add(k.person().strip())));
         boolean single = load.lines().stream().anyMatch(LoadLine::isSingle);
-        return String.join(", ", people) + (single ? "; single: both keys of one person" : "");
+        List<String> all = List.copyOf(people);
+        return clerk.write(
+                single ? Said.of("record.mixed-by-one", "people", all) : Said.of("record.mixed-by", "people", all));
     }
 
     /** What the wind was against what the labels say; refused when a label states one and nobody told it. */
@@ -175,8 +201,16 @@ public final class LoadAccount {
             for (LabelItem item : List.of(LabelItem.WIND_MOST, LabelItem.WIND_LEAST)) {
                 LabelFigure stated = label.get().figure(item);
                 if (stated.isStated() && isOutside(item, stated.limit().value())) {
-                    return Optional.of("wind " + told.extras().get(WIND) + ", the label of " + line.product() + " says "
-                            + stated.entered() + " (" + item.words() + ")");
+                    return Optional.of(clerk.write(Said.of(
+                            "record.wind-outside",
+                            "wind",
+                            told.extras().getOrDefault(WIND, ""),
+                            "product",
+                            line.product(),
+                            "stated",
+                            stated.entered(),
+                            "item",
+                            item)));
                 }
             }
         }
@@ -186,8 +220,8 @@ public final class LoadAccount {
     private boolean isOutside(LabelItem item, double limit_ms) {
         String said = told.extras().getOrDefault(WIND, "");
         if (said.isBlank()) {
-            throw EarleafException.of(
-                    WIND, "nothing", "the wind at the start, as in 6 mph", "The label asks for it: give it.");
+            throw new EarleafException(
+                    Problem.of("record.no-wind", Said.of("where.wind"), Said.of("found.nothing")));
         }
         double wind_ms = Quantity.parse(said.replaceFirst("(?i)\\s+from\\s+.*", ""), Dimension.SPEED, WIND)
                 .inside();

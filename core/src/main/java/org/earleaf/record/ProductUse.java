@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
+import java.util.Optional;
+import java.math.BigDecimal;
 import java.util.OptionalInt;
 
 /**
@@ -17,6 +19,18 @@ public record ProductUse(
         String name, String registration, Amount amount, String rate, String lot, OptionalInt reentry_h) {
     public static ProductUse fertiliser(String name, Amount amount, String rate) {
         return new ProductUse(name, "", amount, rate, "", OptionalInt.empty());
+    }
+
+    /** The rate as a number with its unit, where it is one. */
+    public Optional<Amount> asked() {
+        int gap = rate.indexOf(' ');
+        try {
+            return gap < 0
+                    ? Optional.empty()
+                    : Optional.of(new Amount(new BigDecimal(rate.substring(0, gap)), rate.substring(gap + 1)));
+        } catch (NumberFormatException noNumber) {
+            return Optional.empty();
+        }
     }
 
     /** Whether the law of pesticide records asks for this product. */

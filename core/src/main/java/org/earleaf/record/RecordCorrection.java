@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
+import org.earleaf.load.PassOfLoad;
+import org.earleaf.load.LoadGround;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.Instant;
@@ -13,8 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
 import org.earleaf.units.Dimension;
@@ -37,10 +39,6 @@ public record RecordCorrection(
         Map<String, String> extras,
         String why,
         String person) {
-    private static final Pattern RATE = Pattern.compile("([0-9.]+) (.+)");
-    /** Ends of the names of passes that one load makes, one for each product. */
-    private static final Pattern OF_LOAD = Pattern.compile("(load .*, )(\\d{1,9})");
-
     private static final MathContext DIGITS = new MathContext(4);
 
     public RecordCorrection {
@@ -54,7 +52,7 @@ public record RecordCorrection(
         for (int k = 0; k < amounts.size(); k++) {
             ProductUse p = wrong.products().get(k);
             uses.add(new ProductUse(
-                    p.name(), p.registration(), amounts.get(k), rate(p.rate(), factor(k)), p.lot(), p.reentry_h()));
+                    p.name(), p.registration(), amounts.get(k), rate(p, factor(k)), p.lot(), p.reentry_h()));
         }
         TreeMap<String, String> all = new TreeMap<>(wrong.extras());
         all.putAll(extras);
@@ -75,8 +73,8 @@ public record RecordCorrection(
                 && location.equals(wrong.location())
                 && by.equals(a);
         if (same) {
-            throw EarleafException.of(
-                    "correction", "the same as the record", "something that is otherwise", "Change what is wrong.");
+            throw new EarleafException(Problem.of(
+                    "record.nothing-corrected", Said.of("where.correction"), Said.of("found.same-as-record")));
         }
         return new FiledRecord(
                 id,
@@ -102,23 +100,21 @@ public record RecordCorrection(
 
     /** The passes that the record stands for, at the rates of the correction. */
     public List<Pass> passes(Farm farm) {
-        Matcher m = OF_LOAD.matcher(wrong.passId());
-        boolean load = m.matches();
+        // A load makes a pass for each of its products; its record names the first of them.
+        Optional<String> load = Optional.ofNullable(wrong.extras().get(LoadAccount.LOAD))
+                .map(id -> PassOfLoad.start(id, LoadGround.label(wrong.field(), wrong.zone())))
+                .filter(wrong.passId()::startsWith);
         // By place and not by name: a product may be called otherwise by now.
         List<Pass> of = farm.passes().stream()
-                .filter(p -> load ? p.id().startsWith(m.group(1)) : p.id().equals(wrong.passId()))
-                .sorted(Comparator.comparingInt(RecordCorrection::place))
+                .filter(p -> load.map(p.id()::startsWith).orElse(p.id().equals(wrong.passId())))
+                .sorted(Comparator.comparingInt(
+                        p -> load.map(start -> PassOfLoad.order(p.id(), start)).orElse(0)))
                 .toList();
         List<Pass> passes = new ArrayList<>();
         for (int k = 0; k < Math.min(amounts.size(), of.size()); k++) {
             passes.add(of.get(k).times(factor(k)));
         }
         return passes;
-    }
-
-    private static int place(Pass pass) {
-        Matcher m = OF_LOAD.matcher(pass.id());
-        return m.matches() ? Integer.parseInt(m.group(2)) : 0;
     }
 
     /** By how much the rate of a product is other than was filed. */
@@ -132,16 +128,14 @@ public record RecordCorrection(
         return more / ground;
     }
 
-    private static String rate(String said, double factor) {
-        Matcher m = RATE.matcher(said);
-        boolean scaled = m.matches() && (factor < 1 - 1e-9 || factor > 1 + 1e-9);
-        return scaled
-                ? new BigDecimal(m.group(1))
-                                .multiply(BigDecimal.valueOf(factor))
-                                .round(DIGITS)
-                                .stripTrailingZeros()
-                                .toPlainString()
-                        + " " + m.group(2)
-                : said;
+    private static String rate(ProductUse p, double factor) {
+        boolean same = factor >= 1 - 1e-9 && factor <= 1 + 1e-9;
+        Optional<Amount> asked = p.asked().filter(a -> !same);
+        return asked.map(a -> scaled(a, factor).text()).orElse(p.rate());
+    }
+
+    private static Amount scaled(Amount rate, double factor) {
+        BigDecimal number = rate.number().multiply(BigDecimal.valueOf(factor)).round(DIGITS);
+        return new Amount(number.stripTrailingZeros(), rate.unit());
     }
 }

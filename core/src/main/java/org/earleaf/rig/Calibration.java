@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
-import org.earleaf.units.Dimension;
-import org.earleaf.units.Figure;
 
 /**
  * Until when a catch test of a rig's outlets holds: until nozzles or plates are changed, another liquid goes through
@@ -40,37 +40,38 @@ public record Calibration(Instant caught, double density_kgM3) {
      */
     public record Since(Instant now, Optional<Instant> changed, double density_kgM3, double ground_ha) {}
 
-    /** Why there is none that holds, in words; empty where the newest does. */
-    public static String lapsed(Optional<Calibration> newest, Since since, Settings settings) {
-        return newest.map(c -> c.lapsed(since, settings)).orElse("no catch test of its outlets");
+    /** Why there is none that holds; empty where the newest does. */
+    public static Optional<Said> lapsed(Optional<Calibration> newest, Since since, Settings settings) {
+        return newest.isPresent() ? newest.get().lapsed(since, settings) : Optional.of(Said.of("calibration.none"));
     }
 
-    private String lapsed(Since since, Settings settings) {
+    private Optional<Said> lapsed(Since since, Settings settings) {
         if (since.changed().filter(caught::isBefore).isPresent()) {
-            return "nozzles or plates changed since the last catch test";
+            return Optional.of(Said.of("calibration.changed"));
         }
         if (Math.abs(since.density_kgM3() / density_kgM3 - 1) > SAME_LIQUID + EPS) {
-            return "a catch test with a liquid of " + weight(density_kgM3) + ", and one of "
-                    + weight(since.density_kgM3()) + " goes out: more than 2 % apart";
+            return Optional.of(Said.of(
+                    "calibration.other-liquid",
+                    "was",
+                    Measure.DENSITY.of(density_kgM3),
+                    "now",
+                    Measure.DENSITY.of(since.density_kgM3())));
         }
         double days = settings.of(Setting.CALIBRATION_DAYS);
         long since_d = Duration.between(caught, since.now()).toDays();
         if (Duration.between(caught, since.now()).toSeconds()
                 > days * Duration.ofDays(1).toSeconds()) {
-            return "a catch test " + since_d + " days old; it holds " + Figure.text(days, 3) + " (assumption)";
+            return Optional.of(Said.of("calibration.old", "days", Measure.DAYS.of(since_d), "most", Measure.DAYS.of(days)));
         }
         double most_ha = settings.of(Setting.CALIBRATION_AREA);
         if (since.ground_ha() > most_ha * (1 + EPS)) {
-            return "a catch test " + acres(since.ground_ha()) + " ago; it holds " + acres(most_ha) + " (assumption)";
+            return Optional.of(Said.of(
+                    "calibration.ground",
+                    "ground",
+                    Measure.AREA.of(since.ground_ha()),
+                    "most",
+                    Measure.AREA.of(most_ha)));
         }
-        return "";
-    }
-
-    private static String weight(double kgM3) {
-        return Figure.text(Dimension.DENSITY.outside(kgM3, "lb/gal"), 4) + " lb/gal";
-    }
-
-    private static String acres(double ha) {
-        return Figure.text(Dimension.AREA.outside(ha * 10_000, "ac"), 3) + " ac";
+        return Optional.empty();
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.units.EarleafException;
@@ -37,6 +39,21 @@ public final class CatchTest {
         REPLACE
     }
 
+    /** What the hand does about an outlet. */
+    public enum Advice {
+        NONE,
+        SCREEN,
+        WORN,
+        CLOGGED
+    }
+
+    /** How even a set is. */
+    public enum Evenness {
+        GOOD,
+        FAIR,
+        FAIL
+    }
+
     /**
      * One outlet.
      *
@@ -44,12 +61,11 @@ public final class CatchTest {
      * @param deviation from rated, share
      */
     public record Outlet(int number, double flow_m3s, double deviation, Verdict verdict) {
-        /** What to do, in words. */
-        public String advice() {
+        public Advice advice() {
             return switch (verdict) {
-                case GOOD -> "good";
-                case CHECK -> "differs from its neighbours: check screen and body";
-                case REPLACE -> deviation > 0 ? "worn: replace" : "clean first, catch again, then replace";
+                case GOOD -> Advice.NONE;
+                case CHECK -> Advice.SCREEN;
+                case REPLACE -> deviation > 0 ? Advice.WORN : Advice.CLOGGED;
             };
         }
     }
@@ -58,11 +74,10 @@ public final class CatchTest {
      * The set.
      *
      * @param cv_pct coefficient of variation [%]
-     * @param evenness "good", "fair" or "fail"
      * @param replaceAll when the whole set should go
      */
     public record Result(
-            double mean_m3s, double s_m3s, double cv_pct, String evenness, boolean replaceAll, List<Outlet> outlets) {
+            double mean_m3s, double s_m3s, double cv_pct, Evenness evenness, boolean replaceAll, List<Outlet> outlets) {
         public Result {
             outlets = List.copyOf(outlets);
         }
@@ -75,8 +90,10 @@ public final class CatchTest {
     /** Reads catches of the same liquid as the rating: convert with the density factor when UAN was caught. */
     public static Result read(double[] flows_m3s, double rated_m3s) {
         if (flows_m3s.length < 3) {
-            throw EarleafException.of(
-                    "catch test", flows_m3s.length + " outlets", "3 outlets of a section at least", "Catch more.");
+            throw new EarleafException(Problem.of(
+                    "catch.too-few",
+                    Said.of("where.catch-test"),
+                    Said.of("found.outlets", "n", flows_m3s.length)));
         }
         double sum = 0;
         for (double flow : flows_m3s) {
@@ -94,7 +111,7 @@ public final class CatchTest {
         }
         long worn = outlets.stream().filter(o -> o.verdict() == Verdict.REPLACE).count();
         double cv = 100 * s / mean;
-        String evenness = cv <= GOOD_CV ? "good" : cv <= FAIR_CV ? "fair" : "fail";
+        Evenness evenness = cv <= GOOD_CV ? Evenness.GOOD : cv <= FAIR_CV ? Evenness.FAIR : Evenness.FAIL;
         boolean all = worn > MOST_WORN || mean > (1 + WORN) * rated_m3s * (1 + EPS);
         return new Result(mean, s, cv, evenness, all, outlets);
     }

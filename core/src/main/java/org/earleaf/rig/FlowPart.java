@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Measured;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 import java.util.Optional;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
-import org.earleaf.units.Flag;
 import org.earleaf.units.Problem;
 
 /**
@@ -13,36 +15,31 @@ import org.earleaf.units.Problem;
  * Ranges: common practice, no source.
  */
 public enum FlowPart {
-    RATE("rate", Dimension.VOLUME_RATE, "gal/ac", "L/ha", 1, 150),
-    SPEED("speed", Dimension.SPEED, "mph", "km/h", 1, 22),
-    WIDTH("width", Dimension.LENGTH, "in", "cm", 4, 80),
-    FLOW("flow", Dimension.FLOW, "gal/min", "L/min", 0, Double.POSITIVE_INFINITY),
-    PRESSURE("pressure", Dimension.PRESSURE, "psi", "kPa", 5, 120),
-    SIZE("size", Dimension.FLOW, "gal/min at 40 psi", "L/min at 40 psi", 0, Double.POSITIVE_INFINITY);
+    RATE(Dimension.VOLUME_RATE, "gal/ac", "L/ha", 1, 150),
+    SPEED(Dimension.SPEED, "mph", "km/h", 1, 22),
+    WIDTH(Dimension.LENGTH, "in", "cm", 4, 80),
+    FLOW(Dimension.FLOW, "gal/min", "L/min", 0, Double.POSITIVE_INFINITY),
+    PRESSURE(Dimension.PRESSURE, "psi", "kPa", 5, 120),
+    SIZE(Dimension.FLOW, "gal/min", "L/min", 0, Double.POSITIVE_INFINITY);
 
     /** Within a tenth of a limit a value is accepted with a remark. */
     private static final double NEAR = 0.1;
 
     private static final double EQUAL = 1e-9;
+    private static final double LHA_PER_M3M2 = 1e7;
 
-    private final String word;
     private final Dimension dimension;
     private final String usUnit;
     private final String metricUnit;
     private final double low;
     private final double high;
 
-    FlowPart(String word, Dimension dimension, String usUnit, String metricUnit, double low, double high) {
-        this.word = word;
+    FlowPart(Dimension dimension, String usUnit, String metricUnit, double low, double high) {
         this.dimension = dimension;
         this.usUnit = usUnit;
         this.metricUnit = metricUnit;
-        this.low = dimension.findInside(low, unitWord(usUnit)).orElseThrow();
-        this.high = dimension.findInside(high, unitWord(usUnit)).orElseThrow();
-    }
-
-    public String word() {
-        return word;
+        this.low = dimension.findInside(low, usUnit).orElseThrow();
+        this.high = dimension.findInside(high, usUnit).orElseThrow();
     }
 
     public Dimension dimension() {
@@ -61,7 +58,7 @@ public enum FlowPart {
 
     /** The value in the unit in which people read it. */
     public double outside(double inside, boolean metric) {
-        return dimension.outside(inside, unitWord(metric ? metricUnit : usUnit));
+        return dimension.outside(inside, metric ? metricUnit : usUnit);
     }
 
     /** "15 gal/ac" or "140 L/ha". */
@@ -69,48 +66,65 @@ public enum FlowPart {
         return Figure.text(outside(inside, metric), 4) + " " + (metric ? metricUnit : usUnit);
     }
 
-    /** "15 gal/ac (140 L/ha)". */
-    public String text(double inside) {
-        return us(inside) + " " + usUnit + " (" + Figure.text(dimension.outside(inside, unitWord(metricUnit)), 3) + " "
-                + metricUnit + ")";
+    /** The value as messages tell it. */
+    public Measured measured(double inside) {
+        return switch (this) {
+            case RATE -> Measure.VOLUME_RATE.of(inside * LHA_PER_M3M2);
+            case SPEED -> Measure.SPEED.of(inside);
+            case WIDTH -> Measure.SPAN.of(inside);
+            case FLOW, SIZE -> Measure.FLOW.of(inside);
+            case PRESSURE -> Measure.PRESSURE.of(inside);
+        };
+    }
+
+    boolean accepts(double inside) {
+        boolean within = inside >= low * (1 - EQUAL) && inside <= high * (1 + EQUAL);
+        return within && inside > 0 && Double.isFinite(inside);
+    }
+
+    Said found(double inside) {
+        return Said.of("found.quantity", "quantity", measured(inside));
     }
 
     /** What is wrong with a value, if anything. */
-    Optional<Problem> findProblem(double inside, String how, String todo) {
-        boolean within = inside >= low * (1 - EQUAL) && inside <= high * (1 + EQUAL);
-        if (within && inside > 0 && Double.isFinite(inside)) {
+    Optional<Problem> findProblem(double inside) {
+        if (accepts(inside)) {
             return Optional.empty();
         }
-        String expected = Double.isFinite(high) ? us(low) + " to " + text(high) : "more than 0";
-        return Optional.of(new Problem(word + how, text(inside), expected, todo));
+        Said place = Said.of("where.flow-part", "part", this);
+        return Optional.of(
+                Double.isFinite(high)
+                        ? Problem.of(
+                                "flow.out-of-range",
+                                place,
+                                found(inside),
+                                "low",
+                                measured(low),
+                                "high",
+                                measured(high))
+                        : Problem.of("flow.not-above-zero", place, found(inside)));
     }
 
     /** Refuses a value out of range. */
-    public void require(double inside, String how) {
-        findProblem(inside, how, "Mend the value.").ifPresent(problem -> {
+    public void require(double inside) {
+        findProblem(inside).ifPresent(problem -> {
             throw new EarleafException(problem);
         });
     }
 
     /** A remark when a value is accepted but close to a limit. */
-    Optional<Flag> findRemark(double inside) {
+    Optional<Said> findRemark(double inside) {
         if (!Double.isFinite(high)) {
             return Optional.empty();
         }
         if (inside < low * (1 + NEAR)) {
-            return Optional.of(new Flag(word, text(inside) + " is close to the lowest accepted, " + text(low)));
+            return Optional.of(
+                    Said.of("flow.near-lowest", "part", this, "value", measured(inside), "limit", measured(low)));
         }
         if (inside > high * (1 - NEAR)) {
-            return Optional.of(new Flag(word, text(inside) + " is close to the highest accepted, " + text(high)));
+            return Optional.of(
+                    Said.of("flow.near-highest", "part", this, "value", measured(inside), "limit", measured(high)));
         }
         return Optional.empty();
-    }
-
-    private String us(double inside) {
-        return Figure.text(dimension.outside(inside, unitWord(usUnit)), 3);
-    }
-
-    private static String unitWord(String unit) {
-        return unit.replace(" at 40 psi", "");
     }
 }

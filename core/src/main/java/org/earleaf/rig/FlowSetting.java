@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
-import org.earleaf.units.Flag;
 
 /**
  * A setting with all its parts.
@@ -20,7 +20,7 @@ public record FlowSetting(
         double pressure_Pa,
         double rated_m3s,
         double densityFactor,
-        List<Flag> remarks) {
+        List<Said> remarks) {
     public FlowSetting {
         remarks = List.copyOf(remarks);
     }

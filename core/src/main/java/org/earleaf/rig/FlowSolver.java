@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import java.util.function.BiFunction;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 import static org.earleaf.rig.FlowPart.FLOW;
 import static org.earleaf.rig.FlowPart.PRESSURE;
 import static org.earleaf.rig.FlowPart.RATE;
@@ -13,11 +17,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
-import org.earleaf.units.Flag;
 import org.earleaf.units.Problem;
 
 /**
@@ -50,14 +50,14 @@ public final class FlowSolver {
     }
 
     private FlowSetting solve() {
-        refuse(problems("", "Mend the value."));
+        refuse(problems(FlowPart::findProblem));
         fillGround();
         fillOutlet();
         fillGround();
         refuse(tooLittle().stream().toList());
         refuse(conflict().stream().toList());
-        refuse(problems(", solved from the others", solvedOutOfRange()));
-        List<Flag> remarks = new ArrayList<>();
+        refuse(problems(this::findSolvedProblem));
+        List<Said> remarks = new ArrayList<>();
         known.forEach((part, value) -> part.findRemark(value).ifPresent(remarks::add));
         return new FlowSetting(
                 value(RATE),
@@ -115,73 +115,94 @@ public final class FlowSolver {
             return Optional.empty();
         }
         int more = missing.size() - 1;
-        String choices = words(missing.stream(), " or ");
-        if (missing.contains(FLOW)) {
-            boolean half = known.containsKey(SIZE) || known.containsKey(PRESSURE);
-            String other = known.containsKey(SIZE) ? "pressure" : "size";
-            choices += half ? " (" + other + " also gives the flow)" : " (size with pressure also gives the flow)";
+        Said place = Said.of("where.setting");
+        Said given = known.isEmpty()
+                ? Said.of("found.nothing")
+                : Said.of("found.only", "parts", List.copyOf(known.keySet()));
+        if (!missing.contains(FLOW)) {
+            return Optional.of(Problem.of("flow.too-little", place, given, "more", more, "choices", missing));
         }
-        String given = words(known.keySet().stream(), ", ");
-        return Optional.of(new Problem(
-                "setting",
-                given.isEmpty() ? "nothing" : "only " + given,
-                "three of rate, speed, width and flow",
-                "Add " + (more == 1 ? "one" : "" + more) + " of: " + choices + "."));
+        if (!known.containsKey(SIZE) && !known.containsKey(PRESSURE)) {
+            return Optional.of(Problem.of("flow.too-little-outlet", place, given, "more", more, "choices", missing));
+        }
+        FlowPart other = known.containsKey(SIZE) ? PRESSURE : SIZE;
+        return Optional.of(
+                Problem.of("flow.too-little-half", place, given, "more", more, "choices", missing, "other", other));
     }
 
-    private String solvedOutOfRange() {
-        if (question.has(SIZE) && known.containsKey(PRESSURE) && !question.has(PRESSURE)) {
-            double at40psi_m3s = value(FLOW) * question.densityFactor();
-            return "Take another size (" + NozzleSize.nearest(at40psi_m3s).number()
-                    + " is nearest to 40 psi), or change rate, speed or width.";
+    /** What is wrong with a value that follows from the others. */
+    private Optional<Problem> findSolvedProblem(FlowPart part, double value) {
+        if (part.accepts(value) || part.findProblem(value).isEmpty() || !Double.isFinite(part.high())) {
+            return part.findProblem(value);
         }
-        return "Change one of the others.";
+        Said place = Said.of("where.flow-solved", "part", part);
+        Measured low = part.measured(part.low());
+        Measured high = part.measured(part.high());
+        if (question.has(SIZE) && known.containsKey(PRESSURE) && !question.has(PRESSURE)) {
+            String nearest = NozzleSize.nearest(value(FLOW) * question.densityFactor()).number();
+            return Optional.of(Problem.of(
+                    "flow.other-size", place, part.found(value), "low", low, "high", high, "nearest", nearest));
+        }
+        return Optional.of(Problem.of("flow.solved-out-of-range", place, part.found(value), "low", low, "high", high));
     }
 
     /** The values given that cannot all be true. */
     private Optional<Problem> conflict() {
         double needed_m3s = FlowMath.flow_m3s(value(RATE), value(SPEED), value(WIDTH));
         if (!agrees(value(FLOW), needed_m3s)) {
-            return Optional.of(contradiction(
-                    "rate, speed, width, flow",
-                    "rate, speed and width need " + FLOW.text(needed_m3s) + ", but flow is " + FLOW.text(value(FLOW)),
-                    Stream.of(RATE, SPEED, WIDTH)
-                            .map(part -> part.word() + " " + part.text(ground(part)))
-                            .collect(Collectors.joining(", or "))));
+            return Optional.of(Problem.of(
+                    "flow.ground-disagrees",
+                    parts(GROUND),
+                    Said.of("found.ground-disagrees", "needed", FLOW.measured(needed_m3s), "flow", told(FLOW)),
+                    "within",
+                    Measure.SHARE.of(AGREES),
+                    "rate",
+                    RATE.measured(ground(RATE)),
+                    "speed",
+                    SPEED.measured(ground(SPEED)),
+                    "width",
+                    WIDTH.measured(ground(WIDTH))));
         }
         if (!known.containsKey(SIZE) || !known.containsKey(PRESSURE)) {
             return Optional.empty();
         }
-        double factor = question.densityFactor();
-        double passed_m3s = FlowMath.flowAt_m3s(value(SIZE), value(PRESSURE), factor);
-        if (agrees(value(FLOW), passed_m3s)) {
-            return Optional.empty();
-        }
-        String from = question.has(FLOW) ? "flow" : "rate, speed, width";
-        double pressure_Pa = FlowMath.pressure_Pa(value(FLOW), value(SIZE), factor);
-        double rated_m3s = FlowMath.rated_m3s(value(FLOW), value(PRESSURE), factor);
-        return Optional.of(contradiction(
-                from + ", size, pressure",
-                "the outlet passes " + FLOW.text(passed_m3s) + " at this pressure, but " + from
-                        + (question.has(FLOW) ? " is " : " need ") + FLOW.text(value(FLOW)),
-                "pressure " + PRESSURE.text(pressure_Pa) + ", or size " + SIZE.text(rated_m3s)));
+        double passed_m3s = FlowMath.flowAt_m3s(value(SIZE), value(PRESSURE), question.densityFactor());
+        return agrees(value(FLOW), passed_m3s) ? Optional.empty() : Optional.of(outletDisagrees(passed_m3s));
     }
 
-    private static Problem contradiction(String parts, String found, String wayOut) {
-        return new Problem(
-                parts,
-                "values that disagree: " + found,
-                "values that agree within " + Figure.text(100 * AGREES, 2) + " %",
-                "Leave one of them out, or take " + wayOut + ".");
+    private Problem outletDisagrees(double passed_m3s) {
+        double factor = question.densityFactor();
+        boolean flow = question.has(FLOW);
+        Measured passed = FLOW.measured(passed_m3s);
+        return Problem.of(
+                "flow.outlet-disagrees",
+                parts(flow ? List.of(FLOW, SIZE, PRESSURE) : List.of(RATE, SPEED, WIDTH, SIZE, PRESSURE)),
+                flow
+                        ? Said.of("found.outlet-passes", "passed", passed, "flow", told(FLOW))
+                        : Said.of("found.outlet-passes-ground", "passed", passed, "needed", told(FLOW)),
+                "within",
+                Measure.SHARE.of(AGREES),
+                "pressure",
+                PRESSURE.measured(FlowMath.pressure_Pa(value(FLOW), value(SIZE), factor)),
+                "size",
+                SIZE.measured(FlowMath.rated_m3s(value(FLOW), value(PRESSURE), factor)));
+    }
+
+    private Measured told(FlowPart part) {
+        return part.measured(value(part));
+    }
+
+    private static Said parts(List<FlowPart> parts) {
+        return Said.of("where.flow-parts", "parts", parts);
     }
 
     private static boolean agrees(double a, double b) {
         return Math.abs(a - b) <= AGREES * Math.max(a, b);
     }
 
-    private List<Problem> problems(String how, String todo) {
+    private List<Problem> problems(BiFunction<FlowPart, Double, Optional<Problem>> find) {
         List<Problem> problems = new ArrayList<>();
-        known.forEach((part, value) -> part.findProblem(value, how, todo).ifPresent(problems::add));
+        known.forEach((part, value) -> find.apply(part, value).ifPresent(problems::add));
         return problems;
     }
 
@@ -189,9 +210,5 @@ public final class FlowSolver {
         if (!problems.isEmpty()) {
             throw new EarleafException(problems);
         }
-    }
-
-    private static String words(Stream<FlowPart> parts, String between) {
-        return parts.map(FlowPart::word).collect(Collectors.joining(between));
     }
 }

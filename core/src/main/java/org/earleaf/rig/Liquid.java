@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import static org.earleaf.units.Units.KGM3_PER_LBGAL;
 
 import java.util.Locale;
@@ -27,12 +30,14 @@ public record Liquid(String name, double density_kgM3) {
 
     public Liquid {
         if (!(density_kgM3 >= LOWEST_KGM3 && density_kgM3 <= HIGHEST_KGM3)) {
-            throw EarleafException.of(
-                    "density of " + name,
-                    Figure.text(density_kgM3 / 1000, 4) + " kg/L (" + Figure.text(density_kgM3 / KGM3_PER_LBGAL, 4)
-                            + " lb/gal)",
-                    "0.7 to 2 kg/L (5.8 to 16.7 lb/gal)",
-                    "Take the density from the product's sheet.");
+            throw new EarleafException(Problem.of(
+                    "density.implausible",
+                    Said.of("where.density", "liquid", name),
+                    Said.of("found.quantity", "quantity", Measure.DENSITY.of(density_kgM3)),
+                    "low",
+                    Measure.DENSITY.of(LOWEST_KGM3),
+                    "high",
+                    Measure.DENSITY.of(HIGHEST_KGM3)));
         }
     }
 
@@ -41,42 +46,51 @@ public record Liquid(String name, double density_kgM3) {
     }
 
     /** Reads "water", a nitrogen product by its name ("UAN 28", "uan32") or a density ("10.65 lb/gal", "1.28 kg/L"). */
-    public static Liquid parse(String text, String where) {
+    public static Liquid parse(String text, Said where) {
         String word = squeezed(text);
         if (word.equals("water")) {
             return WATER;
         }
         for (NitrogenProduct product : NitrogenProduct.builtIn()) {
             if (squeezed(product.name()).equals(word)) {
-                return of(product, where);
+                return of(product);
             }
         }
         if (BARE.matcher(text.trim()).matches()) {
-            return ofBareNumber(NumberText.read(text, where));
+            return ofBareNumber(number(text, where));
         }
         if (text.isBlank()
                 || !Character.isDigit(text.trim().charAt(0)) && text.trim().charAt(0) != '.') {
-            throw EarleafException.of(
-                    where,
-                    "\"" + text + "\"",
-                    "water, a liquid nitrogen product (uan28, uan30, uan32) or a density such as 10.65 lb/gal",
-                    "Write one of these; the density stands on the product's sheet.");
+            throw new EarleafException(Problem.of("liquid.unknown", where, Said.text(text)));
         }
-        double density_kgM3 = Quantity.parse(text, Dimension.DENSITY, where).inside();
-        return new Liquid(text.trim(), density_kgM3);
+        return new Liquid(text.trim(), density(text, where));
+    }
+
+    private static double number(String text, Said where) {
+        try {
+            return NumberText.read(text, "");
+        } catch (EarleafException e) {
+            throw e.at(where);
+        }
+    }
+
+    private static double density(String text, Said where) {
+        try {
+            return Quantity.parse(text, Dimension.DENSITY, "").inside();
+        } catch (EarleafException e) {
+            throw e.at(where);
+        }
     }
 
     /** A nitrogen product as a liquid; dry ones and ammonia are refused. */
-    public static Liquid of(NitrogenProduct product, String where) {
+    public static Liquid of(NitrogenProduct product) {
         if (squeezed(product.name()).contains("ammonia")) {
-            throw EarleafException.of(
-                    where,
-                    product.name(),
-                    "a liquid that is not under pressure",
-                    "Ammonia is never set or loaded here: the supplier, the equipment's plate and local code decide.");
+            throw new EarleafException(
+                    Problem.of("liquid.ammonia", Said.of("where.liquid"), Said.text(product.name())));
         }
         if (!product.isLiquid()) {
-            throw EarleafException.of(where, product.name(), "a liquid", "A dry product goes through a spreader.");
+            throw new EarleafException(
+                    Problem.of("liquid.dry", Said.of("where.liquid"), Said.text(product.name())));
         }
         return new Liquid(product.name(), product.density_kgL() * 1000);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -24,17 +25,24 @@ public record NozzleModel(String name, NozzleSize size, NavigableMap<Double, Dro
         classes = Collections.unmodifiableNavigableMap(new TreeMap<>(classes));
         List<Problem> problems = new ArrayList<>();
         if (classes.isEmpty()) {
-            problems.add(new Problem(name, "no class", "a class at a pressure at least", "Copy them from its sheet."));
+            problems.add(Problem.of("nozzle.no-class", Said.text(name), Said.of("found.no-class")));
         }
         Map.Entry<Double, DropletClass> before = null;
         for (Map.Entry<Double, DropletClass> at : classes.entrySet()) {
             if (before != null && at.getValue().compareTo(before.getValue()) > 0) {
-                problems.add(new Problem(
-                        name,
-                        at.getValue() + " at " + FlowPart.PRESSURE.text(at.getKey()) + ", coarser than "
-                                + before.getValue() + " at " + FlowPart.PRESSURE.text(before.getKey()),
-                        "classes that get no coarser with more pressure",
-                        "Copy both from its sheet again."));
+                problems.add(Problem.of(
+                        "nozzle.coarser",
+                        Said.text(name),
+                        Said.of(
+                                "found.coarser",
+                                "class",
+                                at.getValue().name(),
+                                "pressure",
+                                FlowPart.PRESSURE.measured(at.getKey()),
+                                "classBefore",
+                                before.getValue().name(),
+                                "pressureBefore",
+                                FlowPart.PRESSURE.measured(before.getKey()))));
             }
             before = at;
         }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import static org.earleaf.units.Units.M3S_PER_GPM;
 
 import java.util.Comparator;
@@ -34,17 +36,13 @@ public record NozzleSize(String number, double rated_m3s, String colour) {
     }
 
     /** Reads "05", "5" or "015". A number that is not in the table is a size all the same: the number is its flow. */
-    public static NozzleSize parse(String text, String where) {
+    public static NozzleSize parse(String text, Said where) {
         String number = text.trim();
         if (number.length() == 1) {
             number = "0" + number;
         }
         if (!DIGITS.matcher(number).matches() || Double.parseDouble(number) == 0) {
-            throw EarleafException.of(
-                    where,
-                    "\"" + text + "\"",
-                    "a nozzle size number such as 015, 04, 05 or 10 (tenths of a gal/min at 40 psi)",
-                    "Write the number that stands on the nozzle.");
+            throw new EarleafException(Problem.of("nozzle.size-unreadable", where, Said.text(text)));
         }
         String wanted = number;
         return TABLE.stream()
@@ -85,8 +83,9 @@ public record NozzleSize(String number, double rated_m3s, String colour) {
         return FlowMath.flowAt_m3s(rated_m3s, 3e5, 1) * 60e3;
     }
 
-    @Override
-    public String toString() {
-        return colour.isEmpty() ? "size " + number : "size " + number + " (" + colour + ")";
+    public Said said() {
+        return colour.isEmpty()
+                ? Said.of("nozzle.size", "number", number)
+                : Said.of("nozzle.size-colour", "number", number, "colour", colour);
     }
 }

@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Figure;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
+
 
 /** What the liquid leaves through. */
 public sealed interface Outlet {
     /** Flow of water at 40 psi [m3/s]. */
     double rated_m3s();
 
-    /** As people say it. */
-    String text();
+    /** What it is. */
+    Said said();
 
     /** A nozzle of a size of the standard. */
     record Nozzle(NozzleSize size) implements Outlet {
@@ -19,8 +21,8 @@ public sealed interface Outlet {
         }
 
         @Override
-        public String text() {
-            return size.toString();
+        public Said said() {
+            return size.said();
         }
     }
 
@@ -32,8 +34,8 @@ public sealed interface Outlet {
         }
 
         @Override
-        public String text() {
-            return model.name() + ", " + model.size();
+        public Said said() {
+            return Said.of("outlet.model", "name", model.name(), "size", model.size().said());
         }
     }
 
@@ -45,9 +47,8 @@ public sealed interface Outlet {
         }
 
         @Override
-        public String text() {
-            return "plate with a hole of " + Figure.text(diameter_m / 0.0254, 3) + " in ("
-                    + Figure.text(diameter_m * 1000, 3) + " mm)";
+        public Said said() {
+            return Said.of("outlet.plate", "hole", Measure.HOLE.of(diameter_m));
         }
     }
 }

@@ -35,7 +35,7 @@ public record PassNeed(
             double row_m,
             Placement placement,
             double height_m) {
-        Liquid liquid = Liquid.of(product, "product");
+        Liquid liquid = Liquid.of(product);
         double rate_m3m2 = FlowMath.rateOfNutrient_m3m2(nitrogen_kgHa, product.nitrogen_kgL());
         return new PassNeed(rig, liquid, rate_m3m2, row_m, placement, USUAL_NOZZLE_M, Double.NaN, height_m);
     }

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.rig.SetupReason.NotSetHere.Because;
+import org.earleaf.rig.Setup.Bind;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import static org.earleaf.units.Units.PA_PER_PSI;
 
 import java.util.ArrayList;
@@ -14,7 +19,6 @@ import org.earleaf.farm.WorkingSpeed;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
 
 /**
  * Finds the outlets that let a rig put on a liquid: all that hold the rate at the speed to set for, the best first, or
@@ -68,8 +72,10 @@ public final class RigSetup {
         public Droplets {
             nozzles = List.copyOf(nozzles);
             if (finest.compareTo(coarsest) > 0) {
-                throw EarleafException.of(
-                        "droplets", finest + " to " + coarsest, "the finer class first", "Turn them round.");
+                throw new EarleafException(Problem.of(
+                        "droplets.turned",
+                        Said.of("where.droplets"),
+                        Said.of("setup.range", "first", finest.name(), "last", coarsest.name())));
             }
         }
     }
@@ -110,7 +116,7 @@ public final class RigSetup {
             Optional<Window> window = window(outlet);
             if (needs_Pa < low_Pa || needs_Pa > high_Pa) {
                 misses.add(new Miss(
-                        needs_Pa, new SetupReason.PressureOut(outlet.text(), speed_ms, needs_Pa, low_Pa, high_Pa)));
+                        needs_Pa, new SetupReason.PressureOut(outlet.said(), speed_ms, needs_Pa, low_Pa, high_Pa)));
             } else if (window.filter(w -> needs_Pa >= w.low_Pa && needs_Pa <= w.high_Pa)
                     .isPresent()) {
                 setups.add(setup(outlet, setting, window.get()));
@@ -137,10 +143,10 @@ public final class RigSetup {
     private record Miss(double needs_Pa, SetupReason reason) {}
 
     /** Pressures at which an outlet serves, and what ends them. */
-    private record Window(double low_Pa, double high_Pa, String lowBinds, String highBinds) {}
+    private record Window(double low_Pa, double high_Pa, Bind lowBinds, Bind highBinds) {}
 
     private Optional<Window> window(Outlet outlet) {
-        Window all = new Window(low_Pa, high_Pa, "lowest pressure", "highest pressure");
+        Window all = new Window(low_Pa, high_Pa, Bind.LOWEST_PRESSURE, Bind.HIGHEST_PRESSURE);
         if (!(outlet instanceof Outlet.Classed nozzle)) {
             return Optional.of(all);
         }
@@ -150,43 +156,43 @@ public final class RigSetup {
                 .map(p -> new Window(
                         Math.max(low_Pa, p.low_Pa()),
                         Math.min(high_Pa, p.high_Pa()),
-                        p.low_Pa() > low_Pa ? "droplets, or no class entered below" : all.lowBinds,
-                        p.high_Pa() < high_Pa ? "droplets, or no class entered above" : all.highBinds));
+                        p.low_Pa() > low_Pa ? Bind.DROPLETS_BELOW : all.lowBinds,
+                        p.high_Pa() < high_Pa ? Bind.DROPLETS_ABOVE : all.highBinds));
     }
 
     private SetupReason dropletsOut(Outlet outlet, double needs_Pa) {
         Droplets wanted = droplets.orElseThrow();
         Optional<DropletClass> is = ((Outlet.Classed) outlet).model().at(needs_Pa);
-        return new SetupReason.DropletsOut(outlet.text(), speed_ms, needs_Pa, is, wanted.finest(), wanted.coarsest());
+        return new SetupReason.DropletsOut(outlet.said(), speed_ms, needs_Pa, is, wanted.finest(), wanted.coarsest());
     }
 
     /** What forbids the pass before any outlet is looked at. */
     private List<SetupReason> stops() {
         switch (need.placement()) {
             case AMMONIA -> {
-                return notHere("ammonia is never set here; supplier, equipment plate and local code decide.");
+                return notHere(Because.AMMONIA);
             }
             case BY_AIR -> {
-                return notHere("an aircraft is set by its operator.");
+                return notHere(Because.BY_AIR);
             }
             case UNDER_CANOPY, BOTH -> {
-                return notHere("top and under-canopy outlets share the rate: split it over their groups first.");
+                return notHere(Because.SPLIT);
             }
             default -> {}
         }
         if (need.isByRow() && droplets.isPresent()) {
-            return notHere("streams have no droplet class; ask for one with nozzles on a boom.");
+            return notHere(Because.STREAMS);
         }
         if (rig.isTender()) {
-            return notHere("a tender carries, it does not apply.");
+            return notHere(Because.TENDER);
         }
         List<SetupReason> stops = new ArrayList<>();
         if (!rig.placements().contains(need.placement())) {
             stops.add(new SetupReason.NoSuchPlacement(rig.name(), need.placement()));
         }
         if (!Double.isNaN(need.height_m())) {
-            ClearanceFit.findTooTall(rig, need.placement(), need.height_m())
-                    .ifPresent(sentence -> stops.add(new SetupReason.TooTall(sentence)));
+            ClearanceFit.tooTall(rig, need.placement(), need.height_m())
+                    .ifPresent(said -> stops.add(new SetupReason.TooTall(said)));
         }
         if (speeds.isEmpty() || speed_ms < speeds.low_ms() * (1 - 1e-9) || speed_ms > speeds.high_ms() * (1 + 1e-9)) {
             stops.add(new SetupReason.SpeedOut(
@@ -198,7 +204,7 @@ public final class RigSetup {
         return stops;
     }
 
-    private List<SetupReason> notHere(String because) {
+    private List<SetupReason> notHere(Because because) {
         return List.of(new SetupReason.NotSetHere(rig.name(), because));
     }
 
@@ -241,35 +247,31 @@ public final class RigSetup {
                 setting,
                 slowest_ms,
                 fastest_ms,
-                byLow_ms > speeds.low_ms() ? window.lowBinds : "slowest speed",
-                byHigh_ms < speeds.high_ms() ? window.highBinds : "fastest speed",
+                byLow_ms > speeds.low_ms() ? window.lowBinds : Bind.SLOWEST_SPEED,
+                byHigh_ms < speeds.high_ms() ? window.highBinds : Bind.FASTEST_SPEED,
                 total_m3s,
                 PumpNeed.pump_m3s(total_m3s, rig.tank_m3(), PumpNeed.SOLUTIONS_PER_MIN),
                 Math.min(Math.log(speed_ms / slowest_ms), Math.log(fastest_ms / speed_ms)),
                 remarks(outlet));
     }
 
-    private List<String> remarks(Outlet outlet) {
-        List<String> remarks = new ArrayList<>();
+    private List<Said> remarks(Outlet outlet) {
+        List<Said> remarks = new ArrayList<>();
         double rows = rig.width_m() / need.row_m();
         if (need.isByRow() && Math.abs(rows - Math.round(rows)) > WHOLE_ROWS) {
-            remarks.add(
-                    "The bar covers " + Figure.text(rows, 3) + " rows: some rows are not matched; check guess rows.");
+            remarks.add(Said.of("setup.guess-rows", "rows", Math.round(100 * rows) / 100.0));
         }
         boolean middle = need.placement() == Placement.MID_DRIBBLE || need.placement() == Placement.MID_INJECT;
         if (middle) {
-            remarks.add("End outlets over a middle that the next pass serves too get half the flow, or the outer leg is"
-                    + " shut: both passes together must give the middle its rate within 5 %.");
+            remarks.add(Said.of("setup.end-outlets"));
         }
         if (outlet instanceof Outlet.Plate plate) {
-            remarks.add("Assumption: discharge coefficient " + Figure.text(plate.cd(), 3)
-                    + " of a thin sharp plate, hose open behind it. Catch one minute and correct it.");
+            remarks.add(Said.of("setup.plate-assumed", "cd", plate.cd()));
             if (reynolds(plate) < OrificeMath.LEAST_REYNOLDS) {
-                remarks.add("The stream is slower than the orifice equation asks for (assumed viscosity): do not start"
-                        + " without a catch.");
+                remarks.add(Said.of("setup.slow-stream"));
             }
         } else {
-            remarks.add("Assumption: nozzles " + Figure.text(need.nozzle_m() / 0.0254, 3) + " in apart.");
+            remarks.add(Said.of("setup.nozzles-assumed", "apart", Measure.SPAN.of(need.nozzle_m())));
         }
         return remarks;
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Said;
 import java.util.List;
 
 /**
@@ -12,7 +13,7 @@ import java.util.List;
  * @param setting at the speed to set for
  * @param slowest_ms slowest speed that holds the rate
  * @param fastest_ms fastest speed that holds the rate
- * @param slowestBinds what ends the range below ("lowest pressure", "slowest speed")
+ * @param slowestBinds what ends the range below
  * @param fastestBinds what ends it above
  * @param total_m3s flow of all outlets
  * @param pump_m3s what the pump must deliver, with agitation and reserve
@@ -26,18 +27,30 @@ public record Setup(
         FlowSetting setting,
         double slowest_ms,
         double fastest_ms,
-        String slowestBinds,
-        String fastestBinds,
+        Bind slowestBinds,
+        Bind fastestBinds,
         double total_m3s,
         double pump_m3s,
         double room,
-        List<String> remarks) {
+        List<Said> remarks) {
     public Setup {
         remarks = List.copyOf(remarks);
     }
 
-    /** "plate with a hole of 0.079 in (2 mm), 1 a row" */
-    public String outletText() {
-        return outletsPerRow == 0 ? outlet.text() : outlet.text() + ", " + outletsPerRow + " a row";
+    /** What ends a range of speeds. */
+    public enum Bind {
+        LOWEST_PRESSURE,
+        HIGHEST_PRESSURE,
+        SLOWEST_SPEED,
+        FASTEST_SPEED,
+        /** Droplets, or no class entered at less pressure. */
+        DROPLETS_BELOW,
+        DROPLETS_ABOVE
+    }
+
+    public Said outletSaid() {
+        return outletsPerRow == 0
+                ? outlet.said()
+                : Said.of("outlet.a-row", "outlet", outlet.said(), "count", outletsPerRow);
     }
 }

@@ -1,34 +1,43 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Said;
 import static org.earleaf.rig.FlowPart.PRESSURE;
 import static org.earleaf.rig.FlowPart.SPEED;
 
 import java.util.Optional;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
-import org.earleaf.units.Figure;
 
 /** Why a rig, or an outlet on it, does not serve a pass. */
 public sealed interface SetupReason {
-    String sentence();
+    Said said();
 
     /** The rig is not built for it. */
     record NoSuchPlacement(String rig, Placement placement) implements SetupReason {
         @Override
-        public String sentence() {
-            return rig + " cannot put it " + placement.word() + ".";
+        public Said said() {
+            return Said.of("setup.no-such-placement", "rig", rig, "placement", placement);
         }
     }
 
     /** The crop does not pass under it. */
-    record TooTall(String sentence) implements SetupReason {}
+    record TooTall(Said said) implements SetupReason {}
 
-    /** A pass that is never set here: by air, ammonia, tender. */
-    record NotSetHere(String rig, String because) implements SetupReason {
+    /** A pass that is never set here. */
+    record NotSetHere(String rig, Because because) implements SetupReason {
+        /** What keeps it from being set. */
+        public enum Because {
+            AMMONIA,
+            BY_AIR,
+            SPLIT,
+            STREAMS,
+            TENDER
+        }
+
         @Override
-        public String sentence() {
-            return rig + ": " + because;
+        public Said said() {
+            return Said.of("setup.not-set-here", "rig", rig, "because", because);
         }
     }
 
@@ -36,28 +45,48 @@ public sealed interface SetupReason {
     record SpeedOut(String rig, double speed_ms, double low_ms, double high_ms, Placement placement)
             implements SetupReason {
         @Override
-        public String sentence() {
+        public Said said() {
             if (low_ms > high_ms) {
-                return rig + " drives no speed that suits " + placement.word() + ".";
+                return Said.of("setup.no-speed", "rig", rig, "placement", placement);
             }
-            return rig + ": " + SPEED.text(speed_ms) + " is outside " + SPEED.text(low_ms) + " to "
-                    + SPEED.text(high_ms) + " for " + placement.word() + ".";
+            return Said.of(
+                    "setup.speed-out",
+                    "rig",
+                    rig,
+                    "speed",
+                    SPEED.measured(speed_ms),
+                    "low",
+                    SPEED.measured(low_ms),
+                    "high",
+                    SPEED.measured(high_ms),
+                    "placement",
+                    placement);
         }
     }
 
     /** An outlet needs a pressure that is not to be had. */
-    record PressureOut(String outlet, double speed_ms, double needs_Pa, double low_Pa, double high_Pa)
+    record PressureOut(Said outlet, double speed_ms, double needs_Pa, double low_Pa, double high_Pa)
             implements SetupReason {
         @Override
-        public String sentence() {
-            return outlet + " needs " + PRESSURE.text(needs_Pa) + " at " + SPEED.text(speed_ms) + "; "
-                    + PRESSURE.text(low_Pa) + " to " + PRESSURE.text(high_Pa) + " is possible.";
+        public Said said() {
+            return Said.of(
+                    "setup.pressure-out",
+                    "outlet",
+                    outlet,
+                    "needs",
+                    PRESSURE.measured(needs_Pa),
+                    "speed",
+                    SPEED.measured(speed_ms),
+                    "low",
+                    PRESSURE.measured(low_Pa),
+                    "high",
+                    PRESSURE.measured(high_Pa));
         }
     }
 
     /** An outlet whose droplets are finer or coarser than wanted, or not known, at the pressure that it needs. */
     record DropletsOut(
-            String outlet,
+            Said outlet,
             double speed_ms,
             double needs_Pa,
             Optional<DropletClass> is,
@@ -65,20 +94,37 @@ public sealed interface SetupReason {
             DropletClass coarsest)
             implements SetupReason {
         @Override
-        public String sentence() {
-            String wanted = finest == coarsest ? finest.name() : finest + " to " + coarsest;
-            return outlet + " needs " + PRESSURE.text(needs_Pa) + " at " + SPEED.text(speed_ms) + ": "
-                    + is.map(c -> "droplets " + c).orElse("its droplets are not entered there") + "; wanted " + wanted
-                    + ".";
+        public Said said() {
+            return Said.of(
+                    "setup.droplets-out",
+                    "outlet",
+                    outlet,
+                    "needs",
+                    PRESSURE.measured(needs_Pa),
+                    "speed",
+                    SPEED.measured(speed_ms),
+                    "is",
+                    is.map(c -> Said.of("setup.droplets", "class", c.name()))
+                            .orElseGet(() -> Said.of("setup.droplets-unknown")),
+                    "wanted",
+                    finest == coarsest
+                            ? Said.text(finest.name())
+                            : Said.of("setup.range", "first", finest.name(), "last", coarsest.name()));
         }
     }
 
     /** The rate lies outside what is accepted. */
     record RateOut(double rate_m3m2) implements SetupReason {
         @Override
-        public String sentence() {
-            return FlowPart.RATE.text(rate_m3m2) + " is outside " + Figure.text(1, 1) + " to "
-                    + FlowPart.RATE.text(FlowPart.RATE.high()) + ".";
+        public Said said() {
+            return Said.of(
+                    "setup.rate-out",
+                    "rate",
+                    FlowPart.RATE.measured(rate_m3m2),
+                    "low",
+                    FlowPart.RATE.measured(FlowPart.RATE.low()),
+                    "high",
+                    FlowPart.RATE.measured(FlowPart.RATE.high()));
         }
     }
 }

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
 
 /**
  * Splits the flow of a row over groups of outlets fed by one boom line: which sizes, at which common pressure.
@@ -47,12 +49,18 @@ public final class SplitSolver {
      */
     public record Split(List<NozzleSize> sizes, double[] shares, double pressure_Pa, double misfit) {
         /** Groups whose realised share is off by more than {@link #SHARE_OFF}. */
-        public List<String> warnings(List<OutletGroup> groups) {
-            List<String> off = new ArrayList<>();
+        public List<Said> warnings(List<OutletGroup> groups) {
+            List<Said> off = new ArrayList<>();
             for (int i = 0; i < shares.length; i++) {
                 if (Math.abs(shares[i] - groups.get(i).share()) > SHARE_OFF) {
-                    off.add(groups.get(i).name() + " gets " + Figure.text(100 * shares[i], 3) + " % of the liquid, "
-                            + Figure.text(100 * groups.get(i).share(), 3) + " % wanted");
+                    off.add(Said.of(
+                            "split.off",
+                            "group",
+                            groups.get(i).name(),
+                            "share",
+                            Measure.SHARE.of(shares[i]),
+                            "wanted",
+                            Measure.SHARE.of(groups.get(i).share())));
                 }
             }
             return off;
@@ -165,11 +173,10 @@ public final class SplitSolver {
     private static void requireShares(List<OutletGroup> groups) {
         double sum = groups.stream().mapToDouble(OutletGroup::share).sum();
         if (groups.isEmpty() || Math.abs(sum - 1) > SUM_EPS || groups.stream().anyMatch(g -> g.share() <= 0)) {
-            throw EarleafException.of(
-                    "split of the rate",
-                    "shares that add up to " + Figure.text(100 * sum, 4) + " %",
-                    "shares above 0 that add up to 100 %",
-                    "Change a share.");
+            throw new EarleafException(Problem.of(
+                    "split.shares",
+                    Said.of("where.split"),
+                    Said.of("found.shares", "sum", Measure.SHARE.of(sum))));
         }
     }
 }

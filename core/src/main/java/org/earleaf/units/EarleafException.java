@@ -33,6 +33,11 @@ public class EarleafException extends RuntimeException {
         return new EarleafException(Problem.of(code, Said.text(where), seen, namesAndValues));
     }
 
+    /** The same problems at a place that is better known. */
+    public EarleafException at(Said place) {
+        return new EarleafException(problems.stream().map(p -> p.at(place)).toList());
+    }
+
     public final List<Problem> problems() {
         return problems;
     }

@@ -10,6 +10,8 @@ public enum Measure {
     NITROGEN_RATE("kg/ha"),
     /** Mass of a dry product on ground, kg/ha. */
     MASS_RATE("kg/ha"),
+    /** Active ingredient on ground, kg/ha. */
+    ACTIVE_RATE("kg/ha"),
     /** Liquid product or carrier on ground, L/ha. */
     VOLUME_RATE("L/ha"),
     /** Small amounts of a liquid product on ground, L/ha; US in fl oz/ac. */
@@ -26,6 +28,8 @@ public enum Measure {
     HEIGHT("cm"),
     /** Short lengths of machines, such as a row width or the height of a boom: m, shown in in or cm. */
     SPAN("m"),
+    /** A hole of an outlet: m, shown in in or mm. */
+    HOLE("m"),
     /** Depth in the soil: mm, shown in in or cm. */
     DEPTH("mm"),
     /** Length of a boom, hose or buffer: m, shown in ft or m. */

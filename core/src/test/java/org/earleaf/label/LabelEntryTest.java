@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
+import org.assertj.core.groups.Tuple;
+import org.earleaf.units.Problem;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -10,6 +13,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.earleaf.units.Said;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.RecordCopy;
 import org.earleaf.units.Units;
@@ -21,7 +25,7 @@ class LabelEntryTest {
 
     private static LabelEntry entry(String person, Map<LabelItem, String> said) {
         Map<LabelItem, LabelFigure> figures = new EnumMap<>(LabelItem.class);
-        said.forEach((item, text) -> figures.put(item, item.parse(text, false, "corn", "Demo F1 on corn")));
+        said.forEach((item, text) -> figures.put(item, item.parse(text, false, "corn", Said.text("Demo F1 on corn"))));
         return new LabelEntry(
                 "Demo F1",
                 "corn",
@@ -95,9 +99,8 @@ class LabelEntryTest {
         LabelEntry first = entry("A. Grower", Map.of());
         assertThatThrownBy(() -> first.checkedBy(" a. grower", LATER))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("who entered it")
-                .hasMessageContaining("Enter it again if you work alone.");
-        assertThatThrownBy(() -> first.checkedBy(" ", LATER)).hasMessageContaining("found nobody; expected a name");
+                .hasMessageContaining("label.second-look-same");
+        assertThatThrownBy(() -> first.checkedBy(" ", LATER)).hasMessageContaining("label.second-look-unnamed");
     }
 
     @Test
@@ -118,10 +121,14 @@ class LabelEntryTest {
         assertThatThrownBy(() -> first.enteredAgain(again)).satisfies(e -> {
             EarleafException wrong = (EarleafException) e;
             assertThat(wrong.problems()).hasSize(2);
-            assertThat(wrong.problems().get(0).where()).isEqualTo("Demo F1 on corn, most in one pass");
-            assertThat(wrong.problems().get(1).sentence())
-                    .isEqualTo("Demo F1 on corn, days before harvest: found nothing; expected none, as entered the"
-                            + " first time. Read the label once more and mend the one that is wrong.");
+            assertThat(wrong.problems().get(0).place()).isEqualTo(at(LabelItem.SINGLE));
+            assertThat(wrong.problems().get(1))
+                    .isEqualTo(Problem.of(
+                            "label.differs",
+                            at(LabelItem.HARVEST),
+                            Said.of("found.nothing"),
+                            "first",
+                            Said.text("none")));
         });
         LabelEntry other = new LabelEntry(
                 "Demo F1",
@@ -136,15 +143,15 @@ class LabelEntryTest {
                 Set.of("AMS"),
                 first.look());
         assertThatThrownBy(() -> first.enteredAgain(other)).satisfies(e -> assertThat(((EarleafException) e)
-                        .problems().stream().map(p -> p.where().split(", ")[1]))
+                        .problems().stream().map(p -> p.place().values().get("item")))
                 .containsExactly(
-                        "registration",
-                        "label version",
-                        "what a season is",
-                        "active ingredients",
-                        "never in one tank with",
-                        "what goes in before it",
-                        "form"));
+                        LabelEntry.Part.REGISTRATION,
+                        LabelEntry.Part.VERSION,
+                        LabelEntry.Part.SEASON_CLOCK,
+                        LabelEntry.Part.ACTIVES,
+                        LabelEntry.Part.NEVER_WITH,
+                        LabelEntry.Part.AFTER,
+                        LabelEntry.Part.FORM));
     }
 
     @Test
@@ -159,7 +166,7 @@ class LabelEntryTest {
     @Test
     void items_are_read_as_labels_print_them() {
         assertThat(read(LabelItem.SINGLE, "128 fl oz/ac").limit().value()).isCloseTo(Units.LHA_PER_GALAC, within(1e-9));
-        assertThat(LabelItem.SINGLE.parse("16 oz/ac", true, "corn", "x").limit().value())
+        assertThat(LabelItem.SINGLE.parse("16 oz/ac", true, "corn", Said.text("x")).limit().value())
                 .isCloseTo(Units.KGHA_PER_LBAC, within(1e-12));
         assertThat(read(LabelItem.CARRIER, "1 gal/ac").limit().value()).isCloseTo(Units.LHA_PER_GALAC, within(1e-9));
         assertThat(read(LabelItem.PASSES, "2").limit().value()).isEqualTo(2);
@@ -185,7 +192,7 @@ class LabelEntryTest {
     }
 
     private static LabelFigure read(LabelItem item, String text) {
-        return item.parse(text, false, "corn", "Demo F1 on corn");
+        return item.parse(text, false, "corn", Said.text("Demo F1 on corn"));
     }
 
     @Test
@@ -194,69 +201,59 @@ class LabelEntryTest {
         for (Case c : List.of(
                 new Case(LabelItem.SINGLE, "12", "quantity.unreadable"),
                 new Case(LabelItem.SINGLE, "12 lb/ac", "unit.unknown"),
-                new Case(LabelItem.WATER, "-5 ft", "0 or more"),
-                new Case(LabelItem.PASSES, "two", "2, or none"),
-                new Case(LabelItem.PASSES, "2 days", "2, or none"),
-                new Case(LabelItem.INTERVAL, "14 h", "14 days, or none"),
-                new Case(LabelItem.REENTRY, "x", "12 h, or none"),
-                new Case(LabelItem.FIRST_STAGE, "R9", "VE, V1 to V24, VT, R1 to R6, or none"),
-                new Case(LabelItem.FINEST, "big", "XF VF F M C VC XC UC, or none"),
-                new Case(LabelItem.RESTRICTED, "none", "expected yes or no."),
-                new Case(LabelItem.WIND_MOST, "41 mph", "0 to 40 mph"),
-                new Case(LabelItem.AIR_MOST, "150 F", "0 to 55 C"),
-                new Case(LabelItem.RAINFAST, "168 h", "0 to 72 h"),
-                new Case(LabelItem.HARVEST, "366 days", "0 to 365 days"),
-                new Case(LabelItem.REENTRY, "9000 h", "0 to 8760 h"),
-                new Case(LabelItem.RESTRICTED, "maybe", "expected yes or no."))) {
+                new Case(LabelItem.WATER, "-5 ft", "label.below-zero"),
+                new Case(LabelItem.PASSES, "two", "label.unreadable"),
+                new Case(LabelItem.PASSES, "2 days", "label.unreadable"),
+                new Case(LabelItem.INTERVAL, "14 h", "label.unreadable"),
+                new Case(LabelItem.REENTRY, "x", "label.unreadable"),
+                new Case(LabelItem.FIRST_STAGE, "R9", "label.unreadable"),
+                new Case(LabelItem.FINEST, "big", "label.unreadable"),
+                new Case(LabelItem.RESTRICTED, "none", "label.not-yes-or-no"),
+                new Case(LabelItem.WIND_MOST, "41 mph", "label.implausible"),
+                new Case(LabelItem.AIR_MOST, "150 F", "label.implausible"),
+                new Case(LabelItem.RAINFAST, "168 h", "label.implausible"),
+                new Case(LabelItem.HARVEST, "366 days", "label.implausible"),
+                new Case(LabelItem.REENTRY, "9000 h", "label.implausible"),
+                new Case(LabelItem.RESTRICTED, "maybe", "label.not-yes-or-no"))) {
             assertThatThrownBy(() -> read(c.item(), c.text()))
                     .isInstanceOf(EarleafException.class)
-                    .hasMessageContaining("Demo F1 on corn, " + c.item().words())
+                    .hasMessageContaining("item=" + c.item().name())
                     .hasMessageContaining(c.expected());
         }
-        for (LabelItem item : LabelItem.values()) {
-            assertThat(read(
-                                    item,
-                                    item.kind() == LabelItem.Kind.STAGE
-                                            ? "V8"
-                                            : item.example(false, "corn")
-                                                    .split(" or ")[0]
-                                                    .split(" VF")[0])
-                            .isStated())
-                    .as(item.words())
-                    .isTrue();
-        }
-        assertThat(LabelItem.SINGLE.example(true, "corn")).isEqualTo("2 oz/ac");
+        assertThat(LabelItem.SINGLE.example(true, "corn").code()).isEqualTo("label.example.dry");
+        assertThat(LabelItem.FIRST_STAGE.example(true, "corn").values())
+                .containsEntry("stages", CropStages.said("corn"));
     }
 
     @Test
     void another_value_is_said_in_the_unit_of_the_label() {
         assertThat(read(LabelItem.SINGLE, "12 fl oz/ac").like(Units.LHA_PER_GALAC, LabelItem.SINGLE, false, "corn"))
-                .isEqualTo("128 fl oz/ac");
-        LabelFigure dry = LabelItem.SINGLE.parse("2 oz/ac", true, "corn", "x");
+                .isEqualTo(Said.text("128 fl oz/ac"));
+        LabelFigure dry = LabelItem.SINGLE.parse("2 oz/ac", true, "corn", Said.text("x"));
         assertThat(dry.like(Units.KGHA_PER_LBAC, LabelItem.SINGLE, true, "corn"))
-                .isEqualTo("16 oz/ac");
+                .isEqualTo(Said.text("16 oz/ac"));
         assertThat(dry.apart(Units.KGHA_PER_LBAC, LabelItem.SINGLE, true, "corn"))
-                .isEqualTo("14 oz/ac");
+                .isEqualTo(Said.text("14 oz/ac"));
         assertThat(read(LabelItem.CARRIER, "100 L/ha").like(90, LabelItem.CARRIER, false, "corn"))
-                .isEqualTo("90 L/ha");
+                .isEqualTo(Said.text("90 L/ha"));
         assertThat(read(LabelItem.WATER, "50 ft").like(3.048, LabelItem.WATER, false, "corn"))
-                .isEqualTo("10 ft");
+                .isEqualTo(Said.text("10 ft"));
         assertThat(read(LabelItem.SPEED, "15 km/h").like(2.5, LabelItem.SPEED, false, "corn"))
-                .isEqualTo("9 km/h");
+                .isEqualTo(Said.text("9 km/h"));
         assertThat(read(LabelItem.AIR_MOST, "86 °F").like(20, LabelItem.AIR_MOST, false, "corn"))
-                .isEqualTo("68 °F");
+                .isEqualTo(Said.text("68 °F"));
         assertThat(read(LabelItem.AIR_MOST, "86 °F").apart(35, LabelItem.AIR_MOST, false, "corn"))
-                .isEqualTo("9 degrees");
+                .isEqualTo(Said.of("label.degrees", "n", 9.0));
         assertThat(read(LabelItem.AIR_MOST, "30 C").apart(35, LabelItem.AIR_MOST, false, "corn"))
-                .isEqualTo("5 degrees");
+                .isEqualTo(Said.of("label.degrees", "n", 5.0));
         assertThat(read(LabelItem.REENTRY, "12").like(24, LabelItem.REENTRY, false, "corn"))
-                .isEqualTo("24 h");
+                .isEqualTo(Said.of("label.hours", "n", 24.0));
         assertThat(read(LabelItem.RESTRICTED, "yes").like(1, LabelItem.RESTRICTED, false, "corn"))
-                .isEqualTo("yes");
+                .isEqualTo(Said.of("label.yes"));
         assertThat(read(LabelItem.RESTRICTED, "yes").like(0, LabelItem.RESTRICTED, false, "corn"))
-                .isEqualTo("no");
+                .isEqualTo(Said.of("label.no"));
         assertThat(read(LabelItem.FINEST, "M").like(4, LabelItem.FINEST, false, "corn"))
-                .isEqualTo("C");
+                .isEqualTo(Said.text("C"));
     }
 
     @Test
@@ -281,7 +278,8 @@ class LabelEntryTest {
         assertThat(CropStages.word("corn", 31)).isEqualTo("R1");
         assertThat(CropStages.word("corn", 0)).isEqualTo("VE");
         assertThat(CropStages.word("rice", 3)).isEmpty();
-        assertThat(CropStages.words("sorghum")).isEqualTo("S0 to S9");
+        assertThat(CropStages.said("sorghum"))
+                .containsExactly(Said.of("stage.range", "first", "S0", "last", "S9"));
     }
 
     @Test
@@ -300,16 +298,22 @@ class LabelEntryTest {
                         LabelItem.WIND_LEAST, "12 mph",
                         LabelItem.WIND_MOST, "10 mph"));
         assertThat(bad.turned())
-                .extracting(org.earleaf.units.Problem::sentence)
+                .allMatch(p -> p.code().equals("label.turned"))
+                .extracting(Problem::place, Problem::seen)
                 .containsExactly(
-                        "Demo F1 on corn, most in one pass: found 10 fl oz/ac, below the least in one pass of 12 fl oz/ac;"
-                                + " expected both ends of the label in order. Read both off the label again.",
-                        "Demo F1 on corn, latest stage: found VT, below the earliest stage of R4; expected both ends of"
-                                + " the label in order. Read both off the label again.",
-                        "Demo F1 on corn, coarsest droplets: found M, below the finest droplets of VC; expected both ends"
-                                + " of the label in order. Read both off the label again.",
-                        "Demo F1 on corn, greatest wind: found 10 mph, below the least wind of 12 mph; expected both ends"
-                                + " of the label in order. Read both off the label again.");
+                        below(LabelItem.SINGLE, "10 fl oz/ac", LabelItem.LEAST, "12 fl oz/ac"),
+                        below(LabelItem.LAST_STAGE, "VT", LabelItem.FIRST_STAGE, "R4"),
+                        below(LabelItem.COARSEST, "M", LabelItem.FINEST, "VC"),
+                        below(LabelItem.WIND_MOST, "10 mph", LabelItem.WIND_LEAST, "12 mph"));
+    }
+
+    private static Tuple below(LabelItem most, String high, LabelItem least, String low) {
+        return tuple(at(most), Said.of("found.below-least", "most", high, "item", least, "least", low));
+    }
+
+    private static Said at(Enum<?> item) {
+        Said label = Said.of("where.label", "product", "Demo F1", "crop", "corn");
+        return Said.of("where.label-item", "label", label, "item", item);
     }
 
     @Test
@@ -352,11 +356,11 @@ class LabelEntryTest {
         assertThat(first.look().isSingle()).isFalse();
         LabelEntry other = RecordCopy.with(RecordCopy.with(first, "dry", true), "registration", "");
         assertThatThrownBy(() -> first.enteredAgain(other))
-                .hasMessageContaining("Demo F1 on corn, registration: found nothing; expected INVENTED-1")
-                .hasMessageContaining("Demo F1 on corn, form: found dry; expected liquid");
-        assertThatThrownBy(() -> other.enteredAgain(first)).hasMessageContaining("form: found liquid; expected dry");
+                .hasMessageContaining("item=REGISTRATION}: found found.nothing")
+                .hasMessageContaining("item=FORM}: found label.constant{constant=DRY}");
+        assertThatThrownBy(() -> other.enteredAgain(first)).hasMessageContaining("item=FORM}: found label.constant{constant=LIQUID}");
         LabelEntry later = RecordCopy.with(first, "plantBack_d", Map.of("wheat", 30.0));
-        assertThatThrownBy(() -> first.enteredAgain(later)).hasMessageContaining("days until other crops");
+        assertThatThrownBy(() -> first.enteredAgain(later)).hasMessageContaining("item=PLANT_BACK");
         assertThat(later.checkedBy("B", LATER).plantBack_d()).isEqualTo(Map.of("wheat", 30.0));
     }
 

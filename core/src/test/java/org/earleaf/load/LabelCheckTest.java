@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
+import static org.earleaf.load.Findings.counted;
+import static org.earleaf.load.Findings.lbAc;
+import static org.earleaf.load.Findings.told;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.earleaf.load.Labels.BOOK;
@@ -49,15 +53,15 @@ class LabelCheckTest {
         return LabelCheck.of(BOOK, work, List.of(ground));
     }
 
-    private static LabelFinding of(List<LabelFinding> findings, String product, String limit) {
+    private static LabelFinding of(List<LabelFinding> findings, String product, Enum<?> limit) {
         return findings.stream()
-                .filter(f -> f.product().equals(product) && f.limit().equals(limit))
+                .filter(f -> f.product().equals(product) && f.what() == limit)
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(product + ", " + limit + " not in " + findings));
     }
 
     private static LabelFinding of(List<LabelFinding> findings, LabelItem item) {
-        return of(findings, "Demo F1", item.words());
+        return of(findings, "Demo F1", item);
     }
 
     @Test
@@ -91,12 +95,12 @@ class LabelCheckTest {
     void another_product_with_the_same_active_counts_to_its_season() {
         // CV-4.2: 0.0703125 and 4 fl oz of 3.6 lb/gal, 0.1125, are 0.18281 of 0.20.
         List<LabelFinding> both = check(work(f2(4)), made("p1", JULY, "Demo F1", flozAc(10)));
-        LabelFinding season = of(both, "democonazole", "most active ingredient in a season");
+        LabelFinding season = of(both, "democonazole", LabelFinding.Limit.ACTIVE_SEASON);
         assertThat(season.verdict()).isEqualTo(Verdict.WITHIN);
-        assertThat(season.planned()).isEqualTo("0.1828 lb/ac");
-        assertThat(season.sentence())
-                .isEqualTo("democonazole on Mill Eighty: most active ingredient in a season: 0.1828 lb/ac, the label"
-                        + " allows 0.2 lb/ac. Made before: 1; reserved: 0; and this one.");
+        assertThat(lbAc(season.planned())).isCloseTo(.1828, within(5e-5));
+        assertThat(season.sentence().code()).isEqualTo("label.finding");
+        assertThat(counted(season.said(), 1, 0).code()).isEqualTo("label.compared");
+        assertThat(lbAc(season.allowed())).isCloseTo(.2, within(1e-9));
     }
 
     @Test
@@ -105,18 +109,18 @@ class LabelCheckTest {
         LabelFinding second = of(
                 check(work(f1(10)), made("p1", JUNE, "Demo F1", flozAc(10))),
                 "demostrobin",
-                "most active ingredient in a season");
+                LabelFinding.Limit.ACTIVE_SEASON);
         assertThat(second.verdict()).isEqualTo(Verdict.WITHIN);
         List<LabelFinding> third = check(
                 work(f1(10)), made("p1", JUNE, "Demo F1", flozAc(10)), reserved("p2", JULY, "Demo F1", flozAc(10), 32));
         assertThat(LabelCheck.allows(third)).isFalse();
         // The other active, 0.2109 of 0.20, is too much as well.
         assertThat(third.get(0).product()).isEqualTo("democonazole");
-        LabelFinding strobin = of(third, "demostrobin", "most active ingredient in a season");
-        assertThat(strobin.sentence())
-                .isEqualTo("demostrobin on Mill Eighty: most active ingredient in a season: 0.2813 lb/ac, the label"
-                        + " allows 0.26 lb/ac, 0.02125 lb/ac too much. Made before: 1; reserved: 1; and this one.");
-        assertThat(strobin.by()).isEqualTo("0.02125 lb/ac");
+        LabelFinding strobin = of(third, "demostrobin", LabelFinding.Limit.ACTIVE_SEASON);
+        assertThat(counted(strobin.said(), 1, 1).code()).isEqualTo("label.too-much");
+        assertThat(lbAc(strobin.planned())).isCloseTo(.28125, within(1e-6));
+        assertThat(lbAc(strobin.allowed())).isCloseTo(.26, within(1e-9));
+        assertThat(lbAc(strobin.by())).isCloseTo(.02125, within(1e-6));
         assertThat(of(third, LabelItem.SEASON).verdict()).isEqualTo(Verdict.WITHIN);
     }
 
@@ -133,16 +137,23 @@ class LabelCheckTest {
                 work(f1(12)), made("p1", JUNE, "Demo F1", flozAc(12)), reserved("p2", JULY, "Demo F1", flozAc(12), 32));
         LabelFinding season = of(found, LabelItem.SEASON);
         assertThat(season.verdict()).isEqualTo(Verdict.OUTSIDE);
-        assertThat(season.sentence())
-                .isEqualTo("Demo F1 on Mill Eighty: most in a season: 36 fl oz/ac, the label says 32 fl oz/ac, 4 fl"
-                        + " oz/ac too much. Made before: 1; reserved: 1; and this one.");
-        assertThat(season.planned()).isEqualTo("36 fl oz/ac");
-        assertThat(season.allowed()).isEqualTo("32 fl oz/ac");
-        assertThat(of(found, LabelItem.SINGLE).sentence()).doesNotContain("Made before");
+        assertThat(counted(season.said(), 1, 1))
+                .isEqualTo(Said.of(
+                        "label.too-much",
+                        "limit",
+                        LabelItem.SEASON,
+                        "planned",
+                        Said.text("36 fl oz/ac"),
+                        "allowed",
+                        Said.text("32 fl oz/ac"),
+                        "by",
+                        Said.text("4 fl oz/ac")));
+        assertThat(season.planned()).isEqualTo(Said.text("36 fl oz/ac"));
+        assertThat(season.allowed()).isEqualTo(Said.text("32 fl oz/ac"));
+        assertThat(of(found, LabelItem.SINGLE).said().code()).isEqualTo("label.compared");
         GroundUse another = made("p3", JULY, "Demo F2", flozAc(1));
-        assertThat(of(check(work(f1(12)), another), LabelItem.SEASON).sentence())
-                .contains("Made before: 0; reserved: 0");
-        assertThat(of(found, LabelItem.PASSES).planned()).isEqualTo("3");
+        counted(of(check(work(f1(12)), another), LabelItem.SEASON).said(), 0, 0);
+        assertThat(of(found, LabelItem.PASSES).planned()).isEqualTo(Said.text("3"));
         assertThat(of(found, LabelItem.PASSES).verdict()).isEqualTo(Verdict.WITHIN);
     }
 
@@ -153,11 +164,21 @@ class LabelCheckTest {
                 .isEqualTo(Verdict.WITHIN);
         LabelFinding over = of(check(work(f1(12.1))), LabelItem.SINGLE);
         assertThat(over.verdict()).isEqualTo(Verdict.OUTSIDE);
-        assertThat(over.by()).isEqualTo("0.1 fl oz/ac");
+        assertThat(over.by()).isEqualTo(Said.text("0.1 fl oz/ac"));
         assertThat(of(check(work(f1(8 * (1 - 1e-10)))), LabelItem.LEAST).verdict())
                 .isEqualTo(Verdict.WITHIN);
         LabelFinding under = of(check(work(f1(7))), LabelItem.LEAST);
-        assertThat(under.sentence()).contains("7 fl oz/ac, the label says 8 fl oz/ac, 1 fl oz/ac too little.");
+        assertThat(under.said())
+                .isEqualTo(Said.of(
+                        "label.too-little",
+                        "limit",
+                        LabelItem.LEAST,
+                        "planned",
+                        Said.text("7 fl oz/ac"),
+                        "allowed",
+                        Said.text("8 fl oz/ac"),
+                        "by",
+                        Said.text("1 fl oz/ac")));
     }
 
     @Test
@@ -177,10 +198,10 @@ class LabelCheckTest {
         for (Case c : cases) {
             List<LabelFinding> found = check(c.work(), made("p1", JULY, "Demo F1", flozAc(8)));
             LabelFinding bad = of(found, c.item());
-            assertThat(bad.verdict()).as(c.item().words()).isEqualTo(Verdict.OUTSIDE);
-            assertThat(bad.planned()).isEqualTo(c.planned());
-            assertThat(bad.by()).isEqualTo(c.by());
-            assertThat(bad.allowed()).isEqualTo(F1.figure(c.item()).entered());
+            assertThat(bad.verdict()).as(c.item().name()).isEqualTo(Verdict.OUTSIDE);
+            assertThat(told(bad.planned())).isEqualTo(c.planned());
+            assertThat(told(bad.by())).isEqualTo(c.by());
+            assertThat(bad.allowed()).isEqualTo(Said.text(F1.figure(c.item()).entered()));
             assertThat(found.stream().filter(LabelFinding::isStop)).hasSize(1);
             assertThat(found.get(0)).isEqualTo(bad);
         }
@@ -194,11 +215,11 @@ class LabelCheckTest {
                         reserved("p9", LocalDate.of(2026, 7, 25), "Demo F1", flozAc(8), 32),
                         made("p1", JUNE, "Demo F1", flozAc(8))),
                 LabelItem.INTERVAL);
-        assertThat(after.planned()).isEqualTo("5 days");
+        assertThat(after.planned()).isEqualTo(Said.of("label.days", "n", 5.0));
         assertThat(after.verdict()).isEqualTo(Verdict.OUTSIDE);
         // Without another pass there is no interval to keep.
         assertThat(check(work(f1(8)), made("p1", JULY, "Demo F2", flozAc(2))))
-                .noneMatch(f -> f.limit().equals(LabelItem.INTERVAL.words())
+                .noneMatch(f -> f.what() == LabelItem.INTERVAL
                         && f.product().equals("Demo F1"));
     }
 
@@ -213,8 +234,8 @@ class LabelCheckTest {
                 harvest(good, Optional.empty()))) {
             List<LabelFinding> found = LabelCheck.of(BOOK, unknown, List.of());
             assertThat(found.get(0).verdict()).isEqualTo(Verdict.NOT_KNOWN);
-            assertThat(found.get(0).sentence()).contains("not known");
-            assertThat(found.get(0).planned()).isEqualTo("not known");
+            assertThat(found.get(0).said().code()).isEqualTo("label.item-not-known");
+            assertThat(found.get(0).planned()).isEqualTo(Said.of("amount.unknown"));
             assertThat(LabelCheck.allows(found)).isFalse();
         }
     }
@@ -223,11 +244,10 @@ class LabelCheckTest {
     void a_pass_of_unknown_amount_leaves_no_sum_to_judge_by() {
         List<LabelFinding> found = check(work(f1(10)), made("p1", JUNE, "Demo F1", Double.NaN));
         assertThat(of(found, LabelItem.SEASON).verdict()).isEqualTo(Verdict.NOT_KNOWN);
-        LabelFinding active = of(found, "demostrobin", "most active ingredient in a season");
+        LabelFinding active = of(found, "demostrobin", LabelFinding.Limit.ACTIVE_SEASON);
         assertThat(active.verdict()).isEqualTo(Verdict.NOT_KNOWN);
-        assertThat(active.sentence())
-                .isEqualTo("demostrobin on Mill Eighty: most active ingredient in a season: the amount of a pass is not"
-                        + " known; labels allow 0.26 lb/ac. Made before: 1; reserved: 0; and this one.");
+        assertThat(counted(active.said(), 1, 0).code()).isEqualTo("label.active-not-known");
+        assertThat(lbAc(active.allowed())).isCloseTo(.26, within(1e-9));
     }
 
     @Test
@@ -235,9 +255,7 @@ class LabelCheckTest {
         LabelWork soybean = crop(Labels.work(f1(10)), "soybean");
         List<LabelFinding> found = LabelCheck.of(BOOK, soybean, List.of());
         assertThat(found.get(0).verdict()).isEqualTo(Verdict.NOT_ENTERED);
-        assertThat(found.get(0).sentence())
-                .isEqualTo(
-                        "Demo F1 on Mill Eighty: no label entry; if the label names the crop, enter it on the shelf.");
+        assertThat(found.get(0).said()).isEqualTo(Said.of("label.none", "crop", "soybean"));
         LabelEntry waiting = new LabelEntry(
                 F1.product(),
                 "soybean",
@@ -251,8 +269,8 @@ class LabelCheckTest {
                 Set.of(),
                 LabelEntry.Look.first("A. Grower", Labels.NOW));
         List<LabelFinding> waits = LabelCheck.of(new LabelBook(List.of(F1, waiting)), soybean, List.of());
-        assertThat(waits.get(0).sentence()).endsWith("its label entry waits for a second look.");
-        assertThat(waits.get(0).limit()).isEqualTo("label for soybean");
+        assertThat(waits.get(0).said()).isEqualTo(Said.of("label.waiting"));
+        assertThat(waits.get(0).what()).isEqualTo(LabelFinding.Limit.LABEL);
     }
 
     @Test
@@ -260,11 +278,10 @@ class LabelCheckTest {
         for (LabelItem item : LabelItem.values()) {
             LabelBook book = new LabelBook(List.of(Labels.with(F1, item, "")));
             List<LabelFinding> found = LabelCheck.of(book, Labels.work(f1(10)), List.of());
-            assertThat(LabelCheck.allows(found)).as(item.words()).isEqualTo(!item.isNeeded());
+            assertThat(LabelCheck.allows(found)).as(item.name()).isEqualTo(!item.isNeeded());
             if (item.isNeeded()) {
                 assertThat(found.get(0).verdict()).isEqualTo(Verdict.NOT_ENTERED);
-                assertThat(found.get(0).sentence())
-                        .isEqualTo("Demo F1 on Mill Eighty: " + item.words() + " is not entered.");
+                assertThat(found.get(0).said()).isEqualTo(Said.of("label.item-not-entered", "item", item));
             }
         }
     }
@@ -281,9 +298,11 @@ class LabelCheckTest {
     void limits_of_the_air_are_said_for_the_start_and_judged_there() {
         List<LabelFinding> found = check(work(f1(10)));
         assertThat(of(found, LabelItem.WIND_MOST).verdict()).isEqualTo(Verdict.BEFORE_START);
-        assertThat(of(found, LabelItem.WIND_MOST).sentence())
-                .isEqualTo("Demo F1 on Mill Eighty: before the start: 10 mph.");
-        assertThat(of(found, LabelItem.REENTRY).sentence()).isEqualTo("Demo F1 on Mill Eighty: keep out for 12 h.");
+        assertThat(of(found, LabelItem.WIND_MOST).said())
+                .isEqualTo(Said.of(
+                        "label.before-start", "item", LabelItem.WIND_MOST, "allowed", Said.text("10 mph")));
+        assertThat(of(found, LabelItem.REENTRY).said())
+                .isEqualTo(Said.of("label.keep-out", "allowed", Said.text("12 h")));
         assertThat(of(found, LabelItem.REENTRY).isStop()).isFalse();
     }
 
@@ -297,10 +316,10 @@ class LabelCheckTest {
         LabelBook no = new LabelBook(
                 List.of(Labels.with(Labels.with(F1, LabelItem.NITROGEN_CARRIER, "no"), LabelItem.BY_AIR, "no")));
         assertThat(LabelCheck.allows(LabelCheck.of(no, good, List.of()))).isTrue();
-        assertThat(LabelCheck.of(no, inUan, List.of()).get(0).sentence())
-                .isEqualTo("Demo F1 on Mill Eighty: the label does not let nitrogen solution carry it.");
-        assertThat(LabelCheck.of(no, byAir, List.of()).get(0).sentence())
-                .isEqualTo("Demo F1 on Mill Eighty: the label does not let it go on from the air.");
+        assertThat(LabelCheck.of(no, inUan, List.of()).get(0).said())
+                .isEqualTo(Said.of("label.no-nitrogen-carrier"));
+        assertThat(LabelCheck.of(no, byAir, List.of()).get(0).said())
+                .isEqualTo(Said.of("label.no-air"));
         LabelBook yes = new LabelBook(
                 List.of(Labels.with(Labels.with(F1, LabelItem.NITROGEN_CARRIER, "yes"), LabelItem.BY_AIR, "yes")));
         assertThat(LabelCheck.allows(LabelCheck.of(yes, inUan, List.of()))).isTrue();
@@ -317,7 +336,7 @@ class LabelCheckTest {
         LabelFinding stop = LabelCheck.of(restricted, uncertified(Labels.work(f1(10))), List.of())
                 .get(0);
         assertThat(stop.verdict()).isEqualTo(Verdict.OUTSIDE);
-        assertThat(stop.sentence()).contains("asks for a certified applicator");
+        assertThat(stop.said()).isEqualTo(Said.of("label.restricted-use"));
         assertThat(LabelCheck.allows(check(uncertified(Labels.work(f1(10)))))).isTrue();
     }
 
@@ -335,25 +354,12 @@ class LabelCheckTest {
             LabelBook in = new LabelBook(List.of(Labels.with(F1, c.item(), c.within())));
             LabelBook out = new LabelBook(List.of(Labels.with(F1, c.item(), c.outside())));
             assertThat(LabelCheck.allows(LabelCheck.of(in, good, List.of())))
-                    .as(c.item().words())
+                    .as(c.item().name())
                     .isTrue();
             LabelFinding stop = LabelCheck.of(out, good, List.of()).get(0);
-            assertThat(stop.limit()).isEqualTo(c.item().words());
+            assertThat(stop.what()).isEqualTo(c.item());
             assertThat(stop.verdict()).isEqualTo(Verdict.OUTSIDE);
         }
-    }
-
-    @Test
-    void one_group_alone_twice_in_a_row_is_minded_and_never_stops() {
-        List<LabelFinding> found = check(work(f2(4)), made("p1", JUNE, "Demo F2", flozAc(1)));
-        LabelFinding mind = of(found, "Demo F2", "mode-of-action groups");
-        assertThat(mind.verdict()).isEqualTo(Verdict.MIND);
-        assertThat(mind.isStop()).isFalse();
-        assertThat(mind.sentence())
-                .isEqualTo("Demo F2 on Mill Eighty: FRAC 3 alone twice or more in a row on this ground: resistance;"
-                        + " change or add a group.");
-        assertThat(check(work(f2(2)), made("p1", JUNE, "Demo F1", flozAc(8))))
-                .noneMatch(f -> f.limit().equals("mode-of-action groups"));
     }
 
     @Test

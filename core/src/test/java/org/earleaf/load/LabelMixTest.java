@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
+import static org.earleaf.load.Findings.lbAc;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.earleaf.load.Labels.BOOK;
 import static org.earleaf.load.Labels.F1;
@@ -31,9 +34,9 @@ class LabelMixTest {
         return LabelCheck.of(BOOK, work, List.of(ground));
     }
 
-    private static LabelFinding of(List<LabelFinding> findings, String product, String limit) {
+    private static LabelFinding of(List<LabelFinding> findings, String product, Enum<?> limit) {
         return findings.stream()
-                .filter(f -> f.product().equals(product) && f.limit().equals(limit))
+                .filter(f -> f.product().equals(product) && f.what() == limit)
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(product + ", " + limit + " not in " + findings));
     }
@@ -44,8 +47,8 @@ class LabelMixTest {
             LabelBook book = new LabelBook(List.of(F2, Labels.with(F1, F1.clock(), F1.actives(), Set.of(word))));
             LabelFinding stop =
                     LabelCheck.of(book, Labels.work(f1(8), f2(2)), List.of()).get(0);
-            assertThat(stop.sentence())
-                    .isEqualTo("Demo F1 on Mill Eighty: the label forbids Demo F2 in one tank with it.");
+            assertThat(stop.product()).isEqualTo("Demo F1");
+            assertThat(stop.said()).isEqualTo(Said.of("label.never-with", "other", "Demo F2"));
         }
         LabelWork.Part oil = new LabelWork.Part("Demo Oil", 2, false, false, Set.of("COC"));
         LabelBook noOil = new LabelBook(List.of(Labels.with(F1, F1.clock(), F1.actives(), Set.of("coc"))));
@@ -67,7 +70,8 @@ class LabelMixTest {
         LabelBook book = new LabelBook(List.of(Labels.with(F1, F1.clock(), strict, Set.of()), F2));
         List<LabelFinding> found =
                 LabelCheck.of(book, Labels.work(f2(4)), List.of(made("p1", JULY, "Demo F1", flozAc(10))));
-        assertThat(found.get(0).sentence()).contains("0.1828 lb/ac, the label allows 0.15 lb/ac");
+        assertThat(lbAc(found.get(0).planned())).isCloseTo(.1828, within(5e-5));
+        assertThat(lbAc(found.get(0).allowed())).isCloseTo(.15, within(1e-9));
         assertThat(found.get(0).verdict()).isEqualTo(Verdict.OUTSIDE);
     }
 
@@ -78,10 +82,10 @@ class LabelMixTest {
                 c.name(), c.content(), 1, c.groups(), LabelLimit.of(Units.kgHa(.15)), LabelLimit.noneStated());
         LabelBook book = new LabelBook(List.of(F1, Labels.with(F2, F2.clock(), List.of(single), Set.of())));
         List<LabelFinding> found = LabelCheck.of(book, Labels.work(f2(4), f1(10)), List.of());
-        LabelFinding one = of(found, "democonazole", "most active ingredient in one pass");
+        LabelFinding one = of(found, "democonazole", LabelFinding.Limit.ACTIVE_SINGLE);
         assertThat(one.verdict()).isEqualTo(Verdict.OUTSIDE);
-        assertThat(one.by()).isEqualTo("0.03281 lb/ac");
-        assertThat(of(LabelCheck.of(book, Labels.work(f2(4)), List.of()), "democonazole", one.limit())
+        assertThat(lbAc(one.by())).isCloseTo(.03281, within(5e-6));
+        assertThat(of(LabelCheck.of(book, Labels.work(f2(4)), List.of()), "democonazole", one.what())
                         .verdict())
                 .isEqualTo(Verdict.WITHIN);
     }
@@ -89,11 +93,21 @@ class LabelMixTest {
     @Test
     void a_pass_whose_actives_nobody_entered_stops_the_sum() {
         List<LabelFinding> found = check(work(f1(10)), made("p1", JUNE, "Unknown", 1));
-        assertThat(found.get(0).sentence())
-                .isEqualTo("unknown on Mill Eighty: it went or is meant to go on this ground on 2026-06-20, and what"
-                        + " works in it is not entered.");
+        assertThat(found.get(0).product()).isEqualTo("unknown");
+        assertThat(found.get(0).said()).isEqualTo(Said.of("label.actives-not-entered", "day", JUNE));
         assertThat(found.get(0).verdict()).isEqualTo(Verdict.NOT_ENTERED);
         GroundUse plain = new GroundUse("p2", JUNE, "UAN 32", 100, 32, false, GroundUse.State.MADE);
         assertThat(LabelCheck.allows(check(work(f1(10)), plain))).isTrue();
+    }
+
+    @Test
+    void one_group_alone_twice_in_a_row_is_minded_and_never_stops() {
+        List<LabelFinding> found = check(work(f2(4)), made("p1", JUNE, "Demo F2", flozAc(1)));
+        LabelFinding mind = of(found, "Demo F2", LabelFinding.Limit.GROUPS);
+        assertThat(mind.verdict()).isEqualTo(Verdict.MIND);
+        assertThat(mind.isStop()).isFalse();
+        assertThat(mind.said()).isEqualTo(Said.of("label.group-alone", "group", "FRAC 3"));
+        assertThat(check(work(f2(2)), made("p1", JUNE, "Demo F1", flozAc(8))))
+                .noneMatch(f -> f.what() == LabelFinding.Limit.GROUPS);
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.units.Said;
 import org.earleaf.label.ActiveIngredient;
 import org.earleaf.label.DropletClass;
 import org.earleaf.label.LabelBook;
@@ -48,7 +49,7 @@ public final class Labels {
         for (LabelItem item : LabelItem.values()) {
             String usual = item.kind() == LabelItem.Kind.YES_NO ? "no" : "none";
             String text = said.getOrDefault(item, item.isNeeded() ? usual : "");
-            figures.put(item, item.parse(text, dry, crop, product + " on " + crop));
+            figures.put(item, item.parse(text, dry, crop, Said.text(product + " on " + crop)));
         }
         return new LabelEntry(
                         product,
@@ -67,7 +68,7 @@ public final class Labels {
 
     public static LabelEntry with(LabelEntry e, LabelItem item, String text) {
         Map<LabelItem, LabelFigure> figures = new HashMap<>(e.figures());
-        figures.put(item, item.parse(text, e.dry(), e.crop(), e.product()));
+        figures.put(item, item.parse(text, e.dry(), e.crop(), Said.text(e.product())));
         return new LabelEntry(
                 e.product(),
                 e.crop(),

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Set;
+import org.earleaf.units.Said;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.field.Placement;
 import org.earleaf.mix.Amount;
@@ -26,12 +27,12 @@ class LoadEdgesTest {
             NitrogenProduct.findBuiltIn("UAN 32").orElseThrow();
     private static final NitrogenProduct UREA =
             NitrogenProduct.findBuiltIn("urea").orElseThrow();
-    private static final MixForm SL = MixForm.parse("SL", "form");
-    private static final MixForm WG = MixForm.parse("WG", "form");
-    private static final MixForm AMS = MixForm.parse("AMS", "form");
+    private static final MixForm SL = MixForm.parse("SL", Said.text("form"));
+    private static final MixForm WG = MixForm.parse("WG", Said.text("form"));
+    private static final MixForm AMS = MixForm.parse("AMS", Said.text("form"));
 
     private static Dose dose(double rate, String unit, MixForm form, NitrogenProduct nitrogen) {
-        return Dose.parse(rate, unit, form, nitrogen, "rate");
+        return Dose.parse(rate, unit, form, nitrogen, Said.text("rate"));
     }
 
     private static LoadPlan plan(double rate_m3m2, Set<MixOrder.Before> labels, MixLine... lines) {
@@ -42,10 +43,10 @@ class LoadEdgesTest {
     @Test
     void helpers_are_told_from_formulations_by_their_place() {
         for (String helper : List.of("antifoam", "compatibility", "WC", "NIS", "COC", "drift", "micronutrient")) {
-            assertThat(MixForm.parse(helper, "form").isAdjuvant()).as(helper).isTrue();
+            assertThat(MixForm.parse(helper, Said.text("form")).isAdjuvant()).as(helper).isTrue();
         }
         for (String form : List.of("WP-SB", "WG", "SC", "SL", "EC")) {
-            assertThat(MixForm.parse(form, "form").isAdjuvant()).as(form).isFalse();
+            assertThat(MixForm.parse(form, Said.text("form")).isAdjuvant()).as(form).isFalse();
         }
     }
 
@@ -53,7 +54,7 @@ class LoadEdgesTest {
     void fertiliser_and_helpers_carry_no_label_and_only_a_liquid_one_is_a_solution() {
         assertThat(new MixLine("Demo F1", dose(10, "fl oz/ac", SL, null), SL, null).isLabelled())
                 .isTrue();
-        assertThat(new MixLine("Oil", dose(1, "% v/v", SL, null), MixForm.parse("COC", "form"), null).isLabelled())
+        assertThat(new MixLine("Oil", dose(1, "% v/v", SL, null), MixForm.parse("COC", Said.text("form")), null).isLabelled())
                 .isFalse();
         MixLine urea = new MixLine("urea", dose(20, "lb/ac", WG, UREA), WG, UREA);
         assertThat(urea.isLabelled()).isFalse();
@@ -117,12 +118,12 @@ class LoadEdgesTest {
         List<MixLine> lines = Recipes.tassel();
         double endless = Double.POSITIVE_INFINITY;
         assertThatThrownBy(() -> LoadJob.of(lines, endless, Recipes.gpa(15), 1, LoadJob.Split.EQUAL))
-                .hasMessageContaining("area: found");
+                .hasMessageContaining("where.area: found");
         assertThatThrownBy(() -> LoadJob.of(lines, 1, Recipes.gpa(15), Double.NaN, LoadJob.Split.EQUAL))
-                .hasMessageContaining("tank: found");
+                .hasMessageContaining("where.tank: found");
         assertThatThrownBy(() -> new LoadJob(lines, 1, 1, 1, endless, -1, LoadJob.Split.EQUAL, Set.of()))
-                .hasMessageContaining("heel: found")
-                .hasMessageContaining("prime: found");
+                .hasMessageContaining("where.heel: found")
+                .hasMessageContaining("where.prime: found");
     }
 
     @Test
@@ -176,17 +177,17 @@ class LoadEdgesTest {
         assertThat(dose(500, "ml/ha", SL, null).unit()).isEqualTo("mL");
         assertThat(dose(1, "qt/ac", SL, null).unit()).isEqualTo("qt");
         assertThat(dose(1, "L/100 L", SL, null).onGround()).isFalse();
-        assertThatThrownBy(() -> dose(1, "gal", SL, null)).hasMessageContaining("the unit \"gal\"");
-        assertThatThrownBy(() -> dose(1, "cn/ac", SL, null)).hasMessageContaining("the unit \"cn/ac\"");
-        assertThatThrownBy(() -> dose(1, "lb N/100 ac", SL, UAN)).hasMessageContaining("the unit");
-        assertThatThrownBy(() -> dose(1, "gal/lb", SL, null)).hasMessageContaining("the unit");
+        assertThatThrownBy(() -> dose(1, "gal", SL, null)).hasMessageContaining("dose.unit-unknown at rate: found gal");
+        assertThatThrownBy(() -> dose(1, "cn/ac", SL, null)).hasMessageContaining("dose.unit-unknown at rate: found cn/ac");
+        assertThatThrownBy(() -> dose(1, "lb N/100 ac", SL, UAN)).hasMessageContaining("dose.unit-unknown");
+        assertThatThrownBy(() -> dose(1, "gal/lb", SL, null)).hasMessageContaining("dose.unit-unknown");
         assertThatThrownBy(() -> dose(Double.POSITIVE_INFINITY, "gal/ac", SL, null))
-                .hasMessageContaining("a rate above 0");
+                .hasMessageContaining("dose.rate-missing");
         assertThatThrownBy(() -> dose(
                         1,
                         "gal/ac",
                         SL,
                         NitrogenProduct.findBuiltIn("anhydrous ammonia").orElseThrow()))
-                .hasMessageContaining("Ammonia is never loaded here");
+                .hasMessageContaining("dose.ammonia");
     }
 }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.mix.MixWhy;
+import org.earleaf.mix.MixHow;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -78,7 +82,11 @@ class LoadPlannerTest {
                 .mapToDouble(l -> in(l, "Demo F1", "fl oz"))
                 .sum();
         assertThat(product).isCloseTo(10 * 2219 / 15.0, within(1e-9));
-        assertThat(plan.remarks()).anyMatch(remark -> remark.contains("14 gal"));
+        assertThat(plan.remarks())
+                .filteredOn(r -> r.code().equals("load.heel-used"))
+                .singleElement()
+                .satisfies(r -> assertThat(((Measured) r.values().get("volume")).value() / gal(1))
+                        .isCloseTo(14, within(1e-9)));
     }
 
     @Test
@@ -90,8 +98,14 @@ class LoadPlannerTest {
 
     @Test
     void a_small_rest_is_told() {
-        assertThat(plan(140, 15, 1000, Split.FULL).remarks()).anyMatch(r -> r.contains("100 gal"));
-        assertThat(plan(140, 15, 1000, Split.EQUAL).remarks()).noneMatch(r -> r.contains("last load"));
+        assertThat(plan(140, 15, 1000, Split.FULL).remarks())
+                .filteredOn(r -> r.code().equals("load.last-small"))
+                .singleElement()
+                .satisfies(r -> assertThat(((Measured) r.values().get("volume")).value() / gal(1))
+                        .isCloseTo(100, within(1e-6)));
+        assertThat(plan(140, 15, 1000, Split.EQUAL).remarks())
+                .extracting(Said::code)
+                .doesNotContain("load.last-small");
     }
 
     @Test
@@ -151,7 +165,7 @@ class LoadPlannerTest {
         Load load = plan.loads().get(0);
         assertThat(load.steps()).hasSize(1);
         assertThat(in(load, "UAN 32", "gal")).isCloseTo(813.7, within(0.2));
-        assertThat(load.steps().get(0).why()).contains("alone");
+        assertThat(load.steps().get(0).why()).isEqualTo(MixWhy.ALONE);
         // The rate rounded by hand is still neat; a rate that leaves room is filled up with water.
         LoadPlan rounded = LoadPlanner.plan(LoadJob.of(uan, ac(72), gpa(11.3), gal(1200), Split.EQUAL));
         assertThat(rounded.neat()).isTrue();
@@ -172,8 +186,8 @@ class LoadPlannerTest {
                 .extracting(MixStep::product)
                 .containsExactly("water", "UAN 32", "Demo I2", "Demo I1", "UAN 32");
         assertThat(in(load, "UAN 32", "gal")).isCloseTo(120, within(1e-9));
-        assertThat(load.steps().get(2).how()).contains("Slurry");
-        assertThat(load.steps().get(3).how()).contains("Premix");
+        assertThat(load.steps().get(2).how()).isEqualTo(MixHow.SLURRY_TWICE);
+        assertThat(load.steps().get(3).how()).isEqualTo(MixHow.PREMIX_TWICE);
     }
 
     @Test
@@ -190,28 +204,28 @@ class LoadPlannerTest {
 
     @Test
     void jobs_that_cannot_be_meant_are_refused() {
-        assertThatThrownBy(() -> plan(0, 15, 980, Split.EQUAL)).hasMessageContaining("area");
-        assertThatThrownBy(() -> plan(147, 15, -1, Split.EQUAL)).hasMessageContaining("tank");
-        assertThatThrownBy(() -> plan(147, 200, 980, Split.EQUAL)).hasMessageContaining("150 gal/ac");
-        assertThatThrownBy(() -> plan(147_000, 15, 980, Split.EQUAL)).hasMessageContaining("200 at most");
+        assertThatThrownBy(() -> plan(0, 15, 980, Split.EQUAL)).hasMessageContaining("where.area");
+        assertThatThrownBy(() -> plan(147, 15, -1, Split.EQUAL)).hasMessageContaining("where.tank");
+        assertThatThrownBy(() -> plan(147, 200, 980, Split.EQUAL)).hasMessageContaining("flow.out-of-range");
+        assertThatThrownBy(() -> plan(147_000, 15, 980, Split.EQUAL)).hasMessageContaining("load.too-many");
         assertThatThrownBy(() -> LoadPlanner.plan(LoadJob.of(List.of(), ac(1), gpa(15), gal(100), Split.EQUAL)))
-                .hasMessageContaining("no product");
+                .hasMessageContaining("load.no-product");
         assertThatThrownBy(() -> LoadPlanner.plan(
                         new LoadJob(Recipes.tassel(), ac(1), gpa(15), gal(980), gal(-1), 0, Split.EQUAL, Set.of())))
-                .hasMessageContaining("heel");
+                .hasMessageContaining("where.heel");
         assertThatThrownBy(() -> LoadPlanner.plan(
                         new LoadJob(Recipes.tassel(), ac(50), gpa(15), gal(10), gal(8), gal(6), Split.EQUAL, Set.of())))
-                .hasMessageContaining("does not fill lines and heel");
+                .hasMessageContaining("load.below-heel");
     }
 
     @Test
     void products_that_overfill_the_rate_are_refused_and_a_missing_rate_is_asked_for() {
         List<MixLine> much = List.of(line("UAN 32", 60, "lb N/ac", "SL"));
         assertThatThrownBy(() -> LoadPlanner.plan(LoadJob.of(much, ac(10), gpa(15), gal(1000), Split.EQUAL)))
-                .hasMessageContaining("products alone take");
-        assertThatThrownBy(() -> plan(10, Double.NaN, 1000, Split.EQUAL)).hasMessageContaining("Give the rate");
+                .hasMessageContaining("load.products-overfill");
+        assertThatThrownBy(() -> plan(10, Double.NaN, 1000, Split.EQUAL)).hasMessageContaining("found.no-rate-for");
         List<MixLine> noCarrier = new ArrayList<>(List.of(line("Demo F1", 200, "fl oz/ac", "SC")));
         assertThatThrownBy(() -> LoadPlanner.plan(LoadJob.of(noCarrier, ac(10), Double.NaN, gal(1000), Split.EQUAL)))
-                .hasMessageContaining("how much carrier");
+                .hasMessageContaining("load.rate-missing");
     }
 }

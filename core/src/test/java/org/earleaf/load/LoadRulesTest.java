@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import java.util.Optional;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** What is looked at before mixing is a rule of the load, whichever form or command asks. */
 class LoadRulesTest {
     private static List<Problem> refused(Set<BeforeMixing> looked) {
-        MixStart start = new MixStart(looked, "", "");
+        MixStart start = new MixStart(looked, Optional.empty(), "");
         return catchThrowableOfType(
                         EarleafException.class, () -> TankLoads.reserved().mixing(start, "A. Grower", TankLoads.T))
                 .problems();

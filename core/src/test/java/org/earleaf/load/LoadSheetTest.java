@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.mix.LoadCautions.Caution;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -57,12 +61,14 @@ class LoadSheetTest {
         assertThat(first.load().volume_m3() / gal(1)).isCloseTo((160 * 11.302 + 14) / 2, within(0.5));
         assertThat(first.load().steps()).hasSize(1);
         LoadSheet.Settings settings = first.settings().orElseThrow();
-        assertThat(settings.outlet()).contains("mm").contains("2 a row");
+        assertThat(settings.outlet().code()).isEqualTo("outlet.a-row");
+        assertThat(settings.outlet().values()).containsEntry("count", 2);
         assertThat(settings.slowest_ms()).isLessThan(settings.speed_ms());
         assertThat(settings.fastest_ms()).isGreaterThan(settings.speed_ms());
-        assertThat(first.cautions().get(0)).startsWith("The label is the law");
-        assertThat(first.cautions()).anyMatch(c -> c.contains("salts out")).anyMatch(c -> c.contains("bleach"));
-        assertThat(first.cautions()).noneMatch(c -> c.contains("jar test")).noneMatch(c -> c.contains("Restricted"));
+        assertThat(first.cautions())
+                .startsWith(Caution.LABEL)
+                .contains(Caution.SALT, Caution.CHLORINE)
+                .doesNotContain(Caution.JAR, Caution.RESTRICTED);
     }
 
     // Source: arithmetic by hand: 100 gal at 15 gal/ac is 6.67 ac, 66.7 fl oz and 18.7 fl oz.
@@ -84,19 +90,13 @@ class LoadSheetTest {
 
     @Test
     void cautions_follow_what_is_in_the_tank() {
-        List<String> labelled = LoadCautions.of(Recipes.tassel(), gpa(15));
+        List<Caution> labelled = LoadCautions.of(Recipes.tassel(), gpa(15));
         assertThat(labelled)
-                .anyMatch(c -> c.contains("Restricted"))
-                .anyMatch(c -> c.contains("jar test"))
-                .anyMatch(c -> c.contains("Four products"))
-                .anyMatch(c -> c.contains("Never enter a tank"))
-                .anyMatch(c -> c.contains("Overhead lines"))
-                .noneMatch(c -> c.contains("salts out"));
-        List<String> carried = LoadCautions.of(
+                .contains(Caution.RESTRICTED, Caution.JAR, Caution.MANY, Caution.TANK, Caution.LINES)
+                .doesNotContain(Caution.SALT);
+        List<Caution> carried = LoadCautions.of(
                 List.of(line("UAN 28", 12, "gal/ac", "SL"), line("Demo H1", 30, "fl oz/ac", "SL")), gpa(15));
-        assertThat(carried)
-                .anyMatch(c -> c.contains("jar test of this very mix"))
-                .anyMatch(c -> c.contains("salts out"));
+        assertThat(carried).contains(Caution.N_CARRIER, Caution.SALT);
     }
 
     @Test
@@ -105,24 +105,33 @@ class LoadSheetTest {
         NitrogenProduct ammonia =
                 NitrogenProduct.findBuiltIn("anhydrous ammonia").orElseThrow();
         assertThatThrownBy(() -> NitrogenLoad.plan(HIGHBOY, urea, 40, ac(10), Split.EQUAL))
-                .hasMessageContaining("hired spreader");
+                .hasMessageContaining("load.not-a-solution");
         assertThatThrownBy(() -> NitrogenLoad.plan(HIGHBOY, ammonia, 40, ac(10), Split.EQUAL))
-                .hasMessageContaining("never loaded");
+                .hasMessageContaining("dose.ammonia");
     }
 
     // Source: state extension summary of Minnesota trials: 90 lb N/ac to V4, 60 at V7, none beyond.
     @Test
     void the_fence_for_nitrogen_over_leaves_is_told() {
         assertThat(NitrogenLoad.overTheTop(Placement.ROW_BASE, 10, 40)).isEmpty();
-        assertThat(NitrogenLoad.overTheTop(Placement.BROADCAST, 4, Units.kgHa(60))
-                        .orElseThrow())
-                .contains("V4")
-                .contains("60 lb N/ac is within the outer fence of 90");
-        assertThat(NitrogenLoad.overTheTop(Placement.BROADCAST, 6, Units.kgHa(75))
-                        .orElseThrow())
-                .contains("above the outer fence of 70");
-        assertThat(NitrogenLoad.overTheTop(Placement.BROADCAST, 9, Units.kgHa(30))
-                        .orElseThrow())
-                .contains("only coulters or drop hoses");
+        assertThat(fence(4, 60).within()).isTrue();
+        assertThat(fence(4, 60).said())
+                .isEqualTo(Said.of(
+                        "fence.within",
+                        "stage",
+                        "V4",
+                        "asked",
+                        Measure.NITROGEN_RATE.of(Units.kgHa(60)),
+                        "most",
+                        Measure.NITROGEN_RATE.of(Units.kgHa(90))));
+        assertThat(fence(6, 75).said().code()).isEqualTo("fence.above");
+        assertThat(Units.lbAc(((Measured) fence(6, 75).said().values().get("most")).value())).isCloseTo(70, within(1e-9));
+        assertThat(fence(6, 75).within()).isFalse();
+        assertThat(fence(9, 30)).isEqualTo(new NitrogenLoad.Fence(false, Said.of("fence.none", "stage", "V9")));
+    }
+
+    private static NitrogenLoad.Fence fence(double collars, double nitrogen_lbAc) {
+        return NitrogenLoad.overTheTop(Placement.BROADCAST, collars, Units.kgHa(nitrogen_lbAc))
+                .orElseThrow();
     }
 }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.Refused;
+import org.earleaf.units.Quantity;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -33,10 +37,18 @@ class LotStockTest {
 
     @Test
     void what_the_shelf_does_not_hold_is_refused_with_how_much_is_short() {
-        assertThatThrownBy(() -> LotStock.draw(SHED, "Demo F1", Amount.volume(6 * GAL, "gal")))
-                .hasMessage("stock of Demo F1: found 5 gal free; expected 6 gal. Short of 1 gal: mend the count on the"
-                        + " shelf, buy, or load less.");
+        Problem problem = Refused.by(() -> LotStock.draw(SHED, "Demo F1", Amount.volume(6 * GAL, "gal")));
+        assertThat(problem.code()).isEqualTo("stock.short");
+        assertThat(problem.seen()).isEqualTo(Said.of("found.free", "amount", gallons(5)));
+        assertThat(problem.rule().values())
+                .containsEntry("wanted", gallons(6))
+                .extracting(values -> ((Said) values.get("short")).values().get("amount"))
+                .isInstanceOfSatisfying(Quantity.class, q -> assertThat(q.entered()).isEqualTo(1));
         assertThatThrownBy(() -> LotStock.draw(SHED, "Demo X", Amount.volume(GAL, "gal")))
-                .hasMessageContaining("0 gal free");
+                .hasMessageContaining("stock.short");
+    }
+
+    private static Said gallons(double count) {
+        return Amount.volume(count * GAL, "gal").told();
     }
 }

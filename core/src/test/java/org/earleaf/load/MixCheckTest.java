@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.mix.MixRules;
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
@@ -38,7 +40,8 @@ class MixCheckTest {
         assertThat(of(early)).singleElement().satisfies(f -> {
             assertThat(f.verdict()).isEqualTo(Verdict.OUTSIDE);
             assertThat(f.isStop()).isTrue();
-            assertThat(f.sentence()).startsWith("this mix on Mill Eighty: Surfactant or oil");
+            assertThat(f.sentence().code()).isEqualTo("label.finding-mix");
+            assertThat(f.said()).isEqualTo(Said.of("mix.quarrel", "rule", MixRules.Rule.C02));
         });
         LabelWork grit = Labels.work(part("Lime", "calcium"), part("AMS", "AMS"));
         assertThat(of(grit)).extracting(LabelFinding::verdict).containsExactly(Verdict.OUTSIDE);
@@ -62,17 +65,18 @@ class MixCheckTest {
     @Test
     void crops_that_may_not_follow_are_told_with_their_day() {
         assertThat(of(Labels.work(DAY, Labels.f1(10))))
-                .extracting(LabelFinding::sentence)
-                .containsExactly("Demo F1 on Mill Eighty: alfalfa may not be planted here before 2026-08-19.");
+                .extracting(LabelFinding::said)
+                .containsExactly(
+                        Said.of("label.plant-back-after", "crop", "alfalfa", "day", LocalDate.of(2026, 8, 19)));
     }
 
     @Test
     void an_earlier_pass_whose_label_keeps_this_crop_off_is_told() {
         LabelWork work = Labels.work(DAY, part("X"));
         assertThat(of(work, Labels.made("a", DAY.minusDays(29), "demo h2", 1)))
-                .extracting(LabelFinding::sentence)
-                .containsExactly("demo h2 on Mill Eighty: it went on here 29 days ago; corn may not be planted here"
-                        + " before 2026-07-21.");
+                .extracting(LabelFinding::said)
+                .containsExactly(Said.of(
+                        "label.plant-back-earlier", "days", 29L, "crop", "corn", "day", LocalDate.of(2026, 7, 21)));
         assertThat(of(work, Labels.made("a", DAY.minusDays(30), "Demo H2", 1))).isEmpty();
         assertThat(of(work, Labels.made("a", DAY.plusDays(1), "Demo H2", 1))).isEmpty();
         assertThat(of(work, Labels.made("a", DAY, "Demo H2", 1))).hasSize(1);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -29,7 +30,7 @@ class MixGateTest {
                 passed++;
             } else {
                 assertThatThrownBy(() -> keyed.mixed(gate, "A", TankLoads.T))
-                        .hasMessageContaining("load load 1: found");
+                        .hasMessageContaining("at where.load{id=load 1}: found");
             }
         }
         assertThat(passed).isEqualTo(1);
@@ -51,7 +52,15 @@ class MixGateTest {
         assertThat(of(keyed, 4, List.of()).locked()).isFalse();
         assertThat(of(TankLoads.mixing(), 0, List.of()).keys()).isFalse();
         assertThat(of(TankLoads.planned(), 0, List.of()).locked()).isFalse();
-        LabelFinding stop = new LabelFinding(LabelFinding.Verdict.OUTSIDE, "", "", "", "", "", "");
+        LabelFinding stop = new LabelFinding(
+                LabelFinding.Verdict.OUTSIDE,
+                "",
+                "",
+                LabelFinding.Limit.LABEL,
+                Said.text(""),
+                Said.text(""),
+                Said.text(""),
+                Said.text(""));
         assertThat(of(keyed, 0, List.of(stop)).labels()).isFalse();
         assertThat(of(TankLoads.mixing(), 0, List.of()).order()).isTrue();
     }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import java.util.Optional;
+import org.earleaf.Refused;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.earleaf.load.TankLoads.T;
@@ -18,6 +22,17 @@ import org.junit.jupiter.api.Test;
  * goes past it: university trials 2008 to 2011; every other stop stands.
  */
 class OverriddenTest {
+    private static final Said ASIDE = Said.of(
+            "override.rule-role",
+            "rule",
+            "C02",
+            "person",
+            "C. Adviser",
+            "role",
+            "agronomist",
+            "reason",
+            "2 rows to try");
+
     private static final MixRules.Found EARS = MixRules.of(
                     List.of(Set.of("NIS"), Set.of("fungicide")), Set.of(), "corn", 12)
             .get(0);
@@ -32,20 +47,24 @@ class OverriddenTest {
     @Test
     void only_the_agronomist_by_name_and_with_a_reason_sets_the_rule_on_adjuvants_aside() {
         Overridden aside = ears(" C. Adviser ", "Agronomist", " 2 rows to try ");
-        assertThat(aside.sentence()).isEqualTo("Rule C02 set aside by C. Adviser, agronomist: 2 rows to try");
-        assertThatThrownBy(() -> ears("C. Adviser", "grower", "why"))
-                .hasMessage("override of rule C02: found grower; expected the agronomist, by name. Ask the agronomist,"
-                        + " or change the load.");
-        assertThatThrownBy(() -> ears("C. Adviser", " ", "why")).hasMessageContaining("nobody's role");
-        assertThatThrownBy(() -> ears(" ", "agronomist", "why")).hasMessageContaining("nobody named");
-        assertThatThrownBy(() -> ears("C. Adviser", "agronomist", " ")).hasMessageContaining("no reason");
+        assertThat(aside.said()).isEqualTo(ASIDE);
+        assertThat(Refused.by(() -> ears("C. Adviser", "grower", "why")))
+                .isEqualTo(Problem.of(
+                        "override.other-role",
+                        Said.of("where.override", "rule", "C02"),
+                        Said.text("grower"),
+                        "role",
+                        "agronomist"));
+        assertThatThrownBy(() -> ears("C. Adviser", " ", "why")).hasMessageContaining("found.no-role");
+        assertThatThrownBy(() -> ears(" ", "agronomist", "why")).hasMessageContaining("found.no-person");
+        assertThatThrownBy(() -> ears("C. Adviser", "agronomist", " ")).hasMessageContaining("found.no-reason");
     }
 
     @Test
     void every_other_stop_stands() {
         assertThatThrownBy(() -> Overridden.of(GRIT, "C. Adviser", "agronomist", "why", T))
-                .hasMessageContaining("rule C11")
-                .hasMessageContaining("a rule that nobody may set aside");
+                .hasMessageContaining("rule=C11")
+                .hasMessageContaining("override.nobody");
         long stops = org.earleaf.units.BundledTable.rows("mix-rules.csv").stream()
                 .filter(r -> !r.text("override").isEmpty())
                 .count();
@@ -63,7 +82,7 @@ class OverriddenTest {
         List<LabelFinding> told = MixCheck.of(LabelBook.EMPTY, early, List.of(), List.of(aside, aside));
         assertThat(told).singleElement().satisfies(f -> {
             assertThat(f.verdict()).isEqualTo(Verdict.MIND);
-            assertThat(f.sentence()).endsWith("Rule C02 set aside by C. Adviser, agronomist: 2 rows to try.");
+            assertThat(f.said()).isEqualTo(Said.of("mix.quarrel-aside", "rule", MixRules.Rule.C02, "aside", ASIDE));
         });
         LabelWork grit = Labels.work(
                 new LabelWork.Part("Lime", 1, false, false, Set.of("calcium")),
@@ -82,25 +101,26 @@ class OverriddenTest {
         assertThat(load.events()).last().extracting(TankLoad.Event::person).isEqualTo("C. Adviser");
         assertThat(load.reserved(List.of(), "A", T).overridden()).containsExactly(aside);
         assertThat(load.edited(TankLoads.planned(), "A", T).overridden()).isEmpty();
-        assertThatThrownBy(() -> TankLoads.reserved().overriding(aside)).hasMessageContaining("a planned load");
+        assertThatThrownBy(() -> TankLoads.reserved().overriding(aside)).hasMessageContaining("load.not-planned-to-override");
     }
 
     @Test
     void a_rig_goes_out_on_a_lapsed_calibration_only_with_a_reason_that_stays() {
         TankLoad reserved = TankLoads.reserved();
-        assertThatThrownBy(() -> reserved.mixing(
-                        new MixStart(TankLoads.LOOKED.looked(), "no catch test of its outlets", " "), "A", T))
-                .hasMessage("calibration of the Highboy: found no catch test of its outlets; expected a catch test that"
-                        + " holds. Catch the outlets, or say why it goes out without: the reason stays in the record.");
+        Problem problem = Refused.by(() ->
+                reserved.mixing(new MixStart(TankLoads.LOOKED.looked(), Optional.of(Said.of("calibration.none")), " "), "A", T));
+        assertThat(problem.code()).isEqualTo("load.calibration-lapsed");
+        assertThat(problem.seen()).isEqualTo(Said.of("calibration.none"));
         TankLoad mixing = reserved.mixing(
-                new MixStart(TankLoads.LOOKED.looked(), "no catch test of its outlets", "new rig, caught tomorrow"),
+                new MixStart(TankLoads.LOOKED.looked(), Optional.of(Said.of("calibration.none")), "new rig, caught tomorrow"),
                 "A",
                 T);
         assertThat(mixing.state()).isEqualTo(LoadState.MIXING);
         assertThat(mixing.overridden())
-                .extracting(Overridden::sentence)
-                .containsExactly("Without a calibration that holds, by A: new rig, caught tomorrow");
-        assertThat(reserved.mixing(new MixStart(TankLoads.LOOKED.looked(), "", ""), "A", T)
+                .extracting(Overridden::said)
+                .containsExactly(
+                        Said.of("override.calibration", "person", "A", "reason", "new rig, caught tomorrow"));
+        assertThat(reserved.mixing(new MixStart(TankLoads.LOOKED.looked(), Optional.empty(), ""), "A", T)
                         .overridden())
                 .isEmpty();
     }

@@ -8,6 +8,7 @@ import static org.earleaf.units.Units.M3_PER_GAL;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.earleaf.units.Said;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.mix.Amount;
 import org.earleaf.mix.Dose;
@@ -21,8 +22,8 @@ public final class Recipes {
 
     public static MixLine line(String product, double rate, String unit, String form) {
         NitrogenProduct nitrogen = NitrogenProduct.findBuiltIn(product).orElse(null);
-        MixForm place = MixForm.parse(form, "form");
-        return new MixLine(product, Dose.parse(rate, unit, place, nitrogen, "rate"), place, nitrogen);
+        MixForm place = MixForm.parse(form, Said.text("form"));
+        return new MixLine(product, Dose.parse(rate, unit, place, nitrogen, Said.text("rate")), place, nitrogen);
     }
 
     /** Two labelled liquids, a surfactant and ammonium sulfate. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -32,12 +33,19 @@ class ResidueTest {
         TankLoad killer = with(RecordCopy.with(TankLoads.i2(), "product", "Demo H2"));
         Residue rest = Residue.of(killer, one, Labels.BOOK).orElseThrow();
         assertThat(rest.hurts()).containsExactly("Demo H2");
-        assertThat(rest.sentence())
-                .isEqualTo("The tank last held Demo H2 (load load 1). No label lets Demo H2 on this crop: residue may"
-                        + " hurt it.");
+        assertThat(rest.said())
+                .isEqualTo(Said.of(
+                        "tank.held-hurts",
+                        "products",
+                        List.of("Demo H2"),
+                        "load",
+                        "load 1",
+                        "hurts",
+                        List.of("Demo H2")));
         Residue harmless = Residue.of(with(TankLoads.i2()), one, Labels.BOOK).orElseThrow();
         assertThat(harmless.hurts()).isEmpty();
-        assertThat(harmless.sentence()).isEqualTo("The tank last held Demo I2 (load load 1).");
+        assertThat(harmless.said())
+                .isEqualTo(Said.of("tank.held", "products", List.of("Demo I2"), "load", "load 1"));
     }
 
     // Worked by hand: 12 gal that do not drain, 60 gal each time: (12/72)^3 = 1/216, (12/72)^4 = 1/1296 < 1/1000.
@@ -48,6 +56,6 @@ class ResidueTest {
         Cleanout clean = rest.cleanout(12 * Units.M3_PER_GAL, 600 * Units.M3_PER_GAL, Labels.BOOK);
         assertThat(clean.rinses()).isEqualTo(4);
         assertThat(clean.left()).isCloseTo(1 / 1296.0, within(1e-12));
-        assertThat(String.join(" ", clean.steps())).contains("Never bleach with ammonia");
+        assertThat(clean.steps()).contains(Cleanout.Step.NO_BLEACH);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -36,27 +37,31 @@ class TankLimitTest {
                 .findFirst();
     }
 
-    private static String both(LabelItem item) {
-        String one = limit(item, "Demo F1", "Demo I1").orElseThrow().sentence();
-        assertThat(limit(item, "Demo I1", "Demo F1").orElseThrow().sentence()).isEqualTo(one);
+    private static Said said(LabelItem item, String figure, String product) {
+        return Said.of("tank.limit", "item", item, "figure", figure, "product", product);
+    }
+
+    private static Said both(LabelItem item) {
+        Said one = limit(item, "Demo F1", "Demo I1").orElseThrow().said();
+        assertThat(limit(item, "Demo I1", "Demo F1").orElseThrow().said()).isEqualTo(one);
         return one;
     }
 
     @Test
     void the_longest_interval_and_the_narrowest_wind_hold_for_both() {
-        assertThat(both(LabelItem.REENTRY)).isEqualTo("hours until re-entry: 24 h (Demo I1)");
-        assertThat(both(LabelItem.HARVEST)).isEqualTo("days before harvest: 30 d (Demo F1)");
-        assertThat(both(LabelItem.WIND_LEAST)).isEqualTo("least wind: 3 mph (Demo F1)");
-        assertThat(both(LabelItem.WIND_MOST)).isEqualTo("greatest wind: 10 mph (Demo F1)");
-        assertThat(both(LabelItem.CARRIER)).isEqualTo("least finished spray: 10 gal/ac (Demo F1)");
-        assertThat(both(LabelItem.FINEST)).isEqualTo("finest droplets: M (Demo F1)");
+        assertThat(both(LabelItem.REENTRY)).isEqualTo(said(LabelItem.REENTRY, "24 h", "Demo I1"));
+        assertThat(both(LabelItem.HARVEST)).isEqualTo(said(LabelItem.HARVEST, "30 d", "Demo F1"));
+        assertThat(both(LabelItem.WIND_LEAST)).isEqualTo(said(LabelItem.WIND_LEAST, "3 mph", "Demo F1"));
+        assertThat(both(LabelItem.WIND_MOST)).isEqualTo(said(LabelItem.WIND_MOST, "10 mph", "Demo F1"));
+        assertThat(both(LabelItem.CARRIER)).isEqualTo(said(LabelItem.CARRIER, "10 gal/ac", "Demo F1"));
+        assertThat(both(LabelItem.FINEST)).isEqualTo(said(LabelItem.FINEST, "M", "Demo F1"));
     }
 
     @Test
     void a_yes_that_forbids_and_a_no_that_does_not_let_win() {
-        assertThat(both(LabelItem.INVERSION)).contains("yes (Demo F1)");
-        assertThat(both(LabelItem.RESTRICTED)).contains("yes (Demo I1)");
-        assertThat(both(LabelItem.NITROGEN_CARRIER)).contains("no (Demo I1)");
+        assertThat(both(LabelItem.INVERSION)).isEqualTo(said(LabelItem.INVERSION, "yes", "Demo F1"));
+        assertThat(both(LabelItem.RESTRICTED)).isEqualTo(said(LabelItem.RESTRICTED, "yes", "Demo I1"));
+        assertThat(both(LabelItem.NITROGEN_CARRIER)).isEqualTo(said(LabelItem.NITROGEN_CARRIER, "no", "Demo I1"));
     }
 
     @Test

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
+import org.earleaf.Refused;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -24,14 +27,13 @@ class TankLoadTest {
         TankLoad applied = TankLoads.mixed().applied("A. Grower", T.plusSeconds(9000));
         assertThat(applied.state()).isEqualTo(LoadState.APPLIED);
         assertThat(applied.events()).hasSize(8).allMatch(e -> e.person().endsWith("r"));
-        assertThat(applied.events().get(2).what()).isEqualTo("step 1: INVENTED-3 confirmed");
+        assertThat(applied.events().get(2).what())
+                .isEqualTo(Said.of("load.event.key", "step", 1, "code", "INVENTED-3"));
         assertThat(applied.uses(applied.grounds().get(0)))
                 .extracting(GroundUse::state)
                 .containsOnly(GroundUse.State.MADE);
         assertThat(reserved().uses(TankLoads.mill()).get(1).perHa()).isCloseTo(Labels.flozAc(10), within(1e-9));
         assertThat(reserved().uses(TankLoads.mill()).get(1).state()).isEqualTo(GroundUse.State.RESERVED);
-        assertThat(LoadState.MIXING.word()).isEqualTo("being mixed");
-        assertThat(LoadState.CANCELLED.word()).isEqualTo("cancelled");
         assertThat(LoadState.values())
                 .filteredOn(LoadState::holds)
                 .containsExactly(LoadState.RESERVED, LoadState.MIXING, LoadState.MIXED, LoadState.APPLIED);
@@ -45,26 +47,25 @@ class TankLoadTest {
                 second,
                 List.of(Labels.made("p1", TankLoads.DAY.minusDays(3), "Demo F1", Labels.flozAc(10))));
         assertThatThrownBy(() -> planned().reserved(over, "A. Grower", T))
-                .hasMessageContaining("days between passes: 3 days, the label says 14 days, 11 days too little")
-                .hasMessageContaining("The label is the law: change the load or drop it.");
+                .hasMessageContaining("label.outside at where.label-of{product=Demo F1}")
+                .hasMessageContaining("limit=INTERVAL, planned=label.days{n=3.0}, allowed=14 days, by=label.days{n=11.0}");
         List<LabelFinding> none = LabelCheck.of(new org.earleaf.label.LabelBook(List.of()), second, List.of());
-        assertThatThrownBy(() -> planned().reserved(none, "A. Grower", T)).hasMessageContaining("expected an entry");
+        assertThatThrownBy(() -> planned().reserved(none, "A. Grower", T)).hasMessageContaining("label.forbids");
     }
 
     @Test
     void steps_out_of_turn_are_refused() {
         assertThatThrownBy(() -> reserved().reserved(List.of(), "A", T))
-                .hasMessage(
-                        "load load 1: found a load that is reserved; expected a planned load. Only a planned load is"
-                                + " reserved.");
-        assertThatThrownBy(() -> planned().mixing(TankLoads.LOOKED, "A", T)).hasMessageContaining("Reserve it first.");
-        assertThatThrownBy(() -> reserved().key(1, key(i2(), "A", 1))).hasMessageContaining("Begin to mix first.");
+                .hasMessage("load.not-planned-to-reserve at where.load{id=load 1}: found"
+                        + " found.load-state{state=RESERVED}");
+        assertThatThrownBy(() -> planned().mixing(TankLoads.LOOKED, "A", T)).hasMessageContaining("load.not-reserved");
+        assertThatThrownBy(() -> reserved().key(1, key(i2(), "A", 1))).hasMessageContaining("load.not-mixing");
         assertThatThrownBy(() -> reserved().mixed(new MixGate(true, true, true, true, true, true, true, true), "A", T))
-                .hasMessageContaining("a load being mixed");
-        assertThatThrownBy(() -> mixing().applied("A", T)).hasMessageContaining("Mix it first.");
-        assertThatThrownBy(() -> mixing().handOver(1, "Old rig", "x", "A", T)).hasMessageContaining("Mix it first.");
-        assertThatThrownBy(() -> reserved().mixing(TankLoads.LOOKED, " ", T)).hasMessageContaining("Say who you are.");
-        assertThatThrownBy(() -> mixing().edited(planned(), "A", T)).hasMessageContaining("nothing in the tank");
+                .hasMessageContaining("load.not-mixing");
+        assertThatThrownBy(() -> mixing().applied("A", T)).hasMessageContaining("load.not-mixed");
+        assertThatThrownBy(() -> mixing().handOver(1, "Old rig", "x", "A", T)).hasMessageContaining("load.not-mixed");
+        assertThatThrownBy(() -> reserved().mixing(TankLoads.LOOKED, " ", T)).hasMessageContaining("load.unnamed");
+        assertThatThrownBy(() -> mixing().edited(planned(), "A", T)).hasMessageContaining("load.not-open");
         TankLoad empty = new TankLoad(
                 "e",
                 "j",
@@ -83,7 +84,7 @@ class TankLoadTest {
                 "",
                 "",
                 List.of());
-        assertThatThrownBy(() -> empty.reserved(List.of(), "A", T)).hasMessageContaining("a product and a field");
+        assertThatThrownBy(() -> empty.reserved(List.of(), "A", T)).hasMessageContaining("load.empty");
         TankLoad noField = new TankLoad(
                 "e",
                 "j",
@@ -102,21 +103,23 @@ class TankLoadTest {
                 "",
                 "",
                 List.of());
-        assertThatThrownBy(() -> noField.reserved(List.of(), "A", T)).hasMessageContaining("a product and a field");
+        assertThatThrownBy(() -> noField.reserved(List.of(), "A", T)).hasMessageContaining("load.empty");
     }
 
     @Test
     void a_wrong_product_is_stopped_before_it_is_poured() {
         LoadLine.Key wrong = new LoadLine.Key("INVENTED-2", i2().planned().inside(), "A. Grower", T, "");
         assertThatThrownBy(() -> mixing().key(1, wrong))
-                .hasMessage("Wrong product at step 1, Demo I2: found the code INVENTED-2; expected INVENTED-3. Put this"
-                        + " container away, pour nothing of it, and fetch the right one.");
+                .hasMessage("load.wrong-product at where.wrong-product{step=1, product=Demo I2}: found"
+                        + " found.code{code=INVENTED-2}");
         // By a lot on the shelf it is known as well.
         TankLoad first = mixing().key(1, key(i2(), "A", 0)).key(1, key(i2(), "B", 0));
         LoadLine.Key lot = new LoadLine.Key(" f1-0426", f1().planned().inside(), "A. Grower", T, "");
         assertThat(first.key(2, lot).lines().get(1).keys()).hasSize(1);
-        assertThatThrownBy(() -> first.key(2, new LoadLine.Key("x", 1, "A", T, "")))
-                .hasMessageContaining("F1-0426 or INVENTED-1");
+        assertThat(Refused.by(() -> first.key(2, new LoadLine.Key("x", 1, "A", T, "")))
+                        .rule()
+                        .values())
+                .containsEntry("codes", List.of("F1-0426", "INVENTED-1"));
     }
 
     @Test
@@ -124,24 +127,24 @@ class TankLoadTest {
         TankLoad once = mixing().key(1, key(i2(), "A. Grower", 0));
         assertThat(once.lines().get(0).isIn()).isFalse();
         assertThat(once.lines().get(0).isSingle()).isFalse();
-        assertThatThrownBy(() -> once.key(1, key(i2(), " a. grower", 29)))
-                .hasMessageContaining("another person, or the same one after 30 seconds")
-                .hasMessageContaining("again in 2 s.");
+        Problem early = Refused.by(() -> once.key(1, key(i2(), " a. grower", 29)));
+        assertThat(early.code()).isEqualTo("load.same-person-at-once");
+        assertThat(early.rule().values()).containsEntry("pause", 30L).containsEntry("wait", 2L);
         assertThat(once.key(1, key(i2(), "a. grower", 30)).lines().get(0).isSingle())
                 .isTrue();
         assertThat(once.key(1, key(i2(), "B. Helper", 1)).lines().get(0).isSingle())
                 .isFalse();
         TankLoad twice = once.key(1, key(i2(), "B. Helper", 1));
-        assertThatThrownBy(() -> twice.key(1, key(i2(), "C", 90))).hasMessageContaining("do not pour it again");
-        assertThatThrownBy(() -> mixing().key(1, key(i2(), " ", 0))).hasMessageContaining("Say who you are.");
+        assertThatThrownBy(() -> twice.key(1, key(i2(), "C", 90))).hasMessageContaining("load.third-key");
+        assertThatThrownBy(() -> mixing().key(1, key(i2(), " ", 0))).hasMessageContaining("load.key-unnamed");
     }
 
     @Test
     void products_go_in_in_their_order() {
-        assertThatThrownBy(() -> mixing().key(2, key(f1(), "A", 0))).hasMessageContaining("Do step 1 first.");
+        assertThatThrownBy(() -> mixing().key(2, key(f1(), "A", 0))).hasMessageContaining("load.step-before");
         TankLoad once = mixing().key(1, key(i2(), "A", 0));
-        assertThatThrownBy(() -> once.key(2, key(f1(), "A", 0))).hasMessageContaining("Do step 1 first.");
-        assertThatThrownBy(() -> mixing().key(0, key(f1(), "A", 0))).hasMessageContaining("not step 0");
+        assertThatThrownBy(() -> once.key(2, key(f1(), "A", 0))).hasMessageContaining("load.step-before");
+        assertThatThrownBy(() -> mixing().key(0, key(f1(), "A", 0))).hasMessageContaining("load.no-such-step");
     }
 
     private static LoadLine.Key measured(LoadLine line, double share, String reason) {
@@ -153,29 +156,28 @@ class TankLoadTest {
         assertThat(f1().with(measured(f1(), 1.02, "")).keys()).hasSize(1);
         assertThat(f1().with(measured(f1(), .98, "")).keys()).hasSize(1);
         assertThatThrownBy(() -> f1().with(measured(f1(), 1.021, "")))
-                .hasMessageContaining("within 2 %")
-                .hasMessageContaining("or write why it differs");
-        assertThatThrownBy(() -> f1().with(measured(f1(), .979, " "))).hasMessageContaining("Measure again");
+                .hasMessageContaining("load.unlike-plan");
+        assertThatThrownBy(() -> f1().with(measured(f1(), .979, " "))).hasMessageContaining("load.unlike-plan");
         assertThat(f1().with(measured(f1(), 1.1, "jug was full")).measured().inside())
                 .isCloseTo(f1().planned().inside() * 1.1, within(1e-12));
         assertThat(f1().with(measured(f1(), 1.2, "jug was full")).keys()).hasSize(1);
         assertThatThrownBy(() -> f1().with(measured(f1(), 1.201, "jug was full")))
-                .hasMessageContaining("at most 948.9 fl oz, which the label allows");
+                .hasMessageContaining("load.above-label");
         for (double none : new double[] {0, -1, Double.NaN}) {
             assertThatThrownBy(() -> f1().with(new LoadLine.Key("INVENTED-1", none, "A", T, "x")))
-                    .hasMessageContaining("an amount above 0");
+                    .hasMessageContaining("load.nothing-measured");
         }
         LoadLine.Key dry = new LoadLine.Key("INVENTED-3", i2().planned().inside() * 1.03, "A", T, "");
         assertThat(i2().with(dry).keys()).hasSize(1);
         LoadLine.Key more = new LoadLine.Key("INVENTED-3", i2().planned().inside() * 1.031, "A", T, "");
-        assertThatThrownBy(() -> i2().with(more)).hasMessageContaining("within 3 %");
+        assertThatThrownBy(() -> i2().with(more)).hasMessageContaining("load.unlike-plan");
     }
 
     @Test
     void two_amounts_that_differ_are_measured_again() {
         LoadLine once = f1().with(measured(f1(), 1, ""));
         LoadLine.Key other = new LoadLine.Key("INVENTED-1", f1().planned().inside() * 1.05, "B", T, "spilt");
-        assertThatThrownBy(() -> once.with(other)).hasMessageContaining("as confirmed first");
+        assertThatThrownBy(() -> once.with(other)).hasMessageContaining("load.keys-differ");
     }
 
     @Test
@@ -207,20 +209,21 @@ class TankLoadTest {
                 "",
                 r.events());
         assertThat(tampered.isLocked()).isFalse();
-        assertThatThrownBy(() -> tampered.mixing(TankLoads.LOOKED, "A", T)).hasMessageContaining("as it was locked");
+        assertThatThrownBy(() -> tampered.mixing(TankLoads.LOOKED, "A", T)).hasMessageContaining("load.not-as-locked");
         assertThat(reserved().fingerprint()).isEqualTo(planned().fingerprint());
     }
 
     @Test
     void a_load_is_cancelled_with_a_reason_while_nothing_is_in_the_tank() {
         assertThat(mixing().cancelled("rain", "A", T).state()).isEqualTo(LoadState.CANCELLED);
-        assertThat(planned().cancelled("rain", "A", T).events().get(0).what()).isEqualTo("cancelled: rain");
+        assertThat(planned().cancelled("rain", "A", T).events().get(0).what())
+                .isEqualTo(Said.of("load.event.cancelled", "why", "rain"));
         assertThat(reserved().cancelled("rain", "A", T).state().holds()).isFalse();
-        assertThatThrownBy(() -> planned().cancelled(" ", "A", T)).hasMessageContaining("Say why.");
+        assertThatThrownBy(() -> planned().cancelled(" ", "A", T)).hasMessageContaining("load.no-reason");
         TankLoad poured = mixing().key(1, key(i2(), "A", 0));
-        assertThatThrownBy(() -> poured.cancelled("rain", "A", T)).hasMessageContaining("Product is in the tank");
+        assertThatThrownBy(() -> poured.cancelled("rain", "A", T)).hasMessageContaining("load.holds-product");
         assertThatThrownBy(() -> TankLoads.mixed().cancelled("rain", "A", T))
-                .hasMessageContaining("Product is in the tank");
+                .hasMessageContaining("load.holds-product");
     }
 
     @Test
@@ -245,14 +248,14 @@ class TankLoadTest {
         assertThat(two.kept().lines().get(1).most()).isCloseTo(f1().most() * .75, within(1e-12));
         assertThat(two.kept().events())
                 .last()
-                .extracting(TankLoad.Event::what)
-                .asString()
-                .endsWith("handed over to Hired rig");
+                .satisfies(e -> assertThat(e.what().values()).containsEntry("rig", "Hired rig"))
+                .extracting(e -> e.what().code())
+                .isEqualTo("load.event.handed-over");
         assertThatThrownBy(() -> mixed.handOver(quarter, "highboy ", "x", "A", T))
-                .hasMessageContaining("another rig");
+                .hasMessageContaining("load.same-rig");
         for (double bad : new double[] {0, -1, mixed.volume_m3()}) {
             assertThatThrownBy(() -> mixed.handOver(bad, "Hired rig", "x", "A", T))
-                    .hasMessageContaining("Move part of the ");
+                    .hasMessageContaining("load.part-moved");
         }
     }
 
@@ -272,7 +275,7 @@ class TankLoadTest {
         assertThat(two.kept().lines().get(0).planned().inside())
                 .isCloseTo(i2().planned().inside() * .7, within(1e-12));
         assertThatThrownBy(() -> whole.handOver(986 * gal, "Hired rig", "x", "A", T))
-                .hasMessageContaining("Move part of the 986 gal that the pump can draw.");
+                .hasMessageContaining("load.part-moved");
     }
 
     @Test
@@ -284,7 +287,7 @@ class TankLoadTest {
         assertThat(strong.events())
                 .last()
                 .extracting(TankLoad.Event::what)
-                .isEqualTo("step 2: F1-0426 confirmed, differs: jug".replace("F1-0426", "INVENTED-1"));
+                .isEqualTo(Said.of("load.event.key-differs", "step", 2, "code", "INVENTED-1", "reason", "jug"));
         assertThat(Set.copyOf(strong.lines())).hasSize(2);
     }
 }

@@ -96,7 +96,7 @@ public final class TankLoads {
     }
 
     /** All that is looked at before mixing, on a calibration that holds. */
-    public static final MixStart LOOKED = new MixStart(Set.of(BeforeMixing.values()), "", "");
+    public static final MixStart LOOKED = new MixStart(Set.of(BeforeMixing.values()), Optional.empty(), "");
 
     public static TankLoad mixing() {
         return reserved().mixing(TankLoads.LOOKED, "A. Grower", T);

@@ -8,6 +8,7 @@ import static org.earleaf.load.Recipes.gal;
 import static org.earleaf.load.Recipes.gpa;
 import static org.earleaf.load.Recipes.line;
 
+import org.earleaf.units.Said;
 import org.earleaf.farm.NitrogenProduct;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class DoseTest {
     private static Dose dose(double rate, String unit, String form) {
-        return Dose.parse(rate, unit, MixForm.parse(form, ""), null, "recipe.csv, row 2");
+        return Dose.parse(rate, unit, MixForm.parse(form, Said.text("")), null, Said.text("recipe.csv, row 2"));
     }
 
     // Source: unit algebra for a load of 150 gal on 10 ac (15 gal/ac).
@@ -68,7 +69,7 @@ class DoseTest {
         Dose uan = line("UAN 32", 40, "lb N/ac", "SL").dose();
         assertThat(uan.in(gal(150), gpa(15)).in("gal")).isCloseTo(113.02, within(0.02));
         NitrogenProduct urea = NitrogenProduct.findBuiltIn("urea").orElseThrow();
-        Dose dry = Dose.parse(46, "lb N/ac", MixForm.parse("SG", ""), urea, "");
+        Dose dry = Dose.parse(46, "lb N/ac", MixForm.parse("SG", Said.text("")), urea, Said.text(""));
         assertThat(dry.in(gal(150), gpa(15)).in("lb")).isCloseTo(1000, within(1e-6));
         Dose weighed = line("UAN 32", 110.6, "lb/ac", "SL").dose();
         assertThat(weighed.in(gal(150), gpa(15)).in("gal")).isCloseTo(100, within(1e-6));
@@ -77,22 +78,22 @@ class DoseTest {
     @Test
     void ounces_that_may_be_weight_or_volume_are_refused() {
         assertThatThrownBy(() -> dose(2, "oz/ac", "SC"))
-                .hasMessageContaining("fl oz")
+                .hasMessageContaining("found.ounces-of-liquid")
                 .hasMessageContaining("row 2");
-        assertThatThrownBy(() -> dose(2, "fl oz/ac", "WG")).hasMessageContaining("ounces of weight");
-        assertThatThrownBy(() -> dose(2, "lb/ac", "EC")).hasMessageContaining("a weight of a liquid");
+        assertThatThrownBy(() -> dose(2, "fl oz/ac", "WG")).hasMessageContaining("dose.volume-of-dry");
+        assertThatThrownBy(() -> dose(2, "lb/ac", "EC")).hasMessageContaining("found.weight-of-liquid");
     }
 
     @Test
     void what_is_no_rate_is_refused() {
         assertThatThrownBy(() -> dose(2, "stone/ac", "WG")).hasMessageContaining("stone/ac");
-        assertThatThrownBy(() -> dose(2, "gal", "SL")).hasMessageContaining("fl oz/100 gal");
+        assertThatThrownBy(() -> dose(2, "gal", "SL")).hasMessageContaining("dose.unit-unknown");
         assertThatThrownBy(() -> dose(2, "gal/mile", "SL")).hasMessageContaining("gal/mile");
-        assertThatThrownBy(() -> dose(0, "gal/ac", "SL")).hasMessageContaining("above 0");
-        assertThatThrownBy(() -> dose(-1, "gal/ac", "SL")).hasMessageContaining("above 0");
-        assertThatThrownBy(() -> dose(Double.NaN, "gal/ac", "SL")).hasMessageContaining("above 0");
-        assertThatThrownBy(() -> dose(101, "% v/v", "NIS")).hasMessageContaining("0 to 100");
-        assertThatThrownBy(() -> dose(40, "lb N/ac", "SL")).hasMessageContaining("nitrogen is not known");
-        assertThatThrownBy(() -> line("anhydrous ammonia", 40, "lb N/ac", "SL")).hasMessageContaining("never loaded");
+        assertThatThrownBy(() -> dose(0, "gal/ac", "SL")).hasMessageContaining("dose.rate-missing");
+        assertThatThrownBy(() -> dose(-1, "gal/ac", "SL")).hasMessageContaining("dose.rate-missing");
+        assertThatThrownBy(() -> dose(Double.NaN, "gal/ac", "SL")).hasMessageContaining("dose.rate-missing");
+        assertThatThrownBy(() -> dose(101, "% v/v", "NIS")).hasMessageContaining("dose.percent");
+        assertThatThrownBy(() -> dose(40, "lb N/ac", "SL")).hasMessageContaining("dose.nitrogen-unknown");
+        assertThatThrownBy(() -> line("anhydrous ammonia", 40, "lb N/ac", "SL")).hasMessageContaining("dose.ammonia");
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.earleaf.load.TankLoads.T;
@@ -27,15 +28,24 @@ class JarResultTest {
 
     @Test
     void it_says_who_looked_at_which_water_and_what_was_seen() {
-        assertThat(jar(Outcome.REMIXES).orElseThrow().sentence())
-                .isEqualTo("Jar test parts, and mixes again (A. Grower, well): clear after 30 minutes");
+        assertThat(jar(Outcome.REMIXES).orElseThrow().said())
+                .isEqualTo(Said.of(
+                        "jar.result",
+                        "outcome",
+                        Outcome.REMIXES,
+                        "person",
+                        "A. Grower",
+                        "water",
+                        "well",
+                        "note",
+                        "clear after 30 minutes"));
         assertThat(Outcome.parse(" Failed ")).isEqualTo(Outcome.FAILED);
-        assertThatThrownBy(() -> Outcome.parse("good")).hasMessageContaining("passed, remixes or failed");
+        assertThatThrownBy(() -> Outcome.parse("good")).hasMessageContaining("jar.outcome-unknown");
         assertThatThrownBy(() -> new JarResult(Outcome.PASSED, T, " ", "well", "clear"))
-                .hasMessageContaining("nobody named");
+                .hasMessageContaining("found.no-person");
         assertThatThrownBy(() -> new JarResult(Outcome.PASSED, T, "A", "", "clear"))
-                .hasMessageContaining("no water named");
+                .hasMessageContaining("found.no-water");
         assertThatThrownBy(() -> new JarResult(Outcome.PASSED, T, "A", "well", ""))
-                .hasMessageContaining("nothing seen");
+                .hasMessageContaining("found.nothing-seen");
     }
 }

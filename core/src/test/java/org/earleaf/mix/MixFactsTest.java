@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
+import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -64,8 +65,8 @@ class MixFactsTest {
         assertThat(order(plan(MixFacts.NONE, F1, SPREADER))).containsExactly("Demo F1", "Spreader");
         LoadPlan told = plan(facts(31, f1(Set.of("nis"), Set.of())), F1, SPREADER);
         assertThat(order(told)).containsExactly("Spreader", "Demo F1");
-        assertThat(told.loads().get(0).steps().get(2).why()).endsWith(" Its label wants Spreader in before it.");
-        assertThat(told.loads().get(0).steps().get(1).why()).doesNotContain("label wants");
+        assertThat(told.loads().get(0).steps().get(2).before()).containsExactly("Spreader");
+        assertThat(told.loads().get(0).steps().get(1).before()).isEmpty();
         assertThat(LoadSheet.of(told, "", java.util.Optional.empty(), List.of(), false)
                         .get(0)
                         .part()
@@ -83,14 +84,15 @@ class MixFactsTest {
         MixFacts circle = facts(31, f1(Set.of("Spreader"), Set.of()), RecordCopy.with(i1, "after", Set.of("SC")));
         assertThatThrownBy(() -> plan(circle, F1, SPREADER))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("Demo F1, Spreader");
+                .hasMessageContaining("[Demo F1, Spreader]");
     }
 
     @Test
     void what_a_label_forbids_in_one_tank_is_said_and_stops() {
         TankAdvice advice =
                 plan(facts(31, f1(Set.of(), Set.of("coc"))), F1, OIL).advice();
-        assertThat(advice.forbidden()).containsExactly("The label of Demo F1 forbids Oil in one tank with it.");
+        assertThat(advice.forbidden())
+                .containsExactly(Said.of("mix.label-forbids", "product", "Demo F1", "other", "Oil"));
         assertThat(advice.isStop()).isTrue();
         TankAdvice good =
                 plan(facts(31, f1(Set.of(), Set.of("coc"))), F1, SPREADER).advice();
@@ -120,7 +122,7 @@ class MixFactsTest {
                 .contains(LabelItem.REENTRY, LabelItem.HARVEST)
                 .doesNotContain(LabelItem.SEASON);
         assertThat(advice.jar()).isPresent();
-        assertThat(advice.jarBecause()).isEmpty();
+        assertThat(advice.jarAsked()).isFalse();
         assertThat(advice.cleanout().heel_m3()).isEqualTo(Recipes.gal(5));
         assertThat(LoadSheet.of(plan, "", java.util.Optional.empty(), List.of(), false)
                         .get(0)
@@ -133,11 +135,11 @@ class MixFactsTest {
     void a_nitrogen_solution_that_carries_a_mix_asks_for_a_jar_test() {
         MixLine uan = Recipes.line("UAN 32", 12, "gal/ac", "SL");
         TankAdvice advice = plan(facts(8, Labels.F1), F1, uan).advice();
-        assertThat(advice.jarBecause()).contains("may clot");
+        assertThat(advice.jarAsked()).isTrue();
         assertThat(facts(8).words(uan)).contains("nitrogen solution", "sl", "uan 32");
         assertThat(plan(facts(8, Labels.F1), F1, Recipes.line("UAN 32", 2, "gal/ac", "SL"))
                         .advice()
-                        .jarBecause())
-                .isEmpty();
+                        .jarAsked())
+                .isFalse();
     }
 }

@@ -28,7 +28,7 @@ class MixRulesTest {
         MixRules.Found stop = MixRules.of(List.of(Set.of("NIS"), Set.of("fungicide")), Set.of(), "corn", 12)
                 .get(0);
         assertThat(stop.weight()).isEqualTo(MixRules.Weight.STOP);
-        assertThat(stop.text()).contains("arrested ears");
+        assertThat(stop.rule()).isEqualTo(MixRules.Rule.C02);
     }
 
     @Test

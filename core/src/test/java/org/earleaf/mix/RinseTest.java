@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.earleaf.units.Said;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
@@ -40,14 +41,14 @@ class RinseTest {
 
     @Test
     void a_water_test_is_read_as_it_is_written() {
-        assertThat(WaterQuality.parse("Ca 120, Mg 40 ppm,na 30, K 5 mg/L, Fe 0.5", "--water"))
+        assertThat(WaterQuality.parse("Ca 120, Mg 40 ppm,na 30, K 5 mg/L, Fe 0.5", Said.text("--water")))
                 .isEqualTo(new WaterQuality(120, 40, 30, 5, .5));
-        assertThat(WaterQuality.parse("mg 12", "--water")).isEqualTo(new WaterQuality(0, 12, 0, 0, 0));
+        assertThat(WaterQuality.parse("mg 12", Said.text("--water"))).isEqualTo(new WaterQuality(0, 12, 0, 0, 0));
         for (String bad : new String[] {"Ca", "Ca x", "Pb 3", "Ca 1, Ca 2", "", "Ca -1"}) {
-            assertThatThrownBy(() -> WaterQuality.parse(bad, "--water"))
+            assertThatThrownBy(() -> WaterQuality.parse(bad, Said.text("--water")))
                     .isInstanceOf(EarleafException.class)
                     .hasMessageContaining("--water")
-                    .hasMessageContaining("Ca, Mg, Na, K and Fe");
+                    .hasMessageContaining("water.unreadable");
         }
     }
 

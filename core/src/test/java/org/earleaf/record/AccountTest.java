@@ -153,6 +153,6 @@ class AccountTest {
     void a_share_of_the_tank_needs_the_amount_told() {
         assertThatThrownBy(() -> amount(pass("", "Demo F1", .25, "% v/v", 0)))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("Give the amount");
+                .hasMessageContaining("record.amount-needed");
     }
 }

@@ -21,8 +21,7 @@ class FiledRecordTest {
     @Test
     void a_registered_product_may_not_be_filed_without_location_and_certificate() {
         List<Problem> problems = Records.fungicide("", "").problems();
-        assertThat(problems).extracting(Problem::where).anyMatch(w -> w.endsWith("location"));
-        assertThat(problems).extracting(Problem::where).anyMatch(w -> w.endsWith("certification"));
+        assertThat(problems).extracting(Problem::code).contains("record.no-location", "record.no-certification");
         assertThat(Records.fungicide("PA-100", "Section 14, T20N R8E").problems())
                 .isEmpty();
     }
@@ -58,10 +57,9 @@ class FiledRecordTest {
         String text = Records.fertiliser().canonical();
         assertThatThrownBy(() -> FiledRecord.parse(text.replace("crop: corn\n", "")))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("line 9")
-                .hasMessageContaining("crop: ");
+                .hasMessageContaining("record.changed at where.record-line{line=9}");
         assertThatThrownBy(() -> FiledRecord.parse(text + "more\n")).isInstanceOf(EarleafException.class);
-        assertThatThrownBy(() -> FiledRecord.parse("something else")).hasMessageContaining("line 1");
+        assertThatThrownBy(() -> FiledRecord.parse("something else")).hasMessageContaining("line=1}");
         assertThatThrownBy(() -> FiledRecord.parse(text.replace("2026-06-30\n", "2026-06-31\n")))
                 .isInstanceOf(EarleafException.class);
     }

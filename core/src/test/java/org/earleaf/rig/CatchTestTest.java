@@ -19,14 +19,14 @@ class CatchTestTest {
         assertThat(read.mean_m3s()).isCloseTo(0.5022, within(5e-5));
         assertThat(read.s_m3s()).isCloseTo(0.03118, within(5e-6));
         assertThat(read.cv_pct()).isCloseTo(6.21, within(0.005));
-        assertThat(read.evenness()).isEqualTo("fair");
+        assertThat(read.evenness()).isEqualTo(CatchTest.Evenness.FAIR);
         assertThat(read.replaceAll()).isFalse();
         assertThat(read.listToReplace()).extracting(CatchTest.Outlet::number).containsExactly(5, 8);
         assertThat(read.outlets().get(4).deviation()).isCloseTo(0.142, within(0.0005));
         assertThat(read.outlets().get(7).deviation()).isCloseTo(-0.118, within(0.0005));
-        assertThat(read.outlets().get(4).advice()).startsWith("worn");
-        assertThat(read.outlets().get(7).advice()).startsWith("clean");
-        assertThat(read.outlets().get(0).advice()).isEqualTo("good");
+        assertThat(read.outlets().get(4).advice()).isEqualTo(CatchTest.Advice.WORN);
+        assertThat(read.outlets().get(7).advice()).isEqualTo(CatchTest.Advice.CLOGGED);
+        assertThat(read.outlets().get(0).advice()).isEqualTo(CatchTest.Advice.NONE);
     }
 
     @Test
@@ -36,7 +36,7 @@ class CatchTestTest {
         CatchTest.Result read = CatchTest.read(rest, 0.500);
         assertThat(read.mean_m3s()).isCloseTo(0.50125, within(5e-6));
         assertThat(read.cv_pct()).isCloseTo(1.22, within(0.005));
-        assertThat(read.evenness()).isEqualTo("good");
+        assertThat(read.evenness()).isEqualTo(CatchTest.Evenness.GOOD);
     }
 
     @Test
@@ -51,12 +51,12 @@ class CatchTestTest {
                         .get(3)
                         .verdict())
                 .isEqualTo(CatchTest.Verdict.CHECK);
-        assertThat(CatchTest.read(new double[] {.3, .5, .7}, 0.5).evenness()).isEqualTo("fail");
+        assertThat(CatchTest.read(new double[] {.3, .5, .7}, 0.5).evenness()).isEqualTo(CatchTest.Evenness.FAIL);
     }
 
     @Test
     void two_catches_are_too_few() {
-        assertThatThrownBy(() -> CatchTest.read(new double[] {1, 1}, 1)).hasMessageContaining("3 outlets");
+        assertThatThrownBy(() -> CatchTest.read(new double[] {1, 1}, 1)).hasMessageContaining("catch.too-few");
     }
 
     // Source: the 1/128 acre short cut of extension sheets, 340.3 ft / width in ft.

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import org.earleaf.units.Said;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** Setups by droplet class. The class tables are invented; flows and pressures are checked by the square-root law. */
 class DropletSetupTest {
+    private static final Said VC_TO_UC = Said.of("setup.range", "first", "VC", "last", "UC");
     private static final double PSI = Units.PA_PER_PSI;
     private static final Rig RIG = new Rig(
             "high",
@@ -42,7 +44,7 @@ class DropletSetupTest {
         for (int k = 0; k < pressuresAndClasses.length; k += 2) {
             classes.put((Integer) pressuresAndClasses[k] * PSI, (DropletClass) pressuresAndClasses[k + 1]);
         }
-        return new NozzleModel("Invented " + size, NozzleSize.parse(size, "size"), classes);
+        return new NozzleModel("Invented " + size, NozzleSize.parse(size, Said.text("size")), classes);
     }
 
     private static final NozzleModel N04 =
@@ -81,11 +83,12 @@ class DropletSetupTest {
     void a_table_that_turns_coarser_with_pressure_or_holds_nothing_is_refused() {
         assertThatThrownBy(() -> model("05", 20, DropletClass.M, 40, DropletClass.C))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("C at 40 psi")
-                .hasMessageContaining("coarser than M at 20 psi");
-        assertThatThrownBy(() -> model("05")).hasMessageContaining("no class");
+                .hasMessageContaining("nozzle.coarser")
+                .hasMessageContaining("class=C")
+                .hasMessageContaining("classBefore=M");
+        assertThatThrownBy(() -> model("05")).hasMessageContaining("nozzle.no-class");
         assertThatThrownBy(() -> new RigSetup.Droplets(DropletClass.C, DropletClass.M, List.of(N05)))
-                .hasMessageContaining("Turn them round");
+                .hasMessageContaining("droplets.turned");
     }
 
     /** 15 gal/ac at 10 mph and 20 in are 0.50505 gal/min: 05 at 40.8 psi (M), 06 at 28.3 psi (C), 04 at 63.8 psi (F). */
@@ -93,18 +96,18 @@ class DropletSetupTest {
     void medium_or_coarser_at_ten_miles_an_hour_is_served_by_two_of_three_and_says_what_binds() {
         RigSetup.Answer answer = find(10, DropletClass.M, DropletClass.VC);
         assertThat(answer.setups())
-                .extracting(s -> s.outlet().text())
-                .containsExactlyInAnyOrder("Invented 05, size 05 (brown)", "Invented 06, size 06 (grey)");
+                .extracting(s -> ((Outlet.Classed) s.outlet()).model().name())
+                .containsExactlyInAnyOrder("Invented 05", "Invented 06");
         Setup five = answer.setups().stream()
-                .filter(s -> s.outlet().text().contains("05"))
+                .filter(s -> ((Outlet.Classed) s.outlet()).model().size().number().equals("05"))
                 .findFirst()
                 .orElseThrow();
         assertThat(five.setting().pressure_Pa() / PSI).isCloseTo(40.81, within(.01));
         // From 20 psi, below which nothing was entered, to 50 psi, above which the droplets are fine.
         assertThat(five.slowest_ms() / Us.mph(1)).isCloseTo(10 * Math.sqrt(20 / 40.812), within(.005));
         assertThat(five.fastest_ms() / Us.mph(1)).isCloseTo(10 * Math.sqrt(50 / 40.812), within(.005));
-        assertThat(five.slowestBinds()).contains("no class entered below");
-        assertThat(five.fastestBinds()).startsWith("droplets");
+        assertThat(five.slowestBinds()).isEqualTo(Setup.Bind.DROPLETS_BELOW);
+        assertThat(five.fastestBinds()).isEqualTo(Setup.Bind.DROPLETS_ABOVE);
     }
 
     @Test
@@ -112,16 +115,28 @@ class DropletSetupTest {
         RigSetup.Answer answer = find(10, DropletClass.VC, DropletClass.UC);
         assertThat(answer.setups()).isEmpty();
         assertThat(answer.reasons())
-                .extracting(SetupReason::sentence)
-                .contains(
-                        "Invented 05, size 05 (brown) needs 40.8 psi (281 kPa) at 10 mph (16.1 km/h): droplets M; wanted VC to UC.",
-                        "Invented 04, size 04 (red) needs 63.8 psi (440 kPa) at 10 mph (16.1 km/h): droplets F; wanted VC to UC.");
+                .hasOnlyElementsOfType(SetupReason.DropletsOut.class)
+                .extracting(r -> (SetupReason.DropletsOut) r)
+                .satisfiesOnlyOnce(r -> {
+                    assertThat(r.is()).contains(DropletClass.M);
+                    assertThat(r.needs_Pa() / PSI).isCloseTo(40.8, within(.05));
+                    assertThat(r.said().values()).containsEntry("wanted", VC_TO_UC);
+                })
+                .satisfiesOnlyOnce(r -> {
+                    assertThat(r.is()).contains(DropletClass.F);
+                    assertThat(r.needs_Pa() / PSI).isCloseTo(63.8, within(.05));
+                });
         assertThat(find(7, DropletClass.F, DropletClass.F).reasons())
-                .extracting(SetupReason::sentence)
-                .anyMatch(t -> t.startsWith("Invented 05")
-                        && t.contains("20 psi")
-                        && t.contains("not entered there; wanted F."))
-                .anyMatch(t -> t.startsWith("Invented 06") && t.contains("13.9 psi") && t.contains("is possible"));
+                .anySatisfy(r -> {
+                    assertThat(r).isInstanceOf(SetupReason.DropletsOut.class);
+                    assertThat(r.said().values())
+                            .containsEntry("is", Said.of("setup.droplets-unknown"))
+                            .containsEntry("wanted", Said.text("F"));
+                })
+                .anySatisfy(r -> {
+                    assertThat(r).isInstanceOf(SetupReason.PressureOut.class);
+                    assertThat(((SetupReason.PressureOut) r).needs_Pa() / PSI).isCloseTo(13.9, within(.05));
+                });
     }
 
     @Test
@@ -129,7 +144,9 @@ class DropletSetupTest {
         RigSetup.Answer answer = RigSetup.find(
                 need(15, 8, Placement.ROW_BASE), new RigSetup.Droplets(DropletClass.M, DropletClass.UC, List.of(N05)));
         assertThat(answer.setups()).isEmpty();
-        assertThat(answer.reasons().get(0).sentence()).contains("streams have no droplet class");
+        assertThat(answer.reasons().get(0))
+                .isEqualTo(new SetupReason.NotSetHere(
+                        need(15, 8, Placement.ROW_BASE).rig().name(), SetupReason.NotSetHere.Because.STREAMS));
     }
 
     /** Over random needs: the class holds at both ends of every range given, and the setups stand by room. */

@@ -1,6 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
+import static org.assertj.core.api.Assertions.within;
+import static org.earleaf.rig.FlowPart.SIZE;
+import static org.earleaf.rig.FlowPart.PRESSURE;
+import static org.earleaf.rig.FlowPart.FLOW;
+import static org.earleaf.rig.FlowPart.WIDTH;
+import static org.earleaf.rig.FlowPart.SPEED;
+import static org.earleaf.rig.FlowPart.RATE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.earleaf.rig.Us.DIGITS;
@@ -100,30 +109,48 @@ class FlowSolverTest {
 
     @Test
     void too_little_says_what_to_add() {
-        assertThat(problem(gpa(15), mph(10), OUT, OUT, OUT, OUT).sentence())
-                .contains("only rate, speed")
-                .contains("Add one of: width or flow (size with pressure also gives the flow)");
-        assertThat(problem(gpa(15), mph(10), OUT, OUT, OUT, gpm(0.5)).todo()).contains("pressure also gives the flow");
-        assertThat(problem(OUT, OUT, OUT, OUT, OUT, OUT).sentence())
-                .contains("nothing")
-                .contains("Add 3 of");
-        assertThat(problem(OUT, OUT, OUT, OUT, psi(40), gpm(0.5)).todo())
-                .isEqualTo("Add 2 of: rate or speed or width.");
+        Problem outlet = problem(gpa(15), mph(10), OUT, OUT, OUT, OUT);
+        assertThat(outlet.code()).isEqualTo("flow.too-little-outlet");
+        assertThat(outlet.seen()).isEqualTo(Said.of("found.only", "parts", List.of(RATE, SPEED)));
+        assertThat(outlet.rule().values())
+                .containsEntry("more", 1)
+                .containsEntry("choices", List.of(WIDTH, FLOW));
+        assertThat(problem(gpa(15), mph(10), OUT, OUT, OUT, gpm(0.5)).rule().values())
+                .containsEntry("other", PRESSURE);
+        Problem nothing = problem(OUT, OUT, OUT, OUT, OUT, OUT);
+        assertThat(nothing.seen()).isEqualTo(Said.of("found.nothing"));
+        assertThat(nothing.rule().values()).containsEntry("more", 3);
+        Problem ground = problem(OUT, OUT, OUT, OUT, psi(40), gpm(0.5));
+        assertThat(ground.code()).isEqualTo("flow.too-little");
+        assertThat(ground.rule().values())
+                .containsEntry("more", 2)
+                .containsEntry("choices", List.of(RATE, SPEED, WIDTH));
     }
 
     @Test
     void values_that_disagree_are_named_with_a_way_out() {
         Problem flow = problem(gpa(15), mph(10), in(20), gpm(0.6), OUT, OUT);
-        assertThat(flow.where()).isEqualTo("rate, speed, width, flow");
-        assertThat(flow.sentence())
-                .contains("0.505 gal/min")
-                .contains("0.6 gal/min")
-                .contains("speed 11.9 mph");
+        assertThat(flow.code()).isEqualTo("flow.ground-disagrees");
+        assertThat(flow.place()).isEqualTo(parts(RATE, SPEED, WIDTH, FLOW));
+        assertThat(us(flow.seen(), "needed", FLOW)).isCloseTo(.505, within(.0005));
+        assertThat(us(flow.seen(), "flow", FLOW)).isCloseTo(.6, within(1e-9));
+        assertThat(us(flow.rule(), "speed", SPEED)).isCloseTo(11.9, within(.05));
         Problem five = problem(gpa(15), mph(10), in(20), OUT, psi(40), gpm(0.4));
-        assertThat(five.where()).isEqualTo("rate, speed, width, size, pressure");
-        assertThat(five.todo()).contains("pressure 63.8 psi").contains("size 0.505 gal/min at 40 psi");
+        assertThat(five.code()).isEqualTo("flow.outlet-disagrees");
+        assertThat(five.place()).isEqualTo(parts(RATE, SPEED, WIDTH, SIZE, PRESSURE));
+        assertThat(us(five.rule(), "pressure", PRESSURE)).isCloseTo(63.8, within(.05));
+        assertThat(us(five.rule(), "size", SIZE)).isCloseTo(.505, within(.0005));
         Problem outlet = problem(gpa(15), mph(10), OUT, gpm(0.505), psi(20), gpm(0.4));
-        assertThat(outlet.where()).isEqualTo("flow, size, pressure");
+        assertThat(outlet.place()).isEqualTo(parts(FLOW, SIZE, PRESSURE));
+    }
+
+    private static Said parts(FlowPart... parts) {
+        return Said.of("where.flow-parts", "parts", List.of(parts));
+    }
+
+    /** A value of a sentence, in US units. */
+    private static double us(Said said, String name, FlowPart part) {
+        return part.outside(((Measured) said.values().get(name)).value(), false);
     }
 
     @Test
@@ -133,12 +160,16 @@ class FlowSolverTest {
     }
 
     @Test
-    void values_out_of_range_are_refused_all_at_once_in_both_units() {
+    void values_out_of_range_are_refused_all_at_once() {
         EarleafException e = catchThrowableOfType(
                 EarleafException.class, () -> solve(gpa(151), mph(0.9), in(81), OUT, psi(121), OUT));
         assertThat(e.problems()).hasSize(4);
-        assertThat(e.problems().get(0).sentence())
-                .isEqualTo("rate: found 151 gal/ac (1412 L/ha); expected 1 to 150 gal/ac (1403 L/ha). Mend the value.");
+        Problem rate = e.problems().get(0);
+        assertThat(rate.code()).isEqualTo("flow.out-of-range");
+        assertThat(rate.place()).isEqualTo(Said.of("where.flow-part", "part", RATE));
+        assertThat(rate.rule().values())
+                .containsEntry("low", RATE.measured(RATE.low()))
+                .containsEntry("high", RATE.measured(RATE.high()));
     }
 
     @Test
@@ -162,8 +193,9 @@ class FlowSolverTest {
     @Test
     void a_size_that_cannot_serve_is_answered_with_one_that_can() {
         Problem small = problem(gpa(15), mph(10), in(20), OUT, OUT, gpm(0.2));
-        assertThat(small.where()).isEqualTo("pressure, solved from the others");
-        assertThat(small.todo()).contains("05 is nearest to 40 psi");
+        assertThat(small.code()).isEqualTo("flow.other-size");
+        assertThat(small.place()).isEqualTo(Said.of("where.flow-solved", "part", PRESSURE));
+        assertThat(small.rule().values()).containsEntry("nearest", "05");
     }
 
     // Source: ISO 10625 sizes with the square-root law: 0.50505 gal/min needs 63.8, 40.8, 28.3, 15.9 psi.

@@ -11,6 +11,7 @@ import static org.earleaf.rig.Us.psi;
 
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.earleaf.units.Said;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
@@ -89,7 +90,7 @@ class RigSetupTest {
         assertThat(first.setting().waterFlow_m3s()).isCloseTo(gpm(water_gpm), HALF_PERCENT);
         assertThat(first.outlet()).isInstanceOf(Outlet.Nozzle.class);
         assertThat(first.outlets()).isEqualTo(54);
-        assertThat(first.outletText()).startsWith("size 0");
+        assertThat(first.outletSaid().code()).isEqualTo("nozzle.size-colour");
     }
 
     @Test
@@ -122,25 +123,27 @@ class RigSetupTest {
     void what_binds_is_named() {
         Rig rig = rig("self-propelled", 1, 14, 60, Placement.ROW_BASE);
         Setup first = find(rig, 40, Placement.ROW_BASE, mph(8)).setups().get(0);
-        assertThat(first.fastestBinds()).isEqualTo("fastest speed");
-        assertThat(first.slowestBinds()).isEqualTo("lowest pressure");
+        assertThat(first.fastestBinds()).isEqualTo(Setup.Bind.FASTEST_SPEED);
+        assertThat(first.slowestBinds()).isEqualTo(Setup.Bind.LOWEST_PRESSURE);
         assertThat(first.fastest_ms()).isCloseTo(mph(10), within(1e-9));
         Setup last = find(rig, 40, Placement.ROW_BASE, mph(9.9)).setups().stream()
                 .filter(s -> s.setting().pressure_Pa() > psi(39))
                 .findFirst()
                 .orElseThrow();
-        assertThat(last.fastestBinds()).isEqualTo("highest pressure");
+        assertThat(last.fastestBinds()).isEqualTo(Setup.Bind.HIGHEST_PRESSURE);
     }
 
     @Test
     void a_bar_that_matches_no_whole_rows_is_told() {
         Rig rig = rig("self-propelled", 1, 14, 60, Placement.ROW_BASE);
         PassNeed odd = new PassNeed(
-                rig, Liquid.parse("uan32", ""), 1e-5, in(22), Placement.ROW_BASE, in(20), mph(8), NO_HEIGHT);
-        assertThat(RigSetup.find(odd).setups().get(0).remarks().get(0)).contains("49.1 rows");
+                rig, Liquid.parse("uan32", Said.text("")), 1e-5, in(22), Placement.ROW_BASE, in(20), mph(8), NO_HEIGHT);
+        assertThat(RigSetup.find(odd).setups().get(0).remarks().get(0))
+                .isEqualTo(Said.of("setup.guess-rows", "rows", 49.09));
         assertThat(find(rig, 40, Placement.ROW_BASE, mph(8)).setups().get(0).remarks())
-                .noneMatch(remark -> remark.contains("not matched"))
-                .anyMatch(remark -> remark.startsWith("Assumption"));
+                .extracting(Said::code)
+                .doesNotContain("setup.guess-rows")
+                .contains("setup.plate-assumed");
     }
 
     @Test
@@ -149,42 +152,45 @@ class RigSetupTest {
         RigSetup.Answer answer = RigSetup.find(need(rig, 400, Placement.BROADCAST, mph(15), NO_HEIGHT));
         assertThat(answer.setups()).isEmpty();
         assertThat(answer.reasons()).hasSize(4);
-        assertThat(answer.reasons().get(0).sentence())
-                .startsWith("size 20 needs")
-                .contains("is possible");
+        assertThat(answer.reasons().get(0)).isInstanceOfSatisfying(SetupReason.PressureOut.class, r -> {
+            assertThat(r.outlet()).isEqualTo(Said.of("nozzle.size", "number", "20"));
+            assertThat(r.needs_Pa()).isGreaterThan(r.high_Pa());
+        });
     }
 
     @Test
     void a_rig_that_cannot_does_not_and_says_so() {
         Rig rig = rig("self-propelled", 1, 14, 60, Placement.ROW_BASE);
-        assertThat(find(rig, 40, Placement.BROADCAST, mph(8)).reasons().get(0).sentence())
-                .isEqualTo("Highboy cannot put it broadcast.");
-        assertThat(find(rig, 40, Placement.ROW_BASE, mph(12)).reasons().get(0).sentence())
-                .contains("12 mph")
-                .contains("5 mph")
-                .contains("10 mph");
+        assertThat(find(rig, 40, Placement.BROADCAST, mph(8)).reasons())
+                .containsExactly(new SetupReason.NoSuchPlacement("Highboy", Placement.BROADCAST));
+        assertThat(find(rig, 40, Placement.ROW_BASE, mph(12)).reasons().get(0))
+                .isInstanceOfSatisfying(SetupReason.SpeedOut.class, r -> {
+                    assertThat(r.speed_ms()).isEqualTo(mph(12));
+                    assertThat(r.low_ms()).isCloseTo(mph(5), within(1e-9));
+                    assertThat(r.high_ms()).isCloseTo(mph(10), within(1e-9));
+                });
         assertThat(RigSetup.find(need(rig, 40, Placement.ROW_BASE, mph(8), 2.0))
                         .reasons()
-                        .get(0)
-                        .sentence())
-                .contains("more than the clearance");
+                        .get(0))
+                .isInstanceOf(SetupReason.TooTall.class);
         assertThat(RigSetup.find(need(rig, 40, Placement.ROW_BASE, mph(8), 1.5)).setups())
                 .isNotEmpty();
-        assertThat(find(rig, 40, Placement.AMMONIA, mph(6)).reasons().get(0).sentence())
-                .contains("never set");
-        assertThat(find(rig, 40, Placement.BY_AIR, mph(6)).reasons().get(0).sentence())
-                .contains("operator");
+        assertThat(find(rig, 40, Placement.AMMONIA, mph(6)).reasons())
+                .containsExactly(new SetupReason.NotSetHere("Highboy", SetupReason.NotSetHere.Because.AMMONIA));
+        assertThat(find(rig, 40, Placement.BY_AIR, mph(6)).reasons())
+                .containsExactly(new SetupReason.NotSetHere("Highboy", SetupReason.NotSetHere.Because.BY_AIR));
         Rig tender = rig("tender", 1, 14, 60, Placement.ROW_BASE);
-        assertThat(find(tender, 40, Placement.ROW_BASE, mph(8)).reasons().get(0).sentence())
-                .contains("tender");
+        assertThat(find(tender, 40, Placement.ROW_BASE, mph(8)).reasons())
+                .containsExactly(new SetupReason.NotSetHere("Highboy", SetupReason.NotSetHere.Because.TENDER));
         Rig slow = rig("self-propelled", 1, 4.5, 60, Placement.ROW_BASE);
         assertThat(find(slow, 40, Placement.ROW_BASE, Double.NaN)
                         .reasons()
                         .get(0)
-                        .sentence())
-                .contains("no speed that suits row-base dribble");
-        assertThat(find(rig, 2, Placement.ROW_BASE, mph(8)).reasons().get(0).sentence())
-                .contains("outside 1 to 150");
+                        .said()
+                        .code())
+                .isEqualTo("setup.no-speed");
+        assertThat(find(rig, 2, Placement.ROW_BASE, mph(8)).reasons().get(0))
+                .isInstanceOf(SetupReason.RateOut.class);
     }
 
     // Source: definition of the Reynolds number by hand: 0.23 gal/min of UAN (assumed 3.5 mPa s) through 1.4 mm is
@@ -193,21 +199,21 @@ class RigSetupTest {
     void a_stream_too_slow_for_the_equation_asks_for_a_catch() {
         Rig rig = rig("self-propelled", 2, 14, 60, Placement.ROW_BASE, Placement.MID_DRIBBLE);
         assertThat(find(rig, 40, Placement.ROW_BASE, mph(8)).setups().get(0).remarks())
-                .anyMatch(remark -> remark.contains("without a catch"))
-                .noneMatch(remark -> remark.contains("End outlets"));
+                .extracting(Said::code)
+                .contains("setup.slow-stream")
+                .doesNotContain("setup.end-outlets");
         assertThat(find(rig, 100, Placement.MID_DRIBBLE, mph(8)).setups().get(0).remarks())
-                .noneMatch(remark -> remark.contains("without a catch"))
-                .anyMatch(remark -> remark.contains("End outlets"));
+                .extracting(Said::code)
+                .doesNotContain("setup.slow-stream")
+                .contains("setup.end-outlets");
     }
 
     @Test
     void outlets_that_share_the_rate_are_left_to_the_split() {
         Rig rig = rig("self-propelled", 2, 14, 60, Placement.UNDER_CANOPY);
         assertThat(find(rig, 40, Placement.UNDER_CANOPY, mph(6))
-                        .reasons()
-                        .get(0)
-                        .sentence())
-                .contains("split");
+                        .reasons())
+                .containsExactly(new SetupReason.NotSetHere("Highboy", SetupReason.NotSetHere.Because.SPLIT));
     }
 
     @Test

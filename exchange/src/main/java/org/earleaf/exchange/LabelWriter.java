@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange;
 
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -112,7 +113,7 @@ final class LabelWriter {
 
     private LabelFigure figure(LabelItem item, LabelLine line) {
         try {
-            return item.parse(line.said(), dry, crop, name + " on " + crop);
+            return item.parse(line.said(), dry, crop, Said.of("where.label", "product", name, "crop", crop));
         } catch (EarleafException e) {
             tell(line, e);
             return LabelFigure.NOT_ENTERED;
@@ -138,7 +139,7 @@ final class LabelWriter {
         for (Problem p : entry.turned()) {
             lines.stream()
                     .filter(l -> LabelItem.findByWord(l.what())
-                            .filter(i -> p.where().endsWith(", " + i.words()))
+                            .filter(i -> i.equals(p.place().values().get("item")))
                             .isPresent())
                     .forEach(l -> refuseOnce(l, p));
         }

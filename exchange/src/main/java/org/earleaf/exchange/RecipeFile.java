@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange;
 
+import org.earleaf.units.Said;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -85,7 +86,7 @@ public final class RecipeFile {
             if (nitrogen.filter(NitrogenProduct::isLiquid).isPresent()) {
                 return MixForm.find("SL");
             }
-            row.refuse(form, "an empty cell", "a formulation code: " + MixForm.words(), "Write the code of the label.");
+            row.refuse(form, "an empty cell", "a formulation code: " + String.join(" ", MixForm.codes()), "Write the code of the label.");
         }
         return byClass.or(() -> byForm);
     }
@@ -96,9 +97,9 @@ public final class RecipeFile {
             return Optional.empty();
         }
         try {
-            return Optional.of(MixForm.parse(cell, ""));
+            return Optional.of(MixForm.parse(cell, Said.text("")));
         } catch (EarleafException e) {
-            refuse(row, column, e);
+            row.refuse(column, e);
             return Optional.empty();
         }
     }
@@ -116,14 +117,10 @@ public final class RecipeFile {
             return Optional.empty();
         }
         try {
-            return Optional.of(Dose.parse(amount, word, form, nitrogen.orElse(null), ""));
+            return Optional.of(Dose.parse(amount, word, form, nitrogen.orElse(null), Said.text("")));
         } catch (EarleafException e) {
-            refuse(row, unit, e);
+            row.refuse(unit, e);
             return Optional.empty();
         }
-    }
-
-    private static void refuse(Row row, Column column, EarleafException e) {
-        row.refuse(column, e);
     }
 }

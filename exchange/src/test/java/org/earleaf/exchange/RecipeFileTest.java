@@ -63,12 +63,12 @@ class RecipeFileTest {
                 "Demo F1,,fl oz/ac,SC|row 2, column rate|cell.empty",
                 "Demo F1,10,stone/ac,SC|row 2, column rate_unit|stone/ac",
                 "Demo F1,10,,SC|row 2, column rate_unit|cell.empty",
-                "Demo F1,10,oz/ac,SC|row 2, column rate_unit|fl oz",
-                "Demo F1,10,fl oz/ac,XX|row 2, column form|\"XX\"",
+                "Demo F1,10,oz/ac,SC|row 2, column rate_unit|found.ounces-of-liquid",
+                "Demo F1,10,fl oz/ac,XX|row 2, column form|form.unknown",
                 "Demo F1,10,fl oz/ac,|row 2, column form|an empty cell",
-                "Demo G1,10,lb/ac,GR|row 2, column form|never mixed",
-                "Demo F1,40,lb N/ac,SL|row 2, column rate_unit|nitrogen is not known",
-                "anhydrous ammonia,40,lb N/ac,SL|row 2, column rate_unit|never loaded",
+                "Demo G1,10,lb/ac,GR|row 2, column form|form.never",
+                "Demo F1,40,lb N/ac,SL|row 2, column rate_unit|dose.nitrogen-unknown",
+                "anhydrous ammonia,40,lb N/ac,SL|row 2, column rate_unit|dose.ammonia",
                 ",10,fl oz/ac,SC|row 2, column product|cell.empty",
                 "Demo F1,10,fl oz/ac|row 2|cells"
             })

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import org.earleaf.app.words.Words;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -95,12 +96,12 @@ public final class CardsCommand implements Runnable {
 
     private CardUse use() {
         return Arrays.stream(CardUse.values())
-                .filter(u -> u.words().equalsIgnoreCase(purpose.strip()))
+                .filter(u -> Words.US.say(u).equalsIgnoreCase(purpose.strip()))
                 .findFirst()
                 .orElseThrow(() -> EarleafException.of(
                         "--for",
                         "\"" + purpose + "\"",
-                        Arrays.stream(CardUse.values()).map(CardUse::words).collect(Collectors.joining(", ")),
+                        Arrays.stream(CardUse.values()).map(Words.US::say).collect(Collectors.joining(", ")),
                         "Give one of them."));
     }
 
@@ -133,7 +134,7 @@ public final class CardsCommand implements Runnable {
                 "deposit_ul_cm2",
                 sizes.map(CardReading.Sizes::deposit_ulCm2),
                 "verdict",
-                use.map(u -> r.verdict(u).words()));
+                use.map(u -> Words.US.say(r.verdict(u))));
     }
 
     private static void print(Read read, Optional<CardUse> use, PrintWriter out) {
@@ -164,7 +165,7 @@ public final class CardsCommand implements Runnable {
         use.ifPresent(u -> line(
                 out,
                 "verdict",
-                r.verdict(u).words() + " (" + u.words() + ": " + figure(u.least_cm2()) + " to " + figure(u.most_cm2())
+                Words.US.say(r.verdict(u)) + " (" + Words.US.say(u) + ": " + figure(u.least_cm2()) + " to " + figure(u.most_cm2())
                         + "/cm2)"));
         out.println();
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import org.earleaf.app.words.Words;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -101,17 +102,21 @@ public final class LoadCommand implements Runnable {
                 mix.facts(wiring, common)));
         MixText told = new MixText(plan, mix, common.isMetric());
         List<LoadSheet> sheets = LoadSheet.of(plan, field, Optional.empty(), List.of(), common.isMetric());
+        Words words = Words.in(common.isMetric());
+        List<String> cautions = sheets.get(0).cautions().stream()
+                .map(c -> words.say(c.said()))
+                .toList();
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         if (common.isJson()) {
-            out.println(Json.text(json(plan, sheets.get(0).cautions(), told)));
+            out.println(Json.text(json(plan, cautions, told)));
             return;
         }
         LoadText text = new LoadText(out, common.isMetric());
         sheets.forEach(text::print);
-        plan.remarks().forEach(remark -> out.println("Note: " + remark));
+        plan.remarks().forEach(remark -> out.println("Note: " + words.say(remark)));
         told.print(out);
         out.println("Cautions");
-        sheets.get(0).cautions().forEach(caution -> out.println("- " + caution));
+        cautions.forEach(caution -> out.println("- " + caution));
     }
 
     private Map<String, @Nullable Object> json(LoadPlan plan, List<String> cautions, MixText told) {
@@ -124,7 +129,7 @@ public final class LoadCommand implements Runnable {
                 metric ? "rate_l_ha" : "rate_gal_ac",
                 FlowPart.RATE.outside(plan.rate_m3m2(), metric),
                 "remarks",
-                plan.remarks(),
+                plan.remarks().stream().map(Words.in(metric)::say).toList(),
                 "cautions",
                 cautions);
         json.putAll(told.json());
@@ -151,8 +156,8 @@ public final class LoadCommand implements Runnable {
                 "unit", unit,
                 "order", step.order(),
                 "part", step.part().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                "how", step.how(),
-                "why", step.why());
+                "how", Words.in(common.isMetric()).say(step.how()),
+                "why", Words.in(common.isMetric()).say(step.reason()));
     }
 
     private double volume(double volume_m3) {

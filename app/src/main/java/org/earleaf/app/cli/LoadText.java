@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import org.earleaf.app.words.Words;
 import java.io.PrintWriter;
 import org.earleaf.app.Amounts;
 import org.earleaf.load.LoadSheet;
@@ -26,7 +27,7 @@ final class LoadText {
                 + area(sheet.load().area_m2()) + " at " + FlowPart.RATE.text(sheet.rate_m3m2(), metric));
         sheet.settings().ifPresent(this::print);
         sheet.load().steps().forEach(this::print);
-        sheet.limits().forEach(limit -> out.println("  " + limit));
+        sheet.limits().forEach(limit -> out.println("  " + Words.in(metric).say(limit)));
         LoadSheet.PartLoad part = sheet.part();
         String goes = part.products().stream()
                 .map(p -> Amounts.text(p.amount(), metric) + " " + p.product())
@@ -41,7 +42,7 @@ final class LoadText {
         out.println("  " + rig.rig() + ": " + FlowPart.SPEED.text(rig.speed_ms(), metric) + " ("
                 + FlowPart.SPEED.text(rig.slowest_ms(), metric) + " to "
                 + FlowPart.SPEED.text(rig.fastest_ms(), metric) + "), "
-                + FlowPart.PRESSURE.text(rig.pressure_Pa(), metric) + ", " + rig.outlet());
+                + FlowPart.PRESSURE.text(rig.pressure_Pa(), metric) + ", " + Words.in(metric).say(rig.outlet()));
     }
 
     private void print(MixStep step) {
@@ -51,7 +52,7 @@ final class LoadText {
                     case CARRIER_LAST -> step.product() + ", to the mark";
                     case PRODUCT -> step.product();
                 };
-        out.printf("%4d. %-26s %-24s %s%n", step.order(), product, Amounts.text(step.amount(), metric), step.how());
+        out.printf("%4d. %-26s %-24s %s%n", step.order(), product, Amounts.text(step.amount(), metric), Words.in(metric).say(step.how()));
     }
 
     private String area(double area_m2) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import org.earleaf.app.words.Words;
+import org.earleaf.units.Said;
 import java.util.Optional;
 import java.util.Set;
 import org.earleaf.app.desk.Wiring;
@@ -69,13 +71,13 @@ final class MixOptions {
                         .orElseThrow(() -> EarleafException.of(
                                 "--stage",
                                 "\"" + stage + "\"",
-                                "a stage of " + crop + ": " + CropStages.words(crop),
+                                "a stage of " + crop + ": " + Words.US.say("label.example.stage", "stages", CropStages.said(crop)),
                                 "Write one of these."));
         return new MixFacts(farm.labels(), farm.products(), crop, place, Set.of());
     }
 
     Optional<WaterQuality> water() {
-        return water.isBlank() ? Optional.empty() : Optional.of(WaterQuality.parse(water, "--water"));
+        return water.isBlank() ? Optional.empty() : Optional.of(WaterQuality.parse(water, Said.text("--water")));
     }
 
     /** Refuses what no tender and no rig can be, asked about or not. */

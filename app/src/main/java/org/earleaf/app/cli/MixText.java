@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import java.util.Arrays;
+import org.earleaf.app.words.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,7 +14,6 @@ import org.earleaf.app.MixTold;
 import org.earleaf.load.JarTest;
 import org.earleaf.load.LoadPlan;
 import org.earleaf.load.TankAdvice;
-import org.earleaf.load.TankLimit;
 import org.earleaf.mix.Amount;
 import org.earleaf.mix.Cleanout;
 import org.earleaf.mix.Load;
@@ -33,12 +34,14 @@ final class MixText {
     private final TankAdvice advice;
     private final MixOptions options;
     private final boolean metric;
+    private final Words words;
 
     MixText(LoadPlan plan, MixOptions options, boolean metric) {
         this.plan = plan;
         this.advice = plan.advice();
         this.options = options;
         this.metric = metric;
+        this.words = Words.in(metric);
     }
 
     void print(PrintWriter out) {
@@ -46,7 +49,7 @@ final class MixText {
         section(
                 out,
                 "What binds the tank",
-                advice.limits().stream().map(TankLimit::sentence).toList());
+                advice.limits().stream().map(l -> words.say(l.said())).toList());
         section(out, "Water", options.water().map(this::water).orElse(List.of()));
         section(out, "Tender", options.trips(plan).map(this::tender).orElse(List.of()));
         section(out, "Jar test", advice.jar().map(this::jar).orElse(List.of()));
@@ -61,10 +64,11 @@ final class MixText {
     }
 
     private List<String> quarrels() {
-        List<String> lines = new ArrayList<>(advice.forbidden());
+        List<String> lines = new ArrayList<>();
+        advice.forbidden().forEach(f -> lines.add(words.say(f)));
         for (MixRules.Found found : advice.quarrels()) {
             String weight = found.weight() == MixRules.Weight.STOP ? "Do not mix: " : "";
-            lines.add(weight + found.text());
+            lines.add(weight + words.say(found.rule()));
         }
         return lines;
     }
@@ -98,16 +102,20 @@ final class MixText {
 
     private List<String> jar(JarTest jar) {
         List<String> lines = new ArrayList<>();
-        if (!advice.jarBecause().isEmpty()) {
-            lines.add(advice.jarBecause());
+        if (advice.jarAsked()) {
+            lines.add(words.say("jar.because"));
         }
         lines.add(MixTold.jar(jar));
-        lines.addAll(JarTest.steps());
+        lines.addAll(jarSteps());
         return lines;
     }
 
+    private List<String> jarSteps() {
+        return Arrays.stream(JarTest.Step.values()).map(words::say).toList();
+    }
+
     private List<String> cleanout(Cleanout clean) {
-        List<String> lines = new ArrayList<>(clean.steps());
+        List<String> lines = new ArrayList<>(clean.steps().stream().map(words::say).toList());
         lines.addAll(MixTold.rinses(clean, metric));
         return lines;
     }
@@ -121,19 +129,19 @@ final class MixText {
                         "stop",
                         advice.isStop(),
                         "forbidden",
-                        advice.forbidden(),
+                        advice.forbidden().stream().map(words::say).toList(),
                         "rules",
                         advice.quarrels().stream()
                                 .map(q -> Json.object(
                                         "id", q.id(),
                                         "weight", q.weight().name().toLowerCase(Locale.ROOT),
-                                        "text", q.text()))
+                                        "text", words.say(q.rule())))
                                 .toList(),
                         "limits",
                         advice.limits().stream()
                                 .map(l -> Json.object(
                                         "item", l.item().word(),
-                                        "words", l.item().words(),
+                                        "words", words.say(l.item()),
                                         "value", l.figure().entered(),
                                         "product", l.product()))
                                 .toList()));
@@ -149,7 +157,7 @@ final class MixText {
                 "volume_ml",
                 jar.jar_m3() * ML,
                 "because",
-                advice.jarBecause(),
+                advice.jarAsked() ? words.say("jar.because") : "",
                 "items",
                 jar.amounts().stream()
                         .map(g -> Json.object(
@@ -158,7 +166,7 @@ final class MixText {
                                 "unit", g.amount().unit()))
                         .toList(),
                 "steps",
-                JarTest.steps());
+                jarSteps());
     }
 
     private Map<String, @Nullable Object> cleanoutJson(Cleanout clean) {
@@ -176,7 +184,7 @@ final class MixText {
                 "aim_is",
                 "assumption",
                 "steps",
-                clean.steps());
+                clean.steps().stream().map(words::say).toList());
     }
 
     private Map<String, @Nullable Object> waterJson(WaterQuality water) {

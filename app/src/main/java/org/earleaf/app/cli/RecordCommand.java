@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -150,11 +152,15 @@ public final class RecordCommand implements Callable<Integer> {
             List<Chain.Entry> all = store.records();
             Optional<Chain.Break> broken = head.isBlank() ? Chain.verify(all) : Chain.verify(all, head);
             if (broken.isPresent()) {
-                throw EarleafException.of(
-                        common.farm() + ", record " + broken.get().number(),
-                        broken.get().why(),
-                        "the records as they were filed",
-                        "Restore the database from a backup.");
+                throw new EarleafException(Problem.of(
+                        "record.chain-broken",
+                        Said.of(
+                                "where.record-number",
+                                "farm",
+                                String.valueOf(common.farm()),
+                                "number",
+                                broken.get().number()),
+                        broken.get().why()));
             }
             store.requireWhole();
             String newest = Chain.head(all);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import org.earleaf.app.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -93,7 +94,7 @@ final class RecordText {
             page.say("Filed late: it was due by " + Say.day(due.fileBy()) + ".");
         }
         page.say("Post by " + due.postBy().toLocalDateTime() + "; keep until " + due.keepUntil() + " ("
-                + rule.jurisdiction() + "). The re-entry interval is the label's.");
+                + Words.US.say(rule.jurisdiction()) + "). The re-entry interval is the label's.");
     }
 
     private static void line(Page page, String name, String value) {

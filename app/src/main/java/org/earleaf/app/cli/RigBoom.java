@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import org.earleaf.units.Said;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -171,9 +172,9 @@ final class RigBoom {
                     "--pulses", "no size or no pressure", "--size and --pressure", "Give both: pulses hold the rate.");
         }
         double pressure_Pa = Ranges.OUTLET_PRESSURE.read(told.pressure(), "--pressure");
-        FlowPart.PRESSURE.require(pressure_Pa, "");
+        FlowPart.PRESSURE.require(pressure_Pa);
         PulseWidth.Held held =
-                PulseWidth.held(s, NozzleSize.parse(told.size(), "--size").rated_m3s(), pressure_Pa, pulses_hz);
+                PulseWidth.held(s, NozzleSize.parse(told.size(), Said.text("--size")).rated_m3s(), pressure_Pa, pulses_hz);
         if (held.duty() > 1 || held.duty() < PulseWidth.LEAST_DUTY) {
             throw EarleafException.of(
                     "--size",

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import org.earleaf.app.words.Words;
+import org.earleaf.units.Said;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
@@ -87,7 +89,7 @@ public final class RigCommand implements Runnable {
             find(out);
             return;
         }
-        Liquid what = Liquid.parse(liquid, "--liquid");
+        Liquid what = Liquid.parse(liquid, Said.text("--liquid"));
         FlowSetting setting = FlowSolver.solve(new FlowQuestion(
                 read(rate, Ranges.CARRIER, "--rate"),
                 read(speed, Ranges.SPEED, "--speed"),
@@ -96,7 +98,7 @@ public final class RigCommand implements Runnable {
                 boom.isPulsed() ? Double.NaN : read(pressure, Ranges.OUTLET_PRESSURE, "--pressure"),
                 size.isEmpty() || boom.isPulsed()
                         ? Double.NaN
-                        : NozzleSize.parse(size, "--size").rated_m3s(),
+                        : NozzleSize.parse(size, Said.text("--size")).rated_m3s(),
                 what.densityFactor()));
         Told told = new Told(size, pressure, find.pressures_Pa());
         if (common.isJson()) {
@@ -157,7 +159,7 @@ public final class RigCommand implements Runnable {
                 "sizes_that_serve",
                 outlets,
                 "remarks",
-                s.remarks().stream().map(r -> new Say(common.isMetric()).say(r)).toList(),
+                s.remarks().stream().map(Words.in(metric)::say).toList(),
                 "cautions",
                 List.of(Cautions.LABEL));
     }
@@ -182,10 +184,12 @@ public final class RigCommand implements Runnable {
                 .reduce((a, b) -> a + ", " + b)
                 .orElse("none");
         out.println("sizes     " + serving);
-        s.remarks().forEach(r -> out.println("note      " + new Say(common.isMetric()).say(r)));
+        s.remarks().forEach(r -> out.println("note      " + Words.in(common.isMetric()).say(r)));
     }
 
     private void line(PrintWriter out, FlowPart part, double inside) {
-        out.printf("%-9s %s%n", part.word(), part.text(inside, common.isMetric()));
+        String value = part.text(inside, common.isMetric());
+        Words words = Words.in(common.isMetric());
+        out.printf("%-9s %s%n", words.say(part), part == FlowPart.SIZE ? words.say("rig.at-40-psi", "flow", value) : value);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import org.earleaf.app.words.Words;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +14,6 @@ import org.earleaf.field.Placement;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.rig.Setup;
-import org.earleaf.rig.SetupReason;
 import org.earleaf.units.EarleafException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -112,15 +112,16 @@ final class RigFind {
     }
 
     static void print(RigSetup.Answer answer, boolean metric, PrintWriter out) {
+        Words words = Words.in(metric);
         answer.setups().stream().limit(MOST).forEach(s -> {
-            out.println(s.outletText());
+            out.println(words.say(s.outletSaid()));
             out.println("  " + FlowPart.PRESSURE.text(s.setting().pressure_Pa(), metric) + " at "
                     + FlowPart.SPEED.text(s.setting().speed_ms(), metric) + ", "
                     + FlowPart.FLOW.text(s.setting().flow_m3s(), metric) + " each");
             out.println("  holds the rate from " + FlowPart.SPEED.text(s.slowest_ms(), metric) + " ("
-                    + s.slowestBinds() + ") to " + FlowPart.SPEED.text(s.fastest_ms(), metric) + " ("
-                    + s.fastestBinds() + ")");
-            s.remarks().forEach(r -> out.println("  " + r));
+                    + words.say(s.slowestBinds()) + ") to " + FlowPart.SPEED.text(s.fastest_ms(), metric) + " ("
+                    + words.say(s.fastestBinds()) + ")");
+            s.remarks().forEach(r -> out.println("  " + words.say(r)));
         });
         int more = answer.setups().size() - MOST;
         if (more > 0) {
@@ -128,7 +129,7 @@ final class RigFind {
         }
         if (answer.setups().isEmpty()) {
             out.println("No outlet serves.");
-            answer.reasons().stream().map(SetupReason::sentence).forEach(r -> out.println("- " + r));
+            answer.reasons().forEach(r -> out.println("- " + words.say(r.said())));
         }
     }
 
@@ -137,17 +138,18 @@ final class RigFind {
                 "setups",
                 answer.setups().stream().map(s -> setup(s, metric)).toList(),
                 "reasons",
-                answer.reasons().stream().map(SetupReason::sentence).toList(),
+                answer.reasons().stream().map(r -> Words.in(metric).say(r.said())).toList(),
                 "cautions",
                 cautions);
     }
 
     private static Map<String, @Nullable Object> setup(Setup s, boolean metric) {
+        Words words = Words.in(metric);
         String speed = metric ? "km_h" : "mph";
         String flow = metric ? "l_min" : "gpm";
         return Json.object(
                 "outlet",
-                s.outlet().text(),
+                words.say(s.outlet().said()),
                 "outlets_per_row",
                 s.outletsPerRow(),
                 "outlets",
@@ -159,11 +161,11 @@ final class RigFind {
                 "slowest_" + speed,
                 FlowPart.SPEED.outside(s.slowest_ms(), metric),
                 "slowest_binds",
-                s.slowestBinds(),
+                words.say(s.slowestBinds()),
                 "fastest_" + speed,
                 FlowPart.SPEED.outside(s.fastest_ms(), metric),
                 "fastest_binds",
-                s.fastestBinds(),
+                words.say(s.fastestBinds()),
                 "flow_" + flow,
                 FlowPart.FLOW.outside(s.setting().flow_m3s(), metric),
                 "total_" + flow,
@@ -171,6 +173,6 @@ final class RigFind {
                 "pump_" + flow,
                 FlowPart.FLOW.outside(s.pump_m3s(), metric),
                 "remarks",
-                s.remarks());
+                s.remarks().stream().map(words::say).toList());
     }
 }

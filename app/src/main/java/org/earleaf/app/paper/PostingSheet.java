@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.paper;
 
+import org.earleaf.app.words.Words;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -87,7 +88,7 @@ public record PostingSheet(
                 rows,
                 missing(r, rows),
                 signs(hours),
-                rule.jurisdiction(),
+                Words.US.say(rule.jurisdiction()),
                 Sheets.code(entry.hash()),
                 Chain.head(book));
     }

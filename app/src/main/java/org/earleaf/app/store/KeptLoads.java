@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import org.earleaf.load.PassOfLoad;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +52,7 @@ final class KeptLoads implements LoadLedger {
     public List<Pass> passes() {
         return new Merge(sql)
                 .all(WorkTables.PASSES).stream()
-                        .filter(p -> !p.id().startsWith(LoadStore.OF_LOAD))
+                        .filter(p -> !PassOfLoad.isOne(p.id()))
                         .toList();
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import org.earleaf.units.Said;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -107,12 +108,12 @@ final class LabelMove implements JavaMigration {
             boolean stated = !row.wasNull();
             if (stated || none.contains(column.getKey())) {
                 LabelItem item = column.getValue();
-                figures.put(item, item.parse(stated ? text(item, value) : "none", false, "corn", name));
+                figures.put(item, item.parse(stated ? text(item, value) : "none", false, "corn", Said.text(name)));
             }
         }
         for (var column : WORDS.entrySet()) {
             figures.put(
-                    column.getValue(), column.getValue().parse(row.getString(column.getKey()), false, "corn", name));
+                    column.getValue(), column.getValue().parse(row.getString(column.getKey()), false, "corn", Said.text(name)));
         }
         boolean dry = org.earleaf.mix.MixForm.find(row.getString("form"))
                 .filter(org.earleaf.mix.MixForm::isDry)

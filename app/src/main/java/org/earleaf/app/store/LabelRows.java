@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import org.earleaf.app.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -62,7 +63,7 @@ final class LabelRows {
             differ(
                     found,
                     what,
-                    item.words(),
+                    Words.US.say(item),
                     was.figure(item).entered(),
                     is.figure(item).entered());
         }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import org.earleaf.app.words.Words;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
+import org.earleaf.load.PassOfLoad;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.app.store.LoadStore.Kept;
@@ -37,13 +41,14 @@ final class LoadFiling {
     List<Chain.Entry> file(Kept kept, LoadRows rows, Placement placement, Told told) {
         TankLoad load = kept.load();
         if (load.state() != LoadState.APPLIED || kept.filed().isPresent()) {
-            throw EarleafException.of(
-                    "load " + load.id(),
+            Said place = Said.of("where.load", "id", load.id());
+            throw new EarleafException(
                     kept.filed().isPresent()
-                            ? "a load that is filed already"
-                            : "a load that is " + load.state().word(),
-                    "an applied load without a record",
-                    kept.filed().isPresent() ? "Correct its record instead." : "Apply it first.");
+                            ? Problem.of("load.filed-already", place, Said.of("found.filed-load"))
+                            : Problem.of(
+                                    "load.not-applied",
+                                    place,
+                                    Said.of("found.load-state", "state", load.state())));
         }
         List<Chain.Entry> entries = new ArrayList<>();
         for (LoadGround g : load.grounds()) {
@@ -52,14 +57,16 @@ final class LoadFiling {
             new Merge(sql).insert(WorkTables.PASSES, passes);
             entries.add(book.append(LoadAccount.of(
                     Ids.next(),
-                    passes.get(0).id(),
                     load,
                     g,
-                    placement.word(),
-                    labels,
-                    rows.drawn(load.id()),
-                    farm.timeZone(),
-                    told)));
+                    new LoadAccount.Filing(
+                            passes.get(0).id(),
+                            placement.word(),
+                            labels,
+                            rows.drawn(load.id()),
+                            farm.timeZone(),
+                            told),
+                    Words.US::say)));
         }
         rows.filed(load.id(), entries.get(0).number());
         return entries;
@@ -73,7 +80,7 @@ final class LoadFiling {
                 .map(n -> line.dry() ? perHa * n.nitrogen_share() : perHa * n.nitrogen_kgL())
                 .orElse(0.0);
         return new Pass(
-                LoadStore.OF_LOAD + load.id() + ", " + g.label() + ", " + line.order(),
+                new PassOfLoad(load.id(), g.label(), line.order()).id(),
                 g.field(),
                 g.zone(),
                 load.date(),

@@ -14,6 +14,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Loads and label entries as text: the parts of the records and nothing that follows from them. */
 final class LoadJson {
     private static final JsonMapper JSON = JsonMapper.builder()
+            .addModule(SaidJson.module())
             .changeDefaultVisibility(v -> v.withIsGetterVisibility(Visibility.NONE))
             .build();
 

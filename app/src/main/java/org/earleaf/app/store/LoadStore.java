@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -34,9 +37,6 @@ import org.earleaf.units.EarleafException;
  * A change names the version it was made on; on another one it is refused with both.
  */
 public final class LoadStore {
-    /** Passes that were made by loads are counted with the loads. */
-    static final String OF_LOAD = "load ";
-
     private final Database db;
     private final LoadRows rows;
     private final LabelRows labels;

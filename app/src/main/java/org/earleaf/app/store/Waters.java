@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.util.Optional;
 import org.earleaf.mix.WaterQuality;
@@ -22,7 +23,7 @@ public final class Waters {
      */
     public record Tested(Instant at, String person, String source, String said) {
         public WaterQuality read() {
-            return WaterQuality.parse(said, "water test");
+            return WaterQuality.parse(said, Said.of("where.water-test"));
         }
     }
 

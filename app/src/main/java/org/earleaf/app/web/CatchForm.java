@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import org.earleaf.app.words.Words;
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,9 +45,9 @@ public record CatchForm(
                     "rigs",
                     farm.rigs().stream().map(Rig::name).toList());
         }
-        NozzleSize nozzle = NozzleSize.parse(ReadingForm.text(size), "size");
+        NozzleSize nozzle = NozzleSize.parse(ReadingForm.text(size), Said.of("where.nozzle-size"));
         double pressure_Pa = Ranges.OUTLET_PRESSURE.read(ReadingForm.text(pressure), "pressure");
-        Liquid caughtLiquid = Liquid.parse(ReadingForm.text(liquid), "liquid");
+        Liquid caughtLiquid = Liquid.parse(ReadingForm.text(liquid), Said.of("where.liquid"));
         double rated_m3s = FlowMath.flowAt_m3s(nozzle.rated_m3s(), pressure_Pa, caughtLiquid.densityFactor());
         double time_s = Ranges.CATCH_TIME.read(ReadingForm.text(seconds), "seconds");
         List<Double> flows = new ArrayList<>();
@@ -53,7 +55,14 @@ public record CatchForm(
             double volume_m3 = Ranges.CATCH_VOLUME.read(each, ReadingForm.text(unit), "outlet " + (flows.size() + 1));
             flows.add(CatchTest.flow_m3s(volume_m3, time_s));
         }
-        String outlet = nozzle + " at " + ReadingForm.text(pressure) + ", " + caughtLiquid.name();
+        String outlet = Words.US.say(
+                "catch.outlet",
+                "size",
+                nozzle.said(),
+                "pressure",
+                ReadingForm.text(pressure),
+                "liquid",
+                caughtLiquid.name());
         return new Caught(
                 machine, now, ReadingForm.text(person), outlet, rated_m3s, flows, caughtLiquid.density_kgM3());
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import java.util.Optional;
+import org.earleaf.units.Said;
 import java.util.List;
 import org.earleaf.app.Calibrated;
 import org.earleaf.app.desk.Days;
@@ -67,7 +69,7 @@ record Desk(Days days, Notebook notebook, Object numbers) {
     }
 
     /** Why the calibration of a load's rig does not hold; empty where it does. */
-    String lapsed(FarmDay day, TankLoad load, List<Kept> all) {
+    Optional<Said> lapsed(FarmDay day, TankLoad load, List<Kept> all) {
         return Calibrated.lapsed(load, day.farm(), notebook.catches(), all, days.now());
     }
 

@@ -231,7 +231,7 @@ public record LoadForm(
                 ? Double.NaN
                 : CropStages.find(zone.crop(), told)
                         .orElseThrow(() -> EarleafException.coded(
-                                "stage.unknown", "stage", told, "stages", CropStages.words(zone.crop())));
+                                "stage.unknown", "stage", told, "stages", CropStages.said(zone.crop())));
         return new LoadDraft.Seen(
                 at,
                 day.on(),
@@ -245,7 +245,7 @@ public record LoadForm(
                                         "droplets",
                                         ReadingForm.text(droplets),
                                         "classes",
-                                        DropletClass.words()))),
+                                        DropletClass.letters()))),
                 optional(boom, Ranges.BOOM, "boom over the crop"),
                 optional(speed, Ranges.SPEED, "speed"),
                 "yes".equals(certified),

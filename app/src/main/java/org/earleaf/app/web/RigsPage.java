@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import java.time.Instant;
 import jakarta.servlet.http.HttpServletResponse;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -57,19 +58,13 @@ class RigsPage {
                         .map(c -> CatchView.of(c, farm.timeZone(), format))
                         .toList());
         List<LoadStore.Kept> loads = desk.notebook().loads().all();
+        Instant now = desk.days().now();
         model.addAttribute(
                 "lapsed",
                 farm.rigs().stream()
                         .filter(r -> !r.isTender() && !r.isHired())
-                        .map(r -> r.name() + ": "
-                                + Calibrated.lapsed(
-                                        r.name(),
-                                        Liquid.WATER,
-                                        farm,
-                                        catches,
-                                        loads,
-                                        desk.days().now()))
-                        .filter(said -> !said.endsWith(": "))
+                        .flatMap(r -> Calibrated.lapsed(r.name(), Liquid.WATER, farm, catches, loads, now).stream()
+                                .map(why -> format.words().say("calibration.of", "rig", r.name(), "why", why)))
                         .map(Words::capital)
                         .toList());
         FoundView found = FoundView.NONE;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -98,7 +99,7 @@ public record TankForm(
     }
 
     /** What is told when mixing begins: the boxes that were ticked, and why the rig goes out on a calibration that lapsed. */
-    MixStart start(String lapsed) {
+    MixStart start(Optional<Said> lapsed) {
         Set<BeforeMixing> looked = EnumSet.noneOf(BeforeMixing.class);
         Map<BeforeMixing, @Nullable String> boxes = new EnumMap<>(BeforeMixing.class);
         boxes.put(BeforeMixing.LABELS_READ, read);

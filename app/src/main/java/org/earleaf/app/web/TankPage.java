@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import java.util.Optional;
+import org.earleaf.units.Said;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Instant;
@@ -90,7 +92,7 @@ class TankPage {
             case "lock" -> loads.reserve(id, version, form.who(), now);
             case "mix" -> {
                 TankLoad load = desk.load(id).load();
-                String lapsed = desk.lapsed(desk.today(), load, loads.all());
+                Optional<Said> lapsed = desk.lapsed(desk.today(), load, loads.all());
                 loads.mixing(id, version, form.start(lapsed), form.who(), now);
             }
             case "key" ->

@@ -32,6 +32,7 @@ record ShownUnit(String word, DoubleUnaryOperator value, int decimals, int fine)
         Map<Measure, ShownUnit> us = both();
         us.put(Measure.NITROGEN_RATE, in("lb-n-ac", Units.KGHA_PER_LBAC, 0, 1));
         us.put(Measure.MASS_RATE, in("lb-ac", Units.KGHA_PER_LBAC, 0, 1));
+        us.put(Measure.ACTIVE_RATE, in("lb-ac", Units.KGHA_PER_LBAC, 3, 4));
         us.put(Measure.VOLUME_RATE, in("gal-ac", Units.LHA_PER_GALAC, 1, 2));
         us.put(Measure.SMALL_VOLUME_RATE, in("fl-oz-ac", Units.LHA_PER_GALAC / 128, 1, 2));
         us.put(Measure.MASS, in("lb", Units.KG_PER_LB, 0, 1));
@@ -43,6 +44,7 @@ record ShownUnit(String word, DoubleUnaryOperator value, int decimals, int fine)
         us.put(Measure.AREA, in("ac", Units.HA_PER_AC, 0, 1));
         us.put(Measure.HEIGHT, in("in", Units.MM_PER_IN / 10, 0, 1));
         us.put(Measure.SPAN, in("in", Units.M_PER_IN, 0, 1));
+        us.put(Measure.HOLE, in("in", Units.M_PER_IN, 3, 4));
         us.put(Measure.DEPTH, in("in", Units.MM_PER_IN, 0, 1));
         us.put(Measure.LENGTH, in("ft", Units.M_PER_FT, 0, 1));
         us.put(Measure.DISTANCE, in("mi", Units.M_PER_MI, 1, 2));
@@ -64,6 +66,7 @@ record ShownUnit(String word, DoubleUnaryOperator value, int decimals, int fine)
         Map<Measure, ShownUnit> metric = both();
         metric.put(Measure.NITROGEN_RATE, in("kg-n-ha", 1, 0, 1));
         metric.put(Measure.MASS_RATE, in("kg-ha", 1, 0, 1));
+        metric.put(Measure.ACTIVE_RATE, in("kg-ha", 1, 3, 4));
         metric.put(Measure.VOLUME_RATE, in("l-ha", 1, 0, 1));
         metric.put(Measure.SMALL_VOLUME_RATE, in("l-ha", 1, 2, 3));
         metric.put(Measure.MASS, in("kg", 1, 0, 1));
@@ -75,6 +78,7 @@ record ShownUnit(String word, DoubleUnaryOperator value, int decimals, int fine)
         metric.put(Measure.AREA, in("ha", 1, 1, 2));
         metric.put(Measure.HEIGHT, in("cm", 1, 0, 1));
         metric.put(Measure.SPAN, in("cm", .01, 0, 1));
+        metric.put(Measure.HOLE, in("mm", .001, 1, 2));
         metric.put(Measure.DEPTH, in("cm", 10, 0, 1));
         metric.put(Measure.LENGTH, in("m", 1, 1, 2));
         metric.put(Measure.DISTANCE, in("km", 1000, 1, 2));

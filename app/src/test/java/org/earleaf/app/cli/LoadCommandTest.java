@@ -194,8 +194,8 @@ class LoadCommandTest {
         assertThat(early.exit()).as(early.err()).isZero();
         assertThat(early.out())
                 .contains("Do not mix: Surfactant or oil")
-                .contains("hours until re-entry: 24 h (Demo I1)")
-                .contains("days before harvest: 30 days (Demo F1)");
+                .contains("hours until re-entry (REI): 24 h (Demo I1)")
+                .contains("days before harvest (PHI): 30 days (Demo F1)");
         JsonNode tassel = json(onCorn("R1", "--json"));
         assertThat(tassel.get("mix").get("stop").asBoolean()).isFalse();
         assertThat(tassel.get("mix").get("limits")).isNotEmpty();

@@ -114,7 +114,7 @@ class RigCommandTest {
         assertThat(split.get("split_pressure_psi").asDouble()).isBetween(15.0, 60.0);
         assertThat(run(asked).out()).contains("split", "for all groups", "top: size", "ear: size", "60 % wanted");
         asked[8] = "top 40% 1.5, ear 50% 4";
-        assertThat(run(asked).err()).contains("shares that add up to 90 %");
+        assertThat(run(asked).err()).contains("shares that add up to 90.0%");
         asked[8] = "top 40, ear 60";
         assertThat(run(asked).err()).contains("--split", "top 40", "outlets a row");
     }
@@ -167,7 +167,7 @@ class RigCommandTest {
                 "--rate|15 gal/ac|--speed|10 mph|Add one of: width or flow",
                 "--rate|15|--speed|10 mph|--rate",
                 "--rate|15 gal/ac|--speed|10 gal|unit.unknown",
-                "--rate|900 gal/ac|--speed|10 mph|150 gal/ac",
+                "--rate|900 gal/ac|--speed|10 mph|150.0 gal/ac",
                 "--size|0.5|--speed|10 mph|--size",
                 "--liquid|milk|--speed|10 mph|uan28",
             })

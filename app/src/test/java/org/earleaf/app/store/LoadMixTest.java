@@ -36,8 +36,8 @@ class LoadMixTest extends WithLoads {
                         List.of(Tanks.lot("A", 8), RecordCopy.with(Tanks.lot("U", 800), "product", "UAN 32"))));
         loads.reserve("n", 1, "A", T);
         assertThatThrownBy(() -> loads.mixing("n", 2, Tanks.LOOKED, "A", T))
-                .hasMessageContaining("The tank last held Demo P (load a).")
-                .hasMessageContaining("Clean it out, and note who did it and how.");
+                .hasMessageContaining("tank.not-clean")
+                .hasMessageContaining("tank.held{products=[Demo P], load=a}");
         loads.cleaned("highboy", "three rinses", "A", T.plusSeconds(1));
         assertThat(loads.findResidue(loads.get("n").load())).isEmpty();
         assertThat(loads.mixing("n", 2, Tanks.LOOKED, "A", T).load().state()).isEqualTo(LoadState.MIXING);
@@ -48,7 +48,7 @@ class LoadMixTest extends WithLoads {
         planned("a", "1", 5);
         assertThatThrownBy(() -> loads.override(
                         "a", 1, "C02", stop -> Overridden.of(stop, "C. Adviser", "agronomist", "why", T)))
-                .hasMessageContaining("a rule that stops this load");
+                .hasMessageContaining("override.no-stop");
         TankLoad load = Tanks.load("b", "1", "highboy", 5, 1, 500);
         LoadLine oil = new LoadLine(
                 2,
@@ -63,10 +63,10 @@ class LoadMixTest extends WithLoads {
                 List.of());
         loads.add(RecordCopy.with(load, "lines", List.of(load.lines().get(0), oil)));
         // V12: between V8 and tassel.
-        assertThatThrownBy(() -> loads.reserve("b", 1, "A", T)).hasMessageContaining("arrested ears");
+        assertThatThrownBy(() -> loads.reserve("b", 1, "A", T)).hasMessageContaining("mix.quarrel{rule=C02}");
         assertThatThrownBy(() ->
                         loads.override("b", 1, "C02", stop -> Overridden.of(stop, "C. Adviser", "grower", "why", T)))
-                .hasMessageContaining("expected the agronomist");
+                .hasMessageContaining("override.other-role");
         Kept aside = loads.override(
                 "b", 1, "C02", stop -> Overridden.of(stop, "C. Adviser", "agronomist", "2 rows to try", T));
         assertThat(loads.get("b").load().overridden()).isEqualTo(aside.load().overridden());

@@ -102,7 +102,7 @@ class LoadStoreTest extends WithLoads {
         planned("b", "2", 9);
         assertThatThrownBy(() -> loads.reserve("b", 1, "B", T))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("most in a season: 21 fl oz/ac, the label says 20 fl oz/ac, 1 fl oz/ac too much");
+                .hasMessageContaining("limit=SEASON, planned=21 fl oz/ac, allowed=20 fl oz/ac, by=1 fl oz/ac");
         assertThat(loads.get("b").load().state()).isEqualTo(LoadState.PLANNED);
         assertThat(loads.get("b").version()).isEqualTo(1);
         assertThat(loads.drawn("b")).isEmpty();
@@ -116,8 +116,8 @@ class LoadStoreTest extends WithLoads {
         loads.reserve("b", 1, "B", T);
         planned("c", "3", 10);
         assertThatThrownBy(() -> loads.reserve("c", 1, "C", T))
-                .hasMessageContaining("stock of Demo P: found 210.5 fl oz free; expected 790.7 fl oz")
-                .hasMessageContaining("Short of 580.2 fl oz");
+                .hasMessageContaining("stock.short at where.stock{product=Demo P}")
+                .hasMessageContaining("entered=210.5, unit=fl oz");
         assertThat(loads.drawn("c")).isEmpty();
     }
 
@@ -127,7 +127,7 @@ class LoadStoreTest extends WithLoads {
         var figures = new java.util.HashMap<>(l.figures());
         figures.put(
                 org.earleaf.label.LabelItem.SEASON,
-                org.earleaf.label.LabelItem.SEASON.parse("none", false, "corn", ""));
+                org.earleaf.label.LabelItem.SEASON.parse("none", false, "corn", org.earleaf.units.Said.text("")));
         return new org.earleaf.label.LabelEntry(
                 l.product(),
                 l.crop(),
@@ -152,7 +152,7 @@ class LoadStoreTest extends WithLoads {
     void a_load_that_the_tank_does_not_hold_is_refused() {
         loads.add(Tanks.load("big", "1", "Highboy", 5, 1, 1100));
         assertThatThrownBy(() -> loads.reserve("big", 1, "A", T))
-                .hasMessageContaining("at most the 1004 gal of the highboy");
+                .hasMessageContaining("load.above-tank");
     }
 
     @Test
@@ -161,7 +161,7 @@ class LoadStoreTest extends WithLoads {
         reserved("b", "2", 5);
         loads.mixing("a", 2, Tanks.LOOKED, "A", T);
         assertThatThrownBy(() -> loads.mixing("b", 2, Tanks.LOOKED, "B", T))
-                .hasMessageContaining("load a, being mixed");
+                .hasMessageContaining("found.load-in-tank{id=a, state=MIXING}");
     }
 
     @Test
@@ -298,13 +298,13 @@ class LoadStoreTest extends WithLoads {
         reserved("a", "1", 5);
         loads.jarTested(loads.get("a").load(), jar(JarResult.Outcome.FAILED));
         assertThatThrownBy(() -> loads.mixing("a", 2, Tanks.LOOKED, "A", T))
-                .hasMessageContaining("Jar test failed (A, well): seen after 30 minutes")
-                .hasMessageContaining("Do not pour it");
+                .hasMessageContaining("jar.failed")
+                .hasMessageContaining("jar.result{outcome=FAILED, person=A, water=well, note=seen after 30 minutes}");
         loads.jarTested(loads.get("a").load(), jar(JarResult.Outcome.PASSED));
         Kept mixing = loads.mixing("a", 2, Tanks.LOOKED, "A", T);
         loads.jarTested(mixing.load(), jar(JarResult.Outcome.FAILED));
         assertThatThrownBy(() -> loads.key("a", 3, 1, Tanks.key(mixing.load(), "A")))
-                .hasMessageContaining("Do not pour it");
+                .hasMessageContaining("jar.failed");
     }
 
     @Test

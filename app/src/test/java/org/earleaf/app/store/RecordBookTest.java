@@ -89,7 +89,7 @@ class RecordBookTest {
         Farm before = store.farm();
         assertThatThrownBy(() -> store.fileMade(planned(), account("r1", "", "")))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("who made the pass");
+                .hasMessageContaining("record.no-applicator");
         assertThat(store.farm()).isEqualTo(before);
         assertThat(store.records()).isEmpty();
     }

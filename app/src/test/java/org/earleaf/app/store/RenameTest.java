@@ -74,7 +74,7 @@ class RenameTest extends WithLoads {
 
     private List<String> verdicts(Kept kept) {
         return loads.findings(kept.load()).stream()
-                .map(f -> f.limit() + " " + f.verdict())
+                .map(f -> f.what() + " " + f.verdict())
                 .toList();
     }
 
@@ -116,7 +116,7 @@ class RenameTest extends WithLoads {
         assertThat(loads.get("1").load().rig()).isEqualTo("Old Blue");
         assertThatThrownBy(() -> loads.mixing("2", loads.get("2").version(), Tanks.LOOKED, "A", T))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("tank of the Old Blue");
+                .hasMessageContaining("where.tank-of{rig=Old Blue}");
         loads.cleaned("Old Blue", "rinsed three times", "A", T);
         loads.applied("1", loads.get("1").version(), "A", T);
         loads.mixing("2", loads.get("2").version(), Tanks.LOOKED, "A", T);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ public final class Tanks {
     public static final double HA = 32;
 
     /** All that is looked at before mixing, on a calibration that holds. */
-    public static final MixStart LOOKED = new MixStart(Set.of(BeforeMixing.values()), "", "");
+    public static final MixStart LOOKED = new MixStart(Set.of(BeforeMixing.values()), Optional.empty(), "");
 
     private Tanks() {}
 
@@ -55,7 +56,7 @@ public final class Tanks {
         for (LabelItem item : LabelItem.values()) {
             String usual = item.kind() == LabelItem.Kind.YES_NO ? "no" : "none";
             figures.put(
-                    item, item.parse(said.getOrDefault(item, item.isNeeded() ? usual : ""), false, "corn", "Demo P"));
+                    item, item.parse(said.getOrDefault(item, item.isNeeded() ? usual : ""), false, "corn", Said.text("Demo P")));
         }
         ActiveIngredient active = new ActiveIngredient(
                 "demostrobin", .2, 1, List.of("FRAC 11"), LabelLimit.noneStated(), LabelLimit.of(Units.kgHa(.3)));

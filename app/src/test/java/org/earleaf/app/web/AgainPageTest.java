@@ -124,8 +124,8 @@ class AgainPageTest {
                 .contains(
                         "3 things are not as they should be.",
                         "most in one pass: found 12 fl oz/ac; expected what was entered the first time",
-                        "days before harvest: found nothing",
-                        "active ingredients: found demostrobin 0.1558",
+                        "days before harvest (PHI): found nothing",
+                        "active ingredients: found demostrobin 1.300 lb/gal",
                         "value=\"12 fl oz/ac\"")
                 .doesNotContain("11.5 fl oz/ac", "21 days");
         assertThat(counts()).isFalse();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import org.earleaf.units.Said;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -118,7 +119,7 @@ final class FixtureShelf {
         for (LabelItem item : LabelItem.values()) {
             String usual = item.kind() == LabelItem.Kind.YES_NO ? "no" : "none";
             figures.put(
-                    item, item.parse(said.getOrDefault(item, item.isNeeded() ? usual : ""), false, "corn", product));
+                    item, item.parse(said.getOrDefault(item, item.isNeeded() ? usual : ""), false, "corn", Said.text(product)));
         }
         return new LabelEntry(
                         product,

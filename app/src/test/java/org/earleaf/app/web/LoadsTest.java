@@ -200,7 +200,7 @@ class LoadsTest {
         assertThat(step("1", "key", "order", "1", "code", "F1-0426", "amount", "601")
                         .statusCode())
                 .isEqualTo(302);
-        assertThat(get("/load/1").body()).contains("single: both keys of one person");
+        assertThat(get("/load/1").body()).contains("one person confirmed both times");
     }
 
     @Test

@@ -134,7 +134,7 @@ class MixPageTest {
         assertThat(begin("2", "caught soon").body()).contains("Do not pour it: change the mix");
         assertThat(sheet("2")).contains("JAR TEST FIRST.", "Jar test failed (Ana, well): grains");
         step("2", "note", "kind", "jar", "outcome", "remixes", "water", "tank", "said", "parts, turns back");
-        assertThat(get("/load/2")).contains("Jar test parts, and mixes again (Ana, tank): parts, turns back.");
+        assertThat(get("/load/2")).contains("Jar test separates, and remixes (Ana, tank): parts, turns back.");
         // Load 4 is in that tank.
         assertThat(begin("2", "caught soon").body())
                 .doesNotContain("Do not pour it")
@@ -168,7 +168,7 @@ class MixPageTest {
         loads.reserve("8", 1, "Ana", preview.now());
         assertThat(get("/load/8")).doesNotContain("does not hold");
         preview.pass(Duration.ofDays(31));
-        assertThat(get("/load/8")).contains("a catch test 31 days old; it holds 30 (assumption)");
+        assertThat(get("/load/8")).contains("the catch test is 31 days old; it holds for 30 days (assumption)");
     }
 
     @Test
@@ -183,7 +183,7 @@ class MixPageTest {
         assertThat(page)
                 .contains(
                         "Clean the tank first",
-                        "The tank last held Demo F1, Demo I1 (load 6).",
+                        "The tank last held Demo F1 and Demo I1 (load 6).",
                         "Never bleach with ammonia",
                         "Note the cleanout");
         assertThat(sheet("9")).contains("Clean first. The tank last held", "Never bleach with ammonia");
@@ -200,7 +200,7 @@ class MixPageTest {
         assertThat(get("/load/1")).contains("Water: not tested.");
         assertThat(step("1", "note", "kind", "water", "water", "yard well", "said", "Ca much")
                         .body())
-                .contains("Water test: found &quot;Ca much&quot;");
+                .contains("Water test: found Ca much");
         step("1", "note", "kind", "water", "water", "yard well", "said", "Ca 120, Mg 40");
         assertThat(get("/load/1")).contains("Yard well: hardness 464 ppm as CaCO3: hard", "In this load 3.69 lb ");
         assertThat(sheet("1")).contains("Water. Yard well: hardness 464 ppm");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.text;
 
+import org.earleaf.app.words.Words;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -62,6 +63,11 @@ public enum Format {
 
     public boolean isMetric() {
         return this == METRIC;
+    }
+
+    /** Sentences in these units. */
+    public Words words() {
+        return Words.in(isMetric());
     }
 
     /** "Tue 30 June". */

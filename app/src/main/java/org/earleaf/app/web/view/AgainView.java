@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -85,9 +86,12 @@ public record AgainView(String product, String crop, Typed typed, List<Item> ite
     public static AgainView of(LabelEntry first, Typed typed) {
         List<Item> items = new ArrayList<>();
         for (LabelItem item : LabelItem.values()) {
-            String like = item.example(first.dry(), first.crop());
-            String hint = item.kind() == LabelItem.Kind.YES_NO ? like : like + ", or none";
-            items.add(new Item(item.word(), Words.capital(item.words()), hint, typed.get(item.word())));
+            Said like = item.example(first.dry(), first.crop());
+            org.earleaf.app.words.Words words = org.earleaf.app.words.Words.US;
+            String hint = item.kind() == LabelItem.Kind.YES_NO
+                    ? words.say(like)
+                    : words.say("label.or-none", "example", like);
+            items.add(new Item(item.word(), Words.capital(words.say(item)), hint, typed.get(item.word())));
         }
         List<Integer> actives = new ArrayList<>();
         for (int k = 1; k <= ACTIVES; k++) {

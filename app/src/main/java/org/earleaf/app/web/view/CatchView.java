@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import org.earleaf.app.words.Words;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -41,7 +42,7 @@ public record CatchView(
                 flow(test.rated_m3s(), format),
                 flow(result.mean_m3s(), format),
                 format.isMetric() ? "L/min" : "gal/min",
-                Format.number(result.cv_pct(), 1) + " %, " + result.evenness(),
+                Format.number(result.cv_pct(), 1) + " %, " + format.words().say(result.evenness()),
                 headline(test.rig(), result),
                 result.outlets().stream().map(o -> row(o, format)).toList());
     }
@@ -60,7 +61,7 @@ public record CatchView(
                     .done();
         }
         return new Say()
-                .sentence("The outlets of the " + rig + " are " + result.evenness() + ".")
+                .sentence("The outlets of the " + rig + " are " + Words.US.say(result.evenness()) + ".")
                 .done();
     }
 
@@ -69,9 +70,9 @@ public record CatchView(
         String sign = pct < 0 ? "−" : "+";
         Markup verdict =
                 switch (o.verdict()) {
-                    case GOOD -> Marks.done(o.advice());
-                    case CHECK -> Marks.soon(o.advice());
-                    case REPLACE -> Marks.out(o.advice());
+                    case GOOD -> Marks.done(format.words().say(o.advice()));
+                    case CHECK -> Marks.soon(format.words().say(o.advice()));
+                    case REPLACE -> Marks.out(format.words().say(o.advice()));
                 };
         return new Row(
                 o.number(),

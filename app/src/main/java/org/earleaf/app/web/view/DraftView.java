@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import org.earleaf.app.words.Words;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,7 +45,7 @@ public record DraftView(
         Map<String, String> places = new LinkedHashMap<>();
         Places.of(farm).all().forEach((key, zone) -> places.put(key, zone.label()));
         Map<String, String> droplets = new LinkedHashMap<>();
-        Arrays.stream(DropletClass.values()).forEach(c -> droplets.put(c.name(), c.name() + ", " + c.word()));
+        Arrays.stream(DropletClass.values()).forEach(c -> droplets.put(c.name(), c.name() + ", " + Words.US.say(c)));
         List<Rig> rigs = farm.rigs().stream()
                 .filter(r -> !r.isTender() && r.tank_m3() > 0)
                 .toList();
@@ -66,7 +67,7 @@ public record DraftView(
                 place,
                 rig,
                 Places.of(farm).find(place).map(Zone::label).orElse(""),
-                CropStages.words(crop),
+                Words.US.say("label.example.stage", "stages", CropStages.said(crop)),
                 isLabelled(farm, recipe));
     }
 

@@ -6,7 +6,6 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.rig.Setup;
-import org.earleaf.rig.SetupReason;
 
 /**
  * Outlets that serve, the best first, or why none does.
@@ -31,8 +30,10 @@ public record FoundView(List<Row> rows, int more, List<String> reasons, List<Str
         return new FoundView(
                 setups.stream().limit(MOST).map(s -> row(s, format)).toList(),
                 setups.size() > MOST ? setups.size() - MOST : 0,
-                answer.reasons().stream().map(SetupReason::sentence).toList(),
-                setups.isEmpty() ? List.of() : setups.get(0).remarks());
+                answer.reasons().stream().map(r -> format.words().say(r.said())).toList(),
+                setups.isEmpty()
+                        ? List.of()
+                        : setups.get(0).remarks().stream().map(format.words()::say).toList());
     }
 
     private static Row row(Setup s, Format format) {
@@ -42,10 +43,10 @@ public record FoundView(List<Row> rows, int more, List<String> reasons, List<Str
         String slow = LoadView.figure(FlowPart.SPEED, s.slowest_ms(), 1, format);
         String fast = LoadView.figure(FlowPart.SPEED, s.fastest_ms(), 1, format);
         return new Row(
-                s.outletText(),
+                format.words().say(s.outletSaid()),
                 FlowPart.PRESSURE.text(s.setting().pressure_Pa(), metric) + " at " + speed,
                 slow + " to " + fast + unit,
-                "slow end: " + s.slowestBinds() + "; fast end: " + s.fastestBinds(),
+                format.words().say("setup.ends", "slowest", s.slowestBinds(), "fastest", s.fastestBinds()),
                 FlowPart.FLOW.text(s.setting().flow_m3s(), metric));
     }
 }

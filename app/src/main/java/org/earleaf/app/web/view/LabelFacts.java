@@ -65,7 +65,7 @@ final class LabelFacts {
         for (LabelItem item : LabelItem.values()) {
             LabelFigure f = e.figure(item);
             if (f.isEntered()) {
-                figures.add(new Figure(Words.capital(item.words()), f.isStated() ? f.entered() : "states none"));
+                figures.add(new Figure(Words.capital(org.earleaf.app.words.Words.US.say(item)), f.isStated() ? f.entered() : "states none"));
             }
         }
         LabelEntry.Look look = e.look();
@@ -81,6 +81,6 @@ final class LabelFacts {
                 e.version(),
                 figures,
                 List.copyOf(e.neverWith()),
-                e.missing().stream().map(LabelItem::words).toList());
+                e.missing().stream().map(org.earleaf.app.words.Words.US::say).toList());
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import org.earleaf.app.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -52,7 +53,7 @@ public record LoadPaper(
                 together(load, view.mix(), format),
                 load.lines().stream()
                         .filter(LoadLine::labelled)
-                        .map(l -> line(l.product(), findings))
+                        .map(l -> line(l.product(), findings, format.words()))
                         .toList(),
                 pairs,
                 part(load, format),
@@ -82,25 +83,29 @@ public record LoadPaper(
         return all;
     }
 
-    private static Line line(String product, List<LabelFinding> findings) {
+    private static Line line(String product, List<LabelFinding> findings, Words words) {
         List<LabelFinding> of = findings.stream()
                 .filter(f -> f.product().equals(product))
-                .filter(f -> !(f.verdict() == LabelFinding.Verdict.BEFORE_START
-                        && f.allowed().equals("no")))
                 .toList();
         return new Line(
                 product,
-                joined(of, LabelFinding::isStop, LabelFinding::sentence),
+                joined(of, LabelFinding::isStop, f -> words.say(f.sentence())),
                 joined(
                         of,
                         f -> f.verdict() == LabelFinding.Verdict.WITHIN,
-                        f -> f.limit() + " " + f.planned()
-                                + (f.planned().equals(f.allowed()) ? "" : " (label " + f.allowed() + ")")),
+                        f -> within(f, words)),
                 joined(
                         of,
                         f -> f.verdict() == LabelFinding.Verdict.BEFORE_START
                                 || f.verdict() == LabelFinding.Verdict.MIND,
-                        f -> f.limit() + " " + f.planned() + f.allowed()));
+                        f -> words.say(f.what()) + " " + words.say(f.planned()) + words.say(f.allowed())));
+    }
+
+    private static String within(LabelFinding f, Words words) {
+        String planned = words.say(f.planned());
+        String allowed = words.say(f.allowed());
+        String limit = words.say(f.what()) + " " + planned;
+        return planned.equals(allowed) ? limit : limit + " (label " + allowed + ")";
     }
 
     private static String joined(

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import org.earleaf.mix.LoadCautions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,6 @@ import org.earleaf.outlook.Outlook;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.PassNeed;
 import org.earleaf.rig.RigSetup;
-import org.earleaf.rig.SetupReason;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 
@@ -99,7 +99,9 @@ public record LoadView(
                 plan,
                 sheets,
                 answer.setups().isEmpty()
-                        ? answer.reasons().stream().map(SetupReason::sentence).toList()
+                        ? answer.reasons().stream()
+                                .map(r -> format.words().say(r.said()))
+                                .toList()
                         : List.of());
     }
 
@@ -128,12 +130,14 @@ public record LoadView(
                 job.rig().name(),
                 settings(job, sheet, volume, format),
                 job.notSet(),
-                sheet.settings().map(LoadSheet.Settings::remarks).orElse(List.of()),
-                load.steps().stream().map(s -> step(s, metric)).toList(),
+                sheet.settings().map(LoadSheet.Settings::remarks).orElse(List.of()).stream()
+                        .map(format.words()::say)
+                        .toList(),
+                load.steps().stream().map(s -> step(s, format)).toList(),
                 limits(day, job, format),
-                cautions(sheet),
+                cautions(sheet, format),
                 part(sheet, format),
-                job.plan().remarks(),
+                job.plan().remarks().stream().map(format.words()::say).toList(),
                 others);
     }
 
@@ -163,7 +167,7 @@ public record LoadView(
             String fastest = figure(FlowPart.SPEED, s.fastest_ms(), 1, format);
             all.add(setting("Speed", FlowPart.SPEED, s.speed_ms(), 1, slowest + " to " + fastest, format));
             all.add(setting("Pressure", FlowPart.PRESSURE, s.pressure_Pa(), 0, "at the outlet", format));
-            all.add(setting("Each outlet", FlowPart.FLOW, s.flow_m3s(), 2, s.outlet(), format));
+            all.add(setting("Each outlet", FlowPart.FLOW, s.flow_m3s(), 2, format.words().say(s.outlet()), format));
         });
         return all;
     }
@@ -177,9 +181,9 @@ public record LoadView(
         return Format.number(part.outside(inside, format.isMetric()), decimals);
     }
 
-    private static Step step(MixStep s, boolean metric) {
-        String how = s.why().isBlank() ? s.how() : s.how() + " " + s.why();
-        return new Step(s.order(), s.product(), Amounts.text(s.amount(), metric), how);
+    private static Step step(MixStep s, Format format) {
+        String how = format.words().say(s.how()) + " " + format.words().say(s.reason());
+        return new Step(s.order(), s.product(), Amounts.text(s.amount(), format.isMetric()), how);
     }
 
     private static List<Limit> limits(FarmDay day, Job job, Format format) {
@@ -200,8 +204,8 @@ public record LoadView(
                         job.option().placement(), o.leafCollars(), job.option().nitrogen_kgHa())
                 .ifPresent(s -> all.add(new Limit(
                         "Nitrogen over leaves",
-                        s,
-                        s.contains("within") ? Marks.done("within") : Marks.out("not allowed"))));
+                        format.words().say(s.said()),
+                        s.within() ? Marks.done("within") : Marks.out("not allowed"))));
         all.add(new Limit("Stage", o.stage(), Marks.open("look again at the field")));
         return all;
     }
@@ -215,13 +219,13 @@ public record LoadView(
                 : Marks.done("fits until " + Format.date(r.lastDay().get()));
     }
 
-    private static List<String> cautions(LoadSheet sheet) {
+    private static List<String> cautions(LoadSheet sheet, Format format) {
         List<String> all = new ArrayList<>();
         all.add(Cautions.LABEL);
         // Said above in the words of every page.
         sheet.cautions().stream()
-                .filter(c -> !c.startsWith("The label is the law"))
-                .forEach(all::add);
+                .filter(c -> c != LoadCautions.Caution.LABEL)
+                .forEach(c -> all.add(format.words().say(c.said())));
         return all;
     }
 

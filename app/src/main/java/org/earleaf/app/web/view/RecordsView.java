@@ -103,7 +103,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
         if (broken.isPresent()) {
             return new Say()
                     .sentence("Entry " + broken.get().number() + " does not hold.")
-                    .sentence(Words.capital(broken.get().why()) + ".")
+                    .sentence(Words.capital(org.earleaf.app.words.Words.US.say(broken.get().why())) + ".")
                     .done();
         }
         if (count == 0) {

@@ -82,7 +82,7 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
             s = job.sheets().get(0).settings();
             why = String.join(" ", job.notSet());
         } catch (EarleafException cannot) {
-            why = cannot.problems().get(0).todo();
+            why = format.words().told(cannot.problems().get(0)).todo();
         }
         boolean metric = format.isMetric();
         return new Setting(
@@ -95,7 +95,7 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
                         .text(" " + Words.where(o.placement()) + ", " + o.product())
                         .done(),
                 o.rig(),
-                s.map(LoadSheet.Settings::outlet).orElse(""),
+                s.map(k -> format.words().say(k.outlet())).orElse(""),
                 s.map(k -> figure(FlowPart.SPEED, k.speed_ms(), 1, format) + " ("
                                 + Format.number(FlowPart.SPEED.outside(k.slowest_ms(), metric), 1) + " to "
                                 + Format.number(FlowPart.SPEED.outside(k.fastest_ms(), metric), 1) + ")")

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import java.util.Arrays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,9 +12,7 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Setting;
 import org.earleaf.load.JarTest;
-import org.earleaf.load.Overridden;
 import org.earleaf.load.TankAdvice;
-import org.earleaf.load.TankLimit;
 import org.earleaf.load.TankLoad;
 import org.earleaf.mix.Cleanout;
 import org.earleaf.mix.JarResult;
@@ -57,12 +56,12 @@ public record TankMix(
         String lapsed,
         List<String> aside) {
     private static final double MINUTE_S = 60;
-    private static final String BLEACH = "Never bleach";
 
     public record Rule(String id, String text, Markup weight, boolean stop) {}
 
     static TankMix of(TankLoad load, TankView.Shop shop, Format format) {
         boolean metric = format.isMetric();
+        org.earleaf.app.words.Words words = format.words();
         Optional<Rig> rig = shop.day().farm().rigs().stream()
                 .filter(r -> r.name().equalsIgnoreCase(load.rig()))
                 .findFirst();
@@ -78,48 +77,45 @@ public record TankMix(
                 .filter(q -> q.isStop() && !q.mayOverride().isEmpty() && !isAside(load, q))
                 .findFirst();
         return new TankMix(
-                advice.quarrels().stream().map(q -> rule(q, isAside(load, q))).toList(),
+                advice.quarrels().stream().map(q -> rule(q, isAside(load, q), format)).toList(),
                 open.map(MixRules.Found::id).orElse(""),
                 open.map(MixRules.Found::mayOverride).orElse(""),
-                advice.limits().stream().map(TankLimit::sentence).toList(),
+                advice.limits().stream().map(l -> words.say(l.said())).toList(),
                 advice.jar().map(MixTold::jar).orElse(""),
-                JarTest.steps(),
-                advice.jarBecause(),
-                shop.jar().map(JarResult::sentence).orElse(""),
+                Arrays.stream(JarTest.Step.values()).map(words::say).toList(),
+                advice.jarAsked() ? words.say("jar.because") : "",
+                shop.jar().map(j -> words.say(j.said())).orElse(""),
                 !JarResult.allows(shop.jar(), load.asksForJar()),
-                shop.residue().map(r -> r.sentence()).orElse(""),
-                clean.map(c -> clean(c, metric)).orElse(List.of()),
-                bleach(advice.cleanout()),
+                shop.residue().map(r -> words.say(r.said())).orElse(""),
+                clean.map(c -> clean(c, format)).orElse(List.of()),
+                words.say(Cleanout.Step.NO_BLEACH),
                 shop.water().map(w -> water(w.source(), w.read(), load, metric)).orElse(List.of()),
                 rig.map(r -> tender(load, r, shop)).orElse(""),
-                shop.lapsed(),
-                load.overridden().stream().map(Overridden::sentence).toList());
+                shop.lapsed().map(words::say).orElse(""),
+                load.overridden().stream().map(o -> words.say(o.said())).toList());
     }
 
     private static boolean isAside(TankLoad load, MixRules.Found rule) {
         return load.overridden().stream().anyMatch(o -> o.rule().equals(rule.id()));
     }
 
-    private static Rule rule(MixRules.Found q, boolean aside) {
+    private static Rule rule(MixRules.Found q, boolean aside, Format format) {
         Markup weight =
                 switch (q.weight()) {
                     case STOP -> aside ? Marks.soon("set aside:") : Marks.out("do not mix:");
                     case MIND -> Marks.soon("mind:");
                     case NOTE -> Marks.open("note:");
                 };
-        return new Rule(q.id(), q.text(), weight, q.isStop() && !aside);
+        return new Rule(q.id(), format.words().say(q.rule()), weight, q.isStop() && !aside);
     }
 
-    private static List<String> clean(Cleanout c, boolean metric) {
+    private static List<String> clean(Cleanout c, Format format) {
         List<String> all = new ArrayList<>();
-        c.steps().stream().filter(s -> !s.contains(BLEACH)).forEach(all::add);
-        all.addAll(MixTold.rinses(c, metric));
+        c.steps().stream()
+                .filter(s -> s != Cleanout.Step.NO_BLEACH)
+                .forEach(s -> all.add(format.words().say(s)));
+        all.addAll(MixTold.rinses(c, format.isMetric()));
         return all;
-    }
-
-    /** The step that can kill stands as a caution. */
-    private static String bleach(Cleanout c) {
-        return c.steps().stream().filter(s -> s.contains(BLEACH)).findFirst().orElse("");
     }
 
     private static List<String> water(

@@ -15,7 +15,6 @@ import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.PassNeed;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.rig.Setup;
-import org.earleaf.rig.SetupReason;
 import org.earleaf.units.EarleafException;
 
 /** How the rig is set for a kept load. */
@@ -37,21 +36,24 @@ final class TankSettings {
                 + LoadView.figure(FlowPart.SPEED, s.fastest_ms(), 1, format);
         all.add(LoadView.setting("Speed", FlowPart.SPEED, s.setting().speed_ms(), 1, range, format));
         all.add(LoadView.setting("Pressure", FlowPart.PRESSURE, s.setting().pressure_Pa(), 0, "at the outlet", format));
-        all.add(LoadView.setting("Each outlet", FlowPart.FLOW, s.setting().flow_m3s(), 2, s.outletText(), format));
+        all.add(LoadView.setting("Each outlet", FlowPart.FLOW, s.setting().flow_m3s(), 2, format.words().say(s.outletSaid()), format));
     }
 
     /** What to mind in setting it, or why it cannot be set. */
-    static List<String> notes(TankLoad load, TankView.Shop shop) {
+    static List<String> notes(TankLoad load, TankView.Shop shop, Format format) {
         Optional<RigSetup.Answer> answer = answer(load, shop);
         if (answer.isEmpty()) {
             return List.of();
         }
         if (answer.get().setups().isEmpty()) {
-            return answer.get().reasons().stream().map(SetupReason::sentence).toList();
+            return answer.get().reasons().stream()
+                    .map(r -> format.words().say(r.said()))
+                    .toList();
         }
-        List<String> notes = new ArrayList<>(answer.get().setups().get(0).remarks());
+        List<String> notes = new ArrayList<>();
+        answer.get().setups().get(0).remarks().forEach(r -> notes.add(format.words().say(r)));
         if (answer.get().setups().get(0).outletsPerRow() == 0) {
-            notes.add("Assumption: the spray weighs what water weighs. Catch one outlet before you start.");
+            notes.add(format.words().say("setup.weighs-as-water"));
         }
         return notes;
     }

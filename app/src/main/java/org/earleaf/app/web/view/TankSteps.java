@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import org.earleaf.app.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -60,6 +61,7 @@ public final class TankSteps {
     }
 
     static List<Step> of(TankLoad load, Farm farm, LabelBook labels, boolean metric) {
+        Words words = Words.in(metric);
         List<Step> steps = new ArrayList<>();
         int next = next(load);
         boolean allIn = load.lines().stream().allMatch(LoadLine::isIn);
@@ -78,8 +80,8 @@ public final class TankSteps {
                     s.mix().product(),
                     amount + whole,
                     line.map(l -> l.planned().unit()).orElse(""),
-                    s.mix().how(),
-                    s.mix().why(),
+                    words.say(s.mix().how()),
+                    words.say(s.mix().reason()),
                     line.flatMap(l -> farm.findProduct(l.product()))
                             .map(Product::caution)
                             .orElse(""),
@@ -114,7 +116,7 @@ public final class TankSteps {
                     + (k.reason().isBlank() ? "" : ": " + k.reason().strip()));
         }
         if (line.isSingle()) {
-            said.add("single: both keys of one person");
+            said.add(Words.in(metric).say("load.single-key"));
         }
         return said;
     }

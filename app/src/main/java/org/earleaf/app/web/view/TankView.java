@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import org.earleaf.app.words.ToldProblem;
+import org.earleaf.label.LabelItem;
+import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -97,7 +100,7 @@ public record TankView(
             Optional<JarResult> jar,
             Optional<Residue> residue,
             Optional<Waters.Tested> water,
-            String lapsed,
+            Optional<Said> lapsed,
             List<LotStock> free,
             List<LotStock.Draw> drawn,
             List<Kept> all) {}
@@ -106,7 +109,6 @@ public record TankView(
         TankLoad load = kept.load();
         LoadGround g = load.grounds().get(0);
         boolean metric = format.isMetric();
-        List<Problem> problems = load.state() == LoadState.MIXING ? gate.problems("") : List.of();
         List<String> free = shop.day().farm().rigs().stream()
                 .filter(r -> !r.isTender() && r.tank_m3() > 0 && !r.name().equals(load.rig()))
                 .map(Rig::name)
@@ -129,21 +131,16 @@ public record TankView(
                 steps,
                 TankSteps.next(load),
                 TankSettings.of(load, shop, format),
-                TankSettings.notes(load, shop),
-                limits(shop, false),
-                limits(shop, true),
+                TankSettings.notes(load, shop, format),
+                limits(shop, false, format),
+                limits(shop, true, format),
                 lots(load, shop, metric),
-                LoadSteps.cautions(load, shop.day().farm()),
-                problems.stream()
-                        .map(p -> Words.capital(p.found()) + ". " + p.todo())
-                        .toList(),
+                cautions(load, shop, format),
+                gate(load, gate, format),
                 TankMix.of(load, shop, format),
                 part(load, metric),
                 free,
-                load.events().stream()
-                        .map(e -> new Event(
-                                RecordsView.filed(e.at(), shop.day().farm().timeZone()), e.person(), e.what()))
-                        .toList(),
+                events(load, shop, format),
                 others(load, shop.all()),
                 kept.filed().orElse(0));
     }
@@ -219,36 +216,59 @@ public record TankView(
     }
 
     /** What labels say, apart from what is kept; or that alone. */
-    private static List<Limit> limits(Shop shop, boolean within) {
+    private static List<Limit> limits(Shop shop, boolean within, Format format) {
         return shop.findings().stream()
                 // Rules of mixing have a place of their own.
-                .filter(f ->
-                        shop.quarrels().stream().noneMatch(q -> f.sentence().contains(q.text())))
+                .filter(f -> !(f.what() instanceof MixRules.Rule))
                 .filter(f -> within == (f.verdict() == LabelFinding.Verdict.WITHIN))
-                .filter(f -> !(f.verdict() == LabelFinding.Verdict.BEFORE_START
-                        && f.allowed().equals("no")))
-                .map(TankView::limit)
+                .map(f -> limit(f, format))
                 .toList();
     }
 
-    private static Limit limit(LabelFinding f) {
+    private static Limit limit(LabelFinding f, Format format) {
+        String planned = format.words().say(f.planned());
+        String allowed = format.words().say(f.allowed());
         Markup verdict =
                 switch (f.verdict()) {
                     case WITHIN -> Marks.done("within");
                     case BEFORE_START ->
-                        Marks.open(f.sentence().contains("keep out") ? "keep out" : "look before the start");
+                        Marks.open(f.what() == LabelItem.REENTRY ? "keep out" : "look before the start");
                     case MIND -> Marks.soon("mind");
                     case NOT_KNOWN -> Marks.out("not known");
                     case NOT_ENTERED -> Marks.out("not entered");
-                    case OUTSIDE -> Marks.out(f.by().isEmpty() ? "not allowed" : "outside by " + f.by());
+                    case OUTSIDE -> Marks.out(LabelFinding.isNothing(f.by()) ? "not allowed" : "outside by " + format.words().say(f.by()));
                 };
         return new Limit(
                 f.product(),
-                Words.capital(f.limit()),
-                f.planned(),
-                f.allowed().isEmpty() && f.planned().isEmpty() ? f.sentence() : f.allowed(),
+                Words.capital(format.words().say(f.what())),
+                planned,
+                allowed.isEmpty() && planned.isEmpty() ? format.words().say(f.sentence()) : allowed,
                 verdict,
                 f.isStop());
+    }
+
+    private static List<String> cautions(TankLoad load, Shop shop, Format format) {
+        return LoadSteps.cautions(load, shop.day().farm()).stream()
+                .map(c -> format.words().say(c.said()))
+                .toList();
+    }
+
+    private static List<Event> events(TankLoad load, Shop shop, Format format) {
+        return load.events().stream()
+                .map(e -> new Event(
+                        RecordsView.filed(e.at(), shop.day().farm().timeZone()),
+                        e.person(),
+                        format.words().say(e.what())))
+                .toList();
+    }
+
+    private static List<String> gate(TankLoad load, MixGate gate, Format format) {
+        List<Problem> problems = load.state() == LoadState.MIXING ? gate.problems("") : List.of();
+        return problems.stream().map(p -> gate(format.words().told(p))).toList();
+    }
+
+    private static String gate(ToldProblem p) {
+        return Words.capital(p.found()) + ". " + p.todo();
     }
 
     private static List<Lot> lots(TankLoad load, Shop shop, boolean metric) {

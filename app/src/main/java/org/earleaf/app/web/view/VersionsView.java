@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import org.earleaf.app.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -48,7 +49,7 @@ public record VersionsView(String number, String who, String mine, long version,
         String who = stands.events().isEmpty()
                 ? "somebody else"
                 : stands.events().get(stands.events().size() - 1).person() + ": "
-                        + stands.events().get(stands.events().size() - 1).what();
+                        + Words.in(metric).say(stands.events().get(stands.events().size() - 1).what());
         return new VersionsView(stands.id(), who, heading, now.version(), rows);
     }
 
