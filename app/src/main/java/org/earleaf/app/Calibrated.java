@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
-import org.earleaf.units.Said;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import org.earleaf.load.LoadSteps;
 import org.earleaf.load.TankLoad;
 import org.earleaf.rig.Calibration;
 import org.earleaf.rig.Liquid;
+import org.earleaf.units.Said;
 
 /** Whether what the outlets of a rig gave still holds, by what the farm has kept. */
 public final class Calibrated {
@@ -31,7 +31,8 @@ public final class Calibrated {
     }
 
     /** @param liquid that is to go out */
-    public static Optional<Said> lapsed(String rig, Liquid liquid, Farm farm, Catches catches, List<Kept> loads, Instant now) {
+    public static Optional<Said> lapsed(
+            String rig, Liquid liquid, Farm farm, Catches catches, List<Kept> loads, Instant now) {
         if (farm.rigs().stream().filter(r -> r.name().equalsIgnoreCase(rig)).anyMatch(Rig::isHired)) {
             return Optional.empty();
         }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +21,7 @@ import org.earleaf.rig.PassNeed;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Quantity;
+import org.earleaf.units.Said;
 
 /**
  * Finds the outlets, pressures and speeds that serve a pass, as a person words it on a page or to a command. Empty text
@@ -99,7 +99,10 @@ public record SetupFinder(
     private static DropletClass droplet(String word) {
         return DropletClass.find(word.strip())
                 .orElseThrow(() -> EarleafException.of(
-                        "droplets", "\"" + word.strip() + "\"", String.join(" ", DropletClass.letters()), "Write M, or M to VC."));
+                        "droplets",
+                        "\"" + word.strip() + "\"",
+                        String.join(" ", DropletClass.letters()),
+                        "Write M, or M to VC."));
     }
 
     private List<NozzleModel> models() {
@@ -126,7 +129,11 @@ public record SetupFinder(
             double pressure_Pa = Ranges.OUTLET_PRESSURE.read(c.group(2), "nozzle " + m.group(1));
             classes.put(pressure_Pa, droplet(c.group(1).toUpperCase(Locale.ROOT)));
         }
-        return new NozzleModel(m.group(1).strip(), NozzleSize.parse(m.group(2), Said.of("where.nozzle", "name", m.group(1).strip())), classes);
+        return new NozzleModel(
+                m.group(1).strip(),
+                NozzleSize.parse(
+                        m.group(2), Said.of("where.nozzle", "name", m.group(1).strip())),
+                classes);
     }
 
     private static EarleafException unreadable(String sheet) {

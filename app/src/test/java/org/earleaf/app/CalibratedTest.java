@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -15,6 +14,7 @@ import org.earleaf.app.store.Tanks;
 import org.earleaf.farm.Farm;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.TankLoad;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,8 +42,7 @@ class CalibratedTest {
             Catches catches = store.catches();
             Farm farm = Tanks.farm();
             TankLoad next = Tanks.load("n", "j", "highboy", 5, 1, 500);
-            assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T))
-                    .contains(Said.of("calibration.none"));
+            assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T)).contains(Said.of("calibration.none"));
             catches.keep(caught(T));
             assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T)).isEmpty();
             // 79 ac each: six are 474 ac, seven 553; those before the catch do not count.

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app;
 
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -18,6 +17,7 @@ import org.earleaf.load.TankLoad;
 import org.earleaf.mix.Dose;
 import org.earleaf.mix.MixForm;
 import org.earleaf.mix.MixLine;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 

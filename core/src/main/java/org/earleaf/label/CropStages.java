@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
-import org.earleaf.units.Said;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.units.BundledTable;
 import org.earleaf.units.Figure;
+import org.earleaf.units.Said;
 
 /** The stages of each crop as labels print them, on one scale a crop that only compares; corn's is that of readings. */
 public final class CropStages {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
-import java.util.List;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** Droplet classes by their usual letters, finest first (ISO 25358:2018, ASABE S572.3: relative classes, no sizes). */
@@ -26,7 +26,8 @@ public enum DropletClass {
     public static Optional<DropletClass> find(String text) {
         String plain = text.trim();
         return Arrays.stream(values())
-                .filter(c -> c.name().equalsIgnoreCase(plain) || c.word.equalsIgnoreCase(plain.replaceAll("[\\s_]+", "-")))
+                .filter(c ->
+                        c.name().equalsIgnoreCase(plain) || c.word.equalsIgnoreCase(plain.replaceAll("[\\s_]+", "-")))
                 .findFirst();
     }
 

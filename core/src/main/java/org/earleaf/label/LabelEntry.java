@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
-import org.earleaf.units.Measured;
-import org.earleaf.units.Measure;
-import java.util.Collection;
-import org.earleaf.units.Said;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -16,8 +13,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * What the label of a product says for one crop, as people copied it. It counts only after a second look: by another
@@ -175,7 +174,8 @@ public record LabelEntry(
     /** Another person has held it against the label. */
     public LabelEntry checkedBy(String person, Instant at) {
         if (person.isBlank()) {
-            throw new EarleafException(Problem.of("label.second-look-unnamed", secondLook(), Said.of("found.no-person")));
+            throw new EarleafException(
+                    Problem.of("label.second-look-unnamed", secondLook(), Said.of("found.no-person")));
         }
         if (samePerson(person, look.enteredBy())) {
             throw new EarleafException(Problem.of(
@@ -259,7 +259,10 @@ public record LabelEntry(
     private Said several(Collection<?> values) {
         return values.isEmpty()
                 ? Said.of("found.nothing")
-                : Said.of("label.several", "parts", values.stream().map(this::told).toList());
+                : Said.of(
+                        "label.several",
+                        "parts",
+                        values.stream().map(this::told).toList());
     }
 
     private LabelEntry looked(String person, Instant at) {
@@ -281,5 +284,4 @@ public record LabelEntry(
     static boolean samePerson(String one, String other) {
         return one.strip().equalsIgnoreCase(other.strip());
     }
-
 }

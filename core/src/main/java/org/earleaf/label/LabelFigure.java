@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
-import java.math.RoundingMode;
-import java.math.MathContext;
 import java.math.BigDecimal;
-import org.earleaf.units.Said;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.Figure;
+import org.earleaf.units.Said;
 
 /**
  * What a label says of one item.
@@ -19,7 +19,6 @@ public record LabelFigure(LabelLimit limit, String entered) {
     public static final LabelFigure NOT_ENTERED = new LabelFigure(LabelLimit.notEntered(), "");
     /** Where there is nothing to tell. */
     public static final Said NOTHING = Said.text("");
-
 
     private static final double LHA_PER_M3M2 = 1e7;
     private static final double EPS = 1e-9;
@@ -72,7 +71,9 @@ public record LabelFigure(LabelLimit limit, String entered) {
 
     private static double rounded(double value) {
         return Double.isFinite(value)
-                ? new BigDecimal(value).round(new MathContext(3, RoundingMode.HALF_UP)).doubleValue()
+                ? new BigDecimal(value)
+                        .round(new MathContext(3, RoundingMode.HALF_UP))
+                        .doubleValue()
                 : value;
     }
 

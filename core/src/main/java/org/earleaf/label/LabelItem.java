@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
-import org.earleaf.units.Measured;
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,9 +8,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
 import org.earleaf.units.NumberText;
+import org.earleaf.units.Problem;
 import org.earleaf.units.Quantity;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /** One thing that a label may limit: what it is, how it is written, and whether the figure is a most or a least. */
@@ -186,8 +185,7 @@ public enum LabelItem {
             case CARRIER -> quantity(said, Dimension.VOLUME_RATE, where) * LHA_PER_M3M2;
             case LENGTH -> quantity(said, Dimension.LENGTH, where);
             case SPEED -> quantity(said, Dimension.SPEED, where);
-            case TEMPERATURE ->
-                read(said, Dimension.TEMPERATURE, where);
+            case TEMPERATURE -> read(said, Dimension.TEMPERATURE, where);
             case COUNT -> count(said, "", dry, crop, where);
             case DAYS -> count(said, "d|day|days", dry, crop, where);
             case HOURS -> count(said, "h|hour|hours", dry, crop, where);

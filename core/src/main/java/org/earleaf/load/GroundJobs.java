@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,6 +12,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.earleaf.label.LabelEntry.Clock;
+import org.earleaf.units.Said;
 
 /**
  * The jobs of one piece of ground, each with what lies on it where most of it lies. Loads of one job cover ground beside

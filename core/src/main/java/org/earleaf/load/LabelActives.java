@@ -3,9 +3,6 @@ package org.earleaf.load;
 
 import static org.earleaf.label.LabelFigure.NOTHING;
 
-import org.earleaf.load.LabelFinding.Limit;
-import org.earleaf.units.Measure;
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,8 +12,11 @@ import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelLimit;
 import org.earleaf.load.GroundJobs.Job;
+import org.earleaf.load.LabelFinding.Limit;
 import org.earleaf.load.LabelFinding.Verdict;
 import org.earleaf.mix.LabelWork;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /**
  * Active ingredients summed over every product on the ground, each against every label that names it, whether of this
@@ -103,7 +103,8 @@ final class LabelActives {
         Said allowed = amount(most);
         if (Double.isNaN(kgHa)) {
             Said said = Said.of("label.active-not-known", "limit", what, "allowed", allowed);
-            return finding(Verdict.NOT_KNOWN, active.name(), what, planned, allowed, NOTHING, counted(active, what, said));
+            return finding(
+                    Verdict.NOT_KNOWN, active.name(), what, planned, allowed, NOTHING, counted(active, what, said));
         }
         boolean within = kgHa <= most + LabelCheck.slack(most);
         Said by = within ? NOTHING : amount(kgHa - most);
@@ -115,9 +116,7 @@ final class LabelActives {
     }
 
     private Said counted(ActiveIngredient active, Limit what, Said said) {
-        return what == Limit.ACTIVE_SEASON
-                ? jobs.counted(said, job -> kgHa(job, active.name()) != 0)
-                : said;
+        return what == Limit.ACTIVE_SEASON ? jobs.counted(said, job -> kgHa(job, active.name()) != 0) : said;
     }
 
     private static Said amount(double kgHa) {

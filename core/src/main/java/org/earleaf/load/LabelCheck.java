@@ -3,8 +3,6 @@ package org.earleaf.load;
 
 import static org.earleaf.label.LabelFigure.NOTHING;
 
-import org.earleaf.load.LabelFinding.Limit;
-import org.earleaf.units.Said;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -18,9 +16,11 @@ import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelFigure;
 import org.earleaf.label.LabelItem;
 import org.earleaf.load.GroundJobs.Job;
+import org.earleaf.load.LabelFinding.Limit;
 import org.earleaf.load.LabelFinding.Verdict;
 import org.earleaf.mix.LabelWork;
 import org.earleaf.mix.MixWords;
+import org.earleaf.units.Said;
 
 /**
  * Holds a load against the labels of what is in it, over everything made and reserved on its ground. Plain fertiliser
@@ -232,8 +232,7 @@ public final class LabelCheck {
                 Said.of("label.group-alone", "group", group));
     }
 
-    private void add(
-            Verdict verdict, String product, Enum<?> what, Said planned, Said allowed, Said by, Said said) {
+    private void add(Verdict verdict, String product, Enum<?> what, Said planned, Said allowed, Said by, Said said) {
         findings.add(new LabelFinding(verdict, product, work.place(), what, planned, allowed, by, said));
     }
 }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
-import org.earleaf.mix.MixRules;
-import org.earleaf.label.LabelItem;
 import org.earleaf.label.LabelFigure;
+import org.earleaf.label.LabelItem;
+import org.earleaf.mix.MixRules;
+import org.earleaf.units.Said;
 
 /**
  * What a label says to a load.

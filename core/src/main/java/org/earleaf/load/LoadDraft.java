@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -34,6 +31,9 @@ import org.earleaf.mix.MixForm;
 import org.earleaf.mix.MixLine;
 import org.earleaf.mix.MixOrder;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * Loads as they are first planned: a recipe on one piece of ground by one rig, parted into equal tanks. The first also

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -12,6 +9,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.earleaf.mix.Amount;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * One product of a load, with the two keys that let it into the tank. A key is the code or lot read off the container
@@ -159,8 +159,8 @@ public record LoadLine(
                     wait));
         }
         if (!near(key.measured(), first.measured())) {
-            throw new EarleafException(Problem.of(
-                    "load.keys-differ", where(), told(key.measured()), "first", told(first.measured())));
+            throw new EarleafException(
+                    Problem.of("load.keys-differ", where(), told(key.measured()), "first", told(first.measured())));
         }
     }
 

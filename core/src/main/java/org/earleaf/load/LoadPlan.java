@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
 import java.util.List;
 import org.earleaf.mix.Load;
 import org.earleaf.mix.LoadJob;
+import org.earleaf.units.Said;
 
 /**
  * All loads of a job.

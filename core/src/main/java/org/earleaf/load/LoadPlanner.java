@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.mix.Load;
@@ -12,6 +9,9 @@ import org.earleaf.mix.MixLine;
 import org.earleaf.mix.Mixer;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * Parts a job into loads and says how much of each product goes in each.

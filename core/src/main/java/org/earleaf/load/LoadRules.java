@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -18,6 +15,9 @@ import org.earleaf.mix.Amount;
 import org.earleaf.mix.JarResult;
 import org.earleaf.mix.MixRules;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * What each step of a load asks of the other loads, the lots, the rigs and the labels, over what is kept of them.
@@ -185,9 +185,7 @@ public final class LoadRules {
                 .findFirst()
                 .map(by)
                 .orElseThrow(() -> new EarleafException(Problem.of(
-                        "override.no-stop",
-                        Said.of("where.override", "rule", rule),
-                        Said.of("found.no-stop")))));
+                        "override.no-stop", Said.of("where.override", "rule", rule), Said.of("found.no-stop")))));
     }
 
     public TankLoad key(TankLoad load, int order, LoadLine.Key key) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +9,7 @@ import org.earleaf.mix.Load;
 import org.earleaf.mix.LoadCautions;
 import org.earleaf.mix.MixOrder;
 import org.earleaf.rig.Setup;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /**

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,6 +20,7 @@ import org.earleaf.mix.MixLine;
 import org.earleaf.mix.MixOrder;
 import org.earleaf.mix.MixStep;
 import org.earleaf.rig.Liquid;
+import org.earleaf.units.Said;
 
 /** A kept load as the hand at the tank needs it: every step with water and reason, and the cautions of its mix. */
 public final class LoadSteps {

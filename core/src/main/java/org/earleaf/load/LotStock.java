@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.mix.Amount;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * What is free of one lot: on hand less what loads hold or have drawn.

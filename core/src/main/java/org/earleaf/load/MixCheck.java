@@ -3,8 +3,6 @@ package org.earleaf.load;
 
 import static org.earleaf.label.LabelFigure.NOTHING;
 
-import org.earleaf.load.LabelFinding.Limit;
-import org.earleaf.units.Said;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -13,10 +11,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.earleaf.label.LabelBook;
+import org.earleaf.load.LabelFinding.Limit;
 import org.earleaf.load.LabelFinding.Verdict;
 import org.earleaf.mix.LabelWork;
 import org.earleaf.mix.MixRules;
 import org.earleaf.mix.MixWords;
+import org.earleaf.units.Said;
 
 /** Holds a load against the known quarrels of its products, and tells of crops that may not follow it. */
 public final class MixCheck {

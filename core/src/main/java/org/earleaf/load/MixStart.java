@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import java.util.Optional;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;

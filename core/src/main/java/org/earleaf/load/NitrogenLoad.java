@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Measured;
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +14,10 @@ import org.earleaf.mix.MixForm;
 import org.earleaf.mix.MixLine;
 import org.earleaf.rig.Setup;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /** Loads of a nitrogen solution that goes on alone: product only, no water. */

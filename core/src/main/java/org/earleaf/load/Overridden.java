@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.time.Instant;
 import org.earleaf.mix.MixRules;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A stop that a named person has set aside for one load, with the reason; it stays with the load and its record.

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -9,6 +8,7 @@ import java.util.TreeSet;
 import org.earleaf.label.LabelBook;
 import org.earleaf.mix.Cleanout;
 import org.earleaf.mix.MixWords;
+import org.earleaf.units.Said;
 
 /**
  * What a tank last held and the load to follow does not: it is cleaned out first.

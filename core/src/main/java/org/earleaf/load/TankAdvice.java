@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import org.earleaf.mix.MixFacts;
 import org.earleaf.mix.MixLine;
 import org.earleaf.mix.MixRules;
 import org.earleaf.mix.MixWords;
+import org.earleaf.units.Said;
 
 /**
  * What is to be known of a mix before it is poured, beside amounts and order.

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.Set;
 import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelFigure;
 import org.earleaf.label.LabelItem;
+import org.earleaf.units.Said;
 
 /**
  * What binds a whole tank: of an item the strictest figure among the labels of what is in it.

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Measured;
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -13,6 +9,10 @@ import java.util.Optional;
 import org.earleaf.label.DropletClass;
 import org.earleaf.mix.LabelWork;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A load from plan to ground. Its recipe is locked to fields, crops, stages and rig when it is reserved; changing any of
@@ -164,8 +164,7 @@ public record TankLoad(
 
     /** The same load of another plan: planned again, unlocked, without keys. */
     public TankLoad edited(TankLoad plan, String person, Instant at) {
-        need(
-                state.isOpen(), Problem.of("load.not-open", where(), seen()));
+        need(state.isOpen(), Problem.of("load.not-open", where(), seen()));
         List<LoadLine> bare = plan.lines.stream().map(LoadLine::withoutKeys).toList();
         TankLoad changed = new TankLoad(
                 id,
@@ -250,7 +249,14 @@ public record TankLoad(
         String code = key.code().strip();
         Said what = key.reason().isBlank()
                 ? Said.of("load.event.key", "step", order, "code", code)
-                : Said.of("load.event.key-differs", "step", order, "code", code, "reason", key.reason().strip());
+                : Said.of(
+                        "load.event.key-differs",
+                        "step",
+                        order,
+                        "code",
+                        code,
+                        "reason",
+                        key.reason().strip());
         return in(state, lock, now).noting(key.at(), key.person(), what);
     }
 
@@ -269,11 +275,10 @@ public record TankLoad(
     /** Gives everything back; not once product is in the tank. */
     public TankLoad cancelled(String why, String person, Instant at) {
         boolean empty = lines.stream().allMatch(l -> l.keys().isEmpty());
-        need(
-                state.isOpen() || state == LoadState.MIXING && empty,
-                Problem.of("load.holds-product", where(), seen()));
+        need(state.isOpen() || state == LoadState.MIXING && empty, Problem.of("load.holds-product", where(), seen()));
         need(!why.isBlank(), Problem.of("load.no-reason", where(), Said.of("found.no-reason")));
-        return in(LoadState.CANCELLED, lock, lines).noting(at, person, Said.of("load.event.cancelled", "why", why.strip()));
+        return in(LoadState.CANCELLED, lock, lines)
+                .noting(at, person, Said.of("load.event.cancelled", "why", why.strip()));
     }
 
     /** A load parted between two tanks. */
@@ -299,7 +304,8 @@ public record TankLoad(
         Measured all = Measure.VOLUME.of(volume_m3);
         TankLoad kept = share(id, rig, from, volume_m3 - moved_m3, unapplied_m3)
                 .noting(at, person, Said.of("load.event.handed-over", "volume", moved, "of", all, "rig", otherRig));
-        TankLoad given = share(newId, otherRig, id, moved_m3, 0).noting(at, person, Said.of("load.event.taken-over", "volume", moved, "of", all, "rig", rig));
+        TankLoad given = share(newId, otherRig, id, moved_m3, 0)
+                .noting(at, person, Said.of("load.event.taken-over", "volume", moved, "of", all, "rig", rig));
         return new Parted(kept, given);
     }
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
-import java.math.RoundingMode;
-import java.math.MathContext;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import org.earleaf.units.Dimension;
 import org.earleaf.units.Quantity;
 import org.earleaf.units.Said;
-import org.earleaf.units.Dimension;
 
 /**
  * How much of a product: a volume or a mass.

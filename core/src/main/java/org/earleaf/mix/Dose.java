@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
-import org.earleaf.units.Said;
-import org.earleaf.units.Problem;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -10,6 +8,8 @@ import java.util.regex.Pattern;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -81,7 +81,8 @@ public record Dose(boolean onGround, boolean isMass, double inside, double rate,
     private static Dose ofNitrogen(
             double n_kgHa, double rate, String rateUnit, @Nullable NitrogenProduct nitrogen, Said where) {
         if (nitrogen == null) {
-            throw new EarleafException(Problem.of("dose.nitrogen-unknown", where, Said.of("found.rate-without-nitrogen", "unit", rateUnit)));
+            throw new EarleafException(Problem.of(
+                    "dose.nitrogen-unknown", where, Said.of("found.rate-without-nitrogen", "unit", rateUnit)));
         }
         if (!nitrogen.isLiquid()) {
             double kgM2 = n_kgHa / nitrogen.nitrogen_share() / M2_PER_HA;
@@ -101,12 +102,18 @@ public record Dose(boolean onGround, boolean isMass, double inside, double rate,
     /** Refuses units that do not suit what the product is. */
     private Dose fitting(MixForm form, Said where) {
         if (form.isLiquid() && isMass) {
-            throw new EarleafException(Problem.of("dose.weight-of-liquid", where, unit.equals("oz")
+            throw new EarleafException(Problem.of(
+                    "dose.weight-of-liquid",
+                    where,
+                    unit.equals("oz")
                             ? Said.of("found.ounces-of-liquid", "unit", rateUnit, "form", form.code())
                             : Said.of("found.weight-of-liquid", "unit", rateUnit, "form", form.code())));
         }
         if (form.isDry() && !isMass) {
-            throw new EarleafException(Problem.of("dose.volume-of-dry", where, Said.of("found.volume-of-dry", "unit", rateUnit, "form", form.code())));
+            throw new EarleafException(Problem.of(
+                    "dose.volume-of-dry",
+                    where,
+                    Said.of("found.volume-of-dry", "unit", rateUnit, "form", form.code())));
         }
         return this;
     }

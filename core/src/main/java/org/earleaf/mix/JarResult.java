@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
-import org.earleaf.units.Said;
-import org.earleaf.units.Problem;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * What a jar test of a mix showed.
@@ -29,8 +29,7 @@ public record JarResult(Outcome outcome, Instant at, String person, String water
                     return outcome;
                 }
             }
-            throw new EarleafException(
-                    Problem.of("jar.outcome-unknown", Said.of("where.jar-test"), Said.text(word)));
+            throw new EarleafException(Problem.of("jar.outcome-unknown", Said.of("where.jar-test"), Said.text(word)));
         }
     }
 

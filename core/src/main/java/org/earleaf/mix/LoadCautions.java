@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
-import org.earleaf.units.Units;
-import org.earleaf.units.Said;
-import org.earleaf.units.Measure;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.earleaf.units.BundledTable;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
+import org.earleaf.units.Units;
 
 /** What to mind at the tank, by what is in it. Which go with what is a table that comes with Earleaf. */
 public final class LoadCautions {
@@ -91,7 +91,8 @@ public final class LoadCautions {
         add(on, When.N_CARRIER, carries && lines.size() > 1);
         return BundledTable.rows("load-cautions.csv").stream()
                 .filter(row -> on.contains(when(row.text("when"))))
-                .map(row -> Caution.valueOf(row.text("id").toUpperCase(Locale.ROOT).replace('-', '_')))
+                .map(row ->
+                        Caution.valueOf(row.text("id").toUpperCase(Locale.ROOT).replace('-', '_')))
                 .toList();
     }
 

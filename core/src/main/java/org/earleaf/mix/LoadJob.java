@@ -1,17 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
-import org.earleaf.units.Said;
-import org.earleaf.units.Measured;
-import org.earleaf.units.Measure;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * What is to be loaded.

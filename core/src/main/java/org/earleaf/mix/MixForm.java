@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
-import org.earleaf.units.Said;
-import org.earleaf.units.Problem;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.earleaf.units.BundledTable;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A formulation code or adjuvant class with its place in the mixing order.
@@ -69,8 +69,8 @@ public record MixForm(String code, String state, int rank, int within, MixHow ho
     /** As {@link #find}, refusing what is unknown and what may not be in a spray tank. */
     public static MixForm parse(String word, Said where) {
         MixForm form = find(word)
-                .orElseThrow(() -> new EarleafException(
-                        Problem.of("form.unknown", where, Said.text(word), "codes", codes())));
+                .orElseThrow(() ->
+                        new EarleafException(Problem.of("form.unknown", where, Said.text(word), "codes", codes())));
         if (form.isNever()) {
             Said found = Said.of("found.form-never", "form", form.code);
             throw new EarleafException(Problem.of("form.never", where, found, "codes", codes(), "how", form.how));

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
-import org.earleaf.units.Said;
-import org.earleaf.units.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,6 +9,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * The order in which products go in the tank: by the rank of their form, unless a label says that one must come before
@@ -58,11 +58,9 @@ public final class MixOrder {
     }
 
     private static EarleafException cycle(List<MixLine> waiting) {
-        List<String> names = List.copyOf(
-                waiting.stream().map(MixLine::product).collect(Collectors.toCollection(TreeSet::new)));
+        List<String> names =
+                List.copyOf(waiting.stream().map(MixLine::product).collect(Collectors.toCollection(TreeSet::new)));
         return new EarleafException(Problem.of(
-                "mix.order-cycle",
-                Said.of("where.mixing-order"),
-                Said.of("found.order-cycle", "products", names)));
+                "mix.order-cycle", Said.of("where.mixing-order"), Said.of("found.order-cycle", "products", names)));
     }
 }

@@ -20,7 +20,6 @@ public final class Mixer {
     /** Share of the carrier that goes first; labels and guides say 50 to 70 %. */
     private static final double FIRST = 0.6;
 
-
     private final Set<MixOrder.Before> labels;
     private final List<MixLine> order;
     private final double rate_m3m2;
@@ -50,26 +49,17 @@ public final class Mixer {
         boolean inSolution = solution.isPresent();
         Amount water = Amount.volume(water_m3, "gal");
         if (!neat && inSolution) {
-            add(
-                    steps,
-                    WATER,
-                    Part.CARRIER_FIRST,
-                    water,
-                    MixHow.KEEP_PART, MixWhy.WETTED_IN_WATER);
+            add(steps, WATER, Part.CARRIER_FIRST, water, MixHow.KEEP_PART, MixWhy.WETTED_IN_WATER);
         } else if (!neat) {
-            add(
-                    steps,
-                    WATER,
-                    Part.CARRIER_FIRST,
-                    water.times(FIRST),
-                    MixHow.CLEAN_TANK, MixWhy.NEEDS_CARRIER);
+            add(steps, WATER, Part.CARRIER_FIRST, water.times(FIRST), MixHow.CLEAN_TANK, MixWhy.NEEDS_CARRIER);
         }
         solution.ifPresent(line -> add(
                 steps,
                 line.product(),
                 Part.CARRIER_FIRST,
                 amount(line, volume_m3).times(FIRST),
-                MixHow.CLEAN_TANK, MixWhy.SOLUTION_CARRIES));
+                MixHow.CLEAN_TANK,
+                MixWhy.SOLUTION_CARRIES));
         for (MixLine line : order) {
             if (solution.filter(carrier -> carrier == line).isEmpty()) {
                 add(steps, line.product(), Part.PRODUCT, amount(line, volume_m3), how(line, inSolution), why(line));

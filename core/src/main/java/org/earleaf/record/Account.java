@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -19,6 +17,8 @@ import org.earleaf.farm.Product;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Zone;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /**

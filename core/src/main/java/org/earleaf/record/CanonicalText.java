@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -14,6 +12,8 @@ import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * The one text form of a record: UTF-8, one {@code name: value} a line, each line ended by a line feed, names in fixed

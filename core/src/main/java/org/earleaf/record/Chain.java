@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
-import org.earleaf.units.Said;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.units.Said;
 import org.earleaf.units.Sha256;
 
 /**
@@ -72,9 +72,7 @@ public final class Chain {
                 || entries.stream().anyMatch(e -> e.hash().equalsIgnoreCase(publishedHead.trim()));
         return broken.isPresent() || known
                 ? broken
-                : Optional.of(new Break(
-                        entries.size() + 1L,
-                        Said.of("chain.cut", "head", publishedHead)));
+                : Optional.of(new Break(entries.size() + 1L, Said.of("chain.cut", "head", publishedHead)));
     }
 
     /** Hash of the last entry. */

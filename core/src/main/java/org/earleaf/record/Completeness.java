@@ -2,11 +2,11 @@
 package org.earleaf.record;
 
 import java.time.LocalDateTime;
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * What a record must hold before it may be filed.

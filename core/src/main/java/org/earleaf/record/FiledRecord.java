@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
-import org.earleaf.units.Said;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
@@ -13,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * The account of one pass made. It is never edited: a mistake is corrected by a further record that points to the old.

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -24,11 +21,13 @@ import org.earleaf.label.LabelItem;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LotStock;
-import org.earleaf.load.Overridden;
 import org.earleaf.load.TankLoad;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
 import org.earleaf.units.Quantity;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /**
@@ -157,12 +156,13 @@ public final class LoadAccount {
                 .map(l -> Said.of(
                         "record.left",
                         "amount",
-                        rounded(l.measured().times(share).inUnit(), 2) + " " + l.planned().unit(),
+                        rounded(l.measured().times(share).inUnit(), 2) + " "
+                                + l.planned().unit(),
                         "product",
                         l.product()))
                 .toList();
-        return clerk.write(Said.of(
-                "record.not-applied", "volume", Measure.VOLUME.of(load.unapplied_m3()), "left", left));
+        return clerk.write(
+                Said.of("record.not-applied", "volume", Measure.VOLUME.of(load.unapplied_m3()), "left", left));
     }
 
     private Optional<LabelEntry> label(LoadLine line) {
@@ -220,8 +220,7 @@ public final class LoadAccount {
     private boolean isOutside(LabelItem item, double limit_ms) {
         String said = told.extras().getOrDefault(WIND, "");
         if (said.isBlank()) {
-            throw new EarleafException(
-                    Problem.of("record.no-wind", Said.of("where.wind"), Said.of("found.nothing")));
+            throw new EarleafException(Problem.of("record.no-wind", Said.of("where.wind"), Said.of("found.nothing")));
         }
         double wind_ms = Quantity.parse(said.replaceFirst("(?i)\\s+from\\s+.*", ""), Dimension.SPEED, WIND)
                 .inside();

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
-import java.util.Optional;
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.record;
 
-import org.earleaf.load.PassOfLoad;
-import org.earleaf.load.LoadGround;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.Instant;
@@ -19,8 +15,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
+import org.earleaf.load.LoadGround;
+import org.earleaf.load.PassOfLoad;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A further record that says what is right, and the passes made as they are by it. Rates follow amounts and ground.

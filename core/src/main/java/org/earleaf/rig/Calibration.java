@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Measure;
-import org.earleaf.units.Said;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /**
  * Until when a catch test of a rig's outlets holds: until nozzles or plates are changed, another liquid goes through
@@ -61,7 +61,8 @@ public record Calibration(Instant caught, double density_kgM3) {
         long since_d = Duration.between(caught, since.now()).toDays();
         if (Duration.between(caught, since.now()).toSeconds()
                 > days * Duration.ofDays(1).toSeconds()) {
-            return Optional.of(Said.of("calibration.old", "days", Measure.DAYS.of(since_d), "most", Measure.DAYS.of(days)));
+            return Optional.of(
+                    Said.of("calibration.old", "days", Measure.DAYS.of(since_d), "most", Measure.DAYS.of(days)));
         }
         double most_ha = settings.of(Setting.CALIBRATION_AREA);
         if (since.ground_ha() > most_ha * (1 + EPS)) {

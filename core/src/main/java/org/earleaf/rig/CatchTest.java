@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * Reads a catch: each outlet against its rated flow and against its neighbours.
@@ -91,9 +91,7 @@ public final class CatchTest {
     public static Result read(double[] flows_m3s, double rated_m3s) {
         if (flows_m3s.length < 3) {
             throw new EarleafException(Problem.of(
-                    "catch.too-few",
-                    Said.of("where.catch-test"),
-                    Said.of("found.outlets", "n", flows_m3s.length)));
+                    "catch.too-few", Said.of("where.catch-test"), Said.of("found.outlets", "n", flows_m3s.length)));
         }
         double sum = 0;
         for (double flow : flows_m3s) {

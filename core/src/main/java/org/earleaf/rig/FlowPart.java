@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Measured;
-import org.earleaf.units.Measure;
-import org.earleaf.units.Said;
 import java.util.Optional;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * The six parts of a setting, with the range outside of which it is refused and the units in which people read it.
@@ -95,13 +95,7 @@ public enum FlowPart {
         return Optional.of(
                 Double.isFinite(high)
                         ? Problem.of(
-                                "flow.out-of-range",
-                                place,
-                                found(inside),
-                                "low",
-                                measured(low),
-                                "high",
-                                measured(high))
+                                "flow.out-of-range", place, found(inside), "low", measured(low), "high", measured(high))
                         : Problem.of("flow.not-above-zero", place, found(inside)));
     }
 

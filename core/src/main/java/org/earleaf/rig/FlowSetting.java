@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.List;
+import org.earleaf.units.Said;
 
 /**
  * A setting with all its parts.

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import java.util.function.BiFunction;
-import org.earleaf.units.Measured;
-import org.earleaf.units.Measure;
-import org.earleaf.units.Said;
 import static org.earleaf.rig.FlowPart.FLOW;
 import static org.earleaf.rig.FlowPart.PRESSURE;
 import static org.earleaf.rig.FlowPart.RATE;
@@ -17,8 +13,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * Solves a setting for whatever is left out. Two relations tie its parts: flow = rate x speed x width, and flow with
@@ -139,7 +139,8 @@ public final class FlowSolver {
         Measured low = part.measured(part.low());
         Measured high = part.measured(part.high());
         if (question.has(SIZE) && known.containsKey(PRESSURE) && !question.has(PRESSURE)) {
-            String nearest = NozzleSize.nearest(value(FLOW) * question.densityFactor()).number();
+            String nearest =
+                    NozzleSize.nearest(value(FLOW) * question.densityFactor()).number();
             return Optional.of(Problem.of(
                     "flow.other-size", place, part.found(value), "low", low, "high", high, "nearest", nearest));
         }

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import static org.earleaf.units.Units.KGM3_PER_LBGAL;
 
 import java.util.Locale;
@@ -12,8 +9,11 @@ import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
+import org.earleaf.units.Measure;
 import org.earleaf.units.NumberText;
+import org.earleaf.units.Problem;
 import org.earleaf.units.Quantity;
+import org.earleaf.units.Said;
 
 /**
  * A liquid as nozzles feel it.
@@ -89,8 +89,7 @@ public record Liquid(String name, double density_kgM3) {
                     Problem.of("liquid.ammonia", Said.of("where.liquid"), Said.text(product.name())));
         }
         if (!product.isLiquid()) {
-            throw new EarleafException(
-                    Problem.of("liquid.dry", Said.of("where.liquid"), Said.text(product.name())));
+            throw new EarleafException(Problem.of("liquid.dry", Said.of("where.liquid"), Said.text(product.name())));
         }
         return new Liquid(product.name(), product.density_kgL() * 1000);
     }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -12,6 +11,7 @@ import java.util.TreeMap;
 import org.earleaf.label.DropletClass;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A nozzle of the farm's with the droplet classes that its maker's sheet names at each pressure, as a person entered

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import static org.earleaf.units.Units.M3S_PER_GPM;
 
 import java.util.Comparator;
@@ -11,6 +9,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.earleaf.units.BundledTable;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A nozzle size number: tenths of a US gallon a minute of water at 40 psi, written with two digits before the point and

@@ -4,7 +4,6 @@ package org.earleaf.rig;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
 
-
 /** What the liquid leaves through. */
 public sealed interface Outlet {
     /** Flow of water at 40 psi [m3/s]. */
@@ -35,7 +34,8 @@ public sealed interface Outlet {
 
         @Override
         public Said said() {
-            return Said.of("outlet.model", "name", model.name(), "size", model.size().said());
+            return Said.of(
+                    "outlet.model", "name", model.name(), "size", model.size().said());
         }
     }
 

@@ -1,11 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.rig.SetupReason.NotSetHere.Because;
-import org.earleaf.rig.Setup.Bind;
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import static org.earleaf.units.Units.PA_PER_PSI;
 
 import java.util.ArrayList;
@@ -18,7 +13,12 @@ import org.earleaf.farm.Rig;
 import org.earleaf.farm.WorkingSpeed;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
+import org.earleaf.rig.Setup.Bind;
+import org.earleaf.rig.SetupReason.NotSetHere.Because;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * Finds the outlets that let a rig put on a liquid: all that hold the rate at the speed to set for, the best first, or

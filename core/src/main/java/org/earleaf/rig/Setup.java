@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Said;
 import java.util.List;
+import org.earleaf.units.Said;
 
 /**
  * One way to set a rig for a pass.

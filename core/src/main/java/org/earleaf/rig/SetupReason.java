@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Said;
 import static org.earleaf.rig.FlowPart.PRESSURE;
 import static org.earleaf.rig.FlowPart.SPEED;
 
 import java.util.Optional;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
+import org.earleaf.units.Said;
 
 /** Why a rig, or an outlet on it, does not serve a pass. */
 public sealed interface SetupReason {

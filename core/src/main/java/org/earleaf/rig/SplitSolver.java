@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * Splits the flow of a row over groups of outlets fed by one boom line: which sizes, at which common pressure.
@@ -174,9 +174,7 @@ public final class SplitSolver {
         double sum = groups.stream().mapToDouble(OutletGroup::share).sum();
         if (groups.isEmpty() || Math.abs(sum - 1) > SUM_EPS || groups.stream().anyMatch(g -> g.share() <= 0)) {
             throw new EarleafException(Problem.of(
-                    "split.shares",
-                    Said.of("where.split"),
-                    Said.of("found.shares", "sum", Measure.SHARE.of(sum))));
+                    "split.shares", Said.of("where.split"), Said.of("found.shares", "sum", Measure.SHARE.of(sum))));
         }
     }
 }

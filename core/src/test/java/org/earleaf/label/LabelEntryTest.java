@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
-import org.assertj.core.groups.Tuple;
-import org.earleaf.units.Problem;
-import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Instant;
@@ -13,9 +11,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.earleaf.units.Said;
+import org.assertj.core.groups.Tuple;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -166,7 +166,10 @@ class LabelEntryTest {
     @Test
     void items_are_read_as_labels_print_them() {
         assertThat(read(LabelItem.SINGLE, "128 fl oz/ac").limit().value()).isCloseTo(Units.LHA_PER_GALAC, within(1e-9));
-        assertThat(LabelItem.SINGLE.parse("16 oz/ac", true, "corn", Said.text("x")).limit().value())
+        assertThat(LabelItem.SINGLE
+                        .parse("16 oz/ac", true, "corn", Said.text("x"))
+                        .limit()
+                        .value())
                 .isCloseTo(Units.KGHA_PER_LBAC, within(1e-12));
         assertThat(read(LabelItem.CARRIER, "1 gal/ac").limit().value()).isCloseTo(Units.LHA_PER_GALAC, within(1e-9));
         assertThat(read(LabelItem.PASSES, "2").limit().value()).isEqualTo(2);
@@ -278,8 +281,7 @@ class LabelEntryTest {
         assertThat(CropStages.word("corn", 31)).isEqualTo("R1");
         assertThat(CropStages.word("corn", 0)).isEqualTo("VE");
         assertThat(CropStages.word("rice", 3)).isEmpty();
-        assertThat(CropStages.said("sorghum"))
-                .containsExactly(Said.of("stage.range", "first", "S0", "last", "S9"));
+        assertThat(CropStages.said("sorghum")).containsExactly(Said.of("stage.range", "first", "S0", "last", "S9"));
     }
 
     @Test
@@ -358,7 +360,8 @@ class LabelEntryTest {
         assertThatThrownBy(() -> first.enteredAgain(other))
                 .hasMessageContaining("item=REGISTRATION}: found found.nothing")
                 .hasMessageContaining("item=FORM}: found label.constant{constant=DRY}");
-        assertThatThrownBy(() -> other.enteredAgain(first)).hasMessageContaining("item=FORM}: found label.constant{constant=LIQUID}");
+        assertThatThrownBy(() -> other.enteredAgain(first))
+                .hasMessageContaining("item=FORM}: found label.constant{constant=LIQUID}");
         LabelEntry later = RecordCopy.with(first, "plantBack_d", Map.of("wheat", 30.0));
         assertThatThrownBy(() -> first.enteredAgain(later)).hasMessageContaining("item=PLANT_BACK");
         assertThat(later.checkedBy("B", LATER).plantBack_d()).isEqualTo(Map.of("wheat", 30.0));

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.earleaf.load.Findings.counted;
 import static org.earleaf.load.Findings.lbAc;
 import static org.earleaf.load.Findings.told;
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.earleaf.load.Labels.BOOK;
 import static org.earleaf.load.Labels.F1;
 import static org.earleaf.load.Labels.F2;
@@ -41,6 +40,7 @@ import org.earleaf.label.LabelItem;
 import org.earleaf.label.LabelLimit;
 import org.earleaf.load.LabelFinding.Verdict;
 import org.earleaf.mix.LabelWork;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -219,8 +219,7 @@ class LabelCheckTest {
         assertThat(after.verdict()).isEqualTo(Verdict.OUTSIDE);
         // Without another pass there is no interval to keep.
         assertThat(check(work(f1(8)), made("p1", JULY, "Demo F2", flozAc(2))))
-                .noneMatch(f -> f.what() == LabelItem.INTERVAL
-                        && f.product().equals("Demo F1"));
+                .noneMatch(f -> f.what() == LabelItem.INTERVAL && f.product().equals("Demo F1"));
     }
 
     @Test
@@ -299,8 +298,7 @@ class LabelCheckTest {
         List<LabelFinding> found = check(work(f1(10)));
         assertThat(of(found, LabelItem.WIND_MOST).verdict()).isEqualTo(Verdict.BEFORE_START);
         assertThat(of(found, LabelItem.WIND_MOST).said())
-                .isEqualTo(Said.of(
-                        "label.before-start", "item", LabelItem.WIND_MOST, "allowed", Said.text("10 mph")));
+                .isEqualTo(Said.of("label.before-start", "item", LabelItem.WIND_MOST, "allowed", Said.text("10 mph")));
         assertThat(of(found, LabelItem.REENTRY).said())
                 .isEqualTo(Said.of("label.keep-out", "allowed", Said.text("12 h")));
         assertThat(of(found, LabelItem.REENTRY).isStop()).isFalse();
@@ -316,10 +314,8 @@ class LabelCheckTest {
         LabelBook no = new LabelBook(
                 List.of(Labels.with(Labels.with(F1, LabelItem.NITROGEN_CARRIER, "no"), LabelItem.BY_AIR, "no")));
         assertThat(LabelCheck.allows(LabelCheck.of(no, good, List.of()))).isTrue();
-        assertThat(LabelCheck.of(no, inUan, List.of()).get(0).said())
-                .isEqualTo(Said.of("label.no-nitrogen-carrier"));
-        assertThat(LabelCheck.of(no, byAir, List.of()).get(0).said())
-                .isEqualTo(Said.of("label.no-air"));
+        assertThat(LabelCheck.of(no, inUan, List.of()).get(0).said()).isEqualTo(Said.of("label.no-nitrogen-carrier"));
+        assertThat(LabelCheck.of(no, byAir, List.of()).get(0).said()).isEqualTo(Said.of("label.no-air"));
         LabelBook yes = new LabelBook(
                 List.of(Labels.with(Labels.with(F1, LabelItem.NITROGEN_CARRIER, "yes"), LabelItem.BY_AIR, "yes")));
         assertThat(LabelCheck.allows(LabelCheck.of(yes, inUan, List.of()))).isTrue();

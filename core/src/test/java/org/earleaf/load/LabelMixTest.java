@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
-import static org.earleaf.load.Findings.lbAc;
-import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.earleaf.load.Findings.lbAc;
 import static org.earleaf.load.Labels.BOOK;
 import static org.earleaf.load.Labels.F1;
 import static org.earleaf.load.Labels.F2;
@@ -22,6 +21,7 @@ import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelLimit;
 import org.earleaf.load.LabelFinding.Verdict;
 import org.earleaf.mix.LabelWork;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.earleaf.units.Said;
 import org.earleaf.label.ActiveIngredient;
 import org.earleaf.label.DropletClass;
 import org.earleaf.label.LabelBook;
@@ -18,6 +17,7 @@ import org.earleaf.label.LabelFigure;
 import org.earleaf.label.LabelItem;
 import org.earleaf.label.LabelLimit;
 import org.earleaf.mix.LabelWork;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /** Invented labels of invented products, on five crops. */

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Set;
-import org.earleaf.units.Said;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.field.Placement;
 import org.earleaf.mix.Amount;
@@ -18,6 +17,7 @@ import org.earleaf.mix.MixLine;
 import org.earleaf.mix.MixOrder;
 import org.earleaf.mix.MixStep;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -43,10 +43,14 @@ class LoadEdgesTest {
     @Test
     void helpers_are_told_from_formulations_by_their_place() {
         for (String helper : List.of("antifoam", "compatibility", "WC", "NIS", "COC", "drift", "micronutrient")) {
-            assertThat(MixForm.parse(helper, Said.text("form")).isAdjuvant()).as(helper).isTrue();
+            assertThat(MixForm.parse(helper, Said.text("form")).isAdjuvant())
+                    .as(helper)
+                    .isTrue();
         }
         for (String form : List.of("WP-SB", "WG", "SC", "SL", "EC")) {
-            assertThat(MixForm.parse(form, Said.text("form")).isAdjuvant()).as(form).isFalse();
+            assertThat(MixForm.parse(form, Said.text("form")).isAdjuvant())
+                    .as(form)
+                    .isFalse();
         }
     }
 
@@ -54,7 +58,8 @@ class LoadEdgesTest {
     void fertiliser_and_helpers_carry_no_label_and_only_a_liquid_one_is_a_solution() {
         assertThat(new MixLine("Demo F1", dose(10, "fl oz/ac", SL, null), SL, null).isLabelled())
                 .isTrue();
-        assertThat(new MixLine("Oil", dose(1, "% v/v", SL, null), MixForm.parse("COC", Said.text("form")), null).isLabelled())
+        assertThat(new MixLine("Oil", dose(1, "% v/v", SL, null), MixForm.parse("COC", Said.text("form")), null)
+                        .isLabelled())
                 .isFalse();
         MixLine urea = new MixLine("urea", dose(20, "lb/ac", WG, UREA), WG, UREA);
         assertThat(urea.isLabelled()).isFalse();
@@ -178,7 +183,8 @@ class LoadEdgesTest {
         assertThat(dose(1, "qt/ac", SL, null).unit()).isEqualTo("qt");
         assertThat(dose(1, "L/100 L", SL, null).onGround()).isFalse();
         assertThatThrownBy(() -> dose(1, "gal", SL, null)).hasMessageContaining("dose.unit-unknown at rate: found gal");
-        assertThatThrownBy(() -> dose(1, "cn/ac", SL, null)).hasMessageContaining("dose.unit-unknown at rate: found cn/ac");
+        assertThatThrownBy(() -> dose(1, "cn/ac", SL, null))
+                .hasMessageContaining("dose.unit-unknown at rate: found cn/ac");
         assertThatThrownBy(() -> dose(1, "lb N/100 ac", SL, UAN)).hasMessageContaining("dose.unit-unknown");
         assertThatThrownBy(() -> dose(1, "gal/lb", SL, null)).hasMessageContaining("dose.unit-unknown");
         assertThatThrownBy(() -> dose(Double.POSITIVE_INFINITY, "gal/ac", SL, null))

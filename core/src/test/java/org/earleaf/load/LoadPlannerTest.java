@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.mix.MixWhy;
-import org.earleaf.mix.MixHow;
-import org.earleaf.units.Measured;
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -21,8 +17,12 @@ import org.assertj.core.data.Offset;
 import org.earleaf.mix.Load;
 import org.earleaf.mix.LoadJob;
 import org.earleaf.mix.LoadJob.Split;
+import org.earleaf.mix.MixHow;
 import org.earleaf.mix.MixLine;
 import org.earleaf.mix.MixStep;
+import org.earleaf.mix.MixWhy;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 class LoadPlannerTest {

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.mix.LoadCautions.Caution;
-import org.earleaf.units.Measured;
-import org.earleaf.units.Measure;
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -20,11 +16,15 @@ import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
 import org.earleaf.mix.LoadCautions;
+import org.earleaf.mix.LoadCautions.Caution;
 import org.earleaf.mix.LoadJob;
 import org.earleaf.mix.LoadJob.Split;
 import org.earleaf.rig.PassNeed;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.rig.Setup;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -125,7 +125,8 @@ class LoadSheetTest {
                         "most",
                         Measure.NITROGEN_RATE.of(Units.kgHa(90))));
         assertThat(fence(6, 75).said().code()).isEqualTo("fence.above");
-        assertThat(Units.lbAc(((Measured) fence(6, 75).said().values().get("most")).value())).isCloseTo(70, within(1e-9));
+        assertThat(Units.lbAc(((Measured) fence(6, 75).said().values().get("most")).value()))
+                .isCloseTo(70, within(1e-9));
         assertThat(fence(6, 75).within()).isFalse();
         assertThat(fence(9, 30)).isEqualTo(new NitrogenLoad.Fence(false, Said.of("fence.none", "stage", "V9")));
     }

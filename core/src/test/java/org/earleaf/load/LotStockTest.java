@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.Refused;
-import org.earleaf.units.Quantity;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import org.earleaf.Refused;
 import org.earleaf.mix.Amount;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Quantity;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -43,7 +43,8 @@ class LotStockTest {
         assertThat(problem.rule().values())
                 .containsEntry("wanted", gallons(6))
                 .extracting(values -> ((Said) values.get("short")).values().get("amount"))
-                .isInstanceOfSatisfying(Quantity.class, q -> assertThat(q.entered()).isEqualTo(1));
+                .isInstanceOfSatisfying(
+                        Quantity.class, q -> assertThat(q.entered()).isEqualTo(1));
         assertThatThrownBy(() -> LotStock.draw(SHED, "Demo X", Amount.volume(GAL, "gal")))
                 .hasMessageContaining("stock.short");
     }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.mix.MixRules;
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
@@ -13,7 +11,9 @@ import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.load.LabelFinding.Verdict;
 import org.earleaf.mix.LabelWork;
+import org.earleaf.mix.MixRules;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 /** What a load is told of its mix and of crops that follow; the rules are those of the table of quarrels. */

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 class MixGateTest {

@@ -1,20 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import java.util.Optional;
-import org.earleaf.Refused;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.earleaf.load.TankLoads.T;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.earleaf.Refused;
 import org.earleaf.label.LabelBook;
 import org.earleaf.load.LabelFinding.Verdict;
 import org.earleaf.mix.LabelWork;
 import org.earleaf.mix.MixRules;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -101,25 +101,28 @@ class OverriddenTest {
         assertThat(load.events()).last().extracting(TankLoad.Event::person).isEqualTo("C. Adviser");
         assertThat(load.reserved(List.of(), "A", T).overridden()).containsExactly(aside);
         assertThat(load.edited(TankLoads.planned(), "A", T).overridden()).isEmpty();
-        assertThatThrownBy(() -> TankLoads.reserved().overriding(aside)).hasMessageContaining("load.not-planned-to-override");
+        assertThatThrownBy(() -> TankLoads.reserved().overriding(aside))
+                .hasMessageContaining("load.not-planned-to-override");
     }
 
     @Test
     void a_rig_goes_out_on_a_lapsed_calibration_only_with_a_reason_that_stays() {
         TankLoad reserved = TankLoads.reserved();
-        Problem problem = Refused.by(() ->
-                reserved.mixing(new MixStart(TankLoads.LOOKED.looked(), Optional.of(Said.of("calibration.none")), " "), "A", T));
+        Problem problem = Refused.by(() -> reserved.mixing(
+                new MixStart(TankLoads.LOOKED.looked(), Optional.of(Said.of("calibration.none")), " "), "A", T));
         assertThat(problem.code()).isEqualTo("load.calibration-lapsed");
         assertThat(problem.seen()).isEqualTo(Said.of("calibration.none"));
         TankLoad mixing = reserved.mixing(
-                new MixStart(TankLoads.LOOKED.looked(), Optional.of(Said.of("calibration.none")), "new rig, caught tomorrow"),
+                new MixStart(
+                        TankLoads.LOOKED.looked(),
+                        Optional.of(Said.of("calibration.none")),
+                        "new rig, caught tomorrow"),
                 "A",
                 T);
         assertThat(mixing.state()).isEqualTo(LoadState.MIXING);
         assertThat(mixing.overridden())
                 .extracting(Overridden::said)
-                .containsExactly(
-                        Said.of("override.calibration", "person", "A", "reason", "new rig, caught tomorrow"));
+                .containsExactly(Said.of("override.calibration", "person", "A", "reason", "new rig, caught tomorrow"));
         assertThat(reserved.mixing(new MixStart(TankLoads.LOOKED.looked(), Optional.empty(), ""), "A", T)
                         .overridden())
                 .isEmpty();

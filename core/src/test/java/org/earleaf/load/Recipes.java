@@ -8,13 +8,13 @@ import static org.earleaf.units.Units.M3_PER_GAL;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.earleaf.units.Said;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.mix.Amount;
 import org.earleaf.mix.Dose;
 import org.earleaf.mix.Load;
 import org.earleaf.mix.MixForm;
 import org.earleaf.mix.MixLine;
+import org.earleaf.units.Said;
 
 /** Recipes with invented products, and the units in which the checks are printed. */
 public final class Recipes {

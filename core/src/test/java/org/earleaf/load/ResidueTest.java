@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.earleaf.mix.Cleanout;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -44,8 +44,7 @@ class ResidueTest {
                         List.of("Demo H2")));
         Residue harmless = Residue.of(with(TankLoads.i2()), one, Labels.BOOK).orElseThrow();
         assertThat(harmless.hurts()).isEmpty();
-        assertThat(harmless.said())
-                .isEqualTo(Said.of("tank.held", "products", List.of("Demo I2"), "load", "load 1"));
+        assertThat(harmless.said()).isEqualTo(Said.of("tank.held", "products", List.of("Demo I2"), "load", "load 1"));
     }
 
     // Worked by hand: 12 gal that do not drain, 60 gal each time: (12/72)^3 = 1/216, (12/72)^4 = 1/1296 < 1/1000.

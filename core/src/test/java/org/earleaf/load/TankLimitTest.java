@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.Optional;
 import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelItem;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 /** In a mix the strictest label holds for all of it, as record forms and labels ask; worked by hand. */

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import org.earleaf.Refused;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -17,8 +14,11 @@ import static org.earleaf.load.TankLoads.reserved;
 
 import java.util.List;
 import java.util.Set;
+import org.earleaf.Refused;
 import org.earleaf.mix.LabelWork;
+import org.earleaf.units.Problem;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 class TankLoadTest {
@@ -48,7 +48,8 @@ class TankLoadTest {
                 List.of(Labels.made("p1", TankLoads.DAY.minusDays(3), "Demo F1", Labels.flozAc(10))));
         assertThatThrownBy(() -> planned().reserved(over, "A. Grower", T))
                 .hasMessageContaining("label.outside at where.label-of{product=Demo F1}")
-                .hasMessageContaining("limit=INTERVAL, planned=label.days{n=3.0}, allowed=14 days, by=label.days{n=11.0}");
+                .hasMessageContaining(
+                        "limit=INTERVAL, planned=label.days{n=3.0}, allowed=14 days, by=label.days{n=11.0}");
         List<LabelFinding> none = LabelCheck.of(new org.earleaf.label.LabelBook(List.of()), second, List.of());
         assertThatThrownBy(() -> planned().reserved(none, "A. Grower", T)).hasMessageContaining("label.forbids");
     }
@@ -155,8 +156,7 @@ class TankLoadTest {
     void an_amount_off_by_more_than_its_measure_needs_a_reason_and_never_passes_the_label() {
         assertThat(f1().with(measured(f1(), 1.02, "")).keys()).hasSize(1);
         assertThat(f1().with(measured(f1(), .98, "")).keys()).hasSize(1);
-        assertThatThrownBy(() -> f1().with(measured(f1(), 1.021, "")))
-                .hasMessageContaining("load.unlike-plan");
+        assertThatThrownBy(() -> f1().with(measured(f1(), 1.021, ""))).hasMessageContaining("load.unlike-plan");
         assertThatThrownBy(() -> f1().with(measured(f1(), .979, " "))).hasMessageContaining("load.unlike-plan");
         assertThat(f1().with(measured(f1(), 1.1, "jug was full")).measured().inside())
                 .isCloseTo(f1().planned().inside() * 1.1, within(1e-12));

@@ -8,8 +8,8 @@ import static org.earleaf.load.Recipes.gal;
 import static org.earleaf.load.Recipes.gpa;
 import static org.earleaf.load.Recipes.line;
 
-import org.earleaf.units.Said;
 import org.earleaf.farm.NitrogenProduct;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

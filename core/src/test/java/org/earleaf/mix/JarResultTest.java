@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.earleaf.load.TankLoads.T;
 
 import java.util.Optional;
 import org.earleaf.mix.JarResult.Outcome;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 /** What a jar test lets into the tank: common practice of extension guides, from memory. */

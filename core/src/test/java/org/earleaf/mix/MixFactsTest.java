@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.mix;
 
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -22,6 +21,7 @@ import org.earleaf.load.TankAdvice;
 import org.earleaf.load.TankLimit;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.RecordCopy;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 /** What labels and kinds of product add to a plan of loads. */

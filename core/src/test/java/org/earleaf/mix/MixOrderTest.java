@@ -110,7 +110,8 @@ class MixOrderTest {
                     .hasMessageContaining("form.never")
                     .hasMessageContaining("row 2");
         }
-        assertThatThrownBy(() -> MixForm.parse("XX", Said.text("form"))).hasMessageContaining("form.unknown at form: found XX");
+        assertThatThrownBy(() -> MixForm.parse("XX", Said.text("form")))
+                .hasMessageContaining("form.unknown at form: found XX");
     }
 
     @Test

@@ -89,7 +89,8 @@ class ChainTest {
         List<Chain.Entry> entries = chain(10, 4);
         List<Chain.Entry> cut = entries.subList(0, 8);
         assertThat(Chain.verify(cut)).isEmpty();
-        assertThat(Chain.verify(cut, Chain.head(entries)).orElseThrow().why().code()).isEqualTo("chain.cut");
+        assertThat(Chain.verify(cut, Chain.head(entries)).orElseThrow().why().code())
+                .isEqualTo("chain.cut");
     }
 
     @Test

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Measure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
-import org.earleaf.units.Said;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +18,8 @@ class CalibrationTest {
     private static final Instant T = Instant.parse("2026-06-01T12:00:00Z");
     private static final Calibration WATER = new Calibration(T, 998.2);
 
-    private static Optional<Said> lapsed(double density_kgM3, double ground_ac, Duration later, Optional<Instant> changed) {
+    private static Optional<Said> lapsed(
+            double density_kgM3, double ground_ac, Duration later, Optional<Instant> changed) {
         return Calibration.lapsed(
                 Optional.of(WATER),
                 new Calibration.Since(T.plus(later), changed, density_kgM3, ground_ac * Units.HA_PER_AC),

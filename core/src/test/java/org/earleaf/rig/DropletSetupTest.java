@@ -10,11 +10,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
-import org.earleaf.units.Said;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -99,7 +99,8 @@ class DropletSetupTest {
                 .extracting(s -> ((Outlet.Classed) s.outlet()).model().name())
                 .containsExactlyInAnyOrder("Invented 05", "Invented 06");
         Setup five = answer.setups().stream()
-                .filter(s -> ((Outlet.Classed) s.outlet()).model().size().number().equals("05"))
+                .filter(s ->
+                        ((Outlet.Classed) s.outlet()).model().size().number().equals("05"))
                 .findFirst()
                 .orElseThrow();
         assertThat(five.setting().pressure_Pa() / PSI).isCloseTo(40.81, within(.01));

@@ -1,17 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Measured;
-import org.earleaf.units.Said;
-import static org.assertj.core.api.Assertions.within;
-import static org.earleaf.rig.FlowPart.SIZE;
-import static org.earleaf.rig.FlowPart.PRESSURE;
-import static org.earleaf.rig.FlowPart.FLOW;
-import static org.earleaf.rig.FlowPart.WIDTH;
-import static org.earleaf.rig.FlowPart.SPEED;
-import static org.earleaf.rig.FlowPart.RATE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+import static org.earleaf.rig.FlowPart.FLOW;
+import static org.earleaf.rig.FlowPart.PRESSURE;
+import static org.earleaf.rig.FlowPart.RATE;
+import static org.earleaf.rig.FlowPart.SIZE;
+import static org.earleaf.rig.FlowPart.SPEED;
+import static org.earleaf.rig.FlowPart.WIDTH;
 import static org.earleaf.rig.Us.DIGITS;
 import static org.earleaf.rig.Us.gpa;
 import static org.earleaf.rig.Us.gpm;
@@ -24,7 +22,9 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.assertj.core.data.Percentage;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measured;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 class FlowSolverTest {
@@ -112,9 +112,7 @@ class FlowSolverTest {
         Problem outlet = problem(gpa(15), mph(10), OUT, OUT, OUT, OUT);
         assertThat(outlet.code()).isEqualTo("flow.too-little-outlet");
         assertThat(outlet.seen()).isEqualTo(Said.of("found.only", "parts", List.of(RATE, SPEED)));
-        assertThat(outlet.rule().values())
-                .containsEntry("more", 1)
-                .containsEntry("choices", List.of(WIDTH, FLOW));
+        assertThat(outlet.rule().values()).containsEntry("more", 1).containsEntry("choices", List.of(WIDTH, FLOW));
         assertThat(problem(gpa(15), mph(10), OUT, OUT, OUT, gpm(0.5)).rule().values())
                 .containsEntry("other", PRESSURE);
         Problem nothing = problem(OUT, OUT, OUT, OUT, OUT, OUT);

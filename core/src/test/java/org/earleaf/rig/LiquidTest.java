@@ -24,7 +24,9 @@ class LiquidTest {
     void a_density_is_read_in_every_unit_and_a_bare_number_by_the_range_it_lies_in() {
         for (String text :
                 new String[] {"10.65 lb/gal", "1.27615 kg/L", "1276.15 kg/m3", "10.65", "1.27615", "1276.15"}) {
-            assertThat(Liquid.parse(text, Said.text("liquid")).densityFactor()).as(text).isCloseTo(1.1300, within(0.0001));
+            assertThat(Liquid.parse(text, Said.text("liquid")).densityFactor())
+                    .as(text)
+                    .isCloseTo(1.1300, within(0.0001));
         }
     }
 
@@ -37,8 +39,10 @@ class LiquidTest {
                                 e.problems().get(0).rule())
                         .hasToString(Said.of("unit.unknown", "units", Dimension.DENSITY.words())
                                 .toString()));
-        assertThatThrownBy(() -> Liquid.parse("50 lb/gal", Said.text("--liquid"))).hasMessageContaining("density.implausible");
+        assertThatThrownBy(() -> Liquid.parse("50 lb/gal", Said.text("--liquid")))
+                .hasMessageContaining("density.implausible");
         assertThatThrownBy(() -> Liquid.parse("urea", Said.text("--liquid"))).hasMessageContaining("liquid.dry");
-        assertThatThrownBy(() -> Liquid.parse("anhydrous ammonia", Said.text("--liquid"))).hasMessageContaining("liquid.ammonia");
+        assertThatThrownBy(() -> Liquid.parse("anhydrous ammonia", Said.text("--liquid")))
+                .hasMessageContaining("liquid.ammonia");
     }
 }

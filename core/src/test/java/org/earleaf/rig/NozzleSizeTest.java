@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import org.earleaf.units.Said;
 import org.assertj.core.data.Percentage;
 import org.earleaf.units.BundledTable;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 class NozzleSizeTest {
@@ -15,7 +15,8 @@ class NozzleSizeTest {
     @Test
     void sizes_flow_at_metric_pressures_as_computed() {
         assertThat(NozzleSize.parse("04", Said.text("size")).flowAt3Bar_lMin()).isCloseTo(1.579, within(0.002));
-        double at2Bar = FlowMath.flowAt_m3s(NozzleSize.parse("03", Said.text("size")).rated_m3s(), 2e5, 1) * 60e3;
+        double at2Bar =
+                FlowMath.flowAt_m3s(NozzleSize.parse("03", Said.text("size")).rated_m3s(), 2e5, 1) * 60e3;
         assertThat(at2Bar).isCloseTo(0.967, within(0.001));
     }
 
@@ -56,8 +57,7 @@ class NozzleSizeTest {
     void colours_that_were_not_seen_in_print_stay_empty() {
         assertThat(NozzleSize.parse("05", Said.text("size")).said())
                 .isEqualTo(Said.of("nozzle.size-colour", "number", "05", "colour", "brown"));
-        assertThat(NozzleSize.parse("10", Said.text("size")).said())
-                .isEqualTo(Said.of("nozzle.size", "number", "10"));
+        assertThat(NozzleSize.parse("10", Said.text("size")).said()).isEqualTo(Said.of("nozzle.size", "number", "10"));
         assertThat(NozzleSize.parse("05", Said.text("size")).findScreenMesh()).contains(50);
         assertThat(NozzleSize.parse("10", Said.text("size")).findScreenMesh()).isEmpty();
     }

@@ -11,10 +11,10 @@ import static org.earleaf.rig.Us.psi;
 
 import java.util.Set;
 import java.util.SplittableRandom;
-import org.earleaf.units.Said;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -189,8 +189,7 @@ class RigSetupTest {
                         .said()
                         .code())
                 .isEqualTo("setup.no-speed");
-        assertThat(find(rig, 2, Placement.ROW_BASE, mph(8)).reasons().get(0))
-                .isInstanceOf(SetupReason.RateOut.class);
+        assertThat(find(rig, 2, Placement.ROW_BASE, mph(8)).reasons().get(0)).isInstanceOf(SetupReason.RateOut.class);
     }
 
     // Source: definition of the Reynolds number by hand: 0.23 gal/min of UAN (assumed 3.5 mPa s) through 1.4 mm is
@@ -211,8 +210,7 @@ class RigSetupTest {
     @Test
     void outlets_that_share_the_rate_are_left_to_the_split() {
         Rig rig = rig("self-propelled", 2, 14, 60, Placement.UNDER_CANOPY);
-        assertThat(find(rig, 40, Placement.UNDER_CANOPY, mph(6))
-                        .reasons())
+        assertThat(find(rig, 40, Placement.UNDER_CANOPY, mph(6)).reasons())
                 .containsExactly(new SetupReason.NotSetHere("Highboy", SetupReason.NotSetHere.Because.SPLIT));
     }
 

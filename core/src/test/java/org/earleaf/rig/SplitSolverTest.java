@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.rig;
 
-import org.earleaf.units.Measured;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -14,6 +13,7 @@ import static org.earleaf.rig.Us.psi;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.earleaf.units.Measured;
 import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
@@ -29,8 +29,11 @@ class SplitSolverTest {
         double[] wanted = SplitSolver.wanted_m3s(TOP_AND_EAR, ROW);
         assertThat(wanted[0]).isCloseTo(gpm(0.2424), within(gpm(0.00005)));
         assertThat(wanted[1]).isCloseTo(gpm(0.1364), within(gpm(0.00005)));
-        SplitSolver.Split split =
-                SplitSolver.of(TOP_AND_EAR, List.of(NozzleSize.parse("025", Said.text("")), NozzleSize.parse("015", Said.text(""))), ROW, 1);
+        SplitSolver.Split split = SplitSolver.of(
+                TOP_AND_EAR,
+                List.of(NozzleSize.parse("025", Said.text("")), NozzleSize.parse("015", Said.text(""))),
+                ROW,
+                1);
         assertThat(split.shares()[0]).isCloseTo(0.3846, within(5e-5));
         assertThat(split.shares()[1]).isCloseTo(0.6154, within(5e-5));
         assertThat(split.pressure_Pa() / psi(1)).isCloseTo(34.8, within(0.05));
@@ -85,8 +88,11 @@ class SplitSolverTest {
 
     @Test
     void a_share_that_is_far_off_is_named() {
-        SplitSolver.Split split =
-                SplitSolver.of(TOP_AND_EAR, List.of(NozzleSize.parse("04", Said.text("")), NozzleSize.parse("015", Said.text(""))), ROW, 1);
+        SplitSolver.Split split = SplitSolver.of(
+                TOP_AND_EAR,
+                List.of(NozzleSize.parse("04", Said.text("")), NozzleSize.parse("015", Said.text(""))),
+                ROW,
+                1);
         assertThat(split.warnings(TOP_AND_EAR)).hasSize(2);
         Said top = split.warnings(TOP_AND_EAR).get(0);
         assertThat(top.code()).isEqualTo("split.off");

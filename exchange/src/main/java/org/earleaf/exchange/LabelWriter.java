@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange;
 
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -29,6 +28,7 @@ import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Quantity;
+import org.earleaf.units.Said;
 
 /** Puts the rows of one product and crop together to a label entry. */
 final class LabelWriter {

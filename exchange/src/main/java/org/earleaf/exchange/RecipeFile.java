@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange;
 
-import org.earleaf.units.Said;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,6 +21,7 @@ import org.earleaf.mix.Dose;
 import org.earleaf.mix.MixForm;
 import org.earleaf.mix.MixLine;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Said;
 
 /**
  * A recipe as a file of its own: {@code product,rate,rate_unit,form} and, if wanted, {@code class}, which overrides the
@@ -86,7 +86,11 @@ public final class RecipeFile {
             if (nitrogen.filter(NitrogenProduct::isLiquid).isPresent()) {
                 return MixForm.find("SL");
             }
-            row.refuse(form, "an empty cell", "a formulation code: " + String.join(" ", MixForm.codes()), "Write the code of the label.");
+            row.refuse(
+                    form,
+                    "an empty cell",
+                    "a formulation code: " + String.join(" ", MixForm.codes()),
+                    "Write the code of the label.");
         }
         return byClass.or(() -> byForm);
     }

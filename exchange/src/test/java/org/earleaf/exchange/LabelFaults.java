@@ -60,7 +60,15 @@ final class LabelFaults {
                 told("a week to rainfast", ",2,h", ",168,h", 14, "value", "168 h", "label.implausible"),
                 told("an inversion perhaps", ",yes,", ",perhaps,", 15, "value", "\"perhaps\"", "label.not-yes-or-no"),
                 told("an inversion of none", ",yes,", ",none,", 15, "value", "\"none\"", "label.not-yes-or-no"),
-                told("droplets by size", ",medium,", ",250,", 16, "value", "\"250\"", "label.unreadable", "[XF, VF, F, M"),
+                told(
+                        "droplets by size",
+                        ",medium,",
+                        ",250,",
+                        16,
+                        "value",
+                        "\"250\"",
+                        "label.unreadable",
+                        "[XF, VF, F, M"),
                 told(
                         "days before harvest",
                         ",30,days,Ann,2012-02-01,Ben,2012-02-02\nLeaf Guard,corn,first",

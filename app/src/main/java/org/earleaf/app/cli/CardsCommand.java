@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.earleaf.app.words.Words;
 import org.earleaf.card.CardReader;
 import org.earleaf.card.CardReading;
 import org.earleaf.card.CardUse;
@@ -18,6 +20,8 @@ import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.CardImage;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,11 +31,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf cards}: reads scans of water-sensitive paper. */
-@Command(
-        name = "cards",
-        mixinStandardHelpOptions = true,
-        description = "Reads flat scans of water-sensitive paper: how much is stained, by how many drops, of what size,"
-                + " and whether that serves. Cut each scan to its card first.")
+@Command(name = "cards", mixinStandardHelpOptions = true)
 public final class CardsCommand implements Runnable {
     private static final int DIGITS = 3;
     static final String ASSUMED =
@@ -46,20 +46,16 @@ public final class CardsCommand implements Runnable {
     @Mixin
     private final Common common = new Common();
 
-    @Parameters(arity = "1..*", paramLabel = "PICTURE", description = "PNG or JPEG, one card each.")
+    @Parameters(arity = "1..*", paramLabel = "PICTURE", descriptionKey = "cli.cards.option.picture")
     private List<Path> pictures = new ArrayList<>();
 
-    @Option(names = "--dpi", required = true, paramLabel = "1200", description = "Dots per inch of the scan.")
+    @Option(names = "--dpi", required = true, paramLabel = "1200", descriptionKey = "cli.cards.option.dpi")
     private String dpi = "";
 
-    @Option(names = "--margin", paramLabel = "'1 mm'", description = "Left out on every side (default: 1 mm).")
+    @Option(names = "--margin", paramLabel = "'1 mm'", descriptionKey = "cli.cards.option.margin")
     private String margin = "1 mm";
 
-    @Option(
-            names = "--for",
-            paramLabel = "PURPOSE",
-            description = "What the pass was for: insecticide, 'herbicide before emergence', 'contact herbicide',"
-                    + " 'contact fungicide', 'systemic fungicide'.")
+    @Option(names = "--for", paramLabel = "PURPOSE", descriptionKey = "cli.cards.option.for")
     private String purpose = "";
 
     private record Read(Path file, CardReading reading) {}
@@ -76,11 +72,12 @@ public final class CardsCommand implements Runnable {
             try {
                 read.add(new Read(file, reader.read(CardImage.read(file, dots))));
             } catch (IllegalArgumentException small) {
-                throw EarleafException.of(
-                        String.valueOf(file.getFileName()),
-                        "a picture smaller than its margins",
-                        "more than " + margin + " on every side",
-                        "Give a smaller --margin, or the dots per inch at which it was scanned.");
+                throw new EarleafException(Problem.of(
+                        "cards.more-than-on-every-side",
+                        Said.text(String.valueOf(file.getFileName())),
+                        Said.of("found.a-picture-smaller-than"),
+                        "margin",
+                        margin));
             }
         }
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
@@ -98,11 +95,12 @@ public final class CardsCommand implements Runnable {
         return Arrays.stream(CardUse.values())
                 .filter(u -> Words.US.say(u).equalsIgnoreCase(purpose.strip()))
                 .findFirst()
-                .orElseThrow(() -> EarleafException.of(
-                        "--for",
-                        "\"" + purpose + "\"",
-                        Arrays.stream(CardUse.values()).map(Words.US::say).collect(Collectors.joining(", ")),
-                        "Give one of them."));
+                .orElseThrow(() -> new EarleafException(Problem.of(
+                        "cards.text",
+                        Said.text("--for"),
+                        Said.text("\"" + purpose + "\""),
+                        "list",
+                        Arrays.stream(CardUse.values()).map(Words.US::say).collect(Collectors.joining(", ")))));
     }
 
     private static Map<String, @Nullable Object> json(Read read, Optional<CardUse> use) {
@@ -137,36 +135,58 @@ public final class CardsCommand implements Runnable {
                 use.map(u -> Words.US.say(r.verdict(u))));
     }
 
+    private static void print(CardReading.Sizes s, PrintWriter out) {
+        line(out, "middle", tell("cli.cards.stain-um", "figure", figure(s.stain_um())));
+        String drops = tell(
+                "cli.cards.half-the-volume-below-um",
+                "figure",
+                figure(s.v50_um()),
+                "figure2",
+                figure(s.v10_um()),
+                "figure3",
+                figure(s.v90_um()));
+        line(out, "drops", drops);
+        line(out, "deposit", tell("cli.cards.ul-cm2-assumption", "figure", figure(s.deposit_ulCm2())));
+    }
+
     private static void print(Read read, Optional<CardUse> use, PrintWriter out) {
         CardReading r = read.reading();
         out.println(read.file().getFileName());
-        line(out, "covered", figure(r.cover() * 100) + " % of " + figure(r.area_cm2()) + " cm2");
+        line(
+                out,
+                "covered",
+                tell("cli.cards.of-cm2", "figure", figure(r.cover() * 100), "figure2", figure(r.area_cm2())));
         line(
                 out,
                 "stains",
                 r.stains_cm2()
-                        .map(n -> figure(n) + "/cm2 (counted " + figure(r.counted_cm2()) + ", the rest lie on others)")
-                        .orElse("too crowded to count"));
-        r.sizes().ifPresent(s -> {
-            line(out, "middle", "stain " + figure(s.stain_um()) + " um");
-            line(
-                    out,
-                    "drops",
-                    "half the volume below " + figure(s.v50_um()) + " um (a tenth below " + figure(s.v10_um())
-                            + ", nine tenths below " + figure(s.v90_um()) + "), assumption");
-            line(out, "deposit", figure(s.deposit_ulCm2()) + " uL/cm2, assumption");
-        });
+                        .map(n -> tell(
+                                "cli.cards.cm2-counted-the-rest-lie",
+                                "figure",
+                                figure(n),
+                                "figure2",
+                                figure(r.counted_cm2())))
+                        .orElse(tell("cli.cards.too-crowded-to-count")));
+        r.sizes().ifPresent(s -> print(s, out));
         if (r.isCrowded()) {
-            line(out, "note", "more than a fifth is covered: counts and sizes lean on the correction for overlap");
+            line(out, "note", tell("cli.cards.more-than-a-fifth-is"));
         }
         if (r.scuffs() > 0) {
-            line(out, "note", r.scuffs() + " patches are scratched or have run");
+            line(out, "note", tell("cli.cards.patches-are-scratched-or", "scuffs", r.scuffs()));
         }
         use.ifPresent(u -> line(
                 out,
                 "verdict",
-                Words.US.say(r.verdict(u)) + " (" + Words.US.say(u) + ": " + figure(u.least_cm2()) + " to " + figure(u.most_cm2())
-                        + "/cm2)"));
+                tell(
+                        "cli.cards.to-cm2",
+                        "words",
+                        Words.US.say(r.verdict(u)),
+                        "words2",
+                        Words.US.say(u),
+                        "figure",
+                        figure(u.least_cm2()),
+                        "figure2",
+                        figure(u.most_cm2()))));
         out.println();
     }
 

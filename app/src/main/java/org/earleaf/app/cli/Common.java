@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -19,27 +21,27 @@ public final class Common {
         METRIC
     }
 
-    @Option(names = "--farm", paramLabel = "FILE", description = "The farm's database (default: earleaf.db here).")
+    @Option(names = "--farm", paramLabel = "FILE", descriptionKey = "cli.common.option.farm")
     private Path farm = Path.of("earleaf.db");
 
-    @Option(names = "--folder", paramLabel = "DIR", description = "A farm folder, read into memory; nothing is stored.")
+    @Option(names = "--folder", paramLabel = "DIR", descriptionKey = "cli.common.option.folder")
     private @Nullable Path folder;
 
     @Option(
             names = "--on",
             paramLabel = "YYYY-MM-DD",
             converter = DateConverter.class,
-            description = "The day to answer for (default: today).")
+            descriptionKey = "cli.common.option.on")
     private @Nullable LocalDate on;
 
     @Option(
             names = "--units",
             paramLabel = "us|metric",
             converter = UnitSystemConverter.class,
-            description = "Units of the answer (default: us).")
+            descriptionKey = "cli.common.option.units")
     private UnitSystem units = UnitSystem.US;
 
-    @Option(names = "--json", description = "Print JSON.")
+    @Option(names = "--json", descriptionKey = "cli.common.option.json")
     private boolean json;
 
     public Path farm() {
@@ -75,8 +77,7 @@ public final class Common {
             try {
                 return LocalDate.parse(text.trim());
             } catch (DateTimeParseException notADay) {
-                throw new TypeConversionException(
-                        "found \"" + text + "\"; expected a day that exists, as YYYY-MM-DD (2012-07-01)");
+                throw new TypeConversionException(tell("cli.common.found-expected-a-day-that", "text", text));
             }
         }
     }
@@ -88,7 +89,8 @@ public final class Common {
             return switch (text.trim().toLowerCase(Locale.ROOT)) {
                 case "us" -> UnitSystem.US;
                 case "metric" -> UnitSystem.METRIC;
-                default -> throw new TypeConversionException("found \"" + text + "\"; expected us or metric");
+                default ->
+                    throw new TypeConversionException(tell("cli.common.found-expected-us-or-metric", "text", text));
             };
         }
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -19,20 +21,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf demo}: an invented farm on a day in June, its brief printed and its pages served. */
-@Command(
-        name = "demo",
-        mixinStandardHelpOptions = true,
-        description = "An invented farm: prints its morning brief, then serves its pages until interrupted.")
+@Command(name = "demo", mixinStandardHelpOptions = true)
 public final class DemoCommand implements Callable<Integer> {
     private final Wiring wiring;
 
     @Mixin
     private final Common common = new Common();
 
-    @Option(names = "--once", description = "Print the brief and end.")
+    @Option(names = "--once", descriptionKey = "cli.demo.option.once")
     private boolean once;
 
-    @Option(names = "--port", paramLabel = "N", description = "Port of the pages (default: 8080; 0 takes a free one).")
+    @Option(names = "--port", paramLabel = "N", descriptionKey = "cli.demo.option.port")
     private int port = 8080;
 
     @Spec
@@ -47,7 +46,7 @@ public final class DemoCommand implements Callable<Integer> {
         FarmSource.refuseFolder(common, "demo");
         try (Serving serving = trial()) {
             Brief brief;
-            try (Progress progress = Progress.of(spec, "Working out the fields")) {
+            try (Progress progress = Progress.of(spec, tell("cli.demo.working-out-the-fields"))) {
                 brief = serving.today().brief();
             }
             Printed.print(
@@ -56,7 +55,7 @@ public final class DemoCommand implements Callable<Integer> {
                             ? Json.text(MorningJson.of(brief, common.isMetric()))
                             : MorningText.of(brief, common.isMetric()));
             if (!once) {
-                String where = serving.start("127.0.0.1", port) + "\nStop it with Ctrl-C; nothing of the demo is kept.";
+                String where = tell("cli.demo.stop-it-with-ctrl-c", "start", serving.start("127.0.0.1", port));
                 // With JSON, standard output is the brief's alone.
                 PrintWriter out = common.isJson()
                         ? spec.commandLine().getErr()

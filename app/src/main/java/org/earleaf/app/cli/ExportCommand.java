@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -19,6 +21,8 @@ import org.earleaf.app.store.FarmStore;
 import org.earleaf.exchange.table.CsvRows;
 import org.earleaf.field.Reading;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,13 +30,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf export}: writes photographs with the readings they go with. */
-@Command(
-        name = "export",
-        mixinStandardHelpOptions = true,
-        description = {
-            "Writes the photographs of readings as files, with a list, photographs.csv, of the readings they go with.",
-            "Example: earleaf export --photographs pictures"
-        })
+@Command(name = "export", mixinStandardHelpOptions = true)
 public final class ExportCommand implements Callable<Integer> {
     private static final String LIST = "photographs.csv";
 
@@ -43,7 +41,7 @@ public final class ExportCommand implements Callable<Integer> {
             names = "--photographs",
             required = true,
             paramLabel = "DIR",
-            description = "Folder to write to; made where it is missing. No file in it is overwritten.")
+            descriptionKey = "cli.export.option.photographs")
     private Path folder = Path.of("");
 
     @Spec
@@ -65,8 +63,16 @@ public final class ExportCommand implements Callable<Integer> {
                     spec,
                     common.isJson()
                             ? Json.text(Json.object("folder", folder.toString(), "photographs", names))
-                            : names.size() + (names.size() == 1 ? " photograph" : " photographs") + " written to "
-                                    + folder + ", listed in " + LIST + ".");
+                            : tell(
+                                    "cli.export.written-to-listed-in",
+                                    "names",
+                                    names.size(),
+                                    "more",
+                                    names.size() == 1 ? tell("cli.export.photograph") : tell("cli.export.photographs"),
+                                    "folder",
+                                    String.valueOf(folder),
+                                    "list",
+                                    LIST));
         }
         return Faults.DONE;
     }
@@ -99,11 +105,10 @@ public final class ExportCommand implements Callable<Integer> {
         all.add(LIST);
         for (String name : all) {
             if (Files.exists(folder.resolve(name))) {
-                throw EarleafException.of(
-                        folder.resolve(name).toString(),
-                        "a file that is there already",
-                        "a folder without it",
-                        "Name another folder, or move the file away: nothing was written.");
+                throw new EarleafException(Problem.of(
+                        "export.a-folder-without-it",
+                        Said.text(folder.resolve(name).toString()),
+                        Said.of("found.a-file-that-is-there")));
             }
         }
     }

@@ -9,6 +9,8 @@ import org.earleaf.app.store.FarmStore;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /** Where a command finds its farm and its fields. */
 final class FarmSource {
@@ -31,11 +33,12 @@ final class FarmSource {
     /** Commands that write have no use for a folder. */
     static void refuseFolder(Common common, String command) {
         if (common.findFolder().isPresent()) {
-            throw EarleafException.of(
-                    "--folder",
-                    common.findFolder().get().toString(),
-                    "a database, since " + command + " stores what it is given",
-                    "Import the folder once, then name the database with --farm.");
+            throw new EarleafException(Problem.of(
+                    "farm-source.a-database-since-stores",
+                    Said.text("--folder"),
+                    Said.text(common.findFolder().get().toString()),
+                    "command",
+                    command));
         }
     }
 
@@ -48,12 +51,12 @@ final class FarmSource {
                     .toList();
         }
         if (zones.isEmpty()) {
-            throw EarleafException.of(
-                    "field",
-                    "\"" + name + "\"",
-                    "one of "
-                            + farm.zones().stream().map(Zone::field).distinct().collect(Collectors.joining(", ")),
-                    "Name one of these fields.");
+            throw new EarleafException(Problem.of(
+                    "farm-source.one-of",
+                    Said.text("field"),
+                    Said.text("\"" + name + "\""),
+                    "list",
+                    farm.zones().stream().map(Zone::field).distinct().collect(Collectors.joining(", "))));
         }
         return zones;
     }

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.earleaf.app.words.CommandTexts;
 import org.earleaf.app.words.Words;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
@@ -24,15 +27,30 @@ public final class Faults {
 
     /** Gives a command line and its subcommands these statuses and messages. */
     public static CommandLine guard(CommandLine line) {
-        return line.setParameterExceptionHandler((e, args) -> wrongArguments(e))
+        return line.setResourceBundle(new CommandTexts())
+                .setExecutionStrategy(Faults::run)
+                .setParameterExceptionHandler((e, args) -> wrongArguments(e))
                 .setExecutionExceptionHandler(Faults::report);
+    }
+
+    /** The last command given, in the units it asks for. */
+    private static int run(ParseResult parsed) {
+        ParseResult last = parsed;
+        while (last.hasSubcommand()) {
+            last = last.subcommand();
+        }
+        Words.begin(last.matchedOptionValue("--units", Common.UnitSystem.US) == Common.UnitSystem.METRIC);
+        return new CommandLine.RunLast().execute(parsed);
     }
 
     private static int wrongArguments(ParameterException e) {
         PrintWriter err = e.getCommandLine().getErr();
         err.println(e.getMessage());
         CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
-        err.println("See: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+        err.println(tell(
+                "cli.faults.see-help",
+                "qualifiedName",
+                e.getCommandLine().getCommandSpec().qualifiedName()));
         return WRONG_INPUT;
     }
 
@@ -43,17 +61,19 @@ public final class Faults {
                 return WRONG_INPUT;
             }
             for (Problem problem : wrong.problems()) {
-                line.getErr().println(Words.US.told(problem).sentence());
+                line.getErr().println(Words.here().told(problem).sentence());
             }
             return WRONG_INPUT;
         }
-        line.getErr().println("An unexpected fault stopped the work: " + e);
+        line.getErr().println(tell("cli.faults.an-unexpected-fault-stopped", "fault", String.valueOf(e)));
         try {
             Path file = Files.createTempFile("earleaf-report-", ".txt");
             Files.writeString(file, story(e, parsed.originalArgs()));
-            line.getErr().println("A report is in " + file);
+            line.getErr().println(tell("cli.faults.a-report-is-in", "file", String.valueOf(file)));
         } catch (IOException noFile) {
-            line.getErr().println("No report could be written (" + noFile.getMessage() + "); here it is:");
+            line.getErr()
+                    .println(tell(
+                            "cli.faults.no-report-could-be-written", "message", String.valueOf(noFile.getMessage())));
             line.getErr().println(story(e, parsed.originalArgs()));
         }
         return FAULT;
@@ -78,8 +98,13 @@ public final class Faults {
     private static String story(Exception e, List<String> args) {
         StringWriter text = new StringWriter();
         PrintWriter out = new PrintWriter(text);
-        out.println("earleaf " + String.join(" ", args));
-        out.println("Java " + System.getProperty("java.version") + " on " + System.getProperty("os.name"));
+        out.println(tell("cli.faults.earleaf", "args", String.join(" ", args)));
+        out.println(tell(
+                "cli.faults.java-on",
+                "property",
+                System.getProperty("java.version"),
+                "property2",
+                System.getProperty("os.name")));
         e.printStackTrace(out);
         out.flush();
         return text.toString();

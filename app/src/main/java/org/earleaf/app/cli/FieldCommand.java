@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -9,6 +11,8 @@ import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.field.Zone;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,23 +22,20 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf field NAME}: where a field stands and how long its nitrogen lasts. */
-@Command(
-        name = "field",
-        mixinStandardHelpOptions = true,
-        description = "Where the nitrogen of a field lies and how long it lasts.")
+@Command(name = "field", mixinStandardHelpOptions = true)
 public final class FieldCommand implements Callable<Integer> {
     private final Wiring wiring;
 
     @Mixin
     private final Common common = new Common();
 
-    @Parameters(arity = "0..1", paramLabel = "NAME", description = "The field, or \"field, zone\".")
+    @Parameters(arity = "0..1", paramLabel = "NAME", descriptionKey = "cli.field.option.name")
     private @Nullable String name;
 
-    @Option(names = "--all", description = "Every field and zone.")
+    @Option(names = "--all", descriptionKey = "cli.field.option.all")
     private boolean all;
 
-    @Option(names = "--hindsight", description = "Use the weather after the day asked for, too.")
+    @Option(names = "--hindsight", descriptionKey = "cli.field.option.hindsight")
     private boolean hindsight;
 
     @Spec
@@ -49,7 +50,7 @@ public final class FieldCommand implements Callable<Integer> {
         FarmDay day = FarmSource.day(wiring, common, hindsight);
         List<Zone> zones = zones(day);
         String answer;
-        try (Progress progress = Progress.of(spec, "Working out the field")) {
+        try (Progress progress = Progress.of(spec, tell("cli.field.working-out-the-field"))) {
             answer = common.isJson() ? json(day, zones) : text(day, zones);
         }
         Printed.print(spec, answer);
@@ -61,7 +62,8 @@ public final class FieldCommand implements Callable<Integer> {
             return day.farm().zones();
         }
         if (name == null) {
-            throw EarleafException.of("field", "no name", "the name of a field, or --all", "Name the field.");
+            throw new EarleafException(
+                    Problem.of("field.the-name-of-a-field", Said.text("field"), Said.of("found.no-name")));
         }
         return FarmSource.zones(day.farm(), name);
     }

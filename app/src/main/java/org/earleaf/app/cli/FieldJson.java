@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,8 +56,7 @@ final class FieldJson {
     }
 
     static String notModelledSentence(Zone zone) {
-        return zone.label() + " grows " + zone.crop()
-                + "; the season is modelled for corn only. Its plans, loads and records work as for any field.";
+        return tell("cli.field-json.grows-the-season-is-modelled", "label", zone.label(), "crop", zone.crop());
     }
 
     private void crop() {

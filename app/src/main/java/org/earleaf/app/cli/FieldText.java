@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import org.earleaf.label.Cautions;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
@@ -37,12 +39,23 @@ final class FieldText {
 
     private void standing() {
         page.title(outlook.zone().label() + ", " + Say.full(outlook.on()));
-        page.say("Nitrogen runs short: " + Say.shortOn(outlook.nShort()) + ".");
-        page.say("Corn " + outlook.stage() + ", " + say.spread(Measure.HEIGHT, outlook.height_cm(), 0)
-                + " tall; planted "
-                + Say.day(outlook.zone().planted()) + ", " + Say.number(at(Daily.GDD), 0) + " F degree days. Emerged "
-                + Say.day(outlook.emergence(), "not yet") + ", silk " + Say.day(outlook.silk(), "not reached")
-                + ", black layer " + Say.day(outlook.maturity(), "not reached") + ".");
+        page.say(tell("cli.field.nitrogen-runs-short", "shortOn", Say.shortOn(outlook.nShort())));
+        page.say(tell(
+                "cli.field.corn-tall-planted-f-degree",
+                "stage",
+                outlook.stage(),
+                "spread",
+                say.spread(Measure.HEIGHT, outlook.height_cm(), 0),
+                "planted",
+                Say.day(outlook.zone().planted()),
+                "at",
+                Say.number(at(Daily.GDD), 0),
+                "emergence",
+                Say.day(outlook.emergence(), tell("cli.field.not-yet")),
+                "silk",
+                Say.day(outlook.silk(), tell("cli.field.not-reached")),
+                "maturity",
+                Say.day(outlook.maturity(), tell("cli.field.not-reached"))));
     }
 
     private double at(Daily what) {
@@ -51,12 +64,24 @@ final class FieldText {
 
     private void soil() {
         String n = Measure.NITROGEN.unit(say.metric());
-        page.head("The soil: nitrogen (" + n + " of field) and water (" + Measure.WATER.unit(say.metric()) + ")");
-        page.row(ROW, "Depth, " + Measure.DEPTH.unit(say.metric()), "nitrate", "", "ammonium", "", "water", "");
+        page.head(tell("cli.field.the-soil-nitrogen-of-field", "n", n, "unit", Measure.WATER.unit(say.metric())));
+        page.row(
+                ROW,
+                tell("cli.field.depth", "unit", Measure.DEPTH.unit(say.metric())),
+                "nitrate",
+                "",
+                "ammonium",
+                "",
+                "water",
+                "");
         page.row(ROW, "", "row", "middle", "row", "middle", "row", "middle");
         for (int layer = 0; layer < SoilProfile.LAYERS; layer++) {
-            String depth = say.number(Measure.DEPTH, SoilProfile.top_mm(layer), 0) + " to "
-                    + say.number(Measure.DEPTH, SoilProfile.bottom_mm(layer), 0);
+            String depth = tell(
+                    "cli.field.to",
+                    "depth",
+                    say.number(Measure.DEPTH, SoilProfile.top_mm(layer), 0),
+                    "depth2",
+                    say.number(Measure.DEPTH, SoilProfile.bottom_mm(layer), 0));
             page.row(
                     ROW,
                     depth,
@@ -95,17 +120,23 @@ final class FieldText {
     }
 
     private void comeAndGone() {
-        page.head(
-                "What has come and gone since " + Say.day(trace.first()) + ", " + Measure.NITROGEN.unit(say.metric()));
-        line("Given", at(Daily.FERTILISED));
-        line("From rain and air", at(Daily.DEPOSITED));
-        line("Freed by the soil, less what it took back", at(Daily.MINERALISED) - at(Daily.TAKEN_BACK));
-        line("Held by residue", at(Daily.RESIDUE_NET));
-        line("Leached", at(Daily.LEACHED));
-        line("Lost as gas from wet soil", at(Daily.DENITRIFIED));
-        line("Lost as ammonia from the surface", at(Daily.VOLATILISED));
-        line("On the surface", trace.surface(day, SeasonTrace.ROW) + trace.surface(day, SeasonTrace.MIDDLE));
-        line("In the crop, shoot and root", at(Daily.SHOOT_N) + at(Daily.ROOT_N));
+        page.head(tell(
+                "cli.field.what-has-come-and-gone",
+                "first",
+                Say.day(trace.first()),
+                "unit",
+                Measure.NITROGEN.unit(say.metric())));
+        line(tell("cli.field.given"), at(Daily.FERTILISED));
+        line(tell("cli.field.from-rain-and-air"), at(Daily.DEPOSITED));
+        line(tell("cli.field.freed-by-the-soil-less"), at(Daily.MINERALISED) - at(Daily.TAKEN_BACK));
+        line(tell("cli.field.held-by-residue"), at(Daily.RESIDUE_NET));
+        line(tell("cli.field.leached"), at(Daily.LEACHED));
+        line(tell("cli.field.lost-as-gas-from-wet"), at(Daily.DENITRIFIED));
+        line(tell("cli.field.lost-as-ammonia-from-the"), at(Daily.VOLATILISED));
+        line(
+                tell("cli.field.on-the-surface"),
+                trace.surface(day, SeasonTrace.ROW) + trace.surface(day, SeasonTrace.MIDDLE));
+        line(tell("cli.field.in-the-crop-shoot-and"), at(Daily.SHOOT_N) + at(Daily.ROOT_N));
     }
 
     private void line(String what, double nitrogen_kgHa) {
@@ -113,22 +144,31 @@ final class FieldText {
     }
 
     private void ahead() {
-        page.head("What lies ahead, if nothing more is done");
-        page.say("Yield " + say.spread(Measure.YIELD, outlook.yield_kgHa(), 0) + " at 15.5 % moisture, limited by "
-                + say.say(outlook.limitedBy()) + ".");
+        page.head(tell("cli.field.what-lies-ahead-if-nothing"));
+        page.say(tell(
+                "cli.field.yield-at-15-5-moisture",
+                "spread",
+                say.spread(Measure.YIELD, outlook.yield_kgHa(), 0),
+                "limitedBy",
+                say.say(outlook.limitedBy())));
         for (OutOfReach r : outlook.reach()) {
             page.say(reach(r));
         }
-        outlook.flags().forEach(f -> page.say("Note: " + say.say(f) + ".", ""));
+        outlook.flags().forEach(f -> page.say(tell("cli.field.note", "f", say.say(f)), ""));
         page.gap().say(Cautions.LABEL);
     }
 
     static String reach(OutOfReach r) {
         if (r.date().isEmpty()) {
-            return "The " + r.rig() + " fits to the end of the season.";
+            return tell("cli.field.the-fits-to-the-end", "rig", r.rig());
         }
         return r.lastDay().isEmpty()
-                ? "The " + r.rig() + " does not fit any more."
-                : "The " + r.rig() + " fits to " + Say.day(r.lastDay().get()) + ".";
+                ? tell("cli.field.the-does-not-fit-any", "rig", r.rig())
+                : tell(
+                        "cli.field.the-fits-to",
+                        "rig",
+                        r.rig(),
+                        "lastDay",
+                        Say.day(r.lastDay().get()));
     }
 }

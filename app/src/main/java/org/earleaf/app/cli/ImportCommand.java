@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,6 +17,8 @@ import org.earleaf.exchange.FolderWeather;
 import org.earleaf.farm.Farm;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherDay;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,14 +26,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf import --folder DIR}: brings a farm folder into the database, as often as wanted. */
-@Command(
-        name = "import",
-        mixinStandardHelpOptions = true,
-        description = {
-            "Brings a farm folder into the database.",
-            "Repeat it for new weather: days are added, a newer value wins and is told, the forecast is replaced.",
-            "A folder that holds weather files alone will do for that."
-        })
+@Command(name = "import", mixinStandardHelpOptions = true)
 public final class ImportCommand implements Callable<Integer> {
     private final Wiring wiring;
 
@@ -46,8 +43,8 @@ public final class ImportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path folder = common.findFolder()
-                .orElseThrow(() -> EarleafException.of(
-                        "--folder", "nothing", "the farm folder to import", "Name it: --folder DIR"));
+                .orElseThrow(() -> new EarleafException(Problem.of(
+                        "import.the-farm-folder-to-import", Said.text("--folder"), Said.of("found.nothing"))));
         ImportReport report = isWeatherAlone(folder) ? weather(folder) : farm(folder);
         Printed.print(spec, common.isJson() ? json(report) : text(report));
         return Faults.DONE;
@@ -103,21 +100,21 @@ public final class ImportCommand implements Callable<Integer> {
                 .filter(e -> e.getValue() > 0)
                 .map(e -> e.getValue() + " " + e.getKey())
                 .collect(Collectors.joining(", "));
-        text.append(r.first() ? "Imported " : "Brought up to date: ")
+        text.append(r.first() ? tell("cli.import.imported") : tell("cli.import.brought-up-to-date"))
                 .append(r.farm())
-                .append(" in ")
+                .append(tell("cli.import.in"))
                 .append(common.farm())
                 .append(".\n")
-                .append(added.isEmpty() ? "Nothing new" : "New: " + added)
-                .append(". Weather from ")
+                .append(added.isEmpty() ? tell("cli.import.nothing-new") : tell("cli.import.new", "added", added))
+                .append(tell("cli.import.weather-from"))
                 .append(r.weatherFrom())
-                .append(" to ")
+                .append(tell("cli.import.to"))
                 .append(r.weatherTo())
                 .append(".\n");
-        section(text, "Different from before", sentences(r.differences()));
+        section(text, tell("cli.import.different-from-before"), sentences(r.differences()));
         section(
                 text,
-                "Filled in or limited",
+                tell("cli.import.filled-in-or-limited"),
                 r.flags().stream().map(this::sentence).toList());
         return text.toString();
     }

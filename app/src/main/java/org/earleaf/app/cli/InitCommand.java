@@ -1,17 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.nio.file.Files;
 import java.util.concurrent.Callable;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf init}: makes an empty database. */
-@Command(name = "init", mixinStandardHelpOptions = true, description = "Makes an empty farm database.")
+@Command(name = "init", mixinStandardHelpOptions = true)
 public final class InitCommand implements Callable<Integer> {
     @Mixin
     private final Common common = new Common();
@@ -23,18 +27,20 @@ public final class InitCommand implements Callable<Integer> {
     public Integer call() {
         FarmSource.refuseFolder(common, "init");
         if (Files.exists(common.farm())) {
-            throw EarleafException.of(
-                    common.farm().toString(),
-                    "a file that is there already",
-                    "a new name",
-                    "Name another file with --farm, or use the one that is there.");
+            throw new EarleafException(Problem.of(
+                    "init.a-new-name", Said.text(common.farm().toString()), Said.of("found.a-file-that-is-there")));
         }
         FarmStore.create(common.farm()).close();
         Printed.print(
                 spec,
                 common.isJson()
                         ? Json.text(Json.object("farm", common.farm().toString()))
-                        : "Made " + common.farm() + ". Next: earleaf import --folder DIR --farm " + common.farm());
+                        : tell(
+                                "cli.init.made-next-earleaf-import",
+                                "farm",
+                                String.valueOf(common.farm()),
+                                "farm2",
+                                String.valueOf(common.farm())));
         return Faults.DONE;
     }
 }

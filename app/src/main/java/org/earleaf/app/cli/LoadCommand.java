@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.desk.Wiring;
+import org.earleaf.app.words.Words;
 import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.RecipeFile;
 import org.earleaf.load.LoadPlan;
@@ -33,13 +35,7 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** {@code earleaf load}: how many loads, what goes in each, in which order. */
-@Command(
-        name = "load",
-        mixinStandardHelpOptions = true,
-        description =
-                "Parts a recipe into loads with amounts and mixing order. The recipe is a CSV file with the columns"
-                        + " product,rate,rate_unit,form and, if wanted, class (NIS, COC, MSO, WC, drift ...).",
-        footer = "A load sheet is not a label: the label is the law.")
+@Command(name = "load", mixinStandardHelpOptions = true)
 public final class LoadCommand implements Runnable {
     @Spec
     private @Nullable CommandSpec spec;
@@ -47,35 +43,32 @@ public final class LoadCommand implements Runnable {
     @Mixin
     private final Common common = new Common();
 
-    @Option(names = "--recipe", required = true, paramLabel = "FILE.csv", description = "What goes together.")
+    @Option(names = "--recipe", required = true, paramLabel = "FILE.csv", descriptionKey = "cli.load.option.recipe")
     private Path recipe = Path.of("");
 
-    @Option(names = "--area", required = true, paramLabel = "'72 ac'", description = "Ground to cover.")
+    @Option(names = "--area", required = true, paramLabel = "'72 ac'", descriptionKey = "cli.load.option.area")
     private String area = "";
 
-    @Option(
-            names = "--rate",
-            paramLabel = "'15 gal/ac'",
-            description = "Finished mix on the ground; may be left out for nitrogen solution that goes on alone.")
+    @Option(names = "--rate", paramLabel = "'15 gal/ac'", descriptionKey = "cli.load.option.rate")
     private String rate = "";
 
-    @Option(names = "--tank", required = true, paramLabel = "'1200 gal'", description = "Usable volume of the tank.")
+    @Option(names = "--tank", required = true, paramLabel = "'1200 gal'", descriptionKey = "cli.load.option.tank")
     private String tank = "";
 
     @Option(
             names = "--split",
             paramLabel = "equal|full",
             converter = SplitConverter.class,
-            description = "Equal loads, or full ones and a rest (default: equal).")
+            descriptionKey = "cli.load.option.split")
     private LoadJob.Split split = LoadJob.Split.EQUAL;
 
-    @Option(names = "--heel", paramLabel = "'8 gal'", description = "Volume that stays in the tank, counted once.")
+    @Option(names = "--heel", paramLabel = "'8 gal'", descriptionKey = "cli.load.option.heel")
     private String heel = "0 gal";
 
-    @Option(names = "--prime", paramLabel = "'6 gal'", description = "Volume that fills the lines, counted once.")
+    @Option(names = "--prime", paramLabel = "'6 gal'", descriptionKey = "cli.load.option.prime")
     private String prime = "0 gal";
 
-    @Option(names = "--field", paramLabel = "NAME", description = "Field to print on the sheets.")
+    @Option(names = "--field", paramLabel = "NAME", descriptionKey = "cli.load.option.field")
     private String field = "";
 
     @Mixin
@@ -103,9 +96,8 @@ public final class LoadCommand implements Runnable {
         MixText told = new MixText(plan, mix, common.isMetric());
         List<LoadSheet> sheets = LoadSheet.of(plan, field, Optional.empty(), List.of(), common.isMetric());
         Words words = Words.in(common.isMetric());
-        List<String> cautions = sheets.get(0).cautions().stream()
-                .map(c -> words.say(c.said()))
-                .toList();
+        List<String> cautions =
+                sheets.get(0).cautions().stream().map(c -> words.say(c.said())).toList();
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         if (common.isJson()) {
             out.println(Json.text(json(plan, cautions, told)));
@@ -113,9 +105,9 @@ public final class LoadCommand implements Runnable {
         }
         LoadText text = new LoadText(out, common.isMetric());
         sheets.forEach(text::print);
-        plan.remarks().forEach(remark -> out.println("Note: " + words.say(remark)));
+        plan.remarks().forEach(remark -> out.println(tell("cli.load.note", "remark", words.say(remark))));
         told.print(out);
-        out.println("Cautions");
+        out.println(tell("cli.load.cautions"));
         cautions.forEach(caution -> out.println("- " + caution));
     }
 
@@ -171,7 +163,7 @@ public final class LoadCommand implements Runnable {
             return switch (text.trim().toLowerCase(Locale.ROOT)) {
                 case "equal" -> LoadJob.Split.EQUAL;
                 case "full" -> LoadJob.Split.FULL;
-                default -> throw new TypeConversionException("found \"" + text + "\"; expected equal or full");
+                default -> throw new TypeConversionException(tell("cli.load.found-expected-equal-or", "text", text));
             };
         }
     }

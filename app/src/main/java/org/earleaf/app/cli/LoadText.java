@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.PrintWriter;
 import org.earleaf.app.Amounts;
+import org.earleaf.app.words.Words;
 import org.earleaf.load.LoadSheet;
 import org.earleaf.mix.MixStep;
 import org.earleaf.rig.FlowPart;
@@ -22,9 +24,20 @@ final class LoadText {
 
     void print(LoadSheet sheet) {
         String field = sheet.field().isEmpty() ? "" : ", " + sheet.field();
-        out.println("Load " + sheet.load().number() + " of " + sheet.load().of() + field + ": "
-                + Amounts.volume(sheet.load().volume_m3(), metric) + " for "
-                + area(sheet.load().area_m2()) + " at " + FlowPart.RATE.text(sheet.rate_m3m2(), metric));
+        out.println(tell(
+                "cli.load.load-of-for-at",
+                "number",
+                String.valueOf(sheet.load().number()),
+                "of",
+                sheet.load().of(),
+                "field",
+                field,
+                "volume",
+                Amounts.volume(sheet.load().volume_m3(), metric),
+                "area",
+                area(sheet.load().area_m2()),
+                "rate",
+                FlowPart.RATE.text(sheet.rate_m3m2(), metric)));
         sheet.settings().ifPresent(this::print);
         sheet.load().steps().forEach(this::print);
         sheet.limits().forEach(limit -> out.println("  " + Words.in(metric).say(limit)));
@@ -33,26 +46,47 @@ final class LoadText {
                 .map(p -> Amounts.text(p.amount(), metric) + " " + p.product())
                 .reduce((a, b) -> a + ", " + b)
                 .orElse("");
-        out.println("  For each " + Amounts.volume(part.volume_m3(), metric) + " moved to another rig "
-                + area(part.area_m2()) + " and " + goes + " go with it.");
+        out.println(tell(
+                "cli.load.for-each-moved-to-another",
+                "volume",
+                Amounts.volume(part.volume_m3(), metric),
+                "area",
+                area(part.area_m2()),
+                "goes",
+                goes));
         out.println();
     }
 
     private void print(LoadSheet.Settings rig) {
-        out.println("  " + rig.rig() + ": " + FlowPart.SPEED.text(rig.speed_ms(), metric) + " ("
-                + FlowPart.SPEED.text(rig.slowest_ms(), metric) + " to "
-                + FlowPart.SPEED.text(rig.fastest_ms(), metric) + "), "
-                + FlowPart.PRESSURE.text(rig.pressure_Pa(), metric) + ", " + Words.in(metric).say(rig.outlet()));
+        out.println(tell(
+                "cli.load.to",
+                "rig",
+                rig.rig(),
+                "speed",
+                FlowPart.SPEED.text(rig.speed_ms(), metric),
+                "slowest",
+                FlowPart.SPEED.text(rig.slowest_ms(), metric),
+                "fastest",
+                FlowPart.SPEED.text(rig.fastest_ms(), metric),
+                "pressure",
+                FlowPart.PRESSURE.text(rig.pressure_Pa(), metric),
+                "outlet",
+                Words.in(metric).say(rig.outlet())));
     }
 
     private void print(MixStep step) {
         String product =
                 switch (step.part()) {
-                    case CARRIER_FIRST -> step.product() + ", first part";
-                    case CARRIER_LAST -> step.product() + ", to the mark";
+                    case CARRIER_FIRST -> tell("cli.load.first-part", "product", step.product());
+                    case CARRIER_LAST -> tell("cli.load.to-the-mark", "product", step.product());
                     case PRODUCT -> step.product();
                 };
-        out.printf("%4d. %-26s %-24s %s%n", step.order(), product, Amounts.text(step.amount(), metric), Words.in(metric).say(step.how()));
+        out.printf(
+                "%4d. %-26s %-24s %s%n",
+                step.order(),
+                product,
+                Amounts.text(step.amount(), metric),
+                Words.in(metric).say(step.how()));
     }
 
     private String area(double area_m2) {

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import org.earleaf.app.words.Words;
-import org.earleaf.units.Said;
 import java.util.Optional;
 import java.util.Set;
 import org.earleaf.app.desk.Wiring;
+import org.earleaf.app.words.Words;
 import org.earleaf.entry.Ranges;
 import org.earleaf.farm.Farm;
 import org.earleaf.label.CropStages;
@@ -14,47 +13,46 @@ import org.earleaf.mix.MixFacts;
 import org.earleaf.mix.TenderTrips;
 import org.earleaf.mix.WaterQuality;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import picocli.CommandLine.Option;
 
 /** What {@code earleaf load} may be told beside the recipe: crop, water, tender. */
 final class MixOptions {
-    @Option(
-            names = "--crop",
-            paramLabel = "CROP",
-            description = "The crop it goes on: the farm's labels then order the mix and say what binds.")
+    @Option(names = "--crop", paramLabel = "CROP", descriptionKey = "cli.mix-options.option.crop")
     private String crop = "";
 
-    @Option(names = "--stage", paramLabel = "V8", description = "Stage of that crop.")
+    @Option(names = "--stage", paramLabel = "V8", descriptionKey = "cli.mix-options.option.stage")
     private String stage = "";
 
     @Option(
             names = "--water",
             paramLabel = "'Ca 120, Mg 40, Na 30, K 5, Fe 0.5'",
-            description = "What is dissolved in the water, in ppm.")
+            descriptionKey = "cli.mix-options.option.water")
     private String water = "";
 
-    @Option(names = "--tender", paramLabel = "'4000 gal'", description = "What the tender holds.")
+    @Option(names = "--tender", paramLabel = "'4000 gal'", descriptionKey = "cli.mix-options.option.tender")
     private String tender = "";
 
-    @Option(names = "--round", paramLabel = "MINUTES", description = "Tender there and back, with its own filling.")
+    @Option(names = "--round", paramLabel = "MINUTES", descriptionKey = "cli.mix-options.option.round")
     private String round = "90";
 
-    @Option(names = "--rigs", paramLabel = "N", description = "Rigs that draw on the tender (default: 1).")
+    @Option(names = "--rigs", paramLabel = "N", descriptionKey = "cli.mix-options.option.rigs")
     private String rigs = "1";
 
-    @Option(names = "--speed", paramLabel = "'10 mph'", description = "Working speed, with --tender.")
+    @Option(names = "--speed", paramLabel = "'10 mph'", descriptionKey = "cli.mix-options.option.speed")
     private String speed = "10 mph";
 
-    @Option(names = "--width", paramLabel = "'90 ft'", description = "Width of the boom, with --tender.")
+    @Option(names = "--width", paramLabel = "'90 ft'", descriptionKey = "cli.mix-options.option.width")
     private String width = "90 ft";
 
-    @Option(names = "--efficiency", paramLabel = "SHARE", description = "Share of time in the field at full width.")
+    @Option(names = "--efficiency", paramLabel = "SHARE", descriptionKey = "cli.mix-options.option.efficiency")
     private String efficiency = "0.75";
 
-    @Option(names = "--fill", paramLabel = "MINUTES", description = "To fill the rig, products with it.")
+    @Option(names = "--fill", paramLabel = "MINUTES", descriptionKey = "cli.mix-options.option.fill")
     private String fill = "12";
 
-    @Option(names = "--travel", paramLabel = "MINUTES", description = "Between field and tender.")
+    @Option(names = "--travel", paramLabel = "MINUTES", descriptionKey = "cli.mix-options.option.travel")
     private String travel = "8";
 
     private static final double SECONDS = 60;
@@ -68,11 +66,14 @@ final class MixOptions {
         double place = stage.isBlank()
                 ? Double.NaN
                 : CropStages.find(crop, stage)
-                        .orElseThrow(() -> EarleafException.of(
-                                "--stage",
-                                "\"" + stage + "\"",
-                                "a stage of " + crop + ": " + Words.US.say("label.example.stage", "stages", CropStages.said(crop)),
-                                "Write one of these."));
+                        .orElseThrow(() -> new EarleafException(Problem.of(
+                                "mix-options.a-stage-of",
+                                Said.text("--stage"),
+                                Said.text("\"" + stage + "\""),
+                                "crop",
+                                crop,
+                                "words",
+                                Words.US.say("label.example.stage", "stages", CropStages.said(crop)))));
         return new MixFacts(farm.labels(), farm.products(), crop, place, Set.of());
     }
 

@@ -1,16 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import java.util.Arrays;
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.MixTold;
+import org.earleaf.app.words.Words;
 import org.earleaf.load.JarTest;
 import org.earleaf.load.LoadPlan;
 import org.earleaf.load.TankAdvice;
@@ -45,15 +47,18 @@ final class MixText {
     }
 
     void print(PrintWriter out) {
-        section(out, "Together in one tank", quarrels());
+        section(out, tell("cli.mix.together-in-one-tank"), quarrels());
         section(
                 out,
-                "What binds the tank",
+                tell("cli.mix.what-binds-the-tank"),
                 advice.limits().stream().map(l -> words.say(l.said())).toList());
-        section(out, "Water", options.water().map(this::water).orElse(List.of()));
-        section(out, "Tender", options.trips(plan).map(this::tender).orElse(List.of()));
-        section(out, "Jar test", advice.jar().map(this::jar).orElse(List.of()));
-        section(out, "After the last load", cleanout(advice.cleanout()));
+        section(out, tell("cli.mix.water"), options.water().map(this::water).orElse(List.of()));
+        section(
+                out,
+                tell("cli.mix.tender"),
+                options.trips(plan).map(this::tender).orElse(List.of()));
+        section(out, tell("cli.mix.jar-test"), advice.jar().map(this::jar).orElse(List.of()));
+        section(out, tell("cli.mix.after-the-last-load"), cleanout(advice.cleanout()));
     }
 
     private static void section(PrintWriter out, String title, List<String> lines) {
@@ -67,7 +72,7 @@ final class MixText {
         List<String> lines = new ArrayList<>();
         advice.forbidden().forEach(f -> lines.add(words.say(f)));
         for (MixRules.Found found : advice.quarrels()) {
-            String weight = found.weight() == MixRules.Weight.STOP ? "Do not mix: " : "";
+            String weight = found.weight() == MixRules.Weight.STOP ? tell("cli.mix.do-not-mix") : "";
             lines.add(weight + words.say(found.rule()));
         }
         return lines;
@@ -77,7 +82,12 @@ final class MixText {
         List<String> lines = new ArrayList<>();
         lines.add(MixTold.hardness(water));
         for (Load load : plan.loads()) {
-            lines.add("Load " + load.number() + ": " + MixTold.conditioner(water, load.volume_m3(), metric));
+            lines.add(tell(
+                    "cli.mix.load",
+                    "number",
+                    String.valueOf(load.number()),
+                    "conditioner",
+                    MixTold.conditioner(water, load.volume_m3(), metric)));
         }
         return lines;
     }
@@ -86,12 +96,22 @@ final class MixText {
         double lasts_s = trips.lasts_s(options.tender_m3(), options.rigs());
         double wait_s = trips.wait_s(options.tender_m3(), options.rigs(), options.round_s());
         List<String> lines = new ArrayList<>();
-        lines.add(Figure.text(trips(), 4) + " trips of " + Amounts.volume(options.tender_m3(), metric) + " for "
-                + Amounts.volume(plan.total_m3(), metric) + ".");
-        lines.add("One lasts " + Figure.text(lasts_s / MINUTE, 3) + " min: "
-                + (wait_s > 0
-                        ? "rigs wait " + Figure.text(wait_s / MINUTE, 3) + " min each round."
-                        : "no rig waits for it."));
+        lines.add(tell(
+                "cli.mix.trips-of-for",
+                "trips",
+                Figure.text(trips(), 4),
+                "volume",
+                Amounts.volume(options.tender_m3(), metric),
+                "volume2",
+                Amounts.volume(plan.total_m3(), metric)));
+        lines.add(tell(
+                "cli.mix.one-lasts-min",
+                "text",
+                Figure.text(lasts_s / MINUTE, 3),
+                "more",
+                wait_s > 0
+                        ? tell("cli.mix.rigs-wait-min-each-round", "text", Figure.text(wait_s / MINUTE, 3))
+                        : tell("cli.mix.no-rig-waits-for-it")));
         return lines;
     }
 
@@ -115,7 +135,8 @@ final class MixText {
     }
 
     private List<String> cleanout(Cleanout clean) {
-        List<String> lines = new ArrayList<>(clean.steps().stream().map(words::say).toList());
+        List<String> lines =
+                new ArrayList<>(clean.steps().stream().map(words::say).toList());
         lines.addAll(MixTold.rinses(clean, metric));
         return lines;
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.concurrent.Callable;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.brief.Brief;
@@ -11,17 +13,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf morning}: what to do today and in the next days, over the whole farm. */
-@Command(
-        name = "morning",
-        mixinStandardHelpOptions = true,
-        description = "Which passes to make today and in the next days, and why.")
+@Command(name = "morning", mixinStandardHelpOptions = true)
 public final class MorningCommand implements Callable<Integer> {
     private final Wiring wiring;
 
     @Mixin
     private final Common common = new Common();
 
-    @Option(names = "--hindsight", description = "Use the weather after the day asked for, too.")
+    @Option(names = "--hindsight", descriptionKey = "cli.morning.option.hindsight")
     private boolean hindsight;
 
     @Spec
@@ -34,7 +33,7 @@ public final class MorningCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Brief brief;
-        try (Progress progress = Progress.of(spec, "Working out the fields")) {
+        try (Progress progress = Progress.of(spec, tell("cli.morning.working-out-the-fields"))) {
             brief = FarmSource.day(wiring, common, hindsight).brief();
         }
         Printed.print(

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,20 +45,31 @@ final class MorningText {
         if (!today.isEmpty()) {
             Map<String, List<Option>> byKind = today.stream()
                     .collect(Collectors.groupingBy(Option::kind, LinkedHashMap::new, Collectors.toList()));
-            page.say("Today: "
-                    + byKind.entrySet().stream()
-                            .map(e -> e.getKey() + " on "
-                                    + e.getValue().stream()
+            page.say(tell(
+                    "cli.morning.today",
+                    "list",
+                    byKind.entrySet().stream()
+                            .map(e -> tell(
+                                    "cli.morning.on",
+                                    "name",
+                                    e.getKey(),
+                                    "list",
+                                    e.getValue().stream()
                                             .map(MorningText::place)
-                                            .collect(Collectors.joining("; ")))
-                            .collect(Collectors.joining(". Also: "))
-                    + ".");
+                                            .collect(Collectors.joining("; "))))
+                            .collect(Collectors.joining(tell("cli.morning.also")))));
         } else if (!brief.passes().isEmpty()) {
             Option first = brief.passes().get(0);
-            page.say("Nothing has to be done today; next " + first.kind() + " on " + place(first) + ", "
-                    + Say.weekday(first.date()) + ".");
+            page.say(tell(
+                    "cli.morning.nothing-has-to-be-done",
+                    "kind",
+                    first.kind(),
+                    "place",
+                    place(first),
+                    "weekday",
+                    Say.weekday(first.date())));
         } else {
-            page.say("No pass would pay now.");
+            page.say(tell("cli.morning.no-pass-would-pay-now"));
         }
     }
 
@@ -68,12 +81,12 @@ final class MorningText {
         if (brief.passes().isEmpty()) {
             return;
         }
-        page.head("Passes, in order");
+        page.head(tell("cli.morning.passes-in-order"));
         for (Option o : brief.passes()) {
             page.say(Say.weekday(o.date()) + ": " + place(o));
             page.say(OptionsText.act(o, say) + "; " + OptionsText.worth(o, say) + ".", "   ");
             String why = o.why().stream().map(r -> say.say(r.said())).collect(Collectors.joining(" "));
-            page.say("Why: " + why, "   ");
+            page.say(tell("cli.morning.why", "why", why), "   ");
             if (!o.isNitrogen()) {
                 page.say(ProtectionText.assumed(o), "   ");
             }
@@ -81,12 +94,22 @@ final class MorningText {
     }
 
     private void fields() {
-        page.head("The fields");
-        page.row(ROW, "Field", "Stage", "Height, " + Measure.HEIGHT.unit(say.metric()), "Nitrogen runs short");
+        page.head(tell("cli.morning.the-fields"));
+        page.row(
+                ROW,
+                tell("cli.morning.field"),
+                tell("cli.morning.stage"),
+                tell("cli.morning.height", "unit", Measure.HEIGHT.unit(say.metric())),
+                tell("cli.morning.nitrogen-runs-short"));
         for (Outlook o : brief.outlooks()) {
-            String height = say.number(Measure.HEIGHT, o.height_cm().p50(), 0) + " ("
-                    + say.number(Measure.HEIGHT, o.height_cm().p10(), 0) + " to "
-                    + say.number(Measure.HEIGHT, o.height_cm().p90(), 0) + ")";
+            String height = tell(
+                    "cli.morning.to",
+                    "height",
+                    say.number(Measure.HEIGHT, o.height_cm().p50(), 0),
+                    "height2",
+                    say.number(Measure.HEIGHT, o.height_cm().p10(), 0),
+                    "height3",
+                    say.number(Measure.HEIGHT, o.height_cm().p90(), 0));
             page.row(ROW, o.zone().label(), o.stage(), height, Say.shortOn(o.nShort()));
         }
         soonOutOfReach();
@@ -97,7 +120,7 @@ final class MorningText {
         if (!any) {
             return;
         }
-        page.head("Soon out of reach");
+        page.head(tell("cli.morning.soon-out-of-reach"));
         for (Outlook o : brief.outlooks()) {
             soon(o).ifPresent(text -> page.say(o.zone().label() + ": " + text));
         }
@@ -115,7 +138,7 @@ final class MorningText {
         if (brief.leftOut().isEmpty()) {
             return;
         }
-        page.head("Left out, and why");
+        page.head(tell("cli.morning.left-out-and-why"));
         brief.leftOut()
                 .forEach(l -> page.say((l.zone().isEmpty() ? l.field() : l.field() + ", " + l.zone()) + ", " + l.kind()
                         + ": " + say.say(l.reason())));
@@ -125,19 +148,25 @@ final class MorningText {
         if (brief.readings().isEmpty()) {
             return;
         }
-        page.head("Readings worth the drive");
+        page.head(tell("cli.morning.readings-worth-the-drive"));
         brief.readings()
                 .forEach(r -> page.say((r.zone().isEmpty() ? r.field() : r.field() + ", " + r.zone()) + ", "
                         + say.say(r.take()) + worth(r) + ": " + say.say(r.because())));
     }
 
     private String worth(Brief.ReadingWorthTaking r) {
-        return Double.isNaN(r.worth_usdHa()) ? "" : ", worth " + say.amount(Measure.MONEY, r.worth_usdHa(), 2);
+        return Double.isNaN(r.worth_usdHa())
+                ? ""
+                : tell("cli.morning.worth", "amount", say.amount(Measure.MONEY, r.worth_usdHa(), 2));
     }
 
     private void cautions() {
-        page.head("Caution");
+        page.head(tell("cli.morning.caution"));
         brief.cautions().forEach(c -> page.say(say.say(c)));
-        page.gap().say(Say.number(brief.seasonsSimulated(), 0) + " simulated seasons stand behind this page.");
+        page.gap()
+                .say(tell(
+                        "cli.morning.simulated-seasons-stand",
+                        "seasonsSimulated",
+                        Say.number(brief.seasonsSimulated(), 0)));
     }
 }

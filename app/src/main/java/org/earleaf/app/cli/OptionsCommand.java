@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -18,20 +20,17 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf options NAME}: what each pass that could be made is worth. */
-@Command(
-        name = "options",
-        mixinStandardHelpOptions = true,
-        description = "What each pass that could still be made on a field is worth, best first.")
+@Command(name = "options", mixinStandardHelpOptions = true)
 public final class OptionsCommand implements Callable<Integer> {
     private final Wiring wiring;
 
     @Mixin
     private final Common common = new Common();
 
-    @Parameters(paramLabel = "NAME", description = "The field, or \"field, zone\".")
+    @Parameters(paramLabel = "NAME", descriptionKey = "cli.options.option.name")
     private String name = "";
 
-    @Option(names = "--hindsight", description = "Use the weather after the day asked for, too.")
+    @Option(names = "--hindsight", descriptionKey = "cli.options.option.hindsight")
     private boolean hindsight;
 
     @Spec
@@ -46,7 +45,7 @@ public final class OptionsCommand implements Callable<Integer> {
         FarmDay day = FarmSource.day(wiring, common, hindsight);
         List<Zone> zones = FarmSource.zones(day.farm(), name);
         String answer;
-        try (Progress progress = Progress.of(spec, "Working out the field")) {
+        try (Progress progress = Progress.of(spec, tell("cli.options.working-out-the-field"))) {
             answer = common.isJson() ? json(day, zones) : text(day, zones);
         }
         Printed.print(spec, answer);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.decide.Option;
@@ -16,25 +18,40 @@ final class OptionsText {
     private OptionsText() {}
 
     static String of(Zone zone, LocalDate on, List<Option> options, ProtectionAnswer protection, boolean metric) {
-        Page page = new Page().title(zone.label() + ", what a pass is worth on " + Say.full(on));
+        Page page =
+                new Page().title(tell("cli.options.what-a-pass-is-worth", "label", zone.label(), "full", Say.full(on)));
         Say say = new Say(metric);
         if (options.isEmpty()) {
-            page.say("No nitrogen can be put on now: no rig fits, or the crop takes no more.");
+            page.say(tell("cli.options.no-nitrogen-can-be-put"));
         } else {
             nitrogen(page, options, say);
         }
         ProtectionText.add(page, protection, say);
-        page.gap().say("Gains are against doing nothing, over the same futures. " + Cautions.LABEL);
+        page.gap().say(tell("cli.options.gains-are-against-doing", "label", Cautions.LABEL));
         return page.toString();
     }
 
     private static void nitrogen(Page page, List<Option> options, Say say) {
         boolean metric = say.metric();
         Option best = options.get(0);
-        page.say("Best: " + act(best, say) + " on " + Say.weekday(best.date()) + ", " + worth(best, say) + ".");
+        page.say(tell(
+                "cli.options.best-on",
+                "act",
+                act(best, say),
+                "weekday",
+                Say.weekday(best.date()),
+                "worth",
+                worth(best, say)));
         best.why().forEach(r -> page.say(say.say(r.said()), "   "));
-        page.head("Every choice, gain in " + Measure.MONEY.unit(metric));
-        page.row(ROW, "Date", "Rate and placement", "Rig", "Mean", "p10 to p90", "Pays in");
+        page.head(tell("cli.options.every-choice-gain-in", "unit", Measure.MONEY.unit(metric)));
+        page.row(
+                ROW,
+                tell("cli.options.date"),
+                tell("cli.options.rate-and-placement"),
+                tell("cli.options.rig"),
+                tell("cli.options.mean"),
+                tell("cli.options.p10-to-p90"),
+                tell("cli.options.pays-in"));
         for (Option o : options) {
             Worth w = o.worth();
             page.row(
@@ -44,7 +61,12 @@ final class OptionsText {
                             + o.placement().word(),
                     o.rig(),
                     say.number(Measure.MONEY, w.mean_usdHa(), 0),
-                    say.number(Measure.MONEY, w.p10_usdHa(), 0) + " to " + say.number(Measure.MONEY, w.p90_usdHa(), 0),
+                    tell(
+                            "cli.options.to",
+                            "money",
+                            say.number(Measure.MONEY, w.p10_usdHa(), 0),
+                            "money2",
+                            say.number(Measure.MONEY, w.p90_usdHa(), 0)),
                     Say.tenths(w.chanceItPays()) + "/10");
         }
     }
@@ -57,17 +79,38 @@ final class OptionsText {
         String product = o.liquid()
                 ? say.amount(Measure.LIQUID, o.productRate(), 1)
                 : say.amount(Measure.NITROGEN, o.productRate(), 0);
-        return say.number(Measure.NITROGEN, o.nitrogen_kgHa(), 0) + (say.metric() ? " kg N/ha" : " lb N/ac") + " as "
-                + o.product() + " (" + product + "), " + o.placement().word() + ", " + o.rig();
+        return tell(
+                "cli.options.as",
+                "nitrogen",
+                say.number(Measure.NITROGEN, o.nitrogen_kgHa(), 0),
+                "more",
+                say.metric() ? " kg N/ha" : " lb N/ac",
+                "product",
+                o.product(),
+                "product2",
+                product,
+                "word",
+                o.placement().word(),
+                "rig",
+                o.rig());
     }
 
     /** "worth $58/ac (11 to 102), pays in 9 of 10 futures, a day's wait costs $4.90/ac". */
     static String worth(Option o, Say say) {
         Worth w = o.worth();
-        return "worth " + say.amount(Measure.MONEY, w.mean_usdHa(), 0) + " ("
-                + say.number(Measure.MONEY, w.p10_usdHa(), 0)
-                + " to " + say.number(Measure.MONEY, w.p90_usdHa(), 0) + "), pays in " + Say.tenths(w.chanceItPays())
-                + " of 10 futures, the worst fifth " + say.amount(Measure.MONEY, w.badCase_usdHa(), 0)
-                + ", a day's wait costs " + say.amount(Measure.MONEY_A_DAY, o.waitCost_usdHaDay(), 2);
+        return tell(
+                "cli.options.worth-to-pays-in-of",
+                "amount",
+                say.amount(Measure.MONEY, w.mean_usdHa(), 0),
+                "money",
+                say.number(Measure.MONEY, w.p10_usdHa(), 0),
+                "money2",
+                say.number(Measure.MONEY, w.p90_usdHa(), 0),
+                "tenths",
+                Say.tenths(w.chanceItPays()),
+                "amount2",
+                say.amount(Measure.MONEY, w.badCase_usdHa(), 0),
+                "amount3",
+                say.amount(Measure.MONEY_A_DAY, o.waitCost_usdHaDay(), 2));
     }
 }

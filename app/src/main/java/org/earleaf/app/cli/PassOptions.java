@@ -7,25 +7,22 @@ import picocli.CommandLine.Option;
 
 /** What was done; the options of {@code record made} and {@code record correct}. */
 final class PassOptions {
-    @Option(names = "--field", paramLabel = "NAME", description = "The field, for a pass that was not planned.")
+    @Option(names = "--field", paramLabel = "NAME", descriptionKey = "cli.pass-options.option.field")
     private String field = "";
 
-    @Option(names = "--zone", paramLabel = "NAME", description = "Its zone (default: the whole field).")
+    @Option(names = "--zone", paramLabel = "NAME", descriptionKey = "cli.pass-options.option.zone")
     private String zone = "";
 
-    @Option(names = "--product", paramLabel = "NAME", description = "The product (default: as planned).")
+    @Option(names = "--product", paramLabel = "NAME", descriptionKey = "cli.pass-options.option.product")
     private String product = "";
 
-    @Option(names = "--rate", paramLabel = "RATE", description = "'40 lb N/ac', '15 gal/ac' ... (default: as planned).")
+    @Option(names = "--rate", paramLabel = "RATE", descriptionKey = "cli.pass-options.option.rate")
     private String rate = "";
 
-    @Option(names = "--placement", paramLabel = "WHERE", description = "'row-base dribble' ... (default: as planned).")
+    @Option(names = "--placement", paramLabel = "WHERE", descriptionKey = "cli.pass-options.option.placement")
     private String placement = "";
 
-    @Option(
-            names = "--inhibitor",
-            paramLabel = "KIND",
-            description = "none, urease, nitrification or both (default: as planned, else none).")
+    @Option(names = "--inhibitor", paramLabel = "KIND", descriptionKey = "cli.pass-options.option.inhibitor")
     private String inhibitor = "";
 
     Draft draft(String passId, LocalDate date) {

@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.week.WeekChange;
 import picocli.CommandLine.Option;
 
@@ -14,19 +16,16 @@ final class PlanChanges {
             names = "--rain",
             paramLabel = "DAY",
             converter = Common.DateConverter.class,
-            description = "A day on which nothing can be done; may be repeated.")
+            descriptionKey = "cli.plan-changes.option.rain")
     private List<LocalDate> rain = new ArrayList<>();
 
-    @Option(names = "--down", paramLabel = "RIG@DAY", description = "A rig that cannot go on a day.")
+    @Option(names = "--down", paramLabel = "RIG@DAY", descriptionKey = "cli.plan-changes.option.down")
     private List<String> down = new ArrayList<>();
 
-    @Option(names = "--done", paramLabel = "FIELD", description = "A field, zone or pass that is done or given up.")
+    @Option(names = "--done", paramLabel = "FIELD", descriptionKey = "cli.plan-changes.option.done")
     private List<String> done = new ArrayList<>();
 
-    @Option(
-            names = "--pin",
-            paramLabel = "PASS=RIG@DAY",
-            description = "A pass (\"Oxbow, nitrogen\") put on a rig and a day by hand.")
+    @Option(names = "--pin", paramLabel = "PASS=RIG@DAY", descriptionKey = "cli.plan-changes.option.pin")
     private List<String> pins = new ArrayList<>();
 
     WeekChange change() {
@@ -40,11 +39,10 @@ final class PlanChanges {
     /** A problem posed as files has pins of its own, and no week told before. */
     void refuse() {
         if (!change().isNone()) {
-            throw EarleafException.of(
-                    "--instance",
-                    "--rain, --down, --done or --pin beside it",
-                    "these only for a farm's own week",
-                    "Change shifts.csv or jobs.csv instead.");
+            throw new EarleafException(Problem.of(
+                    "plan-changes.these-only-for-a-farms",
+                    Said.text("--instance"),
+                    Said.text("--rain, --down, --done or --pin beside it")));
         }
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -9,7 +11,6 @@ import org.earleaf.app.desk.Search;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.PlanInstance;
-import org.earleaf.label.Cautions;
 import org.earleaf.plan.search.Found;
 import org.earleaf.week.Week;
 import org.earleaf.week.WeekChange;
@@ -22,30 +23,23 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf plan}: which rig does which field on which day. */
-@Command(
-        name = "plan",
-        mixinStandardHelpOptions = true,
-        description = "Which rig does which field on which day, so that the fewest dollars are lost.",
-        footer = Cautions.LABEL)
+@Command(name = "plan", mixinStandardHelpOptions = true)
 public final class PlanCommand implements Callable<Integer> {
     private final Wiring wiring;
 
     @Mixin
     private final Common common = new Common();
 
-    @Option(
-            names = "--instance",
-            paramLabel = "DIR",
-            description = "A problem as plain files (docs/plan-instance.md); else the farm's week is planned.")
+    @Option(names = "--instance", paramLabel = "DIR", descriptionKey = "cli.plan.option.instance")
     private @Nullable Path instance;
 
-    @ArgGroup(validate = false, heading = "What has come to pass since the week was planned:%n")
+    @ArgGroup(validate = false, headingKey = "cli.plan.heading")
     private final PlanChanges changes = new PlanChanges();
 
-    @Option(names = "--seconds", paramLabel = "N", description = "With --instance: longest search (default: 10).")
+    @Option(names = "--seconds", paramLabel = "N", descriptionKey = "cli.plan.option.seconds")
     private String seconds = String.valueOf(Search.USUAL_S);
 
-    @Option(names = "--seed", paramLabel = "S", description = "Seed of the search (default: 1).")
+    @Option(names = "--seed", paramLabel = "S", descriptionKey = "cli.plan.option.seed")
     private long seed = 1;
 
     @Spec
@@ -64,7 +58,7 @@ public final class PlanCommand implements Callable<Integer> {
         FarmDay day = FarmSource.day(wiring, common, false);
         Week week;
         WeekChange change = changes.change();
-        try (Progress progress = Progress.of(spec, "Working out the fields and the week")) {
+        try (Progress progress = Progress.of(spec, tell("cli.plan.working-out-the-fields"))) {
             week = day.week(seed);
         }
         if (change.isNone()) {
@@ -84,9 +78,9 @@ public final class PlanCommand implements Callable<Integer> {
         double longest_s = Ranges.SEARCH.read(seconds, "--seconds");
         PrintWriter err = spec.commandLine().getErr();
         PlanInstance.Read read = PlanInstance.read(folder);
-        read.flags().forEach(f -> err.println("note: " + new Say(common.isMetric()).say(f)));
+        read.flags().forEach(f -> err.println(tell("cli.plan.note", "f", new Say(common.isMetric()).say(f))));
         Found found;
-        try (Progress progress = Progress.of(spec, "Searching")) {
+        try (Progress progress = Progress.of(spec, tell("cli.plan.searching"))) {
             found = Search.forPlan(read.problem(), longest_s, seed);
         }
         Printed.print(

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -72,7 +74,7 @@ final class PlanJson {
                         "reason",
                         Words.US.say(w.said()),
                         "rule",
-                        w.rule().map(Words.US::say).orElse("It costs more than it brings."),
+                        w.rule().map(Words.US::say).orElse(tell("cli.plan-json.it-costs-more-than-it")),
                         "loses_usd",
                         problem.jobs().get(w.job()).undone_usd()))
                 .toList();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.Locale;
 import org.earleaf.app.words.Words;
 import org.earleaf.label.Cautions;
@@ -26,13 +28,13 @@ final class PlanText {
                 found.cost().loss_usd(),
                 found.cost().undone_usd()));
         if (found.cutShort()) {
-            out.append("The search was stopped by its seconds; a longer one may find a better plan.\n");
+            out.append(tell("cli.plan.the-search-was-stopped"));
         }
         for (int s = 0; s < problem.shifts().size(); s++) {
             shift(out, problem, problem.shifts().get(s), found.timetables().get(s));
         }
         if (!found.leftOut().isEmpty()) {
-            out.append("\nLeft out\n");
+            out.append(tell("cli.plan.left-out"));
             for (WhyLeftOut w : found.leftOut()) {
                 String sentence = problem.jobs().get(w.job()).name() + ". " + Words.US.say(w.said());
                 Say.wrapped(sentence, MARGIN).forEach(line -> out.append(line).append('\n'));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,13 +23,21 @@ final class ProtectionText {
     private ProtectionText() {}
 
     static void add(Page page, ProtectionAnswer answer, Say say) {
-        page.head("Against disease and insects");
+        page.head(tell("cli.protection.against-disease-and-insects"));
         answer.proposed().ifPresent(o -> {
-            page.say("Best: " + act(o, say) + " on " + Say.weekday(o.date()) + ", " + OptionsText.worth(o, say) + ".");
+            page.say(tell(
+                    "cli.protection.best-on",
+                    "act",
+                    act(o, say),
+                    "weekday",
+                    Say.weekday(o.date()),
+                    "worth",
+                    OptionsText.worth(o, say)));
             o.why().forEach(r -> page.say(say.say(r.said()), "   "));
             page.say(assumed(o), "   ");
         });
-        answer.leftOut().forEach(l -> page.say("No " + l.kind() + ": " + say.say(l.reason())));
+        answer.leftOut()
+                .forEach(l -> page.say(tell("cli.protection.no", "kind", l.kind(), "reason", say.say(l.reason()))));
         if (answer.options().isEmpty()) {
             return;
         }
@@ -37,10 +47,17 @@ final class ProtectionText {
 
     private static void table(Page page, List<Option> options, Say say) {
         List<String> notes = new ArrayList<>();
-        page.gap()
-                .say("The best day of each choice, gain in " + Measure.MONEY.unit(say.metric())
-                        + "; in the last column, what forbids it:");
-        page.row(ROW, "Product", "Placement", "Rig", "Date", "Mean", "p10 to p90", "Pays", "No");
+        page.gap().say(tell("cli.protection.the-best-day-of-each", "unit", Measure.MONEY.unit(say.metric())));
+        page.row(
+                ROW,
+                tell("cli.protection.product"),
+                tell("cli.protection.placement"),
+                tell("cli.protection.rig"),
+                tell("cli.protection.date"),
+                tell("cli.protection.mean"),
+                tell("cli.protection.p10-to-p90"),
+                tell("cli.protection.pays"),
+                tell("cli.protection.no-2"));
         for (Option o : options) {
             Worth w = o.worth();
             page.row(
@@ -50,7 +67,12 @@ final class ProtectionText {
                     o.rig(),
                     DAY.format(o.date()),
                     say.number(Measure.MONEY, w.mean_usdHa(), 0),
-                    say.number(Measure.MONEY, w.p10_usdHa(), 0) + " to " + say.number(Measure.MONEY, w.p90_usdHa(), 0),
+                    tell(
+                            "cli.protection.to",
+                            "money",
+                            say.number(Measure.MONEY, w.p10_usdHa(), 0),
+                            "money2",
+                            say.number(Measure.MONEY, w.p90_usdHa(), 0)),
                     w.chanceItPays() > 0 && w.chanceItPays() < .05 ? "<1" : Say.tenths(w.chanceItPays()),
                     numbers(o, notes, say));
         }
@@ -78,15 +100,15 @@ final class ProtectionText {
         String products = mix.parts().stream()
                 .map(p -> p.product().name() + " " + Rates.of(p, say.metric()).text())
                 .collect(Collectors.joining(", "));
-        String carrier =
-                Double.isNaN(mix.carrier_LHa()) ? "" : " in " + say.amount(Measure.LIQUID, mix.carrier_LHa(), 1);
+        String carrier = Double.isNaN(mix.carrier_LHa())
+                ? ""
+                : tell("cli.protection.in", "amount", say.amount(Measure.LIQUID, mix.carrier_LHa(), 1));
         return products + carrier + ", " + o.placement().word() + ", " + o.rig();
     }
 
     /** How much of the worth stands on what nobody has measured here. */
     static String assumed(Option o) {
         int n = o.spray().orElseThrow().assumptions().size();
-        return "Assumption: " + n
-                + " figures behind this worth were not measured on this farm (docs/protection-assumptions.md).";
+        return tell("cli.protection.assumption-figures-behind", "n", n);
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
@@ -23,83 +25,59 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf read}: enters a reading. */
-@Command(
-        name = "read",
-        mixinStandardHelpOptions = true,
-        description = {
-            "Enters a reading: a soil test, stage, height, stand, rain in your own gauge ...",
-            "Example: earleaf read --field 'Home Eighty' --kind nitrate --value '12 ppm' --top '0 in' --bottom '12 in'",
-            "Example: earleaf read --field 'Home Eighty' --kind lesions --found 'gray leaf spot' --positive 58 --plants 100"
-                    + " --leaf=-3"
-        })
+@Command(name = "read", mixinStandardHelpOptions = true)
 public final class ReadCommand implements Callable<Integer> {
     private final Wiring wiring;
 
     @Mixin
     private final Common common = new Common();
 
-    @Option(names = "--field", required = true, paramLabel = "NAME", description = "The field.")
+    @Option(names = "--field", required = true, paramLabel = "NAME", descriptionKey = "cli.read.option.field")
     private String field = "";
 
-    @Option(names = "--zone", paramLabel = "NAME", description = "Its zone (default: the whole field).")
+    @Option(names = "--zone", paramLabel = "NAME", descriptionKey = "cli.read.option.zone")
     private String zone = "";
 
-    @Option(
-            names = "--kind",
-            required = true,
-            paramLabel = "KIND",
-            description = "nitrate, ammonium, stage, height, stand, lesions, insects, rain, moisture or cover.")
+    @Option(names = "--kind", required = true, paramLabel = "KIND", descriptionKey = "cli.read.option.kind")
     private String kind = "";
 
-    @Option(
-            names = "--value",
-            paramLabel = "VALUE",
-            description = "With its unit: '12 ppm', '40 in', V9, '0.6 in' ... Not needed where plants are counted.")
+    @Option(names = "--value", paramLabel = "VALUE", descriptionKey = "cli.read.option.value")
     private String value = "";
 
-    @Option(names = "--top", paramLabel = "DEPTH", description = "Upper depth of a soil test (default: 0 in).")
+    @Option(names = "--top", paramLabel = "DEPTH", descriptionKey = "cli.read.option.top")
     private String top = "";
 
-    @Option(names = "--bottom", paramLabel = "DEPTH", description = "Lower depth of a soil test (default: 12 in).")
+    @Option(names = "--bottom", paramLabel = "DEPTH", descriptionKey = "cli.read.option.bottom")
     private String bottom = "";
 
-    @Option(
-            names = "--position",
-            paramLabel = "WHERE",
-            description = "Where cores were taken: random, row or middle (default: random).")
+    @Option(names = "--position", paramLabel = "WHERE", descriptionKey = "cli.read.option.position")
     private String position = "";
 
-    @Option(
-            names = "--found",
-            paramLabel = "NAME",
-            description = "Of lesions the disease, of insects which: 'gray leaf spot', aphids.")
+    @Option(names = "--found", paramLabel = "NAME", descriptionKey = "cli.read.option.found")
     private String found = "";
 
-    @Option(names = "--positive", paramLabel = "COUNT", description = "Plants that show it.")
+    @Option(names = "--positive", paramLabel = "COUNT", descriptionKey = "cli.read.option.positive")
     private String positive = "";
 
-    @Option(names = "--plants", paramLabel = "COUNT", description = "Plants looked at.")
+    @Option(names = "--plants", paramLabel = "COUNT", descriptionKey = "cli.read.option.plants")
     private String plants = "";
 
-    @Option(
-            names = "--leaf",
-            paramLabel = "LEAF",
-            description = "Highest leaf with lesions, from the ear leaf (0): --leaf=-3 is the third below it.")
+    @Option(names = "--leaf", paramLabel = "LEAF", descriptionKey = "cli.read.option.leaf")
     private String leaf = "";
 
-    @Option(names = "--lady-beetles", paramLabel = "COUNT", description = "With aphids: lady beetles on a plant.")
+    @Option(names = "--lady-beetles", paramLabel = "COUNT", descriptionKey = "cli.read.option.lady-beetles")
     private String ladyBeetles = "";
 
-    @Option(names = "--lacewings", paramLabel = "COUNT", description = "With aphids: lacewing larvae on a plant.")
+    @Option(names = "--lacewings", paramLabel = "COUNT", descriptionKey = "cli.read.option.lacewings")
     private String lacewings = "";
 
-    @Option(names = "--mummies", paramLabel = "COUNT", description = "With aphids: mummies on a plant.")
+    @Option(names = "--mummies", paramLabel = "COUNT", descriptionKey = "cli.read.option.mummies")
     private String mummies = "";
 
-    @Option(names = "--above-threshold", description = "Of another insect: it was found above its threshold.")
+    @Option(names = "--above-threshold", descriptionKey = "cli.read.option.above-threshold")
     private boolean aboveThreshold;
 
-    @Option(names = "--note", paramLabel = "TEXT", description = "Anything to add.")
+    @Option(names = "--note", paramLabel = "TEXT", descriptionKey = "cli.read.option.note")
     private String note = "";
 
     @Spec
@@ -165,7 +143,17 @@ public final class ReadCommand implements Callable<Integer> {
     }
 
     private static String text(Reading r) {
-        return "Kept: " + r.field() + (r.zone().isEmpty() ? "" : ", " + r.zone()) + ", " + Say.full(r.date()) + ": "
-                + r.kind().word() + " " + r.entered() + ".";
+        return tell(
+                "cli.read.kept",
+                "field",
+                r.field(),
+                "more",
+                r.zone().isEmpty() ? "" : ", " + r.zone(),
+                "full",
+                Say.full(r.date()),
+                "word",
+                r.kind().word(),
+                "entered",
+                r.entered());
     }
 }

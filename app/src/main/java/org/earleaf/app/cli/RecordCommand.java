@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
+import static org.earleaf.app.words.Words.tell;
+
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -25,6 +25,8 @@ import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.record.Told;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,14 +37,7 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf record}: passes made, and the records that are filed of them. */
-@Command(
-        name = "record",
-        mixinStandardHelpOptions = true,
-        description = {
-            "Marks a pass made and files its record; shows what is filed.",
-            "A record is never edited: record correct files a further one that says what is right.",
-            "Without a subcommand: record list."
-        })
+@Command(name = "record", mixinStandardHelpOptions = true)
 public final class RecordCommand implements Callable<Integer> {
     private final Wiring wiring;
 
@@ -61,7 +56,7 @@ public final class RecordCommand implements Callable<Integer> {
         return list(common);
     }
 
-    @Command(name = "list", mixinStandardHelpOptions = true, description = "Records filed, and passes not yet made.")
+    @Command(name = "list", mixinStandardHelpOptions = true)
     int list(@Mixin Common common) {
         try (FarmStore store = open(common)) {
             List<Chain.Entry> entries = store.records();
@@ -71,9 +66,10 @@ public final class RecordCommand implements Callable<Integer> {
         return Faults.DONE;
     }
 
-    @Command(name = "show", mixinStandardHelpOptions = true, description = "One record, as it was filed.")
+    @Command(name = "show", mixinStandardHelpOptions = true)
     int show(
-            @Mixin Common common, @Parameters(paramLabel = "NUMBER", description = "Its number or id.") String number) {
+            @Mixin Common common,
+            @Parameters(paramLabel = "NUMBER", descriptionKey = "cli.record.option.number") String number) {
         try (FarmStore store = open(common)) {
             Chain.Entry entry = find(store, number);
             List<Chain.Entry> all = store.records();
@@ -83,17 +79,10 @@ public final class RecordCommand implements Callable<Integer> {
         return Faults.DONE;
     }
 
-    @Command(
-            name = "made",
-            mixinStandardHelpOptions = true,
-            description = "Marks a pass made on the day of --on and files its record, both or neither.")
+    @Command(name = "made", mixinStandardHelpOptions = true)
     int made(
             @Mixin Common common,
-            @Option(
-                            names = "--pass",
-                            defaultValue = "",
-                            paramLabel = "ID",
-                            description = "The planned pass (record list).")
+            @Option(names = "--pass", defaultValue = "", paramLabel = "ID", descriptionKey = "cli.record.option.pass")
                     String pass,
             @Mixin PassOptions what,
             @Mixin ToldOptions told) {
@@ -111,14 +100,12 @@ public final class RecordCommand implements Callable<Integer> {
         return Faults.DONE;
     }
 
-    @Command(
-            name = "correct",
-            mixinStandardHelpOptions = true,
-            description = "Files a further record that says what is right; what was filed stays.")
+    @Command(name = "correct", mixinStandardHelpOptions = true)
     int correct(
             @Mixin Common common,
-            @Parameters(paramLabel = "NUMBER", description = "The record that was wrong.") String number,
-            @Option(names = "--why", required = true, paramLabel = "TEXT", description = "Why.") String why,
+            @Parameters(paramLabel = "NUMBER", descriptionKey = "cli.record.option.number-2") String number,
+            @Option(names = "--why", required = true, paramLabel = "TEXT", descriptionKey = "cli.record.option.why")
+                    String why,
             @Mixin PassOptions what,
             @Mixin ToldOptions told) {
         try (FarmStore store = open(common)) {
@@ -135,18 +122,10 @@ public final class RecordCommand implements Callable<Integer> {
         return Faults.DONE;
     }
 
-    @Command(
-            name = "verify",
-            mixinStandardHelpOptions = true,
-            description = "Checks that no record was changed, removed or moved since it was filed, and that the whole"
-                    + " file holds what was written to it.")
+    @Command(name = "verify", mixinStandardHelpOptions = true)
     int verify(
             @Mixin Common common,
-            @Option(
-                            names = "--head",
-                            defaultValue = "",
-                            paramLabel = "HASH",
-                            description = "A hash printed earlier: it must be in the chain, or entries were cut off.")
+            @Option(names = "--head", defaultValue = "", paramLabel = "HASH", descriptionKey = "cli.record.option.head")
                     String head) {
         try (FarmStore store = open(common)) {
             List<Chain.Entry> all = store.records();
@@ -167,29 +146,27 @@ public final class RecordCommand implements Callable<Integer> {
             print(
                     common.isJson()
                             ? Json.text(Json.object("records", all.size(), "whole", true, "head", newest))
-                            : all.size() + (all.size() == 1 ? " record" : " records") + ", all as filed. Newest hash: "
-                                    + newest);
+                            : tell(
+                                    "cli.record.all-as-filed-newest-hash",
+                                    "all",
+                                    all.size(),
+                                    "more",
+                                    all.size() == 1 ? tell("cli.record.record-2") : tell("cli.record.records"),
+                                    "newest",
+                                    newest));
         }
         return Faults.DONE;
     }
 
-    @Command(
-            name = "export",
-            mixinStandardHelpOptions = true,
-            description = {
-                "Prints every record as a table (CSV), or with --json as JSON, with the text and hash of each.",
-                "docs/verify/VerifyRecords.java checks either without Earleaf.",
-                "With --pdf writes each record, and the posting sheet of each that is posted, as a PDF of one page."
-            })
+    @Command(name = "export", mixinStandardHelpOptions = true)
     int export(
             @Mixin Common common,
+            @Option(names = "--pdf", paramLabel = "DIR", descriptionKey = "cli.record.option.pdf") @Nullable Path pdf,
             @Option(
-                            names = "--pdf",
-                            paramLabel = "DIR",
-                            description = "Folder to write PDFs to; made where it is missing. No file is overwritten.")
-                    @Nullable
-                    Path pdf,
-            @Option(names = "--paper", defaultValue = "letter", paramLabel = "SIZE", description = "letter or a4.")
+                            names = "--paper",
+                            defaultValue = "letter",
+                            paramLabel = "SIZE",
+                            descriptionKey = "cli.record.option.paper")
                     String paper) {
         try (FarmStore store = open(common)) {
             if (pdf != null) {
@@ -197,8 +174,14 @@ public final class RecordCommand implements Callable<Integer> {
                 print(
                         common.isJson()
                                 ? Json.text(Json.object("folder", pdf.toString(), "files", names))
-                                : names.size() + (names.size() == 1 ? " sheet" : " sheets") + " written to " + pdf
-                                        + ".");
+                                : tell(
+                                        "cli.record.written-to",
+                                        "names",
+                                        names.size(),
+                                        "more",
+                                        names.size() == 1 ? tell("cli.record.sheet") : tell("cli.record.sheets"),
+                                        "pdf",
+                                        String.valueOf(pdf)));
                 return Faults.DONE;
             }
             List<Chain.Entry> all = store.records();
@@ -211,11 +194,12 @@ public final class RecordCommand implements Callable<Integer> {
         ParseResult parsed = spec.commandLine().getParseResult();
         if (parsed.hasSubcommand() && !parsed.matchedOptions().isEmpty()) {
             String name = parsed.subcommand().commandSpec().name();
-            throw EarleafException.of(
-                    "record",
-                    "options before " + name,
-                    "them after it",
-                    "Write: earleaf record " + name + " --farm FILE ...");
+            throw new EarleafException(Problem.of(
+                    "record.them-after-it",
+                    Said.text("record"),
+                    Said.of("found.options-before", "name", name),
+                    "name",
+                    name));
         }
         FarmSource.refuseFolder(common, "record");
         return FarmStore.open(common.farm());
@@ -229,8 +213,8 @@ public final class RecordCommand implements Callable<Integer> {
 
     private static Chain.Entry find(FarmStore store, String number) {
         return store.findRecord(number)
-                .orElseThrow(() -> EarleafException.of(
-                        "record", number, "the number or id of a record", "See: earleaf record list"));
+                .orElseThrow(() -> new EarleafException(
+                        Problem.of("record.the-number-or-id-of", Said.text("record"), Said.text(number))));
     }
 
     private Instant now() {
@@ -243,7 +227,10 @@ public final class RecordCommand implements Callable<Integer> {
 
     private void filed(Common common, Chain.Entry entry, FarmStore store, Farm farm) {
         List<Chain.Entry> all = store.records();
-        print(common.isJson() ? RecordText.json(entry, all, farm) : "Filed.\n\n" + RecordText.of(entry, all, farm));
+        print(
+                common.isJson()
+                        ? RecordText.json(entry, all, farm)
+                        : tell("cli.record.filed-2", "entry", RecordText.of(entry, all, farm)));
     }
 
     private void print(String text) {

@@ -19,6 +19,8 @@ import org.earleaf.farm.Farm;
 import org.earleaf.label.LabelBook;
 import org.earleaf.record.Chain;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /** Writes records as PDF, and posting sheets of those that are posted; no file is overwritten. */
 final class RecordPrint {
@@ -55,11 +57,10 @@ final class RecordPrint {
 
     private static void refuseExisting(Path file) {
         if (Files.exists(file)) {
-            throw EarleafException.of(
-                    file.toString(),
-                    "a file that is there already",
-                    "a folder without it",
-                    "Name another folder, or move the file away: nothing was written.");
+            throw new EarleafException(Problem.of(
+                    "record-print.a-folder-without-it",
+                    Said.text(file.toString()),
+                    Said.of("found.a-file-that-is-there")));
         }
     }
 }

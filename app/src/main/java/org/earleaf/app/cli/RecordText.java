@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.earleaf.app.words.Words;
 import org.earleaf.exchange.table.CsvRows;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
@@ -25,62 +27,88 @@ final class RecordText {
     private RecordText() {}
 
     static String list(List<Chain.Entry> entries, List<Pass> planned) {
-        Page page = new Page().title("Records filed");
+        Page page = new Page().title(tell("cli.record.records-filed"));
         if (entries.isEmpty()) {
-            page.say("None yet.");
+            page.say(tell("cli.record.none-yet"));
         }
         for (Chain.Entry e : entries) {
             FiledRecord r = e.record();
-            String corrects = r.isCorrection() ? ", corrects " + number(entries, r.corrects()) : "";
+            String corrects =
+                    r.isCorrection() ? tell("cli.record.corrects", "entries", number(entries, r.corrects())) : "";
             page.say(e.number() + "  " + r.date() + "  " + place(r.field(), r.zone()) + ": " + products(r) + corrects);
         }
-        page.head("Planned and not yet made");
+        page.head(tell("cli.record.planned-and-not-yet-made"));
         if (planned.isEmpty()) {
-            page.say("None.");
+            page.say(tell("cli.record.none"));
         }
         for (Pass p : planned) {
             page.say(p.date() + "  " + place(p.field(), p.zone()) + ": " + Say.number(p.rate(), 1) + " " + p.rateUnit()
                     + " " + p.product() + ", " + p.placement().word());
-            page.row("    %s", "earleaf record made --pass '" + p.id() + "' --by NAME");
+            page.row("    %s", tell("cli.record.earleaf-record-made-pass", "id", p.id()));
         }
         return page.toString();
+    }
+
+    private static void filed(Page page, FiledRecord r, Farm farm) {
+        String time = String.valueOf(r.filed().atZone(farm.timeZone()).toLocalDateTime());
+        line(page, tell("cli.record.filed"), tell("cli.record.by", "time", time, "filedBy", r.filedBy()));
+    }
+
+    private static void product(Page page, ProductUse p) {
+        String registration = p.isRegistered() ? tell("cli.record.registration", "registration", p.registration()) : "";
+        line(page, tell("cli.record.product"), p.name() + registration);
+        line(page, tell("cli.record.total"), p.amount().text());
+        line(page, tell("cli.record.rate"), p.rate());
     }
 
     static String of(Chain.Entry entry, List<Chain.Entry> all, Farm farm) {
         FiledRecord r = entry.record();
         Page page = new Page()
-                .title("Record " + entry.number() + ", " + place(r.field(), r.zone()) + ", " + Say.full(r.date()));
+                .title(tell(
+                        "cli.record.record",
+                        "number",
+                        String.valueOf(entry.number()),
+                        "place",
+                        place(r.field(), r.zone()),
+                        "full",
+                        Say.full(r.date())));
         if (r.isCorrection()) {
-            page.say("Corrects record " + number(all, r.corrects()) + ": " + r.why());
+            page.say(tell("cli.record.corrects-record", "all", number(all, r.corrects()), "why", r.why()));
         }
-        for (ProductUse p : r.products()) {
-            String registration = p.isRegistered() ? ", registration " + p.registration() : "";
-            line(page, "Product", p.name() + registration);
-            line(page, "Total", p.amount().text());
-            line(page, "Rate", p.rate());
-        }
-        line(page, "Area", r.area().text());
-        line(page, "Crop", r.crop());
-        line(page, "Location", r.location());
-        line(page, "Placement, rig", r.rig().isEmpty() ? r.placement() : r.placement() + ", " + r.rig());
-        r.start().ifPresent(t -> line(page, "Start", t.toLocalDateTime().toString()));
-        r.end().ifPresent(t -> line(page, "End", t.toLocalDateTime().toString()));
+        r.products().forEach(p -> product(page, p));
+        line(page, tell("cli.record.area"), r.area().text());
+        line(page, tell("cli.record.crop"), r.crop());
+        line(page, tell("cli.record.location"), r.location());
+        line(
+                page,
+                tell("cli.record.placement-rig"),
+                r.rig().isEmpty() ? r.placement() : r.placement() + ", " + r.rig());
+        r.start()
+                .ifPresent(t ->
+                        line(page, tell("cli.record.start"), t.toLocalDateTime().toString()));
+        r.end()
+                .ifPresent(t ->
+                        line(page, tell("cli.record.end"), t.toLocalDateTime().toString()));
         applicator(page, r.applicator());
         r.extras().forEach((name, value) -> line(page, name, value));
-        line(page, "Filed", r.filed().atZone(farm.timeZone()).toLocalDateTime() + " by " + r.filedBy());
+        filed(page, r, farm);
         deadlines(page, r, farm);
-        page.gap().say("Hash " + entry.hash()).say("after " + entry.previous());
+        page.gap()
+                .say(tell("cli.record.hash", "hash", entry.hash()))
+                .say(tell("cli.record.after", "previous", entry.previous()));
         return page.toString();
     }
 
     private static void applicator(Page page, Applicator a) {
         line(
                 page,
-                "Applicator",
-                a.certification().isEmpty() ? a.name() : a.name() + ", certificate " + a.certification());
-        line(page, "For", a.customer());
-        line(page, "Customer's address", a.customerAddress());
-        line(page, "Helper", a.helper());
+                tell("cli.record.applicator"),
+                a.certification().isEmpty()
+                        ? a.name()
+                        : tell("cli.record.certificate", "name", a.name(), "certification", a.certification()));
+        line(page, tell("cli.record.for"), a.customer());
+        line(page, tell("cli.record.customers-address"), a.customerAddress());
+        line(page, tell("cli.record.helper"), a.helper());
     }
 
     private static void deadlines(Page page, FiledRecord r, Farm farm) {
@@ -91,10 +119,16 @@ final class RecordText {
         Deadlines due = Deadlines.of(r, farm.timeZone(), rule);
         page.gap();
         if (Deadlines.isLate(r, farm.timeZone(), rule)) {
-            page.say("Filed late: it was due by " + Say.day(due.fileBy()) + ".");
+            page.say(tell("cli.record.filed-late-it-was-due", "fileBy", Say.day(due.fileBy())));
         }
-        page.say("Post by " + due.postBy().toLocalDateTime() + "; keep until " + due.keepUntil() + " ("
-                + Words.US.say(rule.jurisdiction()) + "). The re-entry interval is the label's.");
+        page.say(tell(
+                "cli.record.post-by-keep-until-the",
+                "time",
+                String.valueOf(due.postBy().toLocalDateTime()),
+                "keepUntil",
+                String.valueOf(due.keepUntil()),
+                "jurisdiction",
+                Words.US.say(rule.jurisdiction())));
     }
 
     private static void line(Page page, String name, String value) {
@@ -188,10 +222,16 @@ final class RecordText {
     }
 
     private static String products(FiledRecord r) {
-        return r.products().stream()
+        return tell(
+                "cli.record.on",
+                "list",
+                r.products().stream()
                         .map(p -> p.amount().text() + " " + p.name())
-                        .collect(Collectors.joining(" + "))
-                + " on " + r.area().text() + ", " + r.placement();
+                        .collect(Collectors.joining(" + ")),
+                "area",
+                r.area().text(),
+                "placement",
+                r.placement());
     }
 
     private static String number(List<Chain.Entry> all, String id) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import org.earleaf.units.Said;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,6 +19,8 @@ import org.earleaf.rig.PulseWidth;
 import org.earleaf.rig.SplitSolver;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -28,31 +29,16 @@ final class RigBoom {
     private static final double NONE = Double.NaN;
     private static final Pattern GROUP = Pattern.compile("(.+?)\\s+([0-9.]+)\\s*%\\s+([0-9.]+)");
 
-    @Option(
-            names = "--fan",
-            paramLabel = "110",
-            description = "Angle of flat fans, degrees: how high they hang above the target; needs --width.")
+    @Option(names = "--fan", paramLabel = "110", descriptionKey = "cli.rig-boom.option.fan")
     private double fan = NONE;
 
-    @Option(
-            names = "--label-height",
-            paramLabel = "'24 in'",
-            description = "With --fan: the greatest height above the target that the label allows.")
+    @Option(names = "--label-height", paramLabel = "'24 in'", descriptionKey = "cli.rig-boom.option.label-height")
     private String labelHeight = "";
 
-    @Option(
-            names = "--pulses",
-            paramLabel = "10",
-            description = "Nozzles that pulse, times a second: how much of the time a nozzle of --size is open at"
-                    + " --pressure, and the speeds that holds.")
+    @Option(names = "--pulses", paramLabel = "10", descriptionKey = "cli.rig-boom.option.pulses")
     private double pulses_hz = NONE;
 
-    @Option(
-            names = "--split",
-            paramLabel = "'top 40% 1.5, ear 60% 4'",
-            description =
-                    "Parts the liquid of a row over groups of outlets: name, share, outlets a row; --width is then"
-                            + " the row's. Sizes are chosen for one pressure within --pressures.")
+    @Option(names = "--split", paramLabel = "'top 40% 1.5, ear 60% 4'", descriptionKey = "cli.rig-boom.option.split")
     private String split = "";
 
     boolean isPulsed() {
@@ -154,8 +140,10 @@ final class RigBoom {
 
     private FanHeight.Window window(FlowSetting s) {
         if (!(fan >= FanHeight.LEAST_DEG && fan <= FanHeight.MOST_DEG)) {
-            throw EarleafException.of(
-                    "--fan", Figure.text(fan, 4) + " degrees", "15 to 150 degrees", "Read it from the nozzle.");
+            throw new EarleafException(Problem.of(
+                    "rig-boom.15-to-150-degrees",
+                    Said.text("--fan"),
+                    Said.of("found.degrees", "fan", Figure.text(fan, 4))));
         }
         double label_m =
                 labelHeight.isEmpty() ? Double.POSITIVE_INFINITY : Ranges.BOOM.read(labelHeight, "--label-height");
@@ -168,19 +156,20 @@ final class RigBoom {
 
     private PulseWidth.Held held(FlowSetting s, RigCommand.Told told) {
         if (told.size().isEmpty() || told.pressure().isEmpty()) {
-            throw EarleafException.of(
-                    "--pulses", "no size or no pressure", "--size and --pressure", "Give both: pulses hold the rate.");
+            throw new EarleafException(Problem.of(
+                    "rig-boom.size-and-pressure", Said.text("--pulses"), Said.of("found.no-size-or-no-pressure")));
         }
         double pressure_Pa = Ranges.OUTLET_PRESSURE.read(told.pressure(), "--pressure");
         FlowPart.PRESSURE.require(pressure_Pa);
-        PulseWidth.Held held =
-                PulseWidth.held(s, NozzleSize.parse(told.size(), Said.text("--size")).rated_m3s(), pressure_Pa, pulses_hz);
+        PulseWidth.Held held = PulseWidth.held(
+                s, NozzleSize.parse(told.size(), Said.text("--size")).rated_m3s(), pressure_Pa, pulses_hz);
         if (held.duty() > 1 || held.duty() < PulseWidth.LEAST_DUTY) {
-            throw EarleafException.of(
-                    "--size",
-                    told.size() + ", open " + share(held.duty()) + " of the time",
-                    "25 to 100 % of the time",
-                    held.duty() > 1 ? "Take a larger size or more pressure." : "Take a smaller size.");
+            throw new EarleafException(Problem.of(
+                    "rig-boom.25-to-100-of-the",
+                    Said.text("--size"),
+                    Said.of("found.open-of-the-time", "told", told.size(), "share", share(held.duty())),
+                    "more",
+                    held.duty() > 1 ? "Take a larger size or more pressure." : "Take a smaller size."));
         }
         return held;
     }
@@ -200,11 +189,8 @@ final class RigBoom {
         for (String one : split.split(",")) {
             Matcher m = GROUP.matcher(one.strip());
             if (!m.matches()) {
-                throw EarleafException.of(
-                        "--split",
-                        "\"" + one.strip() + "\"",
-                        "name, share and outlets a row, as top 40% 1.5",
-                        "Write each group so, with a comma between.");
+                throw new EarleafException(Problem.of(
+                        "rig-boom.name-share-and-outlets", Said.text("--split"), Said.text("\"" + one.strip() + "\"")));
             }
             groups.add(
                     new OutletGroup(m.group(1), Double.parseDouble(m.group(3)), Double.parseDouble(m.group(2)) / 100));

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import org.earleaf.app.words.Words;
-import org.earleaf.units.Said;
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.earleaf.app.desk.Wiring;
+import org.earleaf.app.words.Words;
 import org.earleaf.entry.Allowed;
 import org.earleaf.entry.Ranges;
 import org.earleaf.label.Cautions;
@@ -19,6 +20,7 @@ import org.earleaf.rig.Liquid;
 import org.earleaf.rig.NozzleSize;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.units.Figure;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,13 +29,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf rig}: solves rate, speed, width, flow, pressure and size for what is left out. */
-@Command(
-        name = "rig",
-        mixinStandardHelpOptions = true,
-        description = "Solves the setting of one outlet for whatever is left out: give three of rate, speed, width and"
-                + " flow (size with pressure stands for the flow), each with its unit. With --find: which outlets serve"
-                + " a pass.",
-        footer = Cautions.LABEL)
+@Command(name = "rig", mixinStandardHelpOptions = true)
 public final class RigCommand implements Runnable {
     private static final int DIGITS = 4;
 
@@ -55,28 +51,25 @@ public final class RigCommand implements Runnable {
         this.wiring = wiring;
     }
 
-    @Option(names = "--rate", paramLabel = "'15 gal/ac'", description = "Liquid on the ground.")
+    @Option(names = "--rate", paramLabel = "'15 gal/ac'", descriptionKey = "cli.rig.option.rate")
     private String rate = "";
 
-    @Option(names = "--speed", paramLabel = "'10 mph'", description = "Speed over the ground.")
+    @Option(names = "--speed", paramLabel = "'10 mph'", descriptionKey = "cli.rig.option.speed")
     private String speed = "";
 
-    @Option(names = "--width", paramLabel = "'20 in'", description = "Width that one outlet serves.")
+    @Option(names = "--width", paramLabel = "'20 in'", descriptionKey = "cli.rig.option.width")
     private String width = "";
 
-    @Option(names = "--flow", paramLabel = "'0.5 gal/min'", description = "Liquid through one outlet.")
+    @Option(names = "--flow", paramLabel = "'0.5 gal/min'", descriptionKey = "cli.rig.option.flow")
     private String flow = "";
 
-    @Option(names = "--pressure", paramLabel = "'40 psi'", description = "Pressure at the outlet.")
+    @Option(names = "--pressure", paramLabel = "'40 psi'", descriptionKey = "cli.rig.option.pressure")
     private String pressure = "";
 
-    @Option(names = "--size", paramLabel = "05", description = "Nozzle size, tenths of a gal/min at 40 psi.")
+    @Option(names = "--size", paramLabel = "05", descriptionKey = "cli.rig.option.size")
     private String size = "";
 
-    @Option(
-            names = "--liquid",
-            paramLabel = "water|uan28|uan32|DENSITY",
-            description = "Liquid, or its density as '10.65 lb/gal' (default: water).")
+    @Option(names = "--liquid", paramLabel = "water|uan28|uan32|DENSITY", descriptionKey = "cli.rig.option.liquid")
     private String liquid = "water";
 
     /** What the boom's own questions need of it. */
@@ -170,26 +163,39 @@ public final class RigCommand implements Runnable {
         line(out, FlowPart.WIDTH, s.width_m());
         line(out, FlowPart.FLOW, s.flow_m3s());
         if (boom.isPulsed()) {
-            out.println("pressure  " + pressure + ", size " + size + ": see pulses");
+            out.println(tell("cli.rig.pressure-size-see-pulses", "pressure", pressure, "size", size));
         } else if (s.hasPressure()) {
             line(out, FlowPart.PRESSURE, s.pressure_Pa());
             line(out, FlowPart.SIZE, s.rated_m3s());
         } else {
-            out.println("pressure  give --size or --pressure to learn the other");
+            out.println(tell("cli.rig.pressure-give-size-or-pressure"));
         }
-        out.println("liquid    " + what.name() + ", density factor " + Figure.text(s.densityFactor(), DIGITS)
-                + "; water to look up in tables: " + FlowPart.FLOW.text(s.waterFlow_m3s(), common.isMetric()));
+        out.println(tell(
+                "cli.rig.liquid-density-factor-water",
+                "name",
+                what.name(),
+                "densityFactor",
+                Figure.text(s.densityFactor(), DIGITS),
+                "waterFlow",
+                FlowPart.FLOW.text(s.waterFlow_m3s(), common.isMetric())));
         String serving = s.sizesThatServe().stream()
-                .map(x -> x.size().number() + " at " + FlowPart.PRESSURE.text(x.pressure_Pa(), common.isMetric()))
+                .map(x -> tell(
+                        "cli.rig.at",
+                        "number",
+                        x.size().number(),
+                        "pressure",
+                        FlowPart.PRESSURE.text(x.pressure_Pa(), common.isMetric())))
                 .reduce((a, b) -> a + ", " + b)
                 .orElse("none");
-        out.println("sizes     " + serving);
-        s.remarks().forEach(r -> out.println("note      " + Words.in(common.isMetric()).say(r)));
+        out.println(tell("cli.rig.sizes", "serving", serving));
+        s.remarks().forEach(r -> out.println(tell("cli.rig.note", "r", new Say(common.isMetric()).say(r))));
     }
 
     private void line(PrintWriter out, FlowPart part, double inside) {
         String value = part.text(inside, common.isMetric());
         Words words = Words.in(common.isMetric());
-        out.printf("%-9s %s%n", words.say(part), part == FlowPart.SIZE ? words.say("rig.at-40-psi", "flow", value) : value);
+        out.printf(
+                "%-9s %s%n",
+                words.say(part), part == FlowPart.SIZE ? words.say("rig.at-40-psi", "flow", value) : value);
     }
 }

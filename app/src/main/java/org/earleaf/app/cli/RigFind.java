@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.earleaf.app.SetupFinder;
 import org.earleaf.app.desk.Wiring;
+import org.earleaf.app.words.Words;
 import org.earleaf.entry.Ranges;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
@@ -15,6 +17,8 @@ import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.rig.Setup;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -22,51 +26,37 @@ import picocli.CommandLine.Option;
 final class RigFind {
     private static final int MOST = 8;
 
-    @Option(
-            names = "--find",
-            description = "Finds the outlets, pressures and speeds that serve, the best first, or says why none does.")
+    @Option(names = "--find", descriptionKey = "cli.rig-find.option.find")
     private boolean find;
 
-    @Option(names = "--rig", paramLabel = "NAME", description = "With --find: a rig of the farm.")
+    @Option(names = "--rig", paramLabel = "NAME", descriptionKey = "cli.rig-find.option.rig")
     private String rig = "";
 
-    @Option(names = "--boom", paramLabel = "'90 ft'", description = "With --find, without a farm: width of the boom.")
+    @Option(names = "--boom", paramLabel = "'90 ft'", descriptionKey = "cli.rig-find.option.boom")
     private String boom = "";
 
-    @Option(
-            names = "--pressures",
-            paramLabel = "'15 to 60 psi'",
-            description = "With --split, or with --find without a farm: lowest and highest pressure at the outlet.")
+    @Option(names = "--pressures", paramLabel = "'15 to 60 psi'", descriptionKey = "cli.rig-find.option.pressures")
     private String pressures = "15 to 60 psi";
 
-    @Option(
-            names = "--speeds",
-            paramLabel = "'4 to 12 mph'",
-            description = "With --find, without a farm: slowest and fastest speed.")
+    @Option(names = "--speeds", paramLabel = "'4 to 12 mph'", descriptionKey = "cli.rig-find.option.speeds")
     private String speeds = "4 to 12 mph";
 
-    @Option(names = "--tank", paramLabel = "'1000 gal'", description = "With --find, without a farm: the tank.")
+    @Option(names = "--tank", paramLabel = "'1000 gal'", descriptionKey = "cli.rig-find.option.tank")
     private String tank = "1000 gal";
 
-    @Option(
-            names = "--placement",
-            paramLabel = "'over the top'",
-            description = "With --find: where it goes on (default: over the top, else the rig's first).")
+    @Option(names = "--placement", paramLabel = "'over the top'", descriptionKey = "cli.rig-find.option.placement")
     private String placement = "";
 
-    @Option(names = "--rows", paramLabel = "'30 in'", description = "With --find: rows apart, for outlets by row.")
+    @Option(names = "--rows", paramLabel = "'30 in'", descriptionKey = "cli.rig-find.option.rows")
     private String rows = "";
 
-    @Option(
-            names = "--droplets",
-            paramLabel = "'M to VC'",
-            description = "With --find: droplet classes that serve; needs --nozzle.")
+    @Option(names = "--droplets", paramLabel = "'M to VC'", descriptionKey = "cli.rig-find.option.droplets")
     private String droplets = "";
 
     @Option(
             names = "--nozzle",
             paramLabel = "'NAME, 05: VC 20 psi, C 30 psi, M 50 psi'",
-            description = "With --droplets: what the maker's sheet says of a nozzle; once for each.")
+            descriptionKey = "cli.rig-find.option.nozzle")
     private List<String> nozzles = List.of();
 
     double[] pressures_Pa() {
@@ -87,14 +77,14 @@ final class RigFind {
             return SetupFinder.rig(FarmSource.farm(wiring, common).rigs(), rig);
         }
         if (boom.isEmpty()) {
-            throw EarleafException.of(
-                    "--find", "no rig", "--rig with a farm, or --boom with its width", "Give one of the two.");
+            throw new EarleafException(
+                    Problem.of("rig-find.rig-with-a-farm-or", Said.text("--find"), Said.of("found.no-rig")));
         }
         double[] pressure_Pa = pressures_Pa();
         double[] speed_ms = SetupFinder.range(speeds, Ranges.SPEED, "--speeds");
         double no = Double.NaN;
         return new Rig(
-                "the rig",
+                tell("cli.rig-find.the-rig"),
                 "self-propelled",
                 no,
                 Ranges.WIDTH.read(boom, "--boom"),
@@ -115,20 +105,32 @@ final class RigFind {
         Words words = Words.in(metric);
         answer.setups().stream().limit(MOST).forEach(s -> {
             out.println(words.say(s.outletSaid()));
-            out.println("  " + FlowPart.PRESSURE.text(s.setting().pressure_Pa(), metric) + " at "
-                    + FlowPart.SPEED.text(s.setting().speed_ms(), metric) + ", "
-                    + FlowPart.FLOW.text(s.setting().flow_m3s(), metric) + " each");
-            out.println("  holds the rate from " + FlowPart.SPEED.text(s.slowest_ms(), metric) + " ("
-                    + words.say(s.slowestBinds()) + ") to " + FlowPart.SPEED.text(s.fastest_ms(), metric) + " ("
-                    + words.say(s.fastestBinds()) + ")");
+            out.println(tell(
+                    "cli.rig-find.at-each",
+                    "pressure",
+                    FlowPart.PRESSURE.text(s.setting().pressure_Pa(), metric),
+                    "speed",
+                    FlowPart.SPEED.text(s.setting().speed_ms(), metric),
+                    "flow",
+                    FlowPart.FLOW.text(s.setting().flow_m3s(), metric)));
+            out.println(tell(
+                    "cli.rig-find.holds-the-rate-from-to",
+                    "slowest",
+                    FlowPart.SPEED.text(s.slowest_ms(), metric),
+                    "slowestBinds",
+                    words.say(s.slowestBinds()),
+                    "fastest",
+                    FlowPart.SPEED.text(s.fastest_ms(), metric),
+                    "fastestBinds",
+                    words.say(s.fastestBinds())));
             s.remarks().forEach(r -> out.println("  " + words.say(r)));
         });
         int more = answer.setups().size() - MOST;
         if (more > 0) {
-            out.println(more + " more serve.");
+            out.println(tell("cli.rig-find.more-serve", "more", more));
         }
         if (answer.setups().isEmpty()) {
-            out.println("No outlet serves.");
+            out.println(tell("cli.rig-find.no-outlet-serves"));
             answer.reasons().forEach(r -> out.println("- " + words.say(r.said())));
         }
     }
@@ -138,7 +140,9 @@ final class RigFind {
                 "setups",
                 answer.setups().stream().map(s -> setup(s, metric)).toList(),
                 "reasons",
-                answer.reasons().stream().map(r -> Words.in(metric).say(r.said())).toList(),
+                answer.reasons().stream()
+                        .map(r -> Words.in(metric).say(r.said()))
+                        .toList(),
                 "cautions",
                 cautions);
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -54,15 +56,22 @@ record Say(boolean metric) {
     /** "5 July (2 July to never), in 8 of 10 futures", or "not in any future". */
     static String shortOn(DateSpread s) {
         if (s.probability() <= 0) {
-            return "not in any future";
+            return tell("cli.say.not-in-any-future");
         }
-        String chance = "in " + tenths(s.probability()) + " of 10 futures";
+        String chance = tell("cli.say.in-of-10-futures", "tenths", tenths(s.probability()));
         if (s.p50().isEmpty()) {
-            return s.p10().isEmpty() ? chance : chance + ", from " + day(s.p10().get()) + " on";
+            return s.p10().isEmpty()
+                    ? chance
+                    : tell(
+                            "cli.say.from-on",
+                            "chance",
+                            chance,
+                            "p10",
+                            day(s.p10().get()));
         }
         String spread = s.p10().equals(s.p50()) && s.p90().equals(s.p50())
                 ? ""
-                : " (" + day(s.p10(), "never") + " to " + day(s.p90(), "never") + ")";
+                : tell("cli.say.to", "p10", day(s.p10(), "never"), "p90", day(s.p90(), "never"));
         return day(s.p50().get()) + spread + ", " + chance;
     }
 
@@ -70,14 +79,14 @@ record Say(boolean metric) {
     static String tenths(double share) {
         String tenths = String.format(Locale.ROOT, "%.0f", 10 * share);
         if (tenths.equals("0") && share > 0) {
-            return "fewer than 1";
+            return tell("cli.say.fewer-than-1");
         }
-        return tenths.equals("10") && share < 1 ? "more than 9" : tenths;
+        return tenths.equals("10") && share < 1 ? tell("cli.say.more-than-9") : tenths;
     }
 
     static String number(double value, int decimals) {
         if (Double.isNaN(value)) {
-            return "not known";
+            return tell("cli.say.not-known");
         }
         String text = String.format(Locale.ROOT, "%,." + decimals + "f", value);
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
@@ -99,8 +108,14 @@ record Say(boolean metric) {
 
     /** "182 bu/ac (150 to 205)". */
     String spread(Measure measure, Spread s, int decimals) {
-        return amount(measure, s.p50(), decimals) + " (" + number(measure, s.p10(), decimals) + " to "
-                + number(measure, s.p90(), decimals) + ")";
+        return tell(
+                "cli.say.to-2",
+                "amount",
+                amount(measure, s.p50(), decimals),
+                "measure",
+                number(measure, s.p10(), decimals),
+                "measure2",
+                number(measure, s.p90(), decimals));
     }
 
     /** Breaks a sentence at the width of the page; every line begins with the margin. */

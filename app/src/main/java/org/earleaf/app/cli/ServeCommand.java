@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.concurrent.Callable;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.web.Serving;
@@ -11,22 +13,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** {@code earleaf serve}: the pages, until interrupted. */
-@Command(name = "serve", mixinStandardHelpOptions = true, description = "Serves the pages until interrupted.")
+@Command(name = "serve", mixinStandardHelpOptions = true)
 public final class ServeCommand implements Callable<Integer> {
     private final Wiring wiring;
 
     @Mixin
     private final Common common = new Common();
 
-    @Option(names = "--port", paramLabel = "N", description = "Port (default: 8080; 0 takes a free one).")
+    @Option(names = "--port", paramLabel = "N", descriptionKey = "cli.serve.option.port")
     private int port = 8080;
 
-    @Option(
-            names = "--listen",
-            paramLabel = "ADDRESS",
-            description =
-                    "Address to listen on (default: 127.0.0.1, this machine alone). Anyone who reaches it can read"
-                            + " and write: only in a network you trust.")
+    @Option(names = "--listen", paramLabel = "ADDRESS", descriptionKey = "cli.serve.option.listen")
     private String listen = "127.0.0.1";
 
     @Spec
@@ -41,7 +38,7 @@ public final class ServeCommand implements Callable<Integer> {
         try (Serving serving = common.findFolder().isPresent()
                 ? Serving.onTrial(wiring, common.findFolder().get(), common.findOn())
                 : Serving.of(wiring, common.farm(), common.findOn())) {
-            Printed.print(spec, serving.start(listen, port) + "\nStop it with Ctrl-C.");
+            Printed.print(spec, tell("cli.serve.stop-it-with-ctrl-c", "start", serving.start(listen, port)));
             serving.untilInterrupted();
         }
         return Faults.DONE;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -18,18 +20,20 @@ final class SprayHoursText {
     private SprayHoursText() {}
 
     static void add(Page page, SprayTable table, Say say) {
-        page.head("Spray hours, the next two days");
+        page.head(tell("cli.spray-hours.spray-hours-the-next-two"));
         table.note().ifPresent(n -> page.say(say.say(n)));
         for (SprayTable.Job job : table.jobs()) {
             page.say(title(job, say) + ": " + windows(job.windows(), say));
             List<SprayTable.Shut> shut = job.shut();
             if (!shut.isEmpty()) {
                 page.say(
-                        "Not: "
-                                + shut.stream()
+                        tell(
+                                "cli.spray-hours.not",
+                                "list",
+                                shut.stream()
                                         .map(s -> span(s.from(), s.to()) + ", "
                                                 + say.say(s.because().said()))
-                                        .collect(Collectors.joining(" ")),
+                                        .collect(Collectors.joining(" "))),
                         "   ");
             }
         }
@@ -40,7 +44,7 @@ final class SprayHoursText {
 
     private static String title(SprayTable.Job job, Say say) {
         if (job.field().isEmpty()) {
-            return "By weather alone, whatever is sprayed over leaves";
+            return tell("cli.spray-hours.by-weather-alone-whatever");
         }
         String place = job.zone().isEmpty() ? job.field() : job.field() + ", " + job.zone();
         return place + ", " + say.say(job.kind()) + " (" + job.product() + ", " + job.placement() + ")";
@@ -48,7 +52,7 @@ final class SprayHoursText {
 
     private static String windows(List<SprayWindow> windows, Say say) {
         if (windows.isEmpty()) {
-            return "no run of hours fits.";
+            return tell("cli.spray-hours.no-run-of-hours-fits");
         }
         return windows.stream()
                         .map(w -> span(w.from(), w.to()) + " " + say.say(w.fit()) + cautions(w, say))
@@ -68,8 +72,13 @@ final class SprayHoursText {
     static String span(LocalDateTime from, LocalDateTime to) {
         LocalDate day = from.toLocalDate();
         if (to.equals(day.plusDays(1).atStartOfDay())) {
-            return HOUR.format(from) + " to 24:00";
+            return tell("cli.spray-hours.to-24-00", "from", HOUR.format(from));
         }
-        return HOUR.format(from) + " to " + (to.toLocalDate().equals(day) ? SAME_DAY : HOUR).format(to);
+        return tell(
+                "cli.spray-hours.to",
+                "from",
+                HOUR.format(from),
+                "to",
+                (to.toLocalDate().equals(day) ? SAME_DAY : HOUR).format(to));
     }
 }

@@ -13,58 +13,58 @@ import picocli.CommandLine.Option;
 
 /** What only a person knows of a pass; the options of {@code record made} and {@code record correct}. */
 final class ToldOptions {
-    @Option(names = "--by", required = true, paramLabel = "NAME", description = "Who made the pass, or supervised it.")
+    @Option(names = "--by", required = true, paramLabel = "NAME", descriptionKey = "cli.told-options.option.by")
     private String by = "";
 
-    @Option(names = "--licence", paramLabel = "NUMBER", description = "Number of the applicator's certificate.")
+    @Option(names = "--licence", paramLabel = "NUMBER", descriptionKey = "cli.told-options.option.licence")
     private String licence = "";
 
-    @Option(names = "--for", paramLabel = "NAME", description = "The customer, when it was hired work.")
+    @Option(names = "--for", paramLabel = "NAME", descriptionKey = "cli.told-options.option.for")
     private String customer = "";
 
-    @Option(names = "--customer-address", paramLabel = "TEXT", description = "The customer's address.")
+    @Option(
+            names = "--customer-address",
+            paramLabel = "TEXT",
+            descriptionKey = "cli.told-options.option.customer-address")
     private String customerAddress = "";
 
-    @Option(names = "--helper", paramLabel = "NAME", description = "An uncertified applicator under supervision.")
+    @Option(names = "--helper", paramLabel = "NAME", descriptionKey = "cli.told-options.option.helper")
     private String helper = "";
 
-    @Option(names = "--helper-training", paramLabel = "TEXT", description = "Where the helper's training record is.")
+    @Option(
+            names = "--helper-training",
+            paramLabel = "TEXT",
+            descriptionKey = "cli.told-options.option.helper-training")
     private String helperTraining = "";
 
-    @Option(
-            names = "--location",
-            paramLabel = "TEXT",
-            description = "Where the field lies: county, range, township and section, or map reference.")
+    @Option(names = "--location", paramLabel = "TEXT", descriptionKey = "cli.told-options.option.location")
     private String location = "";
 
-    @Option(names = "--registration", paramLabel = "NUMBER", description = "Registration number on the label.")
+    @Option(names = "--registration", paramLabel = "NUMBER", descriptionKey = "cli.told-options.option.registration")
     private String registration = "";
 
-    @Option(names = "--rig", paramLabel = "NAME", description = "The rig.")
+    @Option(names = "--rig", paramLabel = "NAME", descriptionKey = "cli.told-options.option.rig")
     private String rig = "";
 
-    @Option(names = "--area", paramLabel = "AREA", description = "Ground treated, '72 ac' (default: all of it).")
+    @Option(names = "--area", paramLabel = "AREA", descriptionKey = "cli.told-options.option.area")
     private String area = "";
 
-    @Option(
-            names = "--amount",
-            paramLabel = "AMOUNT",
-            description = "Total of the product, '812 gal' (default: rate times area, and the record says so).")
+    @Option(names = "--amount", paramLabel = "AMOUNT", descriptionKey = "cli.told-options.option.amount")
     private String amount = "";
 
-    @Option(names = "--start", paramLabel = "HH:MM", description = "First drop.")
+    @Option(names = "--start", paramLabel = "HH:MM", descriptionKey = "cli.told-options.option.start")
     private String start = "";
 
-    @Option(names = "--end", paramLabel = "HH:MM", description = "Last drop.")
+    @Option(names = "--end", paramLabel = "HH:MM", descriptionKey = "cli.told-options.option.end")
     private String end = "";
 
-    @Option(names = "--wind", paramLabel = "TEXT", description = "Wind at the boom, '6 mph from SW'.")
+    @Option(names = "--wind", paramLabel = "TEXT", descriptionKey = "cli.told-options.option.wind")
     private String wind = "";
 
-    @Option(names = "--temperature", paramLabel = "TEXT", description = "Air temperature, '78 F'.")
+    @Option(names = "--temperature", paramLabel = "TEXT", descriptionKey = "cli.told-options.option.temperature")
     private String temperature = "";
 
-    @Option(names = "--note", paramLabel = "TEXT", description = "Anything to add.")
+    @Option(names = "--note", paramLabel = "TEXT", descriptionKey = "cli.told-options.option.note")
     private String note = "";
 
     /** @param pass what it was told of */

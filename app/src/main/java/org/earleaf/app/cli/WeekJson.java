@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -110,7 +112,7 @@ final class WeekJson {
                 "reason",
                 words.say(w.said()),
                 "rule",
-                w.rule().map(words::say).orElse("It costs more than it brings."),
+                w.rule().map(words::say).orElse(tell("cli.week-json.it-costs-more-than-it")),
                 "loses_usd",
                 week.problem().jobs().get(w.job()).undone_usd(),
                 "chance_it_is_done",

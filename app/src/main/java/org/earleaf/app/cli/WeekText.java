@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -26,38 +28,49 @@ final class WeekText {
 
     static String of(Week week, boolean metric) {
         WeekText text = new WeekText(week, metric);
-        text.page.title("The week from " + Say.full(week.on()));
+        text.page.title(tell("cli.week.the-week-from", "full", Say.full(week.on())));
         return text.all();
     }
 
     static String of(WeekChange.Anew anew, boolean metric) {
         WeekText text = new WeekText(anew.now(), metric);
-        text.page.title("The week from " + Say.full(anew.now().on()) + ", planned anew");
+        text.page.title(tell(
+                "cli.week.the-week-from-planned-anew",
+                "full",
+                Say.full(anew.now().on())));
         text.changes(anew);
         return text.all();
     }
 
     private void changes(WeekChange.Anew anew) {
         if (anew.forced().isEmpty() && anew.moved().isEmpty()) {
-            page.say("Nothing that was planned has to move.");
+            page.say(tell("cli.week.nothing-that-was-planned"));
         }
-        anew.forced().forEach(j -> page.say("Has to move: " + move(anew, j)));
-        anew.moved().forEach(j -> page.say("Moves because that is cheaper: " + move(anew, j)));
+        anew.forced().forEach(j -> page.say(tell("cli.week.has-to-move", "move", move(anew, j))));
+        anew.moved().forEach(j -> page.say(tell("cli.week.moves-because-that-is-cheaper", "move", move(anew, j))));
         page.say(
                 anew.more_usd() >= 0
-                        ? "Over the futures the week costs " + usd(anew.more_usd()) + " more than before."
-                        : "Over the futures the week costs " + usd(-anew.more_usd()) + " less than before.");
+                        ? tell("cli.week.over-the-futures-the-week", "usd", usd(anew.more_usd()))
+                        : tell("cli.week.over-the-futures-the-week-2", "usd", usd(-anew.more_usd())));
         page.gap();
     }
 
     private static String move(WeekChange.Anew anew, int job) {
-        return anew.now().passes().get(job).name() + ", from " + place(anew.before(), job) + " to "
-                + place(anew.now(), job) + ".";
+        return tell(
+                "cli.week.from-to",
+                "name",
+                anew.now().passes().get(job).name(),
+                "place",
+                place(anew.before(), job),
+                "place2",
+                place(anew.now(), job));
     }
 
     /** "Highboy on 30 June", or "left out". */
     static String place(Week week, int job) {
-        return find(week, job).map(s -> s.rig() + " on " + Say.day(s.date())).orElse("left out");
+        return find(week, job)
+                .map(s -> tell("cli.week.on", "rig", s.rig(), "date", Say.day(s.date())))
+                .orElse(tell("cli.week.left-out"));
     }
 
     private static Optional<Week.Stop> find(Week week, int job) {
@@ -71,9 +84,9 @@ final class WeekText {
         leftOut();
         later();
         cost();
-        page.head("Taken for lack of a figure, and to look after");
+        page.head(tell("cli.week.taken-for-lack-of-a"));
         week.notes().forEach(n -> page.say(say.say(n)));
-        page.head("Caution").say(Cautions.LABEL);
+        page.head(tell("cli.week.caution")).say(Cautions.LABEL);
         return page.toString();
     }
 
@@ -81,27 +94,53 @@ final class WeekText {
         List<Week.Stop> stops = week.all().stream()
                 .filter(s -> s.date().equals(week.on().plusDays(d)))
                 .toList();
-        page.head(Say.weekday(week.on().plusDays(d)) + ", can be worked in " + Say.tenths(week.chance(d))
-                + " of 10 futures");
+        page.head(tell(
+                "cli.week.can-be-worked-in-of",
+                "weekday",
+                Say.weekday(week.on().plusDays(d)),
+                "tenths",
+                Say.tenths(week.chance(d))));
         if (stops.isEmpty()) {
-            page.say("Nothing.");
+            page.say(tell("cli.week.nothing"));
         }
         stops.stream()
                 .collect(Collectors.groupingBy(Week.Stop::rig, java.util.LinkedHashMap::new, Collectors.toList()))
                 .forEach((rig, route) -> {
-                    page.say(rig + ", out at " + CLOCK.format(route.get(0).leave()) + ":");
+                    page.say(tell(
+                            "cli.week.out-at",
+                            "rig",
+                            rig,
+                            "leave",
+                            CLOCK.format(route.get(0).leave())));
                     route.forEach(this::stop);
                 });
     }
 
     private void stop(Week.Stop s) {
         double area = s.pass().area_ha();
-        String ground = say.metric() ? Say.number(area, 1) + " ha" : Say.number(area / Units.HA_PER_AC, 0) + " ac";
-        String loads = s.loads() == 0 ? "" : ", " + (s.loads() == 1 ? "1 load" : s.loads() + " loads");
+        String ground = say.metric()
+                ? tell("cli.week.ha", "area", Say.number(area, 1))
+                : tell("cli.week.ac", "number", Say.number(area / Units.HA_PER_AC, 0));
+        String loads = s.loads() == 0
+                ? ""
+                : ", " + (s.loads() == 1 ? tell("cli.week.1-load") : tell("cli.week.loads", "loads", s.loads()));
         page.say(
-                CLOCK.format(s.start()) + " to " + CLOCK.format(s.end()) + "  "
-                        + s.pass().place() + ": " + OptionsText.act(s.way(), say) + "; " + ground + loads
-                        + ". Done in " + Say.tenths(week.plan().chanceDone().get(s.job())) + " of 10 futures.",
+                tell(
+                        "cli.week.to-done-in-of-10",
+                        "start",
+                        CLOCK.format(s.start()),
+                        "end",
+                        CLOCK.format(s.end()),
+                        "place",
+                        s.pass().place(),
+                        "act",
+                        OptionsText.act(s.way(), say),
+                        "ground",
+                        ground,
+                        "loads",
+                        loads,
+                        "tenths",
+                        Say.tenths(week.plan().chanceDone().get(s.job()))),
                 "   ");
     }
 
@@ -109,7 +148,7 @@ final class WeekText {
         if (week.leftOut().isEmpty()) {
             return;
         }
-        page.head("Left out, and why");
+        page.head(tell("cli.week.left-out-and-why"));
         week.leftOut().stream()
                 .filter(w -> week.problem().jobs().get(w.job()).undone_usd() > 0)
                 .forEach(w -> page.say(week.passes().get(w.job()).name() + ". " + say.say(w.said())));
@@ -119,18 +158,30 @@ final class WeekText {
         if (week.later().isEmpty()) {
             return;
         }
-        page.head("After this week");
-        week.later().forEach(l -> page.say(l.place() + ", " + l.kind() + ": best from " + Say.day(l.date()) + " on."));
+        page.head(tell("cli.week.after-this-week"));
+        week.later()
+                .forEach(l -> page.say(tell(
+                        "cli.week.best-from-on", "place", l.place(), "kind", l.kind(), "date", Say.day(l.date()))));
     }
 
     private void cost() {
-        page.head("What it costs");
-        page.say("Rigs " + usd(week.plan().found().cost().rig_usd()) + ", days lost "
-                + usd(week.plan().found().cost().loss_usd()) + ", left out "
-                + usd(week.plan().found().cost().undone_usd()) + ", if each day turns out as is likely.");
-        page.say("Over the futures " + usd(week.plan().mean_usd()) + " ("
-                + usd(week.plan().p10_usd()) + " to " + usd(week.plan().p90_usd())
-                + "): today stands, later days are planned anew as each future goes.");
+        page.head(tell("cli.week.what-it-costs"));
+        page.say(tell(
+                "cli.week.rigs-days-lost-left-out",
+                "usd",
+                usd(week.plan().found().cost().rig_usd()),
+                "usd2",
+                usd(week.plan().found().cost().loss_usd()),
+                "usd3",
+                usd(week.plan().found().cost().undone_usd())));
+        page.say(tell(
+                "cli.week.over-the-futures-to-today",
+                "usd",
+                usd(week.plan().mean_usd()),
+                "usd2",
+                usd(week.plan().p10_usd()),
+                "usd3",
+                usd(week.plan().p90_usd())));
     }
 
     private static String usd(double amount) {

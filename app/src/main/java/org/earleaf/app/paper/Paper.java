@@ -13,6 +13,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Objects;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
+import org.earleaf.app.words.Words;
+import org.earleaf.app.words.WordsMessages;
 import org.thymeleaf.context.Context;
 import org.thymeleaf.spring6.SpringTemplateEngine;
 import org.thymeleaf.templatemode.TemplateMode;
@@ -37,6 +39,7 @@ public final class Paper {
         resolver.setTemplateMode(TemplateMode.XML);
         resolver.setCharacterEncoding(StandardCharsets.UTF_8.name());
         engine.setTemplateResolver(resolver);
+        engine.setTemplateEngineMessageSource(new WordsMessages());
     }
 
     /**
@@ -63,6 +66,7 @@ public final class Paper {
     private String html(String template, Object sheet, PaperSize size, double points) {
         Context context = new Context(Locale.US);
         context.setVariable("s", sheet);
+        context.setVariable("w", Words.here());
         context.setVariable("size", size.word());
         context.setVariable("points", points);
         return engine.process(template, context);

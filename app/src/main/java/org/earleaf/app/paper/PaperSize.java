@@ -4,6 +4,8 @@ package org.earleaf.app.paper;
 import java.util.Arrays;
 import java.util.Locale;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /** What is in the printer. */
 public enum PaperSize {
@@ -19,7 +21,7 @@ public enum PaperSize {
         return Arrays.stream(values())
                 .filter(s -> s.word().equalsIgnoreCase(word.strip()))
                 .findFirst()
-                .orElseThrow(() -> EarleafException.of(
-                        "paper", "\"" + word + "\"", "letter or a4", "Name what is in the printer."));
+                .orElseThrow(() -> new EarleafException(
+                        Problem.of("paper-size.letter-or-a4", Said.text("paper"), Said.text("\"" + word + "\""))));
     }
 }

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.paper;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.label.ActiveIngredient;
 import org.earleaf.label.LabelBook;
@@ -79,8 +81,8 @@ public record PostingSheet(
                 Sheets.day(r.date()),
                 Sheets.clock(r.start(), home),
                 Sheets.clock(r.end(), home),
-                hours.isPresent() ? hours.getAsInt() + " h" : "none stated",
-                hours.isPresent() ? Sheets.time(due.reentryEnds(), home) : "as the label says",
+                hours.isPresent() ? hours.getAsInt() + " h" : tell("print.posting.none-stated"),
+                hours.isPresent() ? Sheets.time(due.reentryEnds(), home) : tell("print.posting.as-the-label-says"),
                 Sheets.time(due.postBy(), home),
                 Sheets.day(due.unpostAfter()),
                 Sheets.day(due.keepUntil()),
@@ -96,26 +98,23 @@ public record PostingSheet(
     private static Row row(ProductUse p, LabelBook labels) {
         String actives =
                 labels.activesOf(p.name()).stream().map(ActiveIngredient::name).collect(Collectors.joining(", "));
-        String hours = p.reentry_h().isPresent() ? p.reentry_h().getAsInt() + " h" : "none stated";
+        String hours = p.reentry_h().isPresent() ? p.reentry_h().getAsInt() + " h" : tell("print.posting.none-stated");
         return new Row(p.name(), p.registration(), actives, hours);
     }
 
     private static List<String> missing(FiledRecord r, List<Row> rows) {
         List<String> missing = new ArrayList<>();
         if (r.start().isEmpty() || r.end().isEmpty()) {
-            missing.add("start and end of the application");
+            missing.add(tell("print.posting.start-and-end-of-the"));
         }
         rows.stream()
                 .filter(row -> row.actives().isEmpty())
-                .forEach(row -> missing.add("active ingredients of " + row.name()));
+                .forEach(row -> missing.add(tell("print.posting.active-ingredients-of", "name", row.name())));
         return missing;
     }
 
     private static String signs(OptionalInt hours) {
         boolean both = hours.isPresent() && hours.getAsInt() > BOTH_ABOVE_H;
-        return both
-                ? "Put up signs and tell every worker: above 24 h both (assumption, stricter than the rule is said to be)."
-                : "Tell every worker or put up signs, as the label asks; both where it asks for both, and above 24 h"
-                        + " (assumption).";
+        return both ? tell("print.posting.put-up-signs-and-tell") : tell("print.posting.tell-every-worker-or-put");
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.paper;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,35 +74,38 @@ public record RecordSheet(
                 book.stream().filter(e -> e.record().corrects().equals(r.id())).toList();
         String corrected = by.isEmpty()
                 ? ""
-                : "corrected by entry " + by.get(by.size() - 1).number();
+                : tell(
+                        "print.record.corrected-by-entry",
+                        "number",
+                        String.valueOf(by.get(by.size() - 1).number()));
         if (!r.isCorrection()) {
-            return by.isEmpty() ? "filed" : "filed, " + corrected;
+            return by.isEmpty() ? "filed" : tell("print.record.filed", "corrected", corrected);
         }
         String of = book.stream()
                 .filter(e -> e.record().id().equals(r.corrects()))
-                .map(e -> "a correction of entry " + e.number())
+                .map(e -> tell("print.record.a-correction-of-entry", "number", String.valueOf(e.number())))
                 .findFirst()
-                .orElse("a correction");
+                .orElse(tell("print.record.a-correction"));
         return by.isEmpty() ? of : of + ", " + corrected;
     }
 
     private static List<Item> items(FiledRecord r, Farm farm) {
         List<Item> items = new ArrayList<>();
-        add(items, "Place", Sheets.place(r.field(), r.zone()));
-        add(items, "Location", r.location());
-        add(items, "Ground treated", r.area().text());
-        add(items, "Crop", r.crop());
-        add(items, "Placement", r.placement());
-        add(items, "Rig", r.rig());
-        add(items, "Day", Sheets.day(r.date()));
-        add(items, "Start", Sheets.clock(r.start(), farm.timeZone()));
-        add(items, "Stop", Sheets.clock(r.end(), farm.timeZone()));
-        add(items, "Applicator", r.applicator().name());
-        add(items, "Certificate", r.applicator().certification());
-        add(items, "Customer", r.applicator().customer());
-        add(items, "Customer's address", r.applicator().customerAddress());
-        add(items, "Under supervision", r.applicator().helper());
-        add(items, "Training record", r.applicator().helperTraining());
+        add(items, tell("print.record.place"), Sheets.place(r.field(), r.zone()));
+        add(items, tell("print.record.location"), r.location());
+        add(items, tell("print.record.ground-treated"), r.area().text());
+        add(items, tell("print.record.crop"), r.crop());
+        add(items, tell("print.record.placement"), r.placement());
+        add(items, tell("print.record.rig"), r.rig());
+        add(items, tell("print.record.day"), Sheets.day(r.date()));
+        add(items, tell("print.record.start"), Sheets.clock(r.start(), farm.timeZone()));
+        add(items, tell("print.record.stop"), Sheets.clock(r.end(), farm.timeZone()));
+        add(items, tell("print.record.applicator"), r.applicator().name());
+        add(items, tell("print.record.certificate"), r.applicator().certification());
+        add(items, tell("print.record.customer"), r.applicator().customer());
+        add(items, tell("print.record.customers-address"), r.applicator().customerAddress());
+        add(items, tell("print.record.under-supervision"), r.applicator().helper());
+        add(items, tell("print.record.training-record"), r.applicator().helperTraining());
         for (Map.Entry<String, String> extra : r.extras().entrySet()) {
             add(
                     items,
@@ -108,8 +113,8 @@ public record RecordSheet(
                             + extra.getKey().substring(1),
                     extra.getValue());
         }
-        add(items, "Why corrected", r.why());
-        add(items, "Filed by", r.filedBy());
+        add(items, tell("print.record.why-corrected"), r.why());
+        add(items, tell("print.record.filed-by"), r.filedBy());
         return items;
     }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import org.earleaf.load.PassOfLoad;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import org.earleaf.field.Pass;
 import org.earleaf.label.LabelBook;
 import org.earleaf.load.LoadLedger;
 import org.earleaf.load.LotStock;
+import org.earleaf.load.PassOfLoad;
 import org.earleaf.load.TankLoad;
 import org.earleaf.mix.JarResult;
 import org.earleaf.units.Figure;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import org.earleaf.units.Said;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -17,6 +16,7 @@ import org.earleaf.label.DropletClass;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelFigure;
 import org.earleaf.label.LabelItem;
+import org.earleaf.units.Said;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.migration.Context;
 import org.flywaydb.core.api.migration.JavaMigration;
@@ -113,7 +113,8 @@ final class LabelMove implements JavaMigration {
         }
         for (var column : WORDS.entrySet()) {
             figures.put(
-                    column.getValue(), column.getValue().parse(row.getString(column.getKey()), false, "corn", Said.text(name)));
+                    column.getValue(),
+                    column.getValue().parse(row.getString(column.getKey()), false, "corn", Said.text(name)));
         }
         boolean dry = org.earleaf.mix.MixForm.find(row.getString("form"))
                 .filter(org.earleaf.mix.MixForm::isDry)

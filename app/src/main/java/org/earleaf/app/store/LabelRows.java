@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import org.earleaf.app.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.app.words.Words;
 import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelItem;

@@ -1,13 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import org.earleaf.app.words.Words;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
-import org.earleaf.load.PassOfLoad;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.app.store.LoadStore.Kept;
+import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.RateUnit;
 import org.earleaf.field.Inhibitor;
@@ -17,11 +14,14 @@ import org.earleaf.label.LabelBook;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadState;
+import org.earleaf.load.PassOfLoad;
 import org.earleaf.load.TankLoad;
 import org.earleaf.record.Chain;
 import org.earleaf.record.LoadAccount;
 import org.earleaf.record.Told;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** Files an applied load: a record for each piece of its ground, a pass made for each product; runs inside a transaction. */
@@ -46,9 +46,7 @@ final class LoadFiling {
                     kept.filed().isPresent()
                             ? Problem.of("load.filed-already", place, Said.of("found.filed-load"))
                             : Problem.of(
-                                    "load.not-applied",
-                                    place,
-                                    Said.of("found.load-state", "state", load.state())));
+                                    "load.not-applied", place, Said.of("found.load-state", "state", load.state())));
         }
         List<Chain.Entry> entries = new ArrayList<>();
         for (LoadGround g : load.grounds()) {
@@ -60,12 +58,7 @@ final class LoadFiling {
                     load,
                     g,
                     new LoadAccount.Filing(
-                            passes.get(0).id(),
-                            placement.word(),
-                            labels,
-                            rows.drawn(load.id()),
-                            farm.timeZone(),
-                            told),
+                            passes.get(0).id(), placement.word(), labels, rows.drawn(load.id()), farm.timeZone(), told),
                     Words.US::say)));
         }
         rows.filed(load.id(), entries.get(0).number());

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;

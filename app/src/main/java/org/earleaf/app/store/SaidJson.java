@@ -54,7 +54,8 @@ final class SaidJson {
             if (value instanceof Number || value instanceof String) {
                 return value;
             }
-            throw new IllegalArgumentException("a load keeps no " + value.getClass().getName());
+            throw new IllegalArgumentException(
+                    "a load keeps no " + value.getClass().getName());
         }
     }
 
@@ -78,7 +79,8 @@ final class SaidJson {
                 return list;
             }
             if (node.has(MEASURE)) {
-                return Measure.valueOf(node.get(MEASURE).asString()).of(node.get(INSIDE).asDouble());
+                return Measure.valueOf(node.get(MEASURE).asString())
+                        .of(node.get(INSIDE).asDouble());
             }
             if (node.isObject()) {
                 return said(node);

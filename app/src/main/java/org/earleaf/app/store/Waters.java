@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import org.earleaf.units.Said;
 import java.time.Instant;
 import java.util.Optional;
 import org.earleaf.mix.WaterQuality;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Said;
 
 /** Tests of the water that goes in the tanks, each as it was entered; the newest counts. */
 public final class Waters {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,7 +85,7 @@ class AgainPage {
                 .labels()
                 .findWaiting(product, crop)
                 .orElseThrow(() ->
-                        new Faults.NotHere("No label of " + product + " on " + crop + " waits for a second look."));
+                        new Faults.NotHere(tell("page.again.no-label-of-on-waits", "product", product, "crop", crop)));
     }
 
     private static ModelAndView page(LabelEntry first, AgainView.Typed typed, List<Problem> problems, Model model) {

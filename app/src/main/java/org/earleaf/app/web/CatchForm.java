@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import org.earleaf.app.words.Words;
-import org.earleaf.units.Said;
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.app.store.Catches.Caught;
+import org.earleaf.app.words.Words;
 import org.earleaf.entry.Ranges;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
@@ -15,6 +16,7 @@ import org.earleaf.rig.FlowMath;
 import org.earleaf.rig.Liquid;
 import org.earleaf.rig.NozzleSize;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,7 +54,8 @@ public record CatchForm(
         double time_s = Ranges.CATCH_TIME.read(ReadingForm.text(seconds), "seconds");
         List<Double> flows = new ArrayList<>();
         for (String each : ReadingForm.text(caught).split("[\\s;]+")) {
-            double volume_m3 = Ranges.CATCH_VOLUME.read(each, ReadingForm.text(unit), "outlet " + (flows.size() + 1));
+            double volume_m3 = Ranges.CATCH_VOLUME.read(
+                    each, ReadingForm.text(unit), tell("page.catch.outlet", "value", flows.size() + 1));
             flows.add(CatchTest.flow_m3s(volume_m3, time_s));
         }
         String outlet = Words.US.say(

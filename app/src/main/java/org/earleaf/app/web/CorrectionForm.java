@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -14,6 +16,8 @@ import org.earleaf.record.Amount;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.record.RecordCorrection;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 
 /** A correction as it stands in the form; it opens with what was filed. */
@@ -52,16 +56,21 @@ public record CorrectionForm(
     RecordCorrection correction(FiledRecord wrong, Farm farm) {
         List<String> said = amount == null ? List.of() : amount;
         if (said.size() != wrong.products().size()) {
-            throw EarleafException.of(
-                    "amounts",
-                    said.size() + " of them",
-                    "one for each of the " + wrong.products().size() + " products",
-                    "Open the record again.");
+            throw new EarleafException(Problem.of(
+                    "correction.one-for-each-of-the",
+                    Said.text("amounts"),
+                    Said.of("found.of-them", "said", said.size()),
+                    "products",
+                    wrong.products().size()));
         }
         List<Amount> amounts = new ArrayList<>();
         for (int k = 0; k < said.size(); k++) {
             amounts.add(RecordEntry.amount(
-                            said.get(k), "amount of " + wrong.products().get(k).name())
+                            said.get(k),
+                            tell(
+                                    "page.correction.amount-of",
+                                    "name",
+                                    wrong.products().get(k).name()))
                     .orElse(wrong.products().get(k).amount()));
         }
         Map<String, String> extras = new TreeMap<>();

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import java.util.Optional;
-import org.earleaf.units.Said;
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.app.Calibrated;
 import org.earleaf.app.desk.Days;
 import org.earleaf.app.desk.FarmDay;
@@ -15,6 +16,7 @@ import org.earleaf.app.web.view.Places;
 import org.earleaf.app.web.view.TankView;
 import org.earleaf.field.Zone;
 import org.earleaf.load.TankLoad;
+import org.earleaf.units.Said;
 import org.earleaf.week.WeekChange;
 
 /**
@@ -46,7 +48,7 @@ record Desk(Days days, Notebook notebook, Object numbers) {
     Zone zone(FarmDay day, String place) {
         return Places.of(day.farm())
                 .find(place)
-                .orElseThrow(() -> new Faults.NotHere("There is no field \"" + place + "\" on this farm."));
+                .orElseThrow(() -> new Faults.NotHere(tell("page.desk.there-is-no-field-on", "place", place)));
     }
 
     /** All that a load is looked at with. */
@@ -77,6 +79,6 @@ record Desk(Days days, Notebook notebook, Object numbers) {
     Kept load(String id) {
         return notebook.loads()
                 .find(id)
-                .orElseThrow(() -> new Faults.NotHere("There is no load \"" + id + "\" on this farm."));
+                .orElseThrow(() -> new Faults.NotHere(tell("page.desk.there-is-no-load-on", "id", id)));
     }
 }

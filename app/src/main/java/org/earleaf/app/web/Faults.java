@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.LinkedHashMap;
@@ -11,8 +13,9 @@ import java.util.UUID;
 import org.apache.tomcat.util.http.InvalidParameterException;
 import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.store.StoreTrouble;
+import org.earleaf.app.web.view.Phrases;
 import org.earleaf.app.web.view.Places;
-import org.earleaf.app.web.view.Words;
+import org.earleaf.app.words.Words;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.slf4j.Logger;
@@ -78,8 +81,8 @@ class Faults {
 
     static List<Told> told(List<Problem> problems) {
         return problems.stream()
-                .map(org.earleaf.app.words.Words.US::told)
-                .map(p -> new Told(p.key(), Words.capital(p.sentence())))
+                .map(Words.here()::told)
+                .map(p -> new Told(p.key(), Phrases.capital(p.sentence())))
                 .toList();
     }
 
@@ -94,7 +97,7 @@ class Faults {
 
     @ExceptionHandler
     ModelAndView wrongInput(EarleafException wrong, HttpServletRequest request) {
-        return page(HttpStatus.BAD_REQUEST, view("This cannot be done as asked.", wrong), request);
+        return page(HttpStatus.BAD_REQUEST, view(tell("page.faults.this-cannot-be-done-as"), wrong), request);
     }
 
     /** What the store cannot do now is no mistake of the one who asked. */
@@ -107,10 +110,10 @@ class Faults {
         LOG.warn("store at {}", request.getRequestURI(), trouble);
         String headline =
                 switch (trouble.kind()) {
-                    case BUSY -> "The farm file is busy.";
-                    case FULL -> "The disk is full.";
-                    case READ_ONLY -> "Nothing can be saved here.";
-                    case DAMAGED -> "The farm file is damaged.";
+                    case BUSY -> tell("page.faults.the-farm-file-is-busy");
+                    case FULL -> tell("page.faults.the-disk-is-full");
+                    case READ_ONLY -> tell("page.faults.nothing-can-be-saved-here");
+                    case DAMAGED -> tell("page.faults.the-farm-file-is-damaged");
                 };
         if (trouble.kind() == StoreTrouble.Kind.BUSY) {
             response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_S);
@@ -120,12 +123,10 @@ class Faults {
 
     @ExceptionHandler
     ModelAndView tooLarge(MaxUploadSizeExceededException tooLarge, HttpServletRequest request) {
-        String what =
-                "photograph: found a file over " + (Photograph.MOST_BYTES >> 20) + " MB; expected a JPEG or PNG of at"
-                        + " most that. Take it in a lower resolution, and enter the reading again.";
+        String what = tell("page.faults.photograph-found-a-file", "value", Photograph.MOST_BYTES >> 20);
         return page(
                 HttpStatus.CONTENT_TOO_LARGE,
-                new View("The photograph is too large.", List.of(what), Map.of()),
+                new View(tell("page.faults.the-photograph-is-too-large"), List.of(what), Map.of()),
                 request);
     }
 
@@ -138,26 +139,28 @@ class Faults {
     ModelAndView unreadable(Exception wrong, HttpServletRequest request) {
         String name = wrong instanceof MethodArgumentTypeMismatchException m ? m.getName() : "";
         String what = name.isEmpty()
-                ? "Part of the address or form is missing or cannot be read."
-                : "The value of \"" + name + "\" cannot be read. Dates are written 2026-06-30.";
-        return page(HttpStatus.BAD_REQUEST, new View("This cannot be read.", List.of(what), Map.of()), request);
+                ? tell("page.faults.part-of-the-address-or")
+                : tell("page.faults.the-value-of-cannot-be", "name", name);
+        return page(
+                HttpStatus.BAD_REQUEST,
+                new View(tell("page.faults.this-cannot-be-read"), List.of(what), Map.of()),
+                request);
     }
 
     /** Too many values, characters that are none, or a form that did not come whole. */
     @ExceptionHandler
     ModelAndView unreadable(InvalidParameterException wrong, HttpServletRequest request) {
-        String what = "It has too many values, or characters that cannot be written, or did not come whole."
-                + " Go back, look over what you typed, and send it again.";
+        String what = tell("page.faults.it-has-too-many-values");
         HttpStatus status =
                 Objects.requireNonNullElse(HttpStatus.resolve(wrong.getErrorCode()), HttpStatus.BAD_REQUEST);
-        return page(status, new View("This form cannot be read.", List.of(what), Map.of()), request);
+        return page(status, new View(tell("page.faults.this-form-cannot-be-read"), List.of(what), Map.of()), request);
     }
 
     @ExceptionHandler
     ModelAndView notHere(NotHere missing, HttpServletRequest request) {
         Map<String, String> fields = fields();
-        String said = missing.getMessage() == null ? "Nothing stands here." : missing.getMessage();
-        List<String> way = fields.isEmpty() ? List.of() : List.of("The fields of this farm are:");
+        String said = missing.getMessage() == null ? tell("page.faults.nothing-stands-here") : missing.getMessage();
+        List<String> way = fields.isEmpty() ? List.of() : List.of(tell("page.faults.the-fields-of-this-farm"));
         return page(HttpStatus.NOT_FOUND, new View(said, way, fields), request);
     }
 
@@ -180,15 +183,18 @@ class Faults {
             // A form sent to a page that takes none has no page there.
             return page(
                     status == HttpStatus.METHOD_NOT_ALLOWED ? HttpStatus.NOT_FOUND : status,
-                    new View("There is no such page.", List.of("The pages stand in the line above."), Map.of()),
+                    new View(
+                            tell("page.faults.there-is-no-such-page"),
+                            List.of(tell("page.faults.the-pages-stand-in-the")),
+                            Map.of()),
                     request);
         }
         String id = UUID.randomUUID().toString().substring(0, 8);
         LOG.error("fault {} at {}", id, request.getRequestURI(), fault);
-        String note = "Nothing was changed by this page. The log has the details under fault " + id + ".";
+        String note = tell("page.faults.nothing-was-changed-by", "id", id);
         return page(
                 HttpStatus.INTERNAL_SERVER_ERROR,
-                new View("Earleaf made a mistake.", List.of(note), Map.of()),
+                new View(tell("page.faults.earleaf-made-a-mistake"), List.of(note), Map.of()),
                 request);
     }
 
@@ -198,6 +204,7 @@ class Faults {
         page.addObject("version", Frame.VERSION);
         page.addObject("pages", Frame.PAGES);
         page.addObject("view", view);
+        page.addObject("w", Words.here());
         return page;
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.app.desk.FarmDay;
@@ -66,7 +68,7 @@ class FieldPage {
         FarmDay today = desk.today();
         Zone zone = desk.zone(today, place);
         if (!zone.isCorn()) {
-            throw new Faults.NotHere("The season of " + zone.crop() + " is not modelled.");
+            throw new Faults.NotHere(tell("page.field.the-season-of-is-not", "crop", zone.crop()));
         }
         model.addAttribute("day", FieldLeaf.day(today, zone, shown(today, zone, null, index), with, format));
         return "soil";

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.zip.CRC32;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Words;
 import org.jspecify.annotations.Nullable;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.ControllerAdvice;
@@ -24,15 +25,15 @@ class Frame {
     static final String UNITS = "units";
     static final List<String> LIGHTS = List.of("paper", "night", "sunlight");
     static final List<Link> PAGES = List.of(
-            new Link("Morning", "/"),
-            new Link("Calendar", "/calendar"),
-            new Link("Field", "/field"),
-            new Link("Walk", "/walk"),
-            new Link("Rigs", "/rigs"),
-            new Link("Loads", "/loads"),
-            new Link("Shelf", "/shelf"),
-            new Link("Records", "/records"),
-            new Link("Assumptions", "/assumptions"));
+            new Link("Morning", "page.nav.morning", "/"),
+            new Link("Calendar", "page.nav.calendar", "/calendar"),
+            new Link("Field", "page.nav.field", "/field"),
+            new Link("Walk", "page.nav.walk", "/walk"),
+            new Link("Rigs", "page.nav.rigs", "/rigs"),
+            new Link("Loads", "page.nav.loads", "/loads"),
+            new Link("Shelf", "page.nav.shelf", "/shelf"),
+            new Link("Records", "page.nav.records", "/records"),
+            new Link("Assumptions", "page.nav.assumptions", "/assumptions"));
     private static final List<String> FILES =
             List.of("/static/earleaf.css", "/static/leaves.css", "/static/tanks.css", "/static/earleaf.js");
 
@@ -46,7 +47,7 @@ class Frame {
     }
 
     /** A page in the line of pages. */
-    public record Link(String name, String path) {}
+    public record Link(String name, String key, String path) {}
 
     /**
      * @param light chosen light, null for the system's own
@@ -71,10 +72,17 @@ class Frame {
                 ? request.getRequestURI() + (query == null ? "" : "?" + query)
                 : request.getRequestURI();
         String farm = desk.today().farm().name();
+        Words.begin(format.isMetric());
         model.addAttribute("format", format);
+        model.addAttribute("w", Words.here());
         model.addAttribute(
                 "frame",
                 new Facts(farm, desk.notebook().state(), light(request), format.isMetric(), here, VERSION, PAGES));
+    }
+
+    /** What the reader chose; an address may ask for other units once. */
+    static boolean isMetric(HttpServletRequest request) {
+        return cookie(request, UNITS).filter("metric"::equals).isPresent();
     }
 
     static @Nullable String light(HttpServletRequest request) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import jakarta.servlet.FilterChain;
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
@@ -10,6 +12,7 @@ import java.net.URI;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.earleaf.app.words.Words;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -24,12 +27,13 @@ class Guard extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
+        Words.begin(Frame.isMetric(request));
         if (!isNamedAsHere(request.getServerName())) {
-            refuse(response, "Open Earleaf by the address it printed, not by \"" + request.getServerName() + "\".");
+            refuse(response, tell("page.guard.open-earleaf-by-the-address", "host", request.getServerName()));
             return;
         }
         if (!READING.contains(request.getMethod()) && !comesFromHere(request)) {
-            refuse(response, "This form was sent from another site.");
+            refuse(response, tell("page.guard.this-form-was-sent-from"));
             return;
         }
         chain.doFilter(request, response);

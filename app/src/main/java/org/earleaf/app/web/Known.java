@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.farm.Farm;
@@ -55,7 +57,12 @@ final class Known {
                 .findFirst()
                 .map(b -> {
                     Point middle = b.shape_lonLat().getInteriorPoint();
-                    return "farm map, " + degrees(middle.getY(), "N", "S") + ", " + degrees(middle.getX(), "E", "W");
+                    return tell(
+                            "page.known.farm-map",
+                            "degrees",
+                            degrees(middle.getY(), "N", "S"),
+                            "degrees2",
+                            degrees(middle.getX(), "E", "W"));
                 })
                 .orElse("");
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +32,8 @@ import org.earleaf.rig.FlowPart;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -181,9 +185,9 @@ public record LoadForm(
                 date("date", date).orElse(day.on()),
                 lines,
                 solution && ReadingForm.text(rate).isEmpty() ? Double.NaN : number(rate, Ranges.CARRIER, "rate"),
-                number(area, Ranges.LOAD_AREA, "ground of this pass"),
+                number(area, Ranges.LOAD_AREA, tell("page.load.ground-of-this-pass")),
                 like.isPresent() ? ANY_TANK_M3 : machine.tank_m3(),
-                ReadingForm.text(heel).isEmpty() ? 0 : number(heel, Ranges.HEEL, "heel and lines"),
+                ReadingForm.text(heel).isEmpty() ? 0 : number(heel, Ranges.HEEL, tell("page.load.heel-and-lines")),
                 seen(day, zone));
     }
 
@@ -191,11 +195,10 @@ public record LoadForm(
     private void requireLooked(List<MixLine> lines) {
         boolean proposed = !ReadingForm.text(from).isEmpty() && lines.stream().anyMatch(MixLine::isLabelled);
         if (proposed && !"yes".equals(looked)) {
-            throw EarleafException.of(
-                    "What labels ask about",
-                    "droplets, boom and distances as load " + ReadingForm.text(from) + " told them",
-                    "that somebody has looked at them today",
-                    "Look, mend what is otherwise, then tick the box.");
+            throw new EarleafException(Problem.of(
+                    "load.that-somebody-has-looked",
+                    Said.text("What labels ask about"),
+                    Said.of("found.droplets-boom-and-distances", "from", ReadingForm.text(from))));
         }
     }
 
@@ -235,7 +238,7 @@ public record LoadForm(
         return new LoadDraft.Seen(
                 at,
                 day.on(),
-                optional(height, Ranges.LOAD_HEIGHT, "crop height"),
+                optional(height, Ranges.LOAD_HEIGHT, tell("page.load.crop-height")),
                 date("harvest", harvest),
                 ReadingForm.text(droplets).isEmpty()
                         ? Optional.empty()
@@ -246,11 +249,11 @@ public record LoadForm(
                                         ReadingForm.text(droplets),
                                         "classes",
                                         DropletClass.letters()))),
-                optional(boom, Ranges.BOOM, "boom over the crop"),
+                optional(boom, Ranges.BOOM, tell("page.load.boom-over-the-crop")),
                 optional(speed, Ranges.SPEED, "speed"),
                 "yes".equals(certified),
-                optional(water, Ranges.DISTANCE, "distance to water"),
-                optional(sensitive, Ranges.DISTANCE, "distance to what the mix hurts"));
+                optional(water, Ranges.DISTANCE, tell("page.load.distance-to-water")),
+                optional(sensitive, Ranges.DISTANCE, tell("page.load.distance-to-what-the-mix")));
     }
 
     Placement placed() {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import org.earleaf.app.desk.FarmDay;
@@ -96,7 +98,8 @@ class LoadPage {
     private LoadView.Job job(FarmDay today, String place, String choice, Format format) {
         Zone zone = desk.zone(today, place);
         Option option = LoadView.find(today, zone, choice)
-                .orElseThrow(() -> new Faults.NotHere("This pass is not offered on " + zone.label() + " today."));
+                .orElseThrow(
+                        () -> new Faults.NotHere(tell("page.load.this-pass-is-not-offered", "label", zone.label())));
         return LoadView.job(today, zone, option, format);
     }
 

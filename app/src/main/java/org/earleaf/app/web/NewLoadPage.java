@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
@@ -63,12 +65,12 @@ class NewLoadPage {
         Recipe named = today.farm().shelf().recipes().stream()
                 .filter(r -> r.name().equals(recipe))
                 .findFirst()
-                .orElseThrow(() -> new Faults.NotHere("There is no recipe \"" + recipe + "\" on this farm."));
+                .orElseThrow(() -> new Faults.NotHere(tell("page.new-load.there-is-no-recipe-on", "recipe", recipe)));
         Zone zone = desk.zone(today, place);
         Rig machine = today.farm().rigs().stream()
                 .filter(r -> r.name().equals(rig))
                 .findFirst()
-                .orElseThrow(() -> new Faults.NotHere("There is no rig \"" + rig + "\" on this farm."));
+                .orElseThrow(() -> new Faults.NotHere(tell("page.new-load.there-is-no-rig-on", "rig", rig)));
         List<TankLoad> others =
                 desk.notebook().loads().all().stream().map(Kept::load).toList();
         return page(
@@ -97,7 +99,8 @@ class NewLoadPage {
         FarmDay today = desk.today();
         Zone zone = desk.zone(today, place);
         Option o = LoadView.find(today, zone, choice)
-                .orElseThrow(() -> new Faults.NotHere("This pass is not offered on " + zone.label() + " today."));
+                .orElseThrow(() ->
+                        new Faults.NotHere(tell("page.new-load.this-pass-is-not-offered", "label", zone.label())));
         Rig rig = LoadView.job(today, zone, o, format).rig();
         String rate = format.nitrogen(o.nitrogen_kgHa());
         String recipe = o.product() + ", " + rate + " " + format.nitrogenUnit();
@@ -133,7 +136,7 @@ class NewLoadPage {
 
     /** A name that no other job has. */
     private String job(String recipe) {
-        return "job " + desk.nextLoad() + ", " + recipe;
+        return tell("page.new-load.job", "nextLoad", desk.nextLoad(), "recipe", recipe);
     }
 
     @GetMapping("/load/{id}/edit")
@@ -170,12 +173,8 @@ class NewLoadPage {
             LoadDraft draft = form.draft(today, loads.labels(), was.job(), Optional.of(was));
             TankLoad plan = draft.loads(() -> id).get(0);
             try {
-                loads.edit(
-                        id,
-                        version.number(),
-                        plan,
-                        ReadingForm.text(form.person()),
-                        desk.days().now());
+                String person = ReadingForm.text(form.person());
+                loads.edit(id, version.number(), plan, person, desk.days().now());
                 desk.notebook()
                         .jobs()
                         .keep(new LoadJobs.Job(was.job(), ReadingForm.text(form.recipe()), form.placed()));
@@ -183,7 +182,9 @@ class NewLoadPage {
                 return new ModelAndView("redirect:/load/" + id);
             } catch (StaleLoad stale) {
                 response.setHeader(HttpHeaders.ETAG, stale.now().tag());
-                model.addAttribute("view", VersionsView.of(plan, stale.now(), "The load as you wanted it", format));
+                model.addAttribute(
+                        "view",
+                        VersionsView.of(plan, stale.now(), tell("page.new-load.the-load-as-you-wanted"), format));
                 model.addAttribute("form", form);
                 ModelAndView both = new ModelAndView("versions", model.asMap());
                 both.setStatus(version.refused());

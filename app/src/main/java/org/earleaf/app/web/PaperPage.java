@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.paper.Paper;
 import org.earleaf.app.paper.PaperSize;
@@ -40,14 +42,14 @@ class PaperPage {
             @ModelAttribute(name = "format", binding = false) Format format) {
         LoadStore loads = desk.notebook().loads();
         Kept kept =
-                loads.find(id).orElseThrow(() -> new Faults.NotHere("There is no load \"" + id + "\" on this farm."));
+                loads.find(id).orElseThrow(() -> new Faults.NotHere(tell("page.paper.there-is-no-load-on", "id", id)));
         TankLoad load = kept.load();
         FarmDay today = desk.today();
         TankView.Shop shop = desk.shop(today, load);
         TankView view = TankView.of(kept, shop, loads.gate(load, today.on(), true), format);
         String head = Chain.head(desk.notebook().records());
         Object sheet = LoadPaper.of(today.farm().name(), view, load, shop.findings(), head, format);
-        return pdf("load", sheet, paper, "load " + id);
+        return pdf("load", sheet, paper, tell("page.paper.load", "id", id));
     }
 
     @GetMapping("/records/{number}/record.pdf")
@@ -55,7 +57,7 @@ class PaperPage {
         Chain.Entry entry = entry(number);
         Object sheet =
                 RecordSheet.of(entry, desk.notebook().records(), desk.today().farm());
-        return pdf("record", sheet, paper, "record " + entry.number());
+        return pdf("record", sheet, paper, tell("page.paper.record", "number", String.valueOf(entry.number())));
     }
 
     @GetMapping("/records/{number}/posting.pdf")
@@ -63,20 +65,20 @@ class PaperPage {
         Chain.Entry entry = entry(number);
         if (!PostingSheet.isPosted(entry.record())) {
             throw new Faults.NotHere(
-                    "Record " + entry.number() + " holds no product with a registration number: nothing is posted.");
+                    tell("page.paper.record-holds-no-product", "number", String.valueOf(entry.number())));
         }
         Object sheet = PostingSheet.of(
                 entry,
                 desk.notebook().records(),
                 desk.notebook().loads().labels(),
                 desk.today().farm());
-        return pdf("posting", sheet, paper, "posting " + entry.number());
+        return pdf("posting", sheet, paper, tell("page.paper.posting", "number", String.valueOf(entry.number())));
     }
 
     private Chain.Entry entry(String number) {
         return desk.notebook()
                 .findRecord(number)
-                .orElseThrow(() -> new Faults.NotHere("There is no record \"" + number + "\"."));
+                .orElseThrow(() -> new Faults.NotHere(tell("page.paper.there-is-no-record", "number", number)));
     }
 
     private ResponseEntity<byte[]> pdf(String template, Object sheet, String size, String name) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import org.earleaf.app.picture.Photograph;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -31,6 +33,8 @@ class PhotographPage {
     }
 
     private Photograph find(String id) {
-        return desk.notebook().findPhotograph(id).orElseThrow(() -> new Faults.NotHere("There is no such photograph."));
+        return desk.notebook()
+                .findPhotograph(id)
+                .orElseThrow(() -> new Faults.NotHere(tell("page.photograph.there-is-no-such-photograph")));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -97,7 +99,7 @@ class PlanPage {
                 .filter(s -> s.rig().equals(of) && s.date().toString().equals(on))
                 .findFirst()
                 .flatMap(s -> DaySheet.of(now, s.rig(), s.date()))
-                .orElseThrow(() -> new Faults.NotHere("By this plan \"" + of + "\" does nothing on " + on + "."));
+                .orElseThrow(() -> new Faults.NotHere(tell("page.plan.by-this-plan-does-nothing", "of", of, "on", on)));
         model.addAttribute("view", DaySheetView.of(now, sheet, asked, format));
         model.addAttribute("handed", handed(plan).of(sheet.rig()));
         model.addAttribute("here", asked.link("/plan/sheet", "of", of, "on", on));
@@ -112,7 +114,8 @@ class PlanPage {
         // A plan of a later day is a later one, and one with more changes too.
         long sequence = 100 * on.toEpochDay() + asked.parts().size();
         Instant made = on.atStartOfDay(now.farm().timeZone()).toInstant();
-        String text = CalendarFeed.write(now.farm().name() + ", the week", PlanFeed.of(now), made, sequence);
+        String text = CalendarFeed.write(
+                tell("page.plan.the-week", "name", now.farm().name()), PlanFeed.of(now), made, sequence);
         return ResponseEntity.ok()
                 .contentType(new MediaType("text", "calendar", java.nio.charset.StandardCharsets.UTF_8))
                 .header("Content-Disposition", "inline; filename=\"plan.ics\"")

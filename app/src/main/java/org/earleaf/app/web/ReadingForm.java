@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -124,8 +126,8 @@ public record ReadingForm(Map<String, String> sent) {
         if (what.isOfSoil()) {
             String[] ends = (said("depth").isEmpty() ? ReadingKinds.USUAL_DEPTH : said("depth")).split("-", 2);
             return Draft.of(
-                            "top", ends[0] + " mm",
-                            "bottom", (ends.length > 1 ? ends[1] : "") + " mm",
+                            "top", tell("page.reading.mm", "value", ends[0]),
+                            "bottom", tell("page.reading.mm-2", "more", ends.length > 1 ? ends[1] : ""),
                             "position", said("position"))
                     .or(draft);
         }

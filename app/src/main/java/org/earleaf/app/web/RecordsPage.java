@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import org.earleaf.app.paper.PostingSheet;
@@ -54,7 +56,7 @@ class RecordsPage {
         Chain.Entry entry = entry(number);
         if (!PostingSheet.isPosted(entry.record())) {
             throw new Faults.NotHere(
-                    "Record " + entry.number() + " holds no product with a registration number: nothing is posted.");
+                    tell("page.records.record-holds-no-product", "number", String.valueOf(entry.number())));
         }
         model.addAttribute(
                 "s",
@@ -117,6 +119,6 @@ class RecordsPage {
     private Chain.Entry entry(String number) {
         return desk.notebook()
                 .findRecord(number)
-                .orElseThrow(() -> new Faults.NotHere("There is no record \"" + number + "\"."));
+                .orElseThrow(() -> new Faults.NotHere(tell("page.records.there-is-no-record", "number", number)));
     }
 }

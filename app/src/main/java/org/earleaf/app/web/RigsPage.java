@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import java.time.Instant;
 import jakarta.servlet.http.HttpServletResponse;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.app.Calibrated;
@@ -15,8 +15,8 @@ import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.CatchView;
 import org.earleaf.app.web.view.FoundView;
+import org.earleaf.app.web.view.Phrases;
 import org.earleaf.app.web.view.RigsView;
-import org.earleaf.app.web.view.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
 import org.earleaf.rig.Liquid;
@@ -65,7 +65,7 @@ class RigsPage {
                         .filter(r -> !r.isTender() && !r.isHired())
                         .flatMap(r -> Calibrated.lapsed(r.name(), Liquid.WATER, farm, catches, loads, now).stream()
                                 .map(why -> format.words().say("calibration.of", "rig", r.name(), "why", why)))
-                        .map(Words::capital)
+                        .map(Phrases::capital)
                         .toList());
         FoundView found = FoundView.NONE;
         HttpStatus status = HttpStatus.OK;

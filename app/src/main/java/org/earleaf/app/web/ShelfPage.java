@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.ShelfView;
@@ -35,7 +37,7 @@ class ShelfPage {
         LabelEntry waiting = loads.labels()
                 .findWaiting(product, crop)
                 .orElseThrow(() ->
-                        new Faults.NotHere("No label of " + product + " on " + crop + " waits for a second look."));
+                        new Faults.NotHere(tell("page.shelf.no-label-of-on-waits", "product", product, "crop", crop)));
         loads.keep(waiting.checkedBy(person, desk.days().now()));
         return "redirect:/shelf";
     }

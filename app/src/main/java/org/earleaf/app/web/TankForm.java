@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import org.earleaf.units.Said;
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.Instant;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -20,7 +21,9 @@ import org.earleaf.mix.MixRules;
 import org.earleaf.record.Applicator;
 import org.earleaf.record.Told;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
 import org.earleaf.units.Quantity;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 
 /** What is told of a kept load at one of its steps, as it stands in the form. */
@@ -123,7 +126,8 @@ public record TankForm(
         try {
             return Integer.parseInt(ReadingForm.text(order));
         } catch (NumberFormatException unreadable) {
-            throw EarleafException.of("step", "\"" + order + "\"", "the number of a step", "Open the load again.");
+            throw new EarleafException(
+                    Problem.of("tank.the-number-of-a-step", Said.text("step"), Said.text("\"" + order + "\"")));
         }
     }
 
@@ -133,12 +137,15 @@ public record TankForm(
         LoadLine line = load.lines().stream()
                 .filter(l -> l.order() == step)
                 .findFirst()
-                .orElseThrow(() -> EarleafException.of(
-                        "step", String.valueOf(step), "a step of this load", "Open the load again."));
+                .orElseThrow(() -> new EarleafException(
+                        Problem.of("tank.a-step-of-this-load", Said.text("step"), Said.text(String.valueOf(step)))));
         String measured = ReadingForm.text(amount);
         String withUnit =
                 measured.matches("[0-9.,]+") ? measured + " " + line.planned().unit() : measured;
-        double inside = Quantity.parse(withUnit, line.planned().dimension(), "measured amount of " + line.product())
+        double inside = Quantity.parse(
+                        withUnit,
+                        line.planned().dimension(),
+                        tell("page.tank.measured-amount-of", "product", line.product()))
                 .inside();
         return new LoadLine.Key(ReadingForm.text(code), inside, who(), now, ReadingForm.text(reason));
     }
@@ -151,11 +158,8 @@ public record TankForm(
     Told told(TankLoad load, Instant filed) {
         if (load.isLabelled()
                 && (ReadingForm.text(start).isEmpty() || ReadingForm.text(end).isEmpty())) {
-            throw EarleafException.of(
-                    "start and stop",
-                    "not both",
-                    "the times of the first and the last drop, which are posted (40 CFR 170.311)",
-                    "Give both.");
+            throw new EarleafException(
+                    Problem.of("tank.the-times-of-the-first", Said.text("start and stop"), Said.of("found.not-both")));
         }
         TreeMap<String, String> extras = new TreeMap<>();
         put(extras, "wind", wind);

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import java.util.Optional;
-import org.earleaf.units.Said;
+import static org.earleaf.app.words.Words.tell;
+
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
@@ -22,6 +23,7 @@ import org.earleaf.mix.JarResult;
 import org.earleaf.record.Chain;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -148,11 +150,10 @@ class TankPage {
     private long file(String id, long version, TankForm form, Instant now) {
         Kept kept = desk.load(id);
         if (kept.version() != version) {
-            throw EarleafException.of(
-                    "load " + id,
-                    "a load that was changed meanwhile",
-                    "the load as it stands",
-                    "Look again, then file.");
+            throw new EarleafException(Problem.of(
+                    "tank.the-load-as-it-stands",
+                    Said.of("where.load", "id", id),
+                    Said.of("found.a-load-that-was-changed")));
         }
         TankLoad load = kept.load();
         LoadJobs.Job job = desk.notebook().jobs().get(load.job());
@@ -175,7 +176,8 @@ class TankPage {
     private ModelAndView stale(
             StaleLoad stale, Version version, Format format, HttpServletResponse response, Model model) {
         response.setHeader(HttpHeaders.ETAG, stale.now().tag());
-        model.addAttribute("view", VersionsView.of(stale.seen(), stale.now(), "The load as you saw it", format));
+        model.addAttribute(
+                "view", VersionsView.of(stale.seen(), stale.now(), tell("page.tank.the-load-as-you-saw"), format));
         ModelAndView page = new ModelAndView("versions", model.asMap());
         page.setStatus(version.refused());
         return page;

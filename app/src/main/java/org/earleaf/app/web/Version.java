@@ -4,6 +4,8 @@ package org.earleaf.app.web;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Objects;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -23,8 +25,8 @@ record Version(long number, boolean asked) {
         try {
             return new Version(Long.parseLong(said), !header.isEmpty());
         } catch (NumberFormatException none) {
-            throw EarleafException.of(
-                    "version", "\"" + said + "\"", "the version that was changed", "Open the load again.");
+            throw new EarleafException(Problem.of(
+                    "version.the-version-that-was-changed", Said.text("version"), Said.text("\"" + said + "\"")));
         }
     }
 

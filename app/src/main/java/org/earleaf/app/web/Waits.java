@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
@@ -44,17 +46,13 @@ class Waits {
             return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
                     .header(HttpHeaders.RETRY_AFTER, RETRY_S)
                     .contentType(MediaType.TEXT_PLAIN)
-                    .body(view.headline() + " Ask again in a moment.");
+                    .body(tell("page.waits.ask-again-in-a-moment", "headline", view.headline()));
         }
         if (PatientDay.isForm(request)) {
             response.setHeader(HttpHeaders.RETRY_AFTER, RETRY_S);
             return Faults.page(
                     HttpStatus.SERVICE_UNAVAILABLE,
-                    new Faults.View(
-                            view.headline(),
-                            List.of(
-                                    "What you entered is not saved yet. Reload this page in a moment to send it again."),
-                            Map.of()),
+                    new Faults.View(view.headline(), List.of(tell("page.waits.what-you-entered-is-not")), Map.of()),
                     request);
         }
         lookAgain(response);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +17,7 @@ import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -96,8 +99,7 @@ class WalkPage {
     String withdraw(@RequestParam String id) {
         Reading gone = desk.notebook()
                 .withdraw(id, desk.today().on())
-                .orElseThrow(
-                        () -> new Faults.NotHere("There is no such reading that counts: it may be withdrawn already."));
+                .orElseThrow(() -> new Faults.NotHere(tell("page.walk.there-is-no-such-reading")));
         return "redirect:"
                 + UriComponentsBuilder.fromPath("/walk")
                         .queryParam("place", "{place}")
@@ -115,7 +117,8 @@ class WalkPage {
         try {
             return sent == null || sent.isEmpty() ? Optional.empty() : Optional.of(Photograph.of(sent.getBytes()));
         } catch (IOException lost) {
-            throw EarleafException.of("photograph", "a file that did not arrive", "a whole file", "Send it again.");
+            throw new EarleafException(
+                    Problem.of("walk.a-whole-file", Said.text("photograph"), Said.of("found.a-file-that-did-not")));
         }
     }
 

@@ -3,6 +3,7 @@ package org.earleaf.app.web;
 
 import java.time.Duration;
 import org.earleaf.app.web.server.Doorway;
+import org.earleaf.app.words.WordsMessages;
 import org.springframework.boot.autoconfigure.ImportAutoConfiguration;
 import org.springframework.boot.http.converter.autoconfigure.HttpMessageConvertersAutoConfiguration;
 import org.springframework.boot.servlet.autoconfigure.HttpEncodingAutoConfiguration;
@@ -11,6 +12,8 @@ import org.springframework.boot.thymeleaf.autoconfigure.ThymeleafAutoConfigurati
 import org.springframework.boot.tomcat.autoconfigure.servlet.TomcatServletWebServerAutoConfiguration;
 import org.springframework.boot.webmvc.autoconfigure.DispatcherServletAutoConfiguration;
 import org.springframework.boot.webmvc.autoconfigure.WebMvcAutoConfiguration;
+import org.springframework.context.MessageSource;
+import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.springframework.http.CacheControl;
@@ -54,6 +57,12 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     LookPage.class
 })
 class WebConfig implements WebMvcConfigurer {
+    /** What templates write as {@code #{key}}; the name is Spring's. */
+    @Bean
+    MessageSource messageSource() {
+        return new WordsMessages();
+    }
+
     /** Every address of a file carries its fingerprint, so that it may be kept for ever. */
     @Override
     public void addResourceHandlers(ResourceHandlerRegistry registry) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.Optional;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
@@ -35,7 +37,7 @@ class WhyPage {
             @ModelAttribute(name = "format", binding = false) Format format,
             Model model) {
         Figure figure = Figure.find(key)
-                .orElseThrow(() -> new Faults.NotHere("There is no figure \"" + key + "\" that could be asked why."));
+                .orElseThrow(() -> new Faults.NotHere(tell("page.why.there-is-no-figure-that", "key", key)));
         FarmDay today = desk.today();
         model.addAttribute(
                 "view", place.isEmpty() ? WhyView.general(today, figure) : of(today, figure, place, choice, format));

@@ -5,9 +5,11 @@ import com.ibm.icu.text.MessageFormat;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.earleaf.units.Measured;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
@@ -25,6 +27,11 @@ public final class Words {
     public static final Words US = new Words(AMERICAN, false);
     public static final Words METRIC = new Words(AMERICAN, true);
 
+    /** What the program speaks in either units; another language only in tests so far. */
+    private static volatile List<Words> spoken = List.of(US, METRIC);
+    /** Units of the request or command that this thread serves. */
+    private static final ThreadLocal<Boolean> METRIC_HERE = ThreadLocal.withInitial(() -> false);
+
     private final Catalogue catalogue;
     private final boolean metric;
     private final Dates dates;
@@ -39,7 +46,40 @@ public final class Words {
     }
 
     public static Words in(boolean metric) {
-        return metric ? METRIC : US;
+        return spoken.get(metric ? 1 : 0);
+    }
+
+    /** Those of the request or command that this thread serves. */
+    public static Words here() {
+        return in(METRIC_HERE.get());
+    }
+
+    /** A request or command begins, in these units. */
+    public static void begin(boolean metric) {
+        METRIC_HERE.set(metric);
+    }
+
+    /** {@link #say} in the words of this request or command. */
+    public static String tell(String key, Object... namesAndValues) {
+        return here().say(key, namesAndValues);
+    }
+
+    /** The same for templates, where a method must have one form alone. */
+    public String text(String key, Object... namesAndValues) {
+        return say(key, namesAndValues);
+    }
+
+    /** From here on the whole program speaks so. */
+    static void speak(Catalogue language) {
+        spoken = List.of(new Words(language, false), new Words(language, true));
+    }
+
+    boolean has(String key) {
+        return catalogue.has(key);
+    }
+
+    Set<String> keys() {
+        return catalogue.keys();
     }
 
     public boolean isMetric() {

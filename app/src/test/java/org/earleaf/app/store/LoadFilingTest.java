@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import org.earleaf.units.Said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.earleaf.app.store.Tanks.DAY;
@@ -24,6 +23,7 @@ import org.earleaf.record.Deadlines;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.record.RecordRule;
 import org.earleaf.record.Told;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -141,8 +141,7 @@ class LoadFilingTest extends WithLoads {
     @Test
     void what_the_law_or_a_label_asks_for_is_not_left_out() {
         applied("B. Helper");
-        assertThatThrownBy(() -> file("6 mph", ""))
-                .hasMessageContaining("record.no-certification");
+        assertThatThrownBy(() -> file("6 mph", "")).hasMessageContaining("record.no-certification");
         assertThatThrownBy(() -> file("", "none")).hasMessageContaining("record.no-wind");
         assertThat(store.records()).isEmpty();
         assertThat(store.farm().passes()).hasSize(2);

@@ -151,8 +151,7 @@ class LoadStoreTest extends WithLoads {
     @Test
     void a_load_that_the_tank_does_not_hold_is_refused() {
         loads.add(Tanks.load("big", "1", "Highboy", 5, 1, 1100));
-        assertThatThrownBy(() -> loads.reserve("big", 1, "A", T))
-                .hasMessageContaining("load.above-tank");
+        assertThatThrownBy(() -> loads.reserve("big", 1, "A", T)).hasMessageContaining("load.above-tank");
     }
 
     @Test

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import org.earleaf.units.Said;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -26,6 +25,7 @@ import org.earleaf.load.LoadState;
 import org.earleaf.load.MixStart;
 import org.earleaf.load.TankLoad;
 import org.earleaf.mix.Amount;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /** Loads of one invented product on the small farm; 1 fl oz/ac on 32 ha is 79.07 fl oz. */
@@ -56,7 +56,9 @@ public final class Tanks {
         for (LabelItem item : LabelItem.values()) {
             String usual = item.kind() == LabelItem.Kind.YES_NO ? "no" : "none";
             figures.put(
-                    item, item.parse(said.getOrDefault(item, item.isNeeded() ? usual : ""), false, "corn", Said.text("Demo P")));
+                    item,
+                    item.parse(
+                            said.getOrDefault(item, item.isNeeded() ? usual : ""), false, "corn", Said.text("Demo P")));
         }
         ActiveIngredient active = new ActiveIngredient(
                 "demostrobin", .2, 1, List.of("FRAC 11"), LabelLimit.noneStated(), LabelLimit.of(Units.kgHa(.3)));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import org.earleaf.units.Said;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -20,6 +19,7 @@ import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelFigure;
 import org.earleaf.label.LabelItem;
 import org.earleaf.label.LabelLimit;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /** Two sprayers, invented products with invented limits, and a recipe, on the farm of {@link Fixture}. */
@@ -119,7 +119,9 @@ final class FixtureShelf {
         for (LabelItem item : LabelItem.values()) {
             String usual = item.kind() == LabelItem.Kind.YES_NO ? "no" : "none";
             figures.put(
-                    item, item.parse(said.getOrDefault(item, item.isNeeded() ? usual : ""), false, "corn", Said.text(product)));
+                    item,
+                    item.parse(
+                            said.getOrDefault(item, item.isNeeded() ? usual : ""), false, "corn", Said.text(product)));
         }
         return new LabelEntry(
                         product,

@@ -32,7 +32,7 @@ import javax.tools.ToolProvider;
 record Spoken(List<Call> calls, Set<String> quoted) {
     private static final Pattern CODE = Pattern.compile("[a-z0-9]+([.-][a-z0-9]+)*");
     private static final Pattern IN_TEMPLATE =
-            Pattern.compile("#\\{([\\w.-]+)}|\\b(?:say|html|markup)\\('([a-z0-9.-]+)'((?:,[^)]*)?)\\)");
+            Pattern.compile("#\\{([\\w.-]+)}|\\b(?:say|html|markup|text)\\('([a-z0-9.-]+)'((?:,[^)]*)?)\\)");
     private static final int NAMES_OF_PROBLEM = 3;
     private static final Set<String> PROBLEMS =
             Set.of("Problem.of", "EarleafException.coded", "Gathered.problem", "gathered.wrong");
@@ -110,7 +110,7 @@ record Spoken(List<Call> calls, Set<String> quoted) {
         public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
             String method = call.getMethodSelect().toString();
             boolean problem = PROBLEMS.contains(method);
-            boolean spoken = method.equals("Said.of") || isWords(call.getMethodSelect());
+            boolean spoken = method.equals("tell") || method.equals("Said.of") || isWords(call.getMethodSelect());
             if ((problem || spoken) && !call.getArguments().isEmpty()) {
                 Optional<Set<String>> names = names(call.getArguments(), problem ? NAMES_OF_PROBLEM : 1);
                 literals(call.getArguments().get(0)).stream()
@@ -127,7 +127,7 @@ record Spoken(List<Call> calls, Set<String> quoted) {
             }
             String name = member.getIdentifier().toString();
             String of = member.getExpression().toString();
-            return (name.equals("say") || name.equals("html") || name.equals("markup"))
+            return (name.equals("say") || name.equals("tell") || name.equals("html") || name.equals("markup"))
                     && (of.matches("(?i).*\\bwords(\\(\\))?") || of.equals("w") || of.startsWith("Words."));
         }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -77,7 +79,7 @@ public record SeasonCurve(LocalDate first, List<Spread> nni, LocalDate from, Loc
     private void level(Ink ink) {
         double y = y(HELD_BACK);
         ink.lineAt(0, y, 100, y, "k2");
-        ink.labelAt(0, y + 18, "bo halo", "93: held back below");
+        ink.labelAt(0, y + 18, "bo halo", tell("page.season-curve.93-held-back-below"));
     }
 
     private void ticks(Ink ink, DateSpread shortOn) {
@@ -87,7 +89,11 @@ public record SeasonCurve(LocalDate first, List<Spread> nni, LocalDate from, Loc
         }
         shortOn.p50().filter(this::isDrawn).ifPresent(d -> {
             boolean right = at(d) < 60;
-            ink.labelAt(at(d), y - 16, (right ? "" : "end ") + "bo halo", "short " + Format.date(d));
+            ink.labelAt(
+                    at(d),
+                    y - 16,
+                    (right ? "" : "end ") + "bo halo",
+                    tell("page.season-curve.short", "d", Format.date(d)));
         });
     }
 

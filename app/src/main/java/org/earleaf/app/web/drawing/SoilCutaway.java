@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.List;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
@@ -283,8 +285,15 @@ public final class SoilCutaway {
     }
 
     private void scale(Ink ink) {
-        String[] us = {"0", "6 in", "1 ft", "2 ft", "3 ft", "5 ft"};
-        String[] metric = {"0", "15 cm", "30", "61", "91", "152 cm"};
+        String[] us = {
+            "0",
+            tell("page.soil-cutaway.6-in"),
+            tell("page.soil-cutaway.1-ft"),
+            tell("page.soil-cutaway.2-ft"),
+            tell("page.soil-cutaway.3-ft"),
+            tell("page.soil-cutaway.5-ft")
+        };
+        String[] metric = {"0", tell("page.soil-cutaway.15-cm"), "30", "61", "91", tell("page.soil-cutaway.152-cm")};
         double[] depth_in = {0, 6, 12, 24, 36, 60};
         for (int k = 0; k < depth_in.length; k++) {
             double y = frame.y(depth_in[k]);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Comparator;
@@ -25,7 +27,7 @@ public final class StringChart {
     private StringChart(DaySheet sheet) {
         this.sheet = sheet;
         places = Stream.concat(
-                        Stream.of("Yard"),
+                        Stream.of(tell("page.string-chart.yard")),
                         sheet.stops().stream().map(s -> s.pass().zone()).map(Zone::label))
                 .distinct()
                 .toList();
@@ -76,7 +78,9 @@ public final class StringChart {
     }
 
     private static String hour(int h) {
-        return h == 12 ? "noon" : h < 12 ? h + " am" : h - 12 + " pm";
+        return h == 12
+                ? "noon"
+                : h < 12 ? tell("page.string-chart.am", "h", h) : tell("page.string-chart.pm", "value", h - 12);
     }
 
     private double y(int place) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -204,7 +206,9 @@ public record WindowBars(
                     0,
                     y + 12,
                     "bo halo",
-                    lasts.p50().map(d -> "short since " + Format.date(d)).orElse(""));
+                    lasts.p50()
+                            .map(d -> tell("page.window-bars.short-since", "d", Format.date(d)))
+                            .orElse(""));
         }
     }
 

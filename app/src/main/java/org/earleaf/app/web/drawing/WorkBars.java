@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.function.ToDoubleFunction;
 import org.earleaf.app.web.text.Format;
@@ -42,10 +44,11 @@ public final class WorkBars {
         ink.lineAt(0, BASE, 100, BASE, "kn");
         double usual = span.morning(forecastTo.plusDays(1));
         if (usual > span.share(70)) {
-            ink.labelAt(0, 41, "so", usual > span.share(150) ? "observed, forecast" : "forecast");
+            ink.labelAt(0, 41, "so", usual > span.share(150) ? tell("page.work-bars.observed-forecast") : "forecast");
         }
         if (usual < 100 - span.share(100)) {
-            String season = span.isDaily() ? " for " + Format.month(forecastTo.plusDays(7)) : "";
+            String season =
+                    span.isDaily() ? tell("page.work-bars.for", "month", Format.month(forecastTo.plusDays(7))) : "";
             ink.labelAt(usual, 41, "so", "usual" + season);
         }
         return ink.close("svg").done();

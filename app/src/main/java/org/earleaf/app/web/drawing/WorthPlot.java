@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.app.web.text.Format;
@@ -156,7 +158,7 @@ public final class WorthPlot {
         high += pad;
         Ink ink = new Ink().put("<svg class=\"curve\" width=\"100%\" height=\"").put(HEAD + PLOT + FOOT);
         ink.put("\" role=\"img\" aria-labelledby=\"").text(captionId).put("\">");
-        ink.labelAt(0, 12, "so", "gain, " + unit + "; at 0: do nothing");
+        ink.labelAt(0, 12, "so", tell("page.worth-plot.gain-at-0-do-nothing", "unit", unit));
         ink.put("<svg y=\"").put(HEAD).put("\" height=\"").put(PLOT).put("\" width=\"100%\" overflow=\"visible\">");
         double step = step(high - low);
         for (double money = Math.ceil(low / step) * step; money <= high; money += step) {

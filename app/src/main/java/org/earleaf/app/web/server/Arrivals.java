@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.server;
 
+import static org.earleaf.app.words.Words.tell;
+
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -47,7 +49,7 @@ final class Arrivals extends ValveBase {
     @Override
     public void invoke(Request request, Response response) throws IOException, ServletException {
         long length = request.getContentLengthLong();
-        if (request.getHeader("Transfer-Encoding") != null) {
+        if (request.getHeader(tell("page.arrivals.transfer-encoding")) != null) {
             refuse(request, response, HttpServletResponse.SC_LENGTH_REQUIRED);
         } else if (length > pace.most().toBytes()) {
             refuse(request, response, HttpServletResponse.SC_REQUEST_ENTITY_TOO_LARGE);
@@ -114,7 +116,7 @@ final class Arrivals extends ValveBase {
         @Override
         public int doRead(ApplicationBufferHandler handler) throws IOException {
             if (System.nanoTime() - until_ns > 0) {
-                throw new IOException("it came too slowly");
+                throw new IOException(tell("page.arrivals.it-came-too-slowly"));
             }
             return of.doRead(handler);
         }

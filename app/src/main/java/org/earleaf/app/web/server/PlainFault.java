@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.server;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.io.IOException;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -39,7 +41,7 @@ final class PlainFault extends ErrorReportValve {
             response.getWriter().write(SENTENCES.getOrDefault(status, status < FAULT ? UNREADABLE : MISTAKE));
             response.finishResponse();
         } catch (IOException | IllegalStateException gone) {
-            getContainer().getLogger().debug("nobody waits for this answer", gone);
+            getContainer().getLogger().debug(tell("page.plain-fault.nobody-waits-for-this-answer"), gone);
         }
     }
 }

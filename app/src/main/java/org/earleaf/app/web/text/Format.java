@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.text;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -110,8 +111,8 @@ public enum Format {
             return "tomorrow";
         }
         return days > 1 && days < 7
-                ? "on " + date.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.US)
-                : "on " + day(date);
+                ? tell("page.format.on", "weekday", date.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.US))
+                : tell("page.format.on-2", "date", day(date));
     }
 
     /** The spread of a date, "2 to 9 July", "28 June to 3 July", "2 July to never"; one day when it has none. */
@@ -121,20 +122,20 @@ public enum Format {
         }
         LocalDate from = dates.p10().get();
         if (dates.p90().isEmpty()) {
-            return date(from) + " to never";
+            return tell("page.format.to-never", "from", date(from));
         }
         LocalDate to = dates.p90().get();
         if (to.equals(from)) {
             return date(from);
         }
         boolean sameMonth = from.getMonth() == to.getMonth();
-        return (sameMonth ? from.getDayOfMonth() + "" : date(from)) + " to " + date(to);
+        return tell("page.format.to", "more", sameMonth ? from.getDayOfMonth() + "" : date(from), "to", date(to));
     }
 
     /** A number to so many decimals with a true minus sign; never "-0". */
     public static String number(double value, int decimals) {
         if (Double.isNaN(value) || Double.isInfinite(value)) {
-            return "not known";
+            return tell("page.format.not-known");
         }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         String digits = String.format(Locale.US, "%,." + decimals + "f", rounded.abs());
@@ -148,7 +149,7 @@ public enum Format {
 
     /** "9 of 10". */
     public static String chance(double share) {
-        return inTen(share) + " of 10";
+        return tell("page.format.of-10", "tenths", inTen(share));
     }
 
     /** Kilograms a hectare in one pound an acre, or one. */
@@ -178,7 +179,7 @@ public enum Format {
     }
 
     public String areaName() {
-        return this == US ? "an acre" : "a hectare";
+        return this == US ? tell("page.format.an-acre") : tell("page.format.a-hectare");
     }
 
     public String area(double ha) {
@@ -213,7 +214,7 @@ public enum Format {
 
     /** "(11 to 102)". */
     public String moneyRange(double low_usdHa, double high_usdHa) {
-        return "(" + money(low_usdHa) + " to " + money(high_usdHa) + ")";
+        return tell("page.format.to-2", "money", money(low_usdHa), "money2", money(high_usdHa));
     }
 
     public double lengthValue(double cm) {
@@ -226,7 +227,7 @@ public enum Format {
 
     /** Width of a boom or bar with its unit. */
     public String width(double m) {
-        return this == US ? number(m / Units.M_PER_FT, 0) + " ft" : number(m, 1) + " m";
+        return this == US ? tell("page.format.ft", "number", number(m / Units.M_PER_FT, 0)) : number(m, 1) + " m";
     }
 
     public String lengthUnit() {
@@ -238,7 +239,7 @@ public enum Format {
         return new Say()
                 .text(length(cm.p50()))
                 .unit(lengthUnit())
-                .range("(" + length(cm.p10()) + " to " + length(cm.p90()) + ")")
+                .range(tell("page.format.to-3", "length", length(cm.p10()), "length2", length(cm.p90())))
                 .done();
     }
 

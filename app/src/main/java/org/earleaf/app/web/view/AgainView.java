@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import org.earleaf.units.Said;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Map;
 import org.earleaf.exchange.TypedLabel.Line;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelItem;
+import org.earleaf.units.Said;
 
 /** A label to be typed once more: every item, and nothing of the first entry but its product and crop. */
 public record AgainView(String product, String crop, Typed typed, List<Item> items, List<Integer> actives) {
@@ -91,7 +91,7 @@ public record AgainView(String product, String crop, Typed typed, List<Item> ite
             String hint = item.kind() == LabelItem.Kind.YES_NO
                     ? words.say(like)
                     : words.say("label.or-none", "example", like);
-            items.add(new Item(item.word(), Words.capital(words.say(item)), hint, typed.get(item.word())));
+            items.add(new Item(item.word(), Phrases.capital(words.say(item)), hint, typed.get(item.word())));
         }
         List<Integer> actives = new ArrayList<>();
         for (int k = 1; k <= ACTIVES; k++) {

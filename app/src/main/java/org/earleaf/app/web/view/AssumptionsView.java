@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -37,12 +39,21 @@ public record AssumptionsView(
                 .count();
         int all = Parameter.values().length;
         String data = flagged.isEmpty()
-                ? "Nothing in this farm’s data was filled in."
-                : Words.capital(Words.count(flagged.size(), "remark")) + (flagged.size() == 1 ? " says" : " say")
-                        + " what was filled in or assumed in this farm’s data.";
+                ? tell("page.assumptions.nothing-in-this-farms-data")
+                : tell(
+                        "page.assumptions.what-was-filled-in-or",
+                        "count",
+                        Phrases.capital(Phrases.count(flagged.size(), "remark")),
+                        "more",
+                        flagged.size() == 1 ? tell("page.assumptions.says") : tell("page.assumptions.say"));
         return new AssumptionsView(
                 new Say()
-                        .sentence("The model rests on " + all + " numbers; " + published + " of them are published.")
+                        .sentence(tell(
+                                "page.assumptions.the-model-rests-on-numbers",
+                                "all",
+                                all,
+                                "published",
+                                String.valueOf(published)))
                         .sentence(data)
                         .done(),
                 Arrays.stream(Parameter.values()).map(ParameterRow::of).toList(),
@@ -55,7 +66,10 @@ public record AssumptionsView(
 
     private static List<WhyInputs.Input> settings(FarmDay day, Format format) {
         List<WhyInputs.Input> all = new ArrayList<>(SettingRows.of(day.farm(), format));
-        all.add(new WhyInputs.Input("Members of each field", Integer.toString(Outlooks.MEMBERS), "Fixed"));
+        all.add(new WhyInputs.Input(
+                tell("page.assumptions.members-of-each-field"),
+                Integer.toString(Outlooks.MEMBERS),
+                tell("page.assumptions.fixed")));
         return all;
     }
 
@@ -67,7 +81,7 @@ public record AssumptionsView(
         return Stream.of(farm.flags().stream(), farm.weather().flags().stream(), ofFields)
                 .flatMap(s -> s)
                 .distinct()
-                .map(f -> new Remark(format.say(f.where()), Words.capital(format.say(f.what())) + "."))
+                .map(f -> new Remark(format.say(f.where()), Phrases.capital(format.say(f.what())) + "."))
                 .toList();
     }
 }

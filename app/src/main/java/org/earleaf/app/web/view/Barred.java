@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,24 +43,37 @@ record Barred(String name, Markup state, String reason) {
     }
 
     private static Barred of(Farm farm, Outlook outlook, Placement p, LocalDate date, Format format) {
-        String name = Words.capital(p.word());
+        String name = Phrases.capital(p.word());
         List<Rig> rigs = farm.rigs().stream()
                 .filter(r -> !r.isTender() && r.placements().contains(p))
                 .toList();
         if (rigs.isEmpty()) {
-            return new Barred(name, Marks.out("no rig"), "No rig of this farm does it.");
+            return new Barred(name, Marks.out(tell("page.barred.no-rig")), tell("page.barred.no-rig-of-this-farm"));
         }
         if (rigs.stream().noneMatch(r -> fits(outlook, r, date))) {
             Rig rig = rigs.get(0);
-            String reason = "Corn " + format.length(outlook.height_cm().p50()) + " " + format.lengthUnit()
-                    + " today; the " + rig.name() + " clears " + format.length(100 * rig.clearance_m()) + " "
-                    + format.lengthUnit() + ".";
-            return new Barred(name, Marks.out("corn too tall"), reason);
+            String reason = tell(
+                    "page.barred.corn-today-the-clears",
+                    "length",
+                    format.length(outlook.height_cm().p50()),
+                    "lengthUnit",
+                    format.lengthUnit(),
+                    "name",
+                    rig.name(),
+                    "length2",
+                    format.length(100 * rig.clearance_m()),
+                    "lengthUnit2",
+                    format.lengthUnit());
+            return new Barred(name, Marks.out(tell("page.barred.corn-too-tall")), reason);
         }
         if (p == Placement.BROADCAST && OverTheTop.most_kgHa(outlook.leafCollars(), false) <= 0) {
-            return new Barred(name, Marks.out("not over the leaves"), "Past V7 it burns them: a stop, not a price.");
+            return new Barred(
+                    name,
+                    Marks.out(tell("page.barred.not-over-the-leaves")),
+                    tell("page.barred.past-v7-it-burns-them"));
         }
-        return new Barred(name, Marks.out("not worked out"), "No rate that was looked at may be put on so that day.");
+        return new Barred(
+                name, Marks.out(tell("page.barred.not-worked-out")), tell("page.barred.no-rate-that-was-looked"));
     }
 
     private static boolean fits(Outlook outlook, Rig rig, LocalDate date) {

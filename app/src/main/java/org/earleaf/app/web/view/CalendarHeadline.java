@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -21,19 +23,29 @@ final class CalendarHeadline {
 
     static Markup of(Brief brief, List<Outlook> inOrder, Farm farm, Format format) {
         if (inOrder.isEmpty()) {
-            return new Say().sentence("No corn stands on this farm.").done();
+            return new Say()
+                    .sentence(tell("page.calendar-headline.no-corn-stands-on-this"))
+                    .done();
         }
-        if (inOrder.stream().allMatch(Words::isRipe)) {
-            return new Say().sentence("The corn is ripe.").done();
+        if (inOrder.stream().allMatch(Phrases::isRipe)) {
+            return new Say()
+                    .sentence(tell("page.calendar-headline.the-corn-is-ripe"))
+                    .done();
         }
         Say say = new Say();
         Outlook first = inOrder.get(0);
         if (brief.passes().isEmpty()) {
-            say.sentence("No field needs a pass.").sentence(likely(first));
+            say.sentence(tell("page.calendar-headline.no-field-needs-a-pass")).sentence(likely(first));
         } else {
             Option pass = brief.passes().get(0);
-            say.sentence(first.zone().label() + " first, " + Format.soon(pass.date(), brief.on()) + ": "
-                    + reason(first, pass, brief.on(), format) + ".");
+            say.sentence(tell(
+                    "page.calendar-headline.first",
+                    "label",
+                    first.zone().label(),
+                    "soon",
+                    Format.soon(pass.date(), brief.on()),
+                    "reason",
+                    reason(first, pass, brief.on(), format)));
         }
         reach(inOrder, farm).ifPresent(say::sentence);
         return say.done();
@@ -41,19 +53,28 @@ final class CalendarHeadline {
 
     private static String likely(Outlook o) {
         return o.nShort().p50().isPresent()
-                ? o.zone().label() + " is the first to run short, about "
-                        + Format.date(o.nShort().p50().get()) + "."
-                : "None is likely to run short of nitrogen.";
+                ? tell(
+                        "page.calendar-headline.is-the-first-to-run",
+                        "label",
+                        o.zone().label(),
+                        "p50",
+                        Format.date(o.nShort().p50().get()))
+                : tell("page.calendar-headline.none-is-likely-to-run");
     }
 
     private static String reason(Outlook o, Option pass, LocalDate on, Format format) {
         Optional<LocalDate> shortOn = o.nShort().p50();
         if (shortOn.isEmpty() || !pass.isNitrogen()) {
-            return "it gains $" + format.money(pass.worth().mean_usdHa()) + " " + format.areaName();
+            return tell(
+                    "page.calendar-headline.it-gains",
+                    "money",
+                    format.money(pass.worth().mean_usdHa()),
+                    "areaName",
+                    format.areaName());
         }
         return shortOn.get().isAfter(on)
-                ? "it runs short about " + Format.date(shortOn.get())
-                : "it has been short since " + Format.date(shortOn.get());
+                ? tell("page.calendar-headline.it-runs-short-about", "shortOn", Format.date(shortOn.get()))
+                : tell("page.calendar-headline.it-has-been-short-since", "shortOn", Format.date(shortOn.get()));
     }
 
     /** Of the farm's own rigs the one that clears most: where it stops fitting first. */
@@ -66,7 +87,7 @@ final class CalendarHeadline {
         }
         String rig = tallest.get().name();
         List<Outlook> standing = corn.stream()
-                .filter(o -> !Words.isRipe(o) && find(o, rig).isPresent())
+                .filter(o -> !Phrases.isRipe(o) && find(o, rig).isPresent())
                 .toList();
         List<String> gone = standing.stream()
                 .filter(o -> find(o, rig).orElseThrow().lastDay().isEmpty())
@@ -77,15 +98,22 @@ final class CalendarHeadline {
                         && find(o, rig).orElseThrow().date().isPresent())
                 .min(Comparator.comparing(
                         o -> find(o, rig).orElseThrow().lastDay().orElseThrow()));
-        String the = "The " + rig.toLowerCase(java.util.Locale.US);
+        String the = tell("page.calendar-headline.the", "rig", rig.toLowerCase(java.util.Locale.US));
         if (!gone.isEmpty() && gone.size() == standing.size()) {
-            return Optional.of(the + " fits no more.");
+            return Optional.of(tell("page.calendar-headline.fits-no-more", "the", the));
         }
         return next.map(o -> {
             String until = Format.date(find(o, rig).orElseThrow().lastDay().orElseThrow());
             return gone.isEmpty()
-                    ? the + " fits everywhere until " + until + "."
-                    : the + " next loses " + o.zone().label() + ", after " + until + ".";
+                    ? tell("page.calendar-headline.fits-everywhere-until", "the", the, "until", until)
+                    : tell(
+                            "page.calendar-headline.next-loses-after",
+                            "the",
+                            the,
+                            "label",
+                            o.zone().label(),
+                            "until",
+                            until);
         });
     }
 

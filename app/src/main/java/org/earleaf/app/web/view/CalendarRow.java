@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -51,6 +53,24 @@ public record CalendarRow(
         String silk,
         String ripe) {
 
+    private static Markup ground(Outlook o, Format format) {
+        return new Say()
+                .text(format.area(o.zone().area_ha()))
+                .unit(format.areaUnit())
+                .text(", " + o.zone().soil().texture() + ", " + o.stage())
+                .done();
+    }
+
+    /** From when to when nitrogen is of use. */
+    private static String use(Outlook o) {
+        return tell(
+                "page.calendar-row.to",
+                "shortDate",
+                Format.shortDate(o.calendar().planted()),
+                "nitrogenTo",
+                o.calendar().nitrogenTo().map(Format::shortDate).orElse(tell("page.calendar-row.the-end")));
+    }
+
     static CalendarRow of(
             FarmDay day,
             Outlook o,
@@ -77,23 +97,19 @@ public record CalendarRow(
                         .map(s -> new Turn(
                                 s.date(), s.rig().toLowerCase(java.util.Locale.US) + " " + Format.shortDate(s.date())))
                         .toList());
-        String spoken = o.zone().label() + ": the same stands in the table below.";
+        String spoken = tell(
+                "page.calendar-row.the-same-stands-in-the", "label", o.zone().label());
         return new CalendarRow(
                 Integer.toString(order),
                 o.zone().label(),
                 places.of(o.zone()),
-                new Say()
-                        .text(format.area(o.zone().area_ha()))
-                        .unit(format.areaUnit())
-                        .text(", " + format.say(o.zone().soil().texture()) + ", " + o.stage())
-                        .done(),
-                proposed.map(p -> Words.capital(Format.soon(p.date(), day.on())) + " " + what(p, format))
+                ground(o, format),
+                proposed.map(p -> Phrases.capital(Format.soon(p.date(), day.on())) + " " + what(p, format))
                         .orElse(""),
                 proposed.map(p -> !p.date().isAfter(day.on())).orElse(false),
                 shortOn(o.nShort()),
                 new CalendarView.Pair(bars.draw(spans.get(0), spoken), bars.draw(spans.get(1), spoken)),
-                Format.shortDate(o.calendar().planted()) + " to "
-                        + o.calendar().nitrogenTo().map(Format::shortDate).orElse("the end"),
+                use(o),
                 reach(o),
                 proposed.map(p -> format.moneyFine(p.waitCost_usdHaDay())).orElse(""),
                 date(o.calendar().silk()),
@@ -112,7 +128,7 @@ public record CalendarRow(
 
     /** "50 lb N", or what else is put on. */
     static String what(Option o, Format format) {
-        return what(o.nitrogen_kgHa(), Words.capital(o.kind()), format);
+        return what(o.nitrogen_kgHa(), Phrases.capital(o.kind()), format);
     }
 
     static String what(Pass p, Format format) {
@@ -126,7 +142,7 @@ public record CalendarRow(
     /** One line for all rigs that fit equally long, the first to go on top. */
     private static List<RigLine> rigs(Outlook o) {
         Map<Optional<LocalDate>, List<String>> gone = new LinkedHashMap<>();
-        List<OutOfReach> reach = Words.isRipe(o) ? List.of() : o.reach();
+        List<OutOfReach> reach = Phrases.isRipe(o) ? List.of() : o.reach();
         List<String> always = new ArrayList<>();
         for (OutOfReach r : reach) {
             if (r.date().isEmpty()) {
@@ -141,19 +157,23 @@ public record CalendarRow(
                         a.getKey().orElse(LocalDate.MIN).compareTo(b.getKey().orElse(LocalDate.MIN)))
                 .forEach(e -> lines.add(new RigLine(e.getKey(), true, words(e.getValue(), e.getKey()))));
         if (!always.isEmpty()) {
-            lines.add(new RigLine(Optional.of(LocalDate.MAX.minusYears(1)), false, together(always) + " to the end"));
+            lines.add(new RigLine(
+                    Optional.of(LocalDate.MAX.minusYears(1)),
+                    false,
+                    tell("page.calendar-row.to-the-end", "together", together(always))));
         }
         return lines;
     }
 
     /** "Highboy to 8 Jul", one for all rigs that fit equally long. */
     static List<String> reach(Outlook o) {
-        return rigs(o).stream().map(RigLine::words).map(Words::capital).toList();
+        return rigs(o).stream().map(RigLine::words).map(Phrases::capital).toList();
     }
 
     private static String words(List<String> rigs, Optional<LocalDate> last) {
-        return last.map(d -> together(rigs) + " to " + Format.shortDate(d))
-                .orElseGet(() -> together(rigs) + ": corn too tall");
+        return last.map(d ->
+                        tell("page.calendar-row.to-2", "together", together(rigs), "shortDate", Format.shortDate(d)))
+                .orElseGet(() -> tell("page.calendar-row.corn-too-tall", "together", together(rigs)));
     }
 
     private static String together(List<String> rigs) {
@@ -163,11 +183,11 @@ public record CalendarRow(
 
     static String shortOn(DateSpread when) {
         if (when.p50().isPresent()) {
-            return "short " + date(when);
+            return tell("page.calendar-row.short", "when", date(when));
         }
         return Format.inTen(when.probability()) == 0
-                ? "not short in any future"
-                : "short in " + Format.chance(when.probability()) + " futures";
+                ? tell("page.calendar-row.not-short-in-any-future")
+                : tell("page.calendar-row.short-in-futures", "chance", Format.chance(when.probability()));
     }
 
     /** "6 Jul (28 Jun to 27 Jul)". */
@@ -175,8 +195,8 @@ public record CalendarRow(
         Optional<String> early = when.p10().map(Format::shortDate);
         String late = when.p90().map(Format::shortDate).orElse("never");
         String spread = early.filter(e -> !e.equals(late))
-                .map(e -> " (" + e + " to " + late + ")")
+                .map(e -> tell("page.calendar-row.to-3", "fault", e, "late", late))
                 .orElse("");
-        return when.p50().map(d -> Format.shortDate(d) + spread).orElse("not reached");
+        return when.p50().map(d -> Format.shortDate(d) + spread).orElse(tell("page.calendar-row.not-reached"));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -72,8 +74,8 @@ public record CalendarView(
         return new CalendarView(
                 Format.longDay(day.on()),
                 CalendarHeadline.of(brief, corn, day.farm(), format),
-                Format.date(wide.from()) + " to " + Format.date(wide.to()),
-                Format.date(narrow.from()) + " to " + Format.date(narrow.to()),
+                tell("page.calendar.to", "from", Format.date(wide.from()), "to", Format.date(wide.to())),
+                tell("page.calendar.to", "from", Format.date(narrow.from()), "to", Format.date(narrow.to())),
                 season,
                 new Pair(wide.axis(), narrow.axis()),
                 new Pair(work(day, corn, wide, says), work(day, corn, narrow, says)),
@@ -83,7 +85,8 @@ public record CalendarView(
                 week.isPresent(),
                 day.farm().zones().stream()
                         .filter(z -> !z.isCorn())
-                        .map(z -> z.label() + " grows " + z.crop() + ", which is not modelled.")
+                        .map(z ->
+                                tell("page.calendar.grows-which-is-not-modelled", "label", z.label(), "crop", z.crop()))
                         .toList());
     }
 
@@ -135,7 +138,7 @@ public record CalendarView(
 
     private static String workSays(List<Outlook> corn, LocalDate on) {
         if (corn.isEmpty()) {
-            return "Not known: no corn stands on this farm.";
+            return tell("page.calendar.not-known-no-corn-stands");
         }
         ToDoubleFunction<LocalDate> chance = workable(corn);
         List<String> days = Stream.iterate(on, d -> d.plusDays(1))
@@ -143,7 +146,7 @@ public record CalendarView(
                 .filter(d -> !Double.isNaN(chance.applyAsDouble(d)))
                 .map(d -> Format.shortDate(d) + " " + Format.inTen(chance.applyAsDouble(d)))
                 .toList();
-        return "Chances in ten that a day can be worked: " + String.join(", ", days) + ".";
+        return tell("page.calendar.chances-in-ten-that-a", "days", String.join(", ", days));
     }
 
     private static List<Week.Stop> turns(Optional<Week> week, Outlook o) {
@@ -152,18 +155,34 @@ public record CalendarView(
                 .toList();
     }
 
+    private record Dated(LocalDate date, PassRow row) {}
+
+    private static Dated turn(Week.Stop s, Format format) {
+        String what = tell(
+                "page.calendar.from",
+                "what",
+                CalendarRow.what(s.way(), format),
+                "where",
+                Phrases.where(s.way().placement()),
+                "rig",
+                s.rig(),
+                "clock",
+                PlanView.clock(s.start()));
+        String place = s.pass().zone().label();
+        return new Dated(s.date(), new PassRow(Format.day(s.date()), place, what, tell("page.calendar.the-rigs-turn")));
+    }
+
     private static List<PassRow> passes(FarmDay day, Optional<Week> week, DaySpan span, Format format) {
-        record Dated(LocalDate date, PassRow row) {}
         List<Dated> all = new ArrayList<>();
         for (Pass p : day.farm().passes()) {
             if (span.isDrawn(p.date()) && p.state() != Pass.State.DROPPED) {
-                String state = p.state() == Pass.State.MADE ? "made" : "planned by you";
+                String state = p.state() == Pass.State.MADE ? "made" : tell("page.calendar.planned-by-you");
                 all.add(new Dated(
                         p.date(),
                         new PassRow(
                                 Format.day(p.date()),
                                 MorningView.label(p.field(), p.zone()),
-                                CalendarRow.what(p, format) + ", " + Words.where(p.placement()),
+                                CalendarRow.what(p, format) + ", " + Phrases.where(p.placement()),
                                 state)));
             }
         }
@@ -174,23 +193,16 @@ public record CalendarView(
                         new PassRow(
                                 Format.day(o.date()),
                                 MorningView.label(o.field(), o.zone()),
-                                CalendarRow.what(o, format) + ", " + Words.where(o.placement()) + ", " + o.rig(),
+                                CalendarRow.what(o, format) + ", " + Phrases.where(o.placement()) + ", " + o.rig(),
                                 "proposed")));
             }
         }
-        for (Week.Stop s : week.map(Week::all).orElse(List.of())) {
-            if (span.isDrawn(s.date())) {
-                all.add(new Dated(
-                        s.date(),
-                        new PassRow(
-                                Format.day(s.date()),
-                                s.pass().zone().label(),
-                                CalendarRow.what(s.way(), format) + ", "
-                                        + Words.where(s.way().placement()) + ", " + s.rig() + " from "
-                                        + PlanView.clock(s.start()),
-                                "the rig’s turn")));
-            }
-        }
+
+        week.map(Week::all).orElse(List.of()).stream()
+                .filter(s -> span.isDrawn(s.date()))
+                .map(s -> turn(s, format))
+                .forEach(all::add);
+
         return all.stream()
                 .sorted(Comparator.comparing(Dated::date))
                 .map(Dated::row)

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -10,6 +11,7 @@ import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Words;
 import org.earleaf.rig.CatchTest;
 import org.earleaf.rig.FlowPart;
 
@@ -51,17 +53,20 @@ public record CatchView(
         List<CatchTest.Outlet> bad = result.listToReplace();
         if (result.replaceAll()) {
             return new Say()
-                    .sentence("Replace the whole set", " on the " + rig + ".")
+                    .sentence(tell("page.catch.replace-the-whole-set"), tell("page.catch.on-the", "rig", rig))
                     .done();
         }
         if (!bad.isEmpty()) {
-            String which = bad.stream().map(o -> String.valueOf(o.number())).collect(Collectors.joining(" and "));
+            String which = bad.stream()
+                    .map(o -> String.valueOf(o.number()))
+                    .collect(Collectors.joining(tell("page.catch.and")));
             return new Say()
-                    .sentence("Replace", " outlet " + which + " on the " + rig + ".")
+                    .sentence(tell("page.catch.replace"), tell("page.catch.outlet-on-the", "which", which, "rig", rig))
                     .done();
         }
         return new Say()
-                .sentence("The outlets of the " + rig + " are " + Words.US.say(result.evenness()) + ".")
+                .sentence(tell(
+                        "page.catch.the-outlets-of-the-are", "rig", rig, "evenness", Words.US.say(result.evenness())))
                 .done();
     }
 

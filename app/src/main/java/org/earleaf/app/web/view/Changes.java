@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Zone;
 
@@ -12,36 +15,62 @@ import org.earleaf.field.Zone;
 final class Changes {
     private Changes() {}
 
+    private static String reading(Brief.ReadingWorthTaking r, Format format) {
+        String worth = Double.isNaN(r.worth_usdHa())
+                ? ""
+                : tell(
+                        "page.changes.on-average-it-is-worth",
+                        "moneyFine",
+                        format.moneyFine(r.worth_usdHa()),
+                        "areaName",
+                        format.areaName());
+        return tell(
+                "page.changes.a-reading",
+                "take",
+                format.say(r.take()),
+                "decapital",
+                decapital(format.say(r.because())),
+                "more",
+                worth);
+    }
+
+    private static String waiting(Option go, Format format) {
+        return go.waitCost_usdHaDay() > 0
+                ? tell(
+                        "page.changes.a-day-lost-waiting-costs",
+                        "moneyFine",
+                        format.moneyFine(go.waitCost_usdHaDay()),
+                        "areaName",
+                        format.areaName())
+                : tell("page.changes.nothing-is-lost-by-waiting");
+    }
+
     static List<String> of(FarmDay day, Zone zone, Option go, Format format) {
         List<String> all = new ArrayList<>();
         double pays = go.worth().breakEvenCorn_usdBu();
         double now = day.farm().prices().corn_usdBu();
         if (go.worth().mean_usdHa() > 0 && pays > 0 && pays < now) {
-            all.add("Corn below $" + Format.number(pays, 2) + " a bushel: then it no longer pays on average.");
+            all.add(tell("page.changes.corn-below-a-bushel-then", "pays", Format.number(pays, 2)));
         } else if (go.worth().mean_usdHa() <= 0 && pays > now && !Double.isInfinite(pays)) {
-            all.add("Corn above $" + Format.number(pays, 2) + " a bushel: then it would pay on average.");
+            all.add(tell("page.changes.corn-above-a-bushel-then", "pays", Format.number(pays, 2)));
         }
         day.outlook(zone).reach().stream()
                 .filter(r -> r.rig().equals(go.rig()) && r.date().isPresent())
                 .flatMap(r -> r.lastDay().stream())
                 .findFirst()
-                .ifPresent(d -> all.add(
-                        "The calendar: after " + Format.date(d) + " corn is too tall for the " + go.rig() + "."));
+                .ifPresent(d ->
+                        all.add(tell("page.changes.the-calendar-after-corn", "d", Format.date(d), "rig", go.rig())));
         day.brief().readings().stream()
                 .filter(r -> r.field().equals(zone.field()) && r.zone().equals(zone.zone()))
-                .forEach(r -> all.add("A reading, " + format.say(r.take()) + ": " + decapital(format.say(r.because()))
-                        + (Double.isNaN(r.worth_usdHa())
-                                ? ""
-                                : " On average it is worth " + format.moneyFine(r.worth_usdHa()) + " "
-                                        + format.areaName() + ".")));
+                .forEach(r -> all.add(reading(r, format)));
         go.then()
-                .ifPresent(t -> all.add("Rain until about " + Format.date(t.date())
-                        + ": it decides whether a second pass follows, in " + Format.chance(t.chance()) + " futures."));
-        all.add(
-                go.waitCost_usdHaDay() > 0
-                        ? "A day lost: waiting costs " + format.moneyFine(go.waitCost_usdHaDay()) + " "
-                                + format.areaName() + " a day."
-                        : "Nothing is lost by waiting a day.");
+                .ifPresent(t -> all.add(tell(
+                        "page.changes.rain-until-about-it-decides",
+                        "date",
+                        Format.date(t.date()),
+                        "chance",
+                        Format.chance(t.chance()))));
+        all.add(waiting(go, format));
         return all;
     }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,14 +42,26 @@ public record DaySheetView(
         int fields = sheet.stops().size();
         String loads = sheet.loads() == 0 ? "" : ", " + PlanView.loads(sheet.loads());
         Markup headline = new Say()
-                .sentence(Words.capital(sheet.rig()) + " out at "
-                        + PlanView.clock(lines.get(0).from()) + ".")
-                .sentence((fields == 1 ? "One field" : fields + " fields") + loads + ", home about "
-                        + PlanView.clock(home.to()) + ".")
+                .sentence(tell(
+                        "page.day-sheet.out-at",
+                        "rig",
+                        Phrases.capital(sheet.rig()),
+                        "clock",
+                        PlanView.clock(lines.get(0).from())))
+                .sentence(tell(
+                        "page.day-sheet.home-about",
+                        "more",
+                        fields == 1
+                                ? tell("page.day-sheet.one-field")
+                                : tell("page.day-sheet.fields", "fields", fields),
+                        "loads",
+                        loads,
+                        "clock",
+                        PlanView.clock(home.to())))
                 .done();
         return new DaySheetView(
                 Format.longDay(sheet.date()),
-                Words.capital(sheet.rig()),
+                Phrases.capital(sheet.rig()),
                 headline,
                 StringChart.of(sheet, "string-says"),
                 rows(lines, format),
@@ -70,10 +84,16 @@ public record DaySheetView(
                     all.add(new Row(
                             time,
                             name,
-                            "Set out; there " + PlanView.clock(l.to()) + ". " + load(lines.get(k), format)));
+                            tell(
+                                    "page.day-sheet.set-out-there",
+                                    "clock",
+                                    PlanView.clock(l.to()),
+                                    "load",
+                                    load(lines.get(k), format))));
                 }
                 case LOAD -> all.add(new Row(time, name, load(l, format)));
-                case HOME -> all.add(new Row(time, "Yard", "Home. Rinse the tank."));
+                case HOME ->
+                    all.add(new Row(time, tell("page.day-sheet.yard"), tell("page.day-sheet.home-rinse-the-tank")));
             }
         }
         return all;
@@ -83,15 +103,33 @@ public record DaySheetView(
         String ground = format.area(l.ground_ha()) + " " + format.areaUnit();
         String what = PlanView.what(l.stop().way(), format);
         if (l.load() == 0) {
-            return ground + ", " + what + ". Done " + PlanView.clock(l.to()) + ".";
+            return tell("page.day-sheet.done", "ground", ground, "what", what, "clock", PlanView.clock(l.to()));
         }
-        String wait = l.wait_min() < 1 ? "" : "wait about " + Format.number(l.wait_min(), 0) + " min for the tender, ";
+        String wait = l.wait_min() < 1
+                ? ""
+                : tell("page.day-sheet.wait-about-min-for-the", "wait", Format.number(l.wait_min(), 0));
         String of = l.stop().loads() == 1
                 ? ""
-                : "Load " + l.load() + " of " + l.stop().loads() + ": ";
-        return Words.capital(of + wait + "fill ")
-                + Amounts.volume(l.litres() / 1000, format.isMetric()) + ", " + Format.number(l.fill_min(), 0)
-                + " min; " + ground + (l.load() == 1 ? ", " + what : "") + ". Empty " + PlanView.clock(l.to()) + ".";
+                : tell(
+                        "page.day-sheet.load-of",
+                        "load",
+                        l.load(),
+                        "loads",
+                        l.stop().loads());
+        return tell(
+                "page.day-sheet.min-empty",
+                "capital",
+                Phrases.capital(tell("page.day-sheet.fill", "of", of, "wait", wait)),
+                "volume",
+                Amounts.volume(l.litres() / 1000, format.isMetric()),
+                "fill",
+                Format.number(l.fill_min(), 0),
+                "ground",
+                ground,
+                "more",
+                l.load() == 1 ? ", " + what : "",
+                "clock",
+                PlanView.clock(l.to()));
     }
 
     private static List<Wrong> wrong(Week week, DaySheet sheet, Format format) {
@@ -101,37 +139,46 @@ public record DaySheetView(
                 .toList();
         Week.Stop dearest = byWait.get(0);
         all.add(new Wrong(
-                "Time runs short",
-                "First " + dearest.pass().place() + ": a day’s wait costs "
-                        + format.moneyFine(dearest.way().waitCost_usdHaDay()) + "/" + format.areaUnit()
-                        + (byWait.size() == 1
+                tell("page.day-sheet.time-runs-short"),
+                tell(
+                        "page.day-sheet.first-a-days-wait-costs",
+                        "place",
+                        dearest.pass().place(),
+                        "moneyFine",
+                        format.moneyFine(dearest.way().waitCost_usdHaDay()),
+                        "areaUnit",
+                        format.areaUnit(),
+                        "more",
+                        byWait.size() == 1
                                 ? "."
-                                : "; last "
-                                        + byWait.get(byWait.size() - 1)
+                                : tell(
+                                        "page.day-sheet.last",
+                                        "label",
+                                        byWait.get(byWait.size() - 1)
                                                 .pass()
                                                 .zone()
-                                                .label() + ".")));
+                                                .label()))));
         sheet.stops().stream()
                 .map(s -> new Last(s.pass().place(), s.pass().days(sheet.rig()).lastKey()))
                 .filter(l -> l.day().isBefore(week.on().plusDays(Week.DAYS - 1L)))
                 .sorted(Comparator.comparing(Last::day))
                 .limit(3)
                 .forEach(l -> all.add(new Wrong(
-                        l.place() + " is not done",
-                        "The " + sheet.rig() + " may do it until " + Format.day(l.day()) + ".")));
-        all.add(new Wrong("Rain", "Finish the load in the tank if the label and the ground allow, then stop."));
+                        tell("page.day-sheet.is-not-done", "place", l.place()),
+                        tell("page.day-sheet.the-may-do-it-until", "rig", sheet.rig(), "day", Format.day(l.day())))));
+        all.add(new Wrong(tell("page.day-sheet.rain"), tell("page.day-sheet.finish-the-load-in-the")));
         return all;
     }
 
     private static List<String> checks(DaySheet sheet) {
         List<String> all = new ArrayList<>(List.of(
-                "Load sheet and label of every product in the cab",
-                "Clean water, eyewash, gloves and what else the label asks for",
-                "Outlets, pressure and speed as on the rig’s sheet"));
+                tell("page.day-sheet.load-sheet-and-label-of"),
+                tell("page.day-sheet.clean-water-eyewash-gloves"),
+                tell("page.day-sheet.outlets-pressure-and-speed")));
         if (sheet.stops().stream().anyMatch(s -> !s.way().isNitrogen())) {
-            all.add("Wind and inversion looked at on the spot, at boom height");
+            all.add(tell("page.day-sheet.wind-and-inversion-looked"));
         }
-        all.add("Power lines, crossings and soft ground on the way known");
+        all.add(tell("page.day-sheet.power-lines-crossings-and"));
         return all;
     }
 
@@ -139,9 +186,9 @@ public record DaySheetView(
         List<String> all = new ArrayList<>();
         boolean nitrogen = sheet.stops().stream().map(Week.Stop::way).anyMatch(Option::isNitrogen);
         if (nitrogen) {
-            all.add("Nitrogen solution burns eyes and skin: wash at once with clean water.");
+            all.add(tell("page.day-sheet.nitrogen-solution-burns"));
         }
-        all.add("Times are estimates: weather, wind and the ground on the spot decide.");
+        all.add(tell("page.day-sheet.times-are-estimates-weather"));
         all.add(Cautions.LABEL);
         return all;
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +51,7 @@ public record DayView(
         int day = trace.day(date);
         LocalDate shown = trace.date(day);
         SoilCutaway cutaway = new SoilCutaway(o.zone(), trace, taller(o), format);
-        String now = shown.equals(o.on()) ? ", today" : "";
+        String now = shown.equals(o.on()) ? tell("page.day.today") : "";
         return new DayView(
                 Format.longDay(shown) + now,
                 shown.toString(),
@@ -79,7 +81,7 @@ public record DayView(
         SeasonTrace t = o.trace();
         List<DepthRow> rows = new ArrayList<>();
         rows.add(new DepthRow(
-                "On the ground",
+                tell("page.day.on-the-ground"),
                 format.nitrogen(t.surface(day, SeasonTrace.ROW)),
                 format.nitrogen(t.surface(day, SeasonTrace.MIDDLE)),
                 "",
@@ -107,8 +109,18 @@ public record DayView(
     }
 
     private static String depth(int foot, Format format) {
-        String[] us = {"0 to 1 ft", "1 to 2 ft", "2 to 3 ft", "3 to 5 ft"};
-        String[] metric = {"0 to 30 cm", "30 to 61 cm", "61 to 91 cm", "91 to 152 cm"};
+        String[] us = {
+            tell("page.day.0-to-1-ft"),
+            tell("page.day.1-to-2-ft"),
+            tell("page.day.2-to-3-ft"),
+            tell("page.day.3-to-5-ft")
+        };
+        String[] metric = {
+            tell("page.day.0-to-30-cm"),
+            tell("page.day.30-to-61-cm"),
+            tell("page.day.61-to-91-cm"),
+            tell("page.day.91-to-152-cm")
+        };
         return (format.isMetric() ? metric : us)[foot];
     }
 
@@ -119,22 +131,33 @@ public record DayView(
         double middle = SoilSums.of(t, day, Cell.NITRATE, SeasonTrace.MIDDLE, 0, 3);
         Say say = new Say()
                 .strong(format.nitrogen(SoilSums.of(t, day, Cell.NITRATE)) + unit)
-                .text(" of nitrate N " + format.areaName() + " to " + depthOf(format) + ", in the top "
-                        + (format.isMetric() ? "30 cm " : "foot ") + format.nitrogen(row) + " at the row and "
-                        + format.nitrogen(middle) + " between rows. ");
+                .text(tell(
+                        "page.day.of-nitrate-n-to-in",
+                        "areaName",
+                        format.areaName(),
+                        "depthOf",
+                        depthOf(format),
+                        "more",
+                        format.isMetric() ? tell("page.day.30-cm") : tell("page.day.foot"),
+                        "nitrogen",
+                        format.nitrogen(row),
+                        "nitrogen2",
+                        format.nitrogen(middle)));
         double lying = SoilSums.surface(t, day);
         if (format.nitrogenValue(lying) >= 1) {
-            say.text(format.nitrogen(lying) + unit + " lies on the ground, waiting for rain. ");
+            say.text(tell("page.day.lies-on-the-ground-waiting", "nitrogen", format.nitrogen(lying), "unit", unit));
         }
         if (t.at(day, Daily.RAIN) >= 1) {
-            say.text("Rain " + format.rain(t.at(day, Daily.RAIN)) + " " + format.rainUnit() + ". ");
+            say.text(tell("page.day.rain", "rain", format.rain(t.at(day, Daily.RAIN)), "rainUnit", format.rainUnit()));
         }
         crop(say, t, day, format);
-        return day > o.today() ? say.text(" A likely future, not a promise.").done() : say.done();
+        return day > o.today()
+                ? say.text(tell("page.day.a-likely-future-not-a")).done()
+                : say.done();
     }
 
     private static String depthOf(Format format) {
-        return format.isMetric() ? "152 cm" : "5 ft";
+        return format.isMetric() ? tell("page.day.152-cm") : tell("page.day.5-ft");
     }
 
     /** What the crop asks for and gets; below a tenth of a pound a day it asks for nothing worth saying. */
@@ -142,15 +165,25 @@ public record DayView(
         double demand = t.at(day, Daily.DEMAND);
         double uptake = t.at(day, Daily.UPTAKE);
         if (t.at(day, Daily.COLLARS) <= 0) {
-            say.text("No crop stands yet.");
+            say.text(tell("page.day.no-crop-stands-yet"));
         } else if (format.nitrogenValue(demand) < .1) {
-            say.text("The crop asks for no more.");
+            say.text(tell("page.day.the-crop-asks-for-no"));
         } else if (uptake < HELD_BACK * demand) {
-            say.strong("The crop gets " + format.nitrogenFine(uptake) + " of the " + format.nitrogenFine(demand) + " "
-                    + format.massUnit() + " it asks for.");
+            say.strong(tell(
+                    "page.day.the-crop-gets-of-the",
+                    "nitrogenFine",
+                    format.nitrogenFine(uptake),
+                    "nitrogenFine2",
+                    format.nitrogenFine(demand),
+                    "massUnit",
+                    format.massUnit()));
         } else {
-            say.text("The crop gets all it asks for, " + format.nitrogenFine(demand) + " " + format.massUnit()
-                    + " a day.");
+            say.text(tell(
+                    "page.day.the-crop-gets-all-it",
+                    "nitrogenFine",
+                    format.nitrogenFine(demand),
+                    "massUnit",
+                    format.massUnit()));
         }
     }
 }

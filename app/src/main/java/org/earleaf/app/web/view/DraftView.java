@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
@@ -76,7 +78,7 @@ public record DraftView(
     }
 
     public String title() {
-        return isChange() ? "Change a load" : "A new load";
+        return isChange() ? tell("page.draft.change-a-load") : tell("page.draft.a-new-load");
     }
 
     /** The same with what is chosen already. */

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -31,18 +33,40 @@ final class FieldHeadline {
         return say.done();
     }
 
+    private static String planting(Outlook o) {
+        return tell(
+                "page.field-headline.planting-is-set-for",
+                "longDay",
+                Format.longDay(o.zone().planted()));
+    }
+
+    private static String inSoil(Outlook o, Format format) {
+        return tell(
+                "page.field-headline.of-nitrogen-lies-in-the",
+                "nitrogen",
+                format.nitrogen(SoilSums.mineral(o.trace(), o.today())),
+                "massUnit",
+                format.massUnit(),
+                "areaName",
+                format.areaName());
+    }
+
     private static List<String> sentences(Outlook o, Format format) {
-        if (Words.isRipe(o)) {
+        if (Phrases.isRipe(o)) {
             return List.of(
-                    "Ripe since " + Format.date(o.maturity().orElseThrow()) + ".",
-                    "It made " + format.yield(o.yield_kgHa().p50()) + " " + format.yieldUnit()
-                            + ", as far as the model can tell.");
+                    tell(
+                            "page.field-headline.ripe-since",
+                            "maturity",
+                            Format.date(o.maturity().orElseThrow())),
+                    tell(
+                            "page.field-headline.it-made-as-far-as",
+                            "yield",
+                            format.yield(o.yield_kgHa().p50()),
+                            "yieldUnit",
+                            format.yieldUnit()));
         }
         if (o.zone().planted().isAfter(o.on())) {
-            return List.of(
-                    "Planting is set for " + Format.longDay(o.zone().planted()) + ".",
-                    format.nitrogen(SoilSums.mineral(o.trace(), o.today())) + " " + format.massUnit() + " "
-                            + format.areaName() + " of nitrogen lies in the soil.");
+            return List.of(planting(o), inSoil(o, format));
         }
         return List.of(when(o), where(o, format));
     }
@@ -52,14 +76,14 @@ final class FieldHeadline {
         Optional<LocalDate> likely = dates.p50();
         if (likely.isPresent()) {
             return likely.get().isAfter(o.on())
-                    ? "Short of nitrogen about " + Format.longDay(likely.get()) + "."
-                    : "Short of nitrogen since " + Format.longDay(likely.get()) + ".";
+                    ? tell("page.field-headline.short-of-nitrogen-about", "longDay", Format.longDay(likely.get()))
+                    : tell("page.field-headline.short-of-nitrogen-since", "longDay", Format.longDay(likely.get()));
         }
         int inTen = Format.inTen(dates.probability());
         if (inTen == 0) {
-            return "Not short of nitrogen in any likely future.";
+            return tell("page.field-headline.not-short-of-nitrogen-in");
         }
-        return "Not likely to run short of nitrogen: it does in " + Format.chance(dates.probability()) + " futures.";
+        return tell("page.field-headline.not-likely-to-run-short", "chance", Format.chance(dates.probability()));
     }
 
     private static String where(Outlook o, Format format) {
@@ -72,22 +96,33 @@ final class FieldHeadline {
                 + SoilSums.of(t, day, Cell.NITRATE, SeasonTrace.MIDDLE, 4, SoilProfile.LAYERS);
         double lying = SoilSums.surface(t, day);
         if (lying > all) {
-            return "Most of its nitrogen still lies on the ground, waiting for rain.";
+            return tell("page.field-headline.most-of-its-nitrogen-still");
         }
         if (all < NEXT_TO_NOTHING_KGHA) {
-            return "Next to nothing is left in the soil.";
+            return tell("page.field-headline.next-to-nothing-is-left");
         }
         if (deep > MOST * all) {
             boolean beyond = t.at(day, Daily.ROOT_MM) < SoilProfile.bottom_mm(3);
-            String depth = format.isMetric() ? "60 cm" : "2 ft";
-            return "Most of what is left lies below " + (beyond ? "the roots." : depth + ".");
+            String depth = format.isMetric() ? tell("page.field-headline.60-cm") : tell("page.field-headline.2-ft");
+            return tell(
+                    "page.field-headline.most-of-what-is-left",
+                    "more",
+                    beyond ? tell("page.field-headline.the-roots") : depth + ".");
         }
         if (middle > MOST * all && t.share(SeasonTrace.MIDDLE) < .95 * middle / all) {
             boolean dry = Wetness.of(t, o.zone().soil(), day, SeasonTrace.MIDDLE, 0, 3)
                             .share()
                     < DRY;
-            return "Most of what is left lies " + (dry ? "dry " : "") + "between the rows.";
+            return tell(
+                    "page.field-headline.most-of-what-is-left-2", "more", dry ? tell("page.field-headline.dry") : "");
         }
-        return format.nitrogen(all) + " " + format.massUnit() + " " + format.areaName() + " of nitrate is left.";
+        return tell(
+                "page.field-headline.of-nitrate-is-left",
+                "nitrogen",
+                format.nitrogen(all),
+                "massUnit",
+                format.massUnit(),
+                "areaName",
+                format.areaName());
     }
 }

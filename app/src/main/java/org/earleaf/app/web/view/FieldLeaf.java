@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,11 +80,17 @@ public record FieldLeaf(
                 constants(o, format),
                 FieldHeadline.of(o, format),
                 day,
-                RainBars.of(t, o.today(), "Rain by day; solid has fallen, thin may come"),
+                RainBars.of(t, o.today(), tell("page.field-leaf.rain-by-day-solid-has")),
                 Format.date(t.first()),
                 Format.date(t.date(t.days() - 1)),
-                pass.map(p -> "With " + format.nitrogen(p.nitrogen_kgHa()) + " " + format.massUnit() + " "
-                                + Format.soon(p.date(), farmDay.on()))
+                pass.map(p -> tell(
+                                "page.field-leaf.with",
+                                "nitrogen",
+                                format.nitrogen(p.nitrogen_kgHa()),
+                                "massUnit",
+                                format.massUnit(),
+                                "soon",
+                                Format.soon(p.date(), farmDay.on())))
                         .orElse(""),
                 shownWith,
                 curve(o, after),
@@ -90,8 +98,12 @@ public record FieldLeaf(
                 yields(o, pass, after, format),
                 LedgerView.of(t, o.today(), format),
                 o.flags().stream().map(format::say).toList(),
-                "What the run cannot account for: water " + Format.number(o.waterBalance_mm(), 6) + " mm, nitrogen "
-                        + Format.number(o.nitrogenBalance_kgHa(), 6) + " kg/ha.");
+                tell(
+                        "page.field-leaf.what-the-run-cannot-account",
+                        "waterBalance",
+                        Format.number(o.waterBalance_mm(), 6),
+                        "nitrogenBalance",
+                        Format.number(o.nitrogenBalance_kgHa(), 6)));
     }
 
     /** The day's part alone, for the slider. */
@@ -126,11 +138,20 @@ public record FieldLeaf(
                         .unit(format.areaUnit())
                         .text(", " + format.say(z.soil().texture()))
                         .done()));
-        String planted = z.planted().isAfter(o.on()) ? "To be planted " : "Planted ";
+        String planted =
+                z.planted().isAfter(o.on()) ? tell("page.field-leaf.to-be-planted") : tell("page.field-leaf.planted");
         all.add(new Figured(
                 Figure.ENTERED,
-                Markup.text(planted + Format.date(z.planted()) + ", " + Format.number(z.relativeMaturity_d(), 0)
-                        + "-day corn, " + format.plants(z.population_m2()) + " plants")));
+                Markup.text(tell(
+                        "page.field-leaf.day-corn-plants",
+                        "planted",
+                        planted,
+                        "planted2",
+                        Format.date(z.planted()),
+                        "relativeMaturity",
+                        Format.number(z.relativeMaturity_d(), 0),
+                        "plants",
+                        format.plants(z.population_m2())))));
         all.add(new Figured(
                 Figure.STAGE,
                 o.leafCollars() > 0
@@ -144,7 +165,7 @@ public record FieldLeaf(
 
     private static List<Clearance> clearances(Outlook o, List<Rig> rigs, LocalDate date, Format format) {
         List<Clearance> lines = new ArrayList<>();
-        if (Words.isRipe(o)) {
+        if (Phrases.isRipe(o)) {
             return lines;
         }
         for (Rig rig : rigs) {
@@ -158,7 +179,9 @@ public record FieldLeaf(
                     || (reach.get().lastDay().isEmpty() && !date.isBefore(o.on()));
             String clears = format.length(100 * rig.clearance_m()) + " " + format.lengthUnit();
             lines.add(new Clearance(
-                    tooTall ? "too tall for the " + rig.name() + " (" + clears + ")" : rig.name() + " clears " + clears,
+                    tooTall
+                            ? tell("page.field-leaf.too-tall-for-the", "name", rig.name(), "clears", clears)
+                            : tell("page.field-leaf.clears", "name", rig.name(), "clears", clears),
                     100 * rig.clearance_m()));
         }
         return lines;
@@ -174,7 +197,7 @@ public record FieldLeaf(
             return Markup.NONE;
         }
         // A finished season is shown whole.
-        LocalDate from = Words.isRipe(o) ? up.get() : later(up.get(), o.on().minusDays(DRAWN_BEFORE_D));
+        LocalDate from = Phrases.isRipe(o) ? up.get() : later(up.get(), o.on().minusDays(DRAWN_BEFORE_D));
         SeasonCurve curve = new SeasonCurve(t.first(), o.nniByDay(), from, to, o.on());
         return curve.draw("curve-says", o.nShort(), after.map(a -> likeliest(a.nniByDay())));
     }
@@ -193,34 +216,50 @@ public record FieldLeaf(
 
     private static String curveSays(Outlook o, Optional<Option> pass, Optional<Outlook> after, Format format) {
         String falls = o.nShort().p50().isPresent()
-                ? "It falls below 93, where growth is held back, about "
-                        + Format.date(o.nShort().p50().get())
-                        + (o.nShort().p10().equals(o.nShort().p90()) ? "." : " (" + Format.range(o.nShort()) + ").")
-                : "It falls below 93, where growth is held back, in "
-                        + Format.chance(o.nShort().probability()) + " futures.";
+                ? tell(
+                        "page.field-leaf.it-falls-below-93-where",
+                        "p50",
+                        Format.date(o.nShort().p50().get()),
+                        "more",
+                        o.nShort().p10().equals(o.nShort().p90()) ? "." : " (" + Format.range(o.nShort()) + ").")
+                : tell(
+                        "page.field-leaf.it-falls-below-93-where-2",
+                        "chance",
+                        Format.chance(o.nShort().probability()));
         String dashes = pass.isEmpty()
                 ? ""
-                : " Red dashes: with " + format.nitrogen(pass.get().nitrogen_kgHa()) + " " + format.nitrogenUnit()
-                        + " on " + Format.date(pass.get().date()) + ", below it "
-                        + after.flatMap(a -> a.nShort().p50())
-                                .map(d -> "about " + Format.date(d) + ".")
-                                .orElse("in "
-                                        + Format.chance(
-                                                after.map(a -> a.nShort().probability())
-                                                        .orElse(0.0))
-                                        + " futures.");
-        return "Black: likeliest, no further pass. Grey band: eight of ten futures. " + falls + dashes;
+                : tell(
+                        "page.field-leaf.red-dashes-with-on-below",
+                        "nitrogen",
+                        format.nitrogen(pass.get().nitrogen_kgHa()),
+                        "nitrogenUnit",
+                        format.nitrogenUnit(),
+                        "date",
+                        Format.date(pass.get().date()),
+                        "words",
+                        after.flatMap(a -> a.nShort().p50())
+                                .map(d -> tell("page.field-leaf.about", "d", Format.date(d)))
+                                .orElse(tell(
+                                        "page.field-leaf.in-futures",
+                                        "chance",
+                                        Format.chance(after.map(a -> a.nShort().probability())
+                                                .orElse(0.0)))));
+        return tell("page.field-leaf.black-likeliest-no-further", "falls", falls, "dashes", dashes);
     }
 
     private static List<Markup> yields(Outlook o, Optional<Option> pass, Optional<Outlook> after, Format format) {
         List<Markup> all = new ArrayList<>();
-        if (Words.isRipe(o)) {
+        if (Phrases.isRipe(o)) {
             return all;
         }
-        all.add(yieldOf("If nothing more is done: ", o, format));
+        all.add(yieldOf(tell("page.field-leaf.if-nothing-more-is-done"), o, format));
         if (pass.isPresent() && after.isPresent()) {
-            String with = "With " + Words.choice(pass.get(), format) + ", "
-                    + Format.soon(pass.get().date(), o.on()) + ": ";
+            String with = tell(
+                    "page.field-leaf.with-2",
+                    "choice",
+                    Phrases.choice(pass.get(), format),
+                    "soon",
+                    Format.soon(pass.get().date(), o.on()));
             all.add(yieldOf(with, after.get(), format));
         }
         return all;
@@ -231,9 +270,13 @@ public record FieldLeaf(
                 .text(when)
                 .strong(format.yield(o.yield_kgHa().p50()))
                 .unit(format.yieldUnit())
-                .range("(" + format.yield(o.yield_kgHa().p10()) + " to "
-                        + format.yield(o.yield_kgHa().p90()) + ")")
-                .text(", limited by " + format.say(o.limitedBy()) + ".")
+                .range(tell(
+                        "page.field-leaf.to",
+                        "yield",
+                        format.yield(o.yield_kgHa().p10()),
+                        "yield2",
+                        format.yield(o.yield_kgHa().p90())))
+                .text(tell("page.field-leaf.limited-by", "limitedBy", format.say(o.limitedBy())))
                 .done();
     }
 }

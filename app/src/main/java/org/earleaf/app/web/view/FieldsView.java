@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,16 +38,18 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
         List<Row> rows =
                 new ArrayList<>(corn.stream().map(o -> row(o, places, format)).toList());
         day.farm().zones().stream().filter(z -> !z.isCorn()).forEach(z -> rows.add(notModelled(z, places, format)));
-        List<Outlook> growing = corn.stream().filter(o -> !Words.isRipe(o)).toList();
+        List<Outlook> growing = corn.stream().filter(o -> !Phrases.isRipe(o)).toList();
         Markup headline = growing.isEmpty() && !corn.isEmpty()
-                ? new Say().sentence("The corn is ripe.").done()
+                ? new Say().sentence(tell("page.fields.the-corn-is-ripe")).done()
                 : headline(growing, day.on());
         return new FieldsView(Format.longDay(day.on()), headline, List.copyOf(rows));
     }
 
     private static Markup headline(List<Outlook> corn, LocalDate on) {
         if (corn.isEmpty()) {
-            return new Say().sentence("No corn stands on this farm.").done();
+            return new Say()
+                    .sentence(tell("page.fields.no-corn-stands-on-this"))
+                    .done();
         }
         long likely = corn.stream().filter(o -> o.nShort().p50().isPresent()).count();
         Optional<LocalDate> first = corn.get(0).nShort().p50();
@@ -53,21 +57,28 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
             return new Say()
                     .sentence(
                             corn.size() == 1
-                                    ? "The field is not likely to run short of nitrogen."
-                                    : "None of the " + Words.number(corn.size())
-                                            + " fields is likely to run short of nitrogen.")
+                                    ? tell("page.fields.the-field-is-not-likely")
+                                    : tell("page.fields.none-of-the-fields-is", "corn", Phrases.number(corn.size())))
                     .done();
         }
         String name = corn.get(0).zone().label();
         String when = first.get().isAfter(on)
-                ? name + " first, about " + Format.longDay(first.get()) + "."
-                : name + " has been short since " + Format.longDay(first.get()) + ".";
+                ? tell("page.fields.first-about", "name", name, "longDay", Format.longDay(first.get()))
+                : tell("page.fields.has-been-short-since", "name", name, "longDay", Format.longDay(first.get()));
         String which = likely == corn.size()
-                ? (corn.size() == 1 ? "The field is" : "All " + Words.count(corn.size(), "field") + " are")
-                : Words.capital(Words.number((int) likely)) + " of " + Words.count(corn.size(), "field") + " "
-                        + (likely == 1 ? "is" : "are");
+                ? (corn.size() == 1
+                        ? tell("page.fields.the-field-is")
+                        : tell("page.fields.all-are", "count", Phrases.count(corn.size(), "field")))
+                : tell(
+                        "page.fields.of",
+                        "number",
+                        Phrases.capital(Phrases.number((int) likely)),
+                        "count",
+                        Phrases.count(corn.size(), "field"),
+                        "more",
+                        likely == 1 ? "is" : "are");
         return new Say()
-                .sentence(which + " likely to run short of nitrogen.")
+                .sentence(tell("page.fields.likely-to-run-short-of", "which", which))
                 .sentence(when)
                 .done();
     }
@@ -81,11 +92,15 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
                 o.stage(),
                 o.leafCollars() > 0 ? format.height(o.height_cm()) : Markup.NONE,
                 format.nitrogen(SoilSums.of(o.trace(), o.today(), Cell.NITRATE)),
-                Words.shortDate(o.nShort()),
+                Phrases.shortDate(o.nShort()),
                 new Say()
                         .text(format.yield(o.yield_kgHa().p50()))
-                        .range("(" + format.yield(o.yield_kgHa().p10()) + " to "
-                                + format.yield(o.yield_kgHa().p90()) + ")")
+                        .range(tell(
+                                "page.fields.to",
+                                "yield",
+                                format.yield(o.yield_kgHa().p10()),
+                                "yield2",
+                                format.yield(o.yield_kgHa().p90())))
                         .done());
     }
 
@@ -94,7 +109,7 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
                 z.label(),
                 places.of(z),
                 ground(z, format),
-                Words.capital(z.crop()) + ", not modelled",
+                tell("page.fields.not-modelled", "crop", Phrases.capital(z.crop())),
                 Markup.NONE,
                 "",
                 Markup.NONE,

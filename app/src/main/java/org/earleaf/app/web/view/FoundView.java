@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.List;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.rig.FlowPart;
@@ -33,7 +35,9 @@ public record FoundView(List<Row> rows, int more, List<String> reasons, List<Str
                 answer.reasons().stream().map(r -> format.words().say(r.said())).toList(),
                 setups.isEmpty()
                         ? List.of()
-                        : setups.get(0).remarks().stream().map(format.words()::say).toList());
+                        : setups.get(0).remarks().stream()
+                                .map(format.words()::say)
+                                .toList());
     }
 
     private static Row row(Setup s, Format format) {
@@ -44,8 +48,13 @@ public record FoundView(List<Row> rows, int more, List<String> reasons, List<Str
         String fast = LoadView.figure(FlowPart.SPEED, s.fastest_ms(), 1, format);
         return new Row(
                 format.words().say(s.outletSaid()),
-                FlowPart.PRESSURE.text(s.setting().pressure_Pa(), metric) + " at " + speed,
-                slow + " to " + fast + unit,
+                tell(
+                        "page.found.at",
+                        "pressure",
+                        FlowPart.PRESSURE.text(s.setting().pressure_Pa(), metric),
+                        "speed",
+                        speed),
+                tell("page.found.to", "slow", slow, "fast", fast, "unit", unit),
                 format.words().say("setup.ends", "slowest", s.slowestBinds(), "fastest", s.fastestBinds()),
                 FlowPart.FLOW.text(s.setting().flow_m3s(), metric));
     }

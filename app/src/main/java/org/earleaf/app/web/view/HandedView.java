@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -41,8 +43,16 @@ public record HandedView(String at, List<Change> changes) {
                 ahead.stream().map(Week.Told::day).max(LocalDate::compareTo).orElse(now.on());
         standing.stream()
                 .filter(t -> !told.contains(t.pass()) && !t.day().isAfter(last))
-                .forEach(t -> all.add(new Change("New: " + t.pass() + ", " + where(t) + ".", Set.of(t.rig()))));
-        return new HandedView(Format.clock(at.toLocalTime()) + " on " + Format.day(at.toLocalDate()), all);
+                .forEach(t -> all.add(
+                        new Change(tell("page.handed.new", "pass", t.pass(), "where", where(t)), Set.of(t.rig()))));
+        return new HandedView(
+                tell(
+                        "page.handed.on",
+                        "clock",
+                        Format.clock(at.toLocalTime()),
+                        "toLocalDate",
+                        Format.day(at.toLocalDate())),
+                all);
     }
 
     private static Optional<Week.Told> find(List<Week.Told> all, String pass) {
@@ -53,7 +63,14 @@ public record HandedView(String at, List<Change> changes) {
         return from.rig().equals(to.rig()) && from.day().equals(to.day())
                 ? Optional.empty()
                 : Optional.of(new Change(
-                        from.pass() + ": handed out for the " + where(from) + ", now the " + where(to) + ".",
+                        tell(
+                                "page.handed.handed-out-for-the-now",
+                                "pass",
+                                from.pass(),
+                                "where",
+                                where(from),
+                                "where2",
+                                where(to)),
                         Set.copyOf(List.of(from.rig(), to.rig()).stream()
                                 .distinct()
                                 .toList())));
@@ -61,12 +78,14 @@ public record HandedView(String at, List<Change> changes) {
 
     private static Change gone(Week now, Week.Told t) {
         boolean wanted = now.passes().stream().map(FieldPass::name).anyMatch(t.pass()::equals);
-        String why = wanted ? "left out now." : "no longer among the passes of the week: made, or not wanted any more.";
-        return new Change(t.pass() + ": handed out for the " + where(t) + ", " + why, Set.of(t.rig()));
+        String why = wanted ? tell("page.handed.left-out-now") : tell("page.handed.no-longer-among-the-passes");
+        return new Change(
+                tell("page.handed.handed-out-for-the", "pass", t.pass(), "where", where(t), "why", why),
+                Set.of(t.rig()));
     }
 
     private static String where(Week.Told t) {
-        return t.rig() + " on " + Format.day(t.day());
+        return tell("page.handed.on-2", "rig", t.rig(), "day", Format.day(t.day()));
     }
 
     /** What one driver has to hear. */

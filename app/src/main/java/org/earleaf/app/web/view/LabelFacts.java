@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -65,14 +67,25 @@ final class LabelFacts {
         for (LabelItem item : LabelItem.values()) {
             LabelFigure f = e.figure(item);
             if (f.isEntered()) {
-                figures.add(new Figure(Words.capital(org.earleaf.app.words.Words.US.say(item)), f.isStated() ? f.entered() : "states none"));
+                figures.add(new Figure(
+                        Phrases.capital(org.earleaf.app.words.Words.US.say(item)),
+                        f.isStated() ? f.entered() : tell("page.label-facts.states-none")));
             }
         }
         LabelEntry.Look look = e.look();
-        String said = "entered by " + look.enteredBy()
-                + (look.isDone()
-                        ? ", looked at again by " + look.checkedBy() + (look.isSingle() ? " (single)" : "")
-                        : ", waits for a second look");
+        String said = tell(
+                "page.label-facts.entered-by",
+                "enteredBy",
+                look.enteredBy(),
+                "more",
+                look.isDone()
+                        ? tell(
+                                "page.label-facts.looked-at-again-by",
+                                "checkedBy",
+                                look.checkedBy(),
+                                "more",
+                                look.isSingle() ? tell("page.label-facts.single") : "")
+                        : tell("page.label-facts.waits-for-a-second-look"));
         return new Label(
                 e.product(),
                 e.crop(),

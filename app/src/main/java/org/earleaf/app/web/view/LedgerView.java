@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.app.web.text.Format;
@@ -22,30 +24,57 @@ public record LedgerView(String since, List<Row> rows, Row sum) {
      */
     public record Row(String name, String amount, String note) {}
 
+    private static void losses(Account account, SeasonTrace t, int day) {
+        account.out(
+                tell("page.ledger.taken-back"),
+                t.at(day, Daily.TAKEN_BACK),
+                tell("page.ledger.by-soil-microbes-and-clay"));
+        account.out(
+                tell("page.ledger.held-in-residue"),
+                t.at(day, Daily.RESIDUE_NET),
+                tell("page.ledger.what-it-took-less-what"));
+        account.out(tell("page.ledger.leached"), t.at(day, Daily.LEACHED), tell("page.ledger.below-5-ft-out-of"));
+        account.out(
+                tell("page.ledger.lost-from-wet-soil"), t.at(day, Daily.DENITRIFIED), tell("page.ledger.denitrified"));
+        account.out(
+                tell("page.ledger.lost-to-the-air"),
+                t.at(day, Daily.VOLATILISED),
+                tell("page.ledger.volatilised-from-the-surface"));
+    }
+
     static LedgerView of(SeasonTrace t, int day, Format format) {
         Account account = new Account(t, day, format);
         double start = mineral(t, 0) - account.net(0);
         account.rows.add(new Row(
-                "There on " + Format.date(t.first()), format.nitrogen(start), "nitrate, ammonium and urea to 5 ft"));
-        account.in("Given", Daily.FERTILISED, "passes and manure");
-        account.in("Freed by the soil", Daily.MINERALISED, "organic matter and manure, warm and moist");
-        account.in("Rain and air", Daily.DEPOSITED, "what rain and dust bring down");
-        account.out("Into the crop", t.at(day, Daily.SHOOT_N) + t.at(day, Daily.ROOT_N), "tops and roots");
-        account.out("Taken back", t.at(day, Daily.TAKEN_BACK), "by soil microbes and clay");
-        account.out("Held in residue", t.at(day, Daily.RESIDUE_NET), "what it took less what it gave back");
-        account.out("Leached", t.at(day, Daily.LEACHED), "below 5 ft, out of reach of roots");
-        account.out("Lost from wet soil", t.at(day, Daily.DENITRIFIED), "denitrified");
-        account.out("Lost to the air", t.at(day, Daily.VOLATILISED), "volatilised from the surface");
+                tell("page.ledger.there-on", "first", Format.date(t.first())),
+                format.nitrogen(start),
+                tell("page.ledger.nitrate-ammonium-and-urea")));
+        account.in(tell("page.ledger.given"), Daily.FERTILISED, tell("page.ledger.passes-and-manure"));
+        account.in(
+                tell("page.ledger.freed-by-the-soil"),
+                Daily.MINERALISED,
+                tell("page.ledger.organic-matter-and-manure"));
+        account.in(tell("page.ledger.rain-and-air"), Daily.DEPOSITED, tell("page.ledger.what-rain-and-dust-bring"));
+        account.out(
+                tell("page.ledger.into-the-crop"),
+                t.at(day, Daily.SHOOT_N) + t.at(day, Daily.ROOT_N),
+                tell("page.ledger.tops-and-roots"));
+        losses(account, t, day);
         double now = mineral(t, day);
         double remainder = now - start - account.net(day);
         if (remainder > ROUNDING_KGHA || remainder < -ROUNDING_KGHA) {
             account.rows.add(new Row(
-                    "Put right by readings", format.nitrogen(remainder), "soil tests set the model to what was found"));
+                    tell("page.ledger.put-right-by-readings"),
+                    format.nitrogen(remainder),
+                    tell("page.ledger.soil-tests-set-the-model")));
         }
         return new LedgerView(
                 Format.date(t.first()),
                 account.rows,
-                new Row("Now in the soil", format.nitrogen(now), "the cut-away on today's date, and on the ground"));
+                new Row(
+                        tell("page.ledger.now-in-the-soil"),
+                        format.nitrogen(now),
+                        tell("page.ledger.the-cut-away-on-todays")));
     }
 
     private static double mineral(SeasonTrace t, int day) {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -9,6 +10,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Words;
 import org.earleaf.load.LabelFinding;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.TankLoad;
@@ -63,37 +65,39 @@ public record LoadPaper(
     /** Rules, jar test, cleaning, water: each in one line. */
     private static List<Pair> together(TankLoad load, TankMix mix, Format format) {
         List<Pair> all = new ArrayList<>();
-        mix.rules().forEach(r -> all.add(new Pair(r.stop() ? "DO NOT MIX." : "Mind.", r.text())));
-        mix.aside().forEach(a -> all.add(new Pair("Set aside.", a + ".")));
+        mix.rules()
+                .forEach(r -> all.add(new Pair(
+                        r.stop() ? tell("page.load-paper.do-not-mix") : tell("page.load-paper.mind"), r.text())));
+        mix.aside().forEach(a -> all.add(new Pair(tell("page.load-paper.set-aside"), a + ".")));
         if (!mix.residue().isEmpty()) {
-            all.add(new Pair("Clean first.", mix.residue() + " " + mix.bleach()));
+            all.add(new Pair(tell("page.load-paper.clean-first"), mix.residue() + " " + mix.bleach()));
         }
         if (!mix.jar().isEmpty()) {
             all.add(new Pair(
-                    mix.jarStops() ? "JAR TEST FIRST." : "Jar.",
+                    mix.jarStops() ? tell("page.load-paper.jar-test-first") : tell("page.load-paper.jar"),
                     mix.jarResult().isEmpty() ? mix.jar() : mix.jar() + " " + mix.jarResult() + "."));
         }
-        mix.water().stream().reduce((one, other) -> one + " " + other).ifPresent(w -> all.add(new Pair("Water.", w)));
+        mix.water().stream()
+                .reduce((one, other) -> one + " " + other)
+                .ifPresent(w -> all.add(new Pair(tell("page.load-paper.water"), w)));
         if (load.unapplied_m3() > 0) {
             all.add(new Pair(
-                    "Heel and lines",
-                    "take " + Amounts.volume(load.unapplied_m3(), format.isMetric())
-                            + " of this load: used, not applied."));
+                    tell("page.load-paper.heel-and-lines"),
+                    tell(
+                            "page.load-paper.take-of-this-load-used",
+                            "volume",
+                            Amounts.volume(load.unapplied_m3(), format.isMetric()))));
         }
         return all;
     }
 
     private static Line line(String product, List<LabelFinding> findings, Words words) {
-        List<LabelFinding> of = findings.stream()
-                .filter(f -> f.product().equals(product))
-                .toList();
+        List<LabelFinding> of =
+                findings.stream().filter(f -> f.product().equals(product)).toList();
         return new Line(
                 product,
                 joined(of, LabelFinding::isStop, f -> words.say(f.sentence())),
-                joined(
-                        of,
-                        f -> f.verdict() == LabelFinding.Verdict.WITHIN,
-                        f -> within(f, words)),
+                joined(of, f -> f.verdict() == LabelFinding.Verdict.WITHIN, f -> within(f, words)),
                 joined(
                         of,
                         f -> f.verdict() == LabelFinding.Verdict.BEFORE_START
@@ -117,10 +121,23 @@ public record LoadPaper(
         double moved_m3 = format.isMetric() ? METRIC_PART_M3 : US_PART_GAL * Units.M3_PER_GAL;
         double share = moved_m3 / load.volume_m3();
         String goes = load.lines().stream()
-                .map(l -> Amounts.text(l.planned().times(share), format.isMetric()) + " of " + l.product())
+                .map(l -> tell(
+                        "page.load-paper.of",
+                        "times",
+                        Amounts.text(l.planned().times(share), format.isMetric()),
+                        "product",
+                        l.product()))
                 .collect(Collectors.joining(", "));
         double ha = moved_m3 / load.rate_m3m2() / M2_PER_HA;
-        return "Part load: with each " + Amounts.volume(moved_m3, format.isMetric()) + " moved to another rig go "
-                + Format.number(format.areaValue(ha), 2) + " " + format.areaUnit() + " and " + goes + ".";
+        return tell(
+                "page.load-paper.part-load-with-each-moved",
+                "volume",
+                Amounts.volume(moved_m3, format.isMetric()),
+                "areaValue",
+                Format.number(format.areaValue(ha), 2),
+                "areaUnit",
+                format.areaUnit(),
+                "goes",
+                goes);
     }
 }

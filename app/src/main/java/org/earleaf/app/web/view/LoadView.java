@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import org.earleaf.mix.LoadCautions;
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import org.earleaf.load.LoadPlan;
 import org.earleaf.load.LoadSheet;
 import org.earleaf.load.NitrogenLoad;
 import org.earleaf.mix.Load;
+import org.earleaf.mix.LoadCautions;
 import org.earleaf.mix.LoadJob;
 import org.earleaf.mix.MixStep;
 import org.earleaf.outlook.OutOfReach;
@@ -29,6 +31,8 @@ import org.earleaf.rig.PassNeed;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * The sheet of one load of a pass.
@@ -79,12 +83,12 @@ public record LoadView(
         Rig rig = day.farm().rigs().stream()
                 .filter(r -> r.name().equals(option.rig()))
                 .findFirst()
-                .orElseThrow(() ->
-                        EarleafException.of("rig", option.rig(), "a rig of this farm", "Add it to the farm's rigs."));
+                .orElseThrow(() -> new EarleafException(
+                        Problem.of("load.a-rig-of-this-farm", Said.text("rig"), Said.text(option.rig()))));
         NitrogenProduct product = day.farm()
                 .findNitrogen(option.product())
-                .orElseThrow(() -> EarleafException.of(
-                        "product", option.product(), "a nitrogen product that is known", "Add it to the shelf."));
+                .orElseThrow(() -> new EarleafException(
+                        Problem.of("load.a-nitrogen-product-that", Said.text("product"), Said.text(option.product()))));
         LoadPlan plan = NitrogenLoad.plan(
                 rig, product, option.nitrogen_kgHa(), zone.area_ha() * M2_PER_HA, LoadJob.Split.EQUAL);
         double height_m = day.outlook(zone).height_cm().p90() / 100;
@@ -120,7 +124,7 @@ public record LoadView(
             others.add(new Other(n, "/loads/" + place + "?choice=" + choice + "&load=" + n, n == load.number()));
         }
         return new LoadView(
-                "Load " + load.number() + " of " + load.of(),
+                tell("page.load.load-of", "number", String.valueOf(load.number()), "of", load.of()),
                 place,
                 job.zone().label(),
                 choice,
@@ -142,9 +146,17 @@ public record LoadView(
     }
 
     private static Markup headline(Job job, String volume, String area) {
-        String verb =
-                job.plan().neat() ? "Fill " + volume + " of " + job.option().product() : "Mix " + volume;
-        return new Say().sentence(verb + " for " + area + ".").done();
+        String verb = job.plan().neat()
+                ? tell(
+                        "page.load.fill-of",
+                        "volume",
+                        volume,
+                        "product",
+                        job.option().product())
+                : tell("page.load.mix", "volume", volume);
+        return new Say()
+                .sentence(tell("page.load.for", "verb", verb, "area", area))
+                .done();
     }
 
     private static String area(double area_m2, Format format) {
@@ -154,9 +166,9 @@ public record LoadView(
     private static List<Setting> settings(Job job, LoadSheet sheet, String volume, Format format) {
         List<Setting> all = new ArrayList<>();
         int gap = volume.indexOf(' ');
-        all.add(new Setting("Tank to", volume.substring(0, gap), volume.substring(gap + 1), ""));
+        all.add(new Setting(tell("page.load.tank-to"), volume.substring(0, gap), volume.substring(gap + 1), ""));
         all.add(setting(
-                "Rate",
+                tell("page.load.rate"),
                 FlowPart.RATE,
                 sheet.rate_m3m2(),
                 format.isMetric() ? 0 : 1,
@@ -165,9 +177,27 @@ public record LoadView(
         sheet.settings().ifPresent(s -> {
             String slowest = figure(FlowPart.SPEED, s.slowest_ms(), 1, format);
             String fastest = figure(FlowPart.SPEED, s.fastest_ms(), 1, format);
-            all.add(setting("Speed", FlowPart.SPEED, s.speed_ms(), 1, slowest + " to " + fastest, format));
-            all.add(setting("Pressure", FlowPart.PRESSURE, s.pressure_Pa(), 0, "at the outlet", format));
-            all.add(setting("Each outlet", FlowPart.FLOW, s.flow_m3s(), 2, format.words().say(s.outlet()), format));
+            all.add(setting(
+                    tell("page.load.speed"),
+                    FlowPart.SPEED,
+                    s.speed_ms(),
+                    1,
+                    tell("page.load.to", "slowest", slowest, "fastest", fastest),
+                    format));
+            all.add(setting(
+                    tell("page.load.pressure"),
+                    FlowPart.PRESSURE,
+                    s.pressure_Pa(),
+                    0,
+                    tell("page.load.at-the-outlet"),
+                    format));
+            all.add(setting(
+                    tell("page.load.each-outlet"),
+                    FlowPart.FLOW,
+                    s.flow_m3s(),
+                    2,
+                    format.words().say(s.outlet()),
+                    format));
         });
         return all;
     }
@@ -189,34 +219,44 @@ public record LoadView(
     private static List<Limit> limits(FarmDay day, Job job, Format format) {
         Outlook o = day.outlook(job.zone());
         List<Limit> all = new ArrayList<>();
-        String height = format.length(o.height_cm().p50()) + " " + format.lengthUnit() + " ("
-                + format.length(o.height_cm().p10()) + " to "
-                + format.length(o.height_cm().p90()) + ")";
+        String height = tell(
+                "page.load.to-2",
+                "length",
+                format.length(o.height_cm().p50()),
+                "lengthUnit",
+                format.lengthUnit(),
+                "length2",
+                format.length(o.height_cm().p10()),
+                "length3",
+                format.length(o.height_cm().p90()));
         String clears = format.length(100 * job.rig().clearance_m()) + " " + format.lengthUnit();
         o.reach().stream()
                 .filter(r -> r.rig().equals(job.rig().name()))
                 .findFirst()
                 .ifPresent(r -> all.add(new Limit(
-                        "Corn under the " + job.rig().name(),
-                        height + " today; it clears " + clears,
+                        tell("page.load.corn-under-the", "name", job.rig().name()),
+                        tell("page.load.today-it-clears", "height", height, "clears", clears),
                         verdict(r, job.option()))));
         NitrogenLoad.overTheTop(
                         job.option().placement(), o.leafCollars(), job.option().nitrogen_kgHa())
                 .ifPresent(s -> all.add(new Limit(
-                        "Nitrogen over leaves",
+                        tell("page.load.nitrogen-over-leaves"),
                         format.words().say(s.said()),
-                        s.within() ? Marks.done("within") : Marks.out("not allowed"))));
-        all.add(new Limit("Stage", o.stage(), Marks.open("look again at the field")));
+                        s.within() ? Marks.done("within") : Marks.out(tell("page.load.not-allowed")))));
+        all.add(new Limit(tell("page.load.stage"), o.stage(), Marks.open(tell("page.load.look-again-at-the-field"))));
         return all;
     }
 
     private static Markup verdict(OutOfReach r, Option option) {
         if (r.lastDay().isEmpty() || r.lastDay().get().isBefore(option.date())) {
-            return Marks.out("out of reach on this day");
+            return Marks.out(tell("page.load.out-of-reach-on-this"));
         }
         return r.date().isEmpty()
                 ? Marks.done("fits")
-                : Marks.done("fits until " + Format.date(r.lastDay().get()));
+                : Marks.done(tell(
+                        "page.load.fits-until",
+                        "lastDay",
+                        Format.date(r.lastDay().get())));
     }
 
     private static List<String> cautions(LoadSheet sheet, Format format) {
@@ -234,10 +274,17 @@ public record LoadView(
         String goes = String.join(
                 ", ",
                 sheet.part().products().stream()
-                        .map(g -> Amounts.text(g.amount(), metric) + " of " + g.product())
+                        .map(g -> tell(
+                                "page.load.of", "amount", Amounts.text(g.amount(), metric), "product", g.product()))
                         .toList());
-        return "Part load: with each " + Amounts.volume(sheet.part().volume_m3(), metric) + " moved to another rig go "
-                + area(sheet.part().area_m2(), format) + " and " + goes + ".";
+        return tell(
+                "page.load.part-load-with-each-moved",
+                "volume",
+                Amounts.volume(sheet.part().volume_m3(), metric),
+                "area",
+                area(sheet.part().area_m2(), format),
+                "goes",
+                goes);
     }
 
     /** The option that an address names: by its key, else the one proposed, else the best. */

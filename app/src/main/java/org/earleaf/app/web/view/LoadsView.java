@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -75,11 +77,17 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
     private static Markup headline(List<Tank> open) {
         Tank first = open.get(0);
         return new Say()
-                .sentence(Words.capital(Words.count(open.size(), "load")) + " in hand.")
+                .sentence(tell("page.loads.in-hand", "count", Phrases.capital(Phrases.count(open.size(), "load"))))
                 .sentence(
-                        "Next",
-                        ": " + first.act().toLowerCase(Locale.ROOT) + ", load " + first.number() + ", " + first.name()
-                                + ".")
+                        tell("page.loads.next"),
+                        tell(
+                                "page.loads.load",
+                                "act",
+                                first.act().toLowerCase(Locale.ROOT),
+                                "number",
+                                first.number(),
+                                "name",
+                                first.name()))
                 .done();
     }
 
@@ -103,27 +111,33 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
 
     private static String act(String state) {
         return switch (state) {
-            case "planned" -> "Lock it";
-            case "locked" -> "Mix it";
-            case "mixing" -> "Go on mixing";
-            case "mixed" -> "Put it on";
-            case "empty" -> "File it";
-            default -> "Look";
+            case "planned" -> tell("page.loads.lock-it");
+            case "locked" -> tell("page.loads.mix-it");
+            case "mixing" -> tell("page.loads.go-on-mixing");
+            case "mixed" -> tell("page.loads.put-it-on");
+            case "empty" -> tell("page.loads.file-it");
+            default -> tell("page.loads.look");
         };
     }
 
     private static Markup headline(int now, int all) {
         if (all == 0) {
-            return new Say().sentence("Nothing to load: no pass is proposed.").done();
+            return new Say()
+                    .sentence(tell("page.loads.nothing-to-load-no-pass"))
+                    .done();
         }
         return now == 0
                 ? new Say()
-                        .sentence("Today", " nothing to load.")
-                        .sentence(Words.capital(Words.count(all, "pass").replace("passs", "passes"))
-                                + " in the next days.")
+                        .sentence(tell("page.loads.today"), tell("page.loads.nothing-to-load"))
+                        .sentence(tell(
+                                "page.loads.in-the-next-days",
+                                "count",
+                                Phrases.capital(Phrases.count(all, "pass").replace("passs", "passes"))))
                         .done()
                 : new Say()
-                        .sentence("Today", " load for " + Words.count(now, "field") + ".")
+                        .sentence(
+                                tell("page.loads.today"),
+                                tell("page.loads.load-for", "count", Phrases.count(now, "field")))
                         .done();
     }
 
@@ -134,8 +148,8 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
                 places.of(zone),
                 Choice.key(o),
                 new Say()
-                        .markup(Words.rate(o, format))
-                        .text(" " + Words.where(o.placement()) + ", " + o.product())
+                        .markup(Phrases.rate(o, format))
+                        .text(" " + Phrases.where(o.placement()) + ", " + o.product())
                         .done(),
                 o.rig(),
                 loads(day, zone, o, format));
@@ -146,7 +160,9 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
             LoadView.Job job = LoadView.job(day, zone, o, format);
             int n = job.plan().loads().size();
             String each = Amounts.volume(job.plan().loads().get(0).volume_m3(), format.isMetric());
-            return n == 1 ? "one of " + each : Words.number(n) + " of " + each;
+            return n == 1
+                    ? tell("page.loads.one-of", "each", each)
+                    : tell("page.loads.of", "n", Phrases.number(n), "each", each);
         } catch (EarleafException cannot) {
             return cannot.problems().get(0).todo();
         }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -22,13 +24,19 @@ final class MorningHeadline {
         if (!later.isEmpty()) {
             Option next = later.get(0);
             return new Say()
-                    .sentence("Today", " no pass.")
-                    .sentence("Next: " + MorningView.label(next.field(), next.zone()) + " "
-                            + Format.soon(next.date(), brief.on()) + reason(brief, next, format) + ".")
+                    .sentence(tell("page.morning-headline.today"), tell("page.morning-headline.no-pass"))
+                    .sentence(tell(
+                            "page.morning-headline.next",
+                            "field",
+                            MorningView.label(next.field(), next.zone()),
+                            "soon",
+                            Format.soon(next.date(), brief.on()),
+                            "reason",
+                            reason(brief, next, format)))
                     .done();
         }
         return new Say()
-                .sentence("Today", " no pass would pay.")
+                .sentence(tell("page.morning-headline.today"), tell("page.morning-headline.no-pass-would-pay"))
                 .sentence(nothing(brief))
                 .done();
     }
@@ -38,36 +46,59 @@ final class MorningHeadline {
         List<Option> sprays = all.stream().filter(o -> !o.isNitrogen()).toList();
         if (today.isEmpty()) {
             return new Say()
-                    .sentence("Today", " " + spray(sprays) + ".")
-                    .sentence("It gains $" + format.money(sprays.get(0).worth().mean_usdHa()) + " " + format.areaName()
-                            + ".")
+                    .sentence(tell("page.morning-headline.today"), " " + spray(sprays) + ".")
+                    .sentence(tell(
+                            "page.morning-headline.it-gains",
+                            "money",
+                            format.money(sprays.get(0).worth().mean_usdHa()),
+                            "areaName",
+                            format.areaName()))
                     .done();
         }
         Say say = nitrogen(brief, today, format);
-        return (sprays.isEmpty() ? say : say.sentence(Words.capital(spray(sprays)) + ".")).done();
+        return (sprays.isEmpty() ? say : say.sentence(Phrases.capital(spray(sprays)) + ".")).done();
     }
 
     /** "spray fungicide over the top on Weir Sixty". */
     private static String spray(List<Option> sprays) {
         Option first = sprays.get(0);
         return sprays.size() == 1
-                ? "spray " + first.kind() + " " + Words.where(first.placement()) + " on "
-                        + MorningView.label(first.field(), first.zone())
-                : "spray against disease and insects on " + Words.count(sprays.size(), "field");
+                ? tell(
+                        "page.morning-headline.spray-on",
+                        "kind",
+                        first.kind(),
+                        "where",
+                        Phrases.where(first.placement()),
+                        "field",
+                        MorningView.label(first.field(), first.zone()))
+                : tell(
+                        "page.morning-headline.spray-against-disease-and",
+                        "count",
+                        Phrases.count(sprays.size(), "field"));
     }
 
     private static Say nitrogen(Brief brief, List<Option> today, Format format) {
         Option first = today.get(0);
         boolean same = today.stream().allMatch(o -> o.placement() == first.placement());
-        String where = same ? " " + Words.where(first.placement()) : "";
+        String where = same ? " " + Phrases.where(first.placement()) : "";
         String name = MorningView.label(first.field(), first.zone());
         String why = reason(brief, first, format) + ".";
         if (today.size() == 1) {
-            return new Say().sentence("Today", " put nitrogen" + where + " on " + name + why);
+            return new Say()
+                    .sentence(
+                            tell("page.morning-headline.today"),
+                            tell("page.morning-headline.put-nitrogen-on", "where", where, "name", name, "why", why));
         }
         return new Say()
-                .sentence("Today", " put nitrogen" + where + " on " + Words.count(today.size(), "field") + ".")
-                .sentence(name + " first" + why);
+                .sentence(
+                        tell("page.morning-headline.today"),
+                        tell(
+                                "page.morning-headline.put-nitrogen-on-2",
+                                "where",
+                                where,
+                                "count",
+                                Phrases.count(today.size(), "field")))
+                .sentence(tell("page.morning-headline.first", "name", name, "why", why));
     }
 
     /** ": it runs short on Sunday", or the cost of waiting when it never does. */
@@ -79,27 +110,39 @@ final class MorningHeadline {
                 MorningView.outlook(brief, o).map(Outlook::nShort).flatMap(s -> s.p50());
         if (shortOn.isPresent()) {
             return shortOn.get().isAfter(brief.on())
-                    ? ": it runs short " + Format.soon(shortOn.get(), brief.on())
-                    : ": it has been short since " + Format.date(shortOn.get());
+                    ? tell("page.morning-headline.it-runs-short", "soon", Format.soon(shortOn.get(), brief.on()))
+                    : tell("page.morning-headline.it-has-been-short-since", "shortOn", Format.date(shortOn.get()));
         }
         return o.waitCost_usdHaDay() > 0
-                ? ": each day of waiting costs " + format.moneyFine(o.waitCost_usdHaDay()) + " " + format.areaName()
-                : ": it gains $" + format.money(o.worth().mean_usdHa()) + " " + format.areaName();
+                ? tell(
+                        "page.morning-headline.each-day-of-waiting-costs",
+                        "moneyFine",
+                        format.moneyFine(o.waitCost_usdHaDay()),
+                        "areaName",
+                        format.areaName())
+                : tell(
+                        "page.morning-headline.it-gains-2",
+                        "money",
+                        format.money(o.worth().mean_usdHa()),
+                        "areaName",
+                        format.areaName());
     }
 
     private static String nothing(Brief brief) {
         long likely = brief.outlooks().stream()
-                .filter(o -> !Words.isRipe(o) && o.nShort().p50().isPresent())
+                .filter(o -> !Phrases.isRipe(o) && o.nShort().p50().isPresent())
                 .count();
         if (brief.outlooks().isEmpty()) {
-            return "No corn stands on this farm.";
+            return tell("page.morning-headline.no-corn-stands-on-this");
         }
-        if (brief.outlooks().stream().allMatch(Words::isRipe)) {
-            return "The corn is ripe.";
+        if (brief.outlooks().stream().allMatch(Phrases::isRipe)) {
+            return tell("page.morning-headline.the-corn-is-ripe");
         }
         return likely == 0
-                ? "No field is likely to run short of nitrogen."
-                : Words.capital(Words.count((int) likely, "field"))
-                        + " may run short, but no pass would earn its cost back.";
+                ? tell("page.morning-headline.no-field-is-likely-to")
+                : tell(
+                        "page.morning-headline.may-run-short-but-no",
+                        "count",
+                        Phrases.capital(Phrases.count((int) likely, "field")));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -110,7 +112,10 @@ public record MorningView(
                 leftOut(brief, format),
                 readings(brief, places, format),
                 brief.cautions().stream().map(format::say).toList(),
-                Format.number(brief.seasonsSimulated(), 0) + " seasons were simulated for this page.");
+                tell(
+                        "page.morning.seasons-were-simulated",
+                        "seasonsSimulated",
+                        Format.number(brief.seasonsSimulated(), 0)));
     }
 
     private static List<Figured> constants(FarmDay day, Brief brief, Format format) {
@@ -122,11 +127,17 @@ public record MorningView(
                 .ifPresent(w -> all.add(new Figured(
                         Figure.WEATHER_AHEAD,
                         new Say()
-                                .text(format.temperature(w.tmin_C()) + " to " + format.temperature(w.tmax_C()))
+                                .text(tell(
+                                        "page.morning.to",
+                                        "temperature",
+                                        format.temperature(w.tmin_C()),
+                                        "temperature2",
+                                        format.temperature(w.tmax_C())))
                                 .unit(format.temperatureUnit())
                                 .done())));
         all.add(new Figured(Figure.WEATHER_AHEAD, rain(day, forecast, brief.on(), format)));
-        Words.stages(brief.outlooks()).ifPresent(s -> all.add(new Figured(Figure.STAGE, Markup.text("Corn " + s))));
+        Phrases.stages(brief.outlooks())
+                .ifPresent(s -> all.add(new Figured(Figure.STAGE, Markup.text(tell("page.morning.corn", "s", s)))));
         return all;
     }
 
@@ -139,13 +150,16 @@ public record MorningView(
             WeatherDay w = forecast.get(k);
             if (any && !w.date().isBefore(on) && w.rain_mm() >= 1) {
                 Say say = new Say()
-                        .text("Rain " + Format.day(w.date()) + ", " + format.rain(w.rain_mm()))
+                        .text(tell("page.morning.rain", "date", Format.day(w.date()), "rain", format.rain(w.rain_mm())))
                         .unit(format.rainUnit());
                 double chance = k < chances.size() ? chances.get(k) : Double.NaN;
-                return (Double.isNaN(chance) ? say : say.text(", " + Format.inTen(chance) + " chances in 10")).done();
+                return (Double.isNaN(chance)
+                                ? say
+                                : say.text(tell("page.morning.chances-in-10", "tenths", Format.inTen(chance))))
+                        .done();
             }
         }
-        return Markup.text(any ? "No rain in the forecast" : "No forecast given");
+        return Markup.text(any ? tell("page.morning.no-rain-in-the-forecast") : tell("page.morning.no-forecast-given"));
     }
 
     private static List<Entry> entries(Brief brief, List<Option> today, Places places, Format format) {
@@ -156,20 +170,22 @@ public record MorningView(
             double area_ha = outlook.map(k -> k.zone().area_ha()).orElse(Double.NaN);
             double wait = o.waitCost_usdHaDay();
             entries.add(new Entry(
-                    entries.isEmpty() ? "First" : "Then",
+                    entries.isEmpty() ? tell("page.morning.first") : tell("page.morning.then"),
                     label(o.field(), o.zone()),
                     Double.isNaN(area_ha) ? "" : format.area(area_ha) + " " + format.areaUnit(),
                     places.of(o.field(), o.zone()),
                     Choice.key(o),
                     new Say()
-                            .markup(Words.rate(o, format))
-                            .text(" " + Words.where(o.placement()) + ", " + o.rig() + ".")
+                            .markup(Phrases.rate(o, format))
+                            .text(" " + Phrases.where(o.placement()) + ", " + o.rig() + ".")
                             .done(),
-                    Words.product(o, format),
+                    Phrases.product(o, format),
                     why(o, format),
                     WorthView.of(o.worth(), scale, "$0", false, format),
                     format.moneyFine(wait),
-                    Double.isNaN(area_ha) || wait <= 0 ? "" : "$" + Format.number(wait * area_ha, 0) + " a field",
+                    Double.isNaN(area_ha) || wait <= 0
+                            ? ""
+                            : tell("page.morning.a-field", "number", Format.number(wait * area_ha, 0)),
                     outlook.map(k -> thumbnail(k, format)).orElse(Markup.NONE),
                     entries.isEmpty(),
                     o.isNitrogen(),
@@ -180,8 +196,14 @@ public record MorningView(
 
     private static Markup thumbnail(Outlook o, Format format) {
         double left = SoilSums.mineral(o.trace(), o.today());
-        String label = "Soil under two rows, " + o.zone().label() + ": " + format.nitrogen(left) + " "
-                + format.nitrogenUnit() + " to 5 ft";
+        String label = tell(
+                "page.morning.soil-under-two-rows-to",
+                "label",
+                o.zone().label(),
+                "nitrogen",
+                format.nitrogen(left),
+                "nitrogenUnit",
+                format.nitrogenUnit());
         return Thumbnail.of(o.zone(), o.trace(), o.today(), format, label);
     }
 
@@ -193,8 +215,8 @@ public record MorningView(
                         places.of(o.field(), o.zone()),
                         Choice.key(o),
                         new Say()
-                                .markup(Words.rate(o, format))
-                                .text(" " + Words.where(o.placement()) + ", " + o.rig())
+                                .markup(Phrases.rate(o, format))
+                                .text(" " + Phrases.where(o.placement()) + ", " + o.rig())
                                 .done(),
                         new Say()
                                 .strong(format.money(o.worth().mean_usdHa()))
@@ -209,7 +231,7 @@ public record MorningView(
 
     private static List<LeftRow> leftOut(Brief brief, Format format) {
         return brief.leftOut().stream()
-                .map(l -> new LeftRow(label(l.field(), l.zone()), Words.capital(l.kind()), format.say(l.reason())))
+                .map(l -> new LeftRow(label(l.field(), l.zone()), Phrases.capital(l.kind()), format.say(l.reason())))
                 .toList();
     }
 
@@ -217,7 +239,7 @@ public record MorningView(
         return brief.readings().stream()
                 .map(r -> new ReadingRow(
                         label(r.field(), r.zone()),
-                        Marks.reading(Words.capital(format.say(r.take()))),
+                        Marks.reading(Phrases.capital(format.say(r.take()))),
                         "/walk?place=" + places.of(r.field(), r.zone()) + "&kind="
                                 + r.kind().word(),
                         format.say(r.because())))

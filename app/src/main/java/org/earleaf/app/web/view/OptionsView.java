@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -79,12 +81,12 @@ public record OptionsView(
         Whisker scale = Whisker.scaleOf(options.stream().map(Option::worth).toList());
         Prices prices = day.farm().prices();
         List<Markup> constants = List.of(
-                Markup.text("What a pass is worth"),
+                Markup.text(tell("page.options.what-a-pass-is-worth")),
                 new Say()
-                        .text("Corn $" + Format.number(prices.corn_usdBu(), 2))
-                        .unit("a bushel")
+                        .text(tell("page.options.corn", "corn", Format.number(prices.corn_usdBu(), 2)))
+                        .unit(tell("page.options.a-bushel"))
                         .done(),
-                Markup.text("Against doing nothing, over the same futures"));
+                Markup.text(tell("page.options.against-doing-nothing-over")));
         return new OptionsView(
                 zone.label(),
                 Places.of(day.farm()).of(zone),
@@ -116,7 +118,7 @@ public record OptionsView(
 
     private static Markup headline(Zone zone, Optional<Option> go, FarmDay day, Format format) {
         if (go.isEmpty()) {
-            Say say = new Say().sentence("No pass is offered on " + zone.label() + " today.");
+            Say say = new Say().sentence(tell("page.options.no-pass-is-offered-on", "label", zone.label()));
             day.brief().leftOut().stream()
                     .filter(l -> l.field().equals(zone.field()) && l.zone().equals(zone.zone()))
                     .findFirst()
@@ -126,23 +128,37 @@ public record OptionsView(
         Option best = go.get();
         Worth worth = best.worth();
         String what =
-                format.nitrogen(best.nitrogen_kgHa()) + " " + format.massUnit() + " " + Words.where(best.placement());
+                format.nitrogen(best.nitrogen_kgHa()) + " " + format.massUnit() + " " + Phrases.where(best.placement());
         if (worth.mean_usdHa() <= 0) {
             return new Say()
-                    .sentence("No pass pays on " + zone.label() + ".")
-                    .sentence("The best, " + what + ", would lose $" + format.money(-worth.mean_usdHa()) + " "
-                            + format.areaName() + ".")
+                    .sentence(tell("page.options.no-pass-pays-on", "label", zone.label()))
+                    .sentence(tell(
+                            "page.options.the-best-would-lose",
+                            "what",
+                            what,
+                            "money",
+                            format.money(-worth.mean_usdHa()),
+                            "areaName",
+                            format.areaName()))
                     .done();
         }
         return new Say()
-                .sentence(Words.capital(what + " " + Format.soon(best.date(), day.on())) + " gains "
-                        + gain(worth, format) + " " + format.areaName() + ".")
-                .sentence("It pays in " + Format.chance(worth.chanceItPays()) + " futures.")
+                .sentence(tell(
+                        "page.options.gains",
+                        "capital",
+                        Phrases.capital(what + " " + Format.soon(best.date(), day.on())),
+                        "gain",
+                        gain(worth, format),
+                        "areaName",
+                        format.areaName()))
+                .sentence(tell("page.options.it-pays-in-futures", "chance", Format.chance(worth.chanceItPays())))
                 .done();
     }
 
     private static String gain(Worth worth, Format format) {
-        return format.moneyValue(worth.mean_usdHa()) < 1 ? "less than $1" : "$" + format.money(worth.mean_usdHa());
+        return format.moneyValue(worth.mean_usdHa()) < 1
+                ? tell("page.options.less-than-1")
+                : "$" + format.money(worth.mean_usdHa());
     }
 
     private static List<Table> tables(Option best, List<Option> options, Whisker scale, Format format) {
@@ -155,17 +171,17 @@ public record OptionsView(
         String day = Format.day(best.date());
         return List.of(
                 table(
-                        "By date",
-                        "The best of each day",
+                        tell("page.options.by-date"),
+                        tell("page.options.the-best-of-each-day"),
                         options.stream(),
                         Option::date,
                         best,
                         scale,
                         format,
-                        o -> Format.day(o.date()) + ": " + Words.choice(o, format)),
+                        o -> Format.day(o.date()) + ": " + Phrases.choice(o, format)),
                 table(
-                        "By rate",
-                        "Rate, " + day,
+                        tell("page.options.by-rate"),
+                        tell("page.options.rate", "day", day),
                         sameButRate,
                         Option::nitrogen_kgHa,
                         best,
@@ -173,14 +189,14 @@ public record OptionsView(
                         format,
                         o -> format.nitrogen(o.nitrogen_kgHa()) + " " + format.nitrogenUnit() + ", " + o.product()),
                 table(
-                        "By placement",
-                        "Placement, " + day,
+                        tell("page.options.by-placement"),
+                        tell("page.options.placement", "day", day),
                         sameDay,
                         o -> o.placement().word() + o.rig(),
                         best,
                         scale,
                         format,
-                        o -> Words.capital(o.placement().word()) + ", " + o.rig() + ", "
+                        o -> Phrases.capital(o.placement().word()) + ", " + o.rig() + ", "
                                 + format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit()));
     }
 
@@ -217,7 +233,7 @@ public record OptionsView(
     }
 
     private static Row row(Option o, String label, Whisker scale, boolean picked, Format format) {
-        String whole = Format.day(o.date()) + ", " + Words.choice(o, format) + ", " + o.product();
+        String whole = Format.day(o.date()) + ", " + Phrases.choice(o, format) + ", " + o.product();
         return new Row(label, whole, Choice.key(o), WorthView.of(o.worth(), scale, "", picked, format), picked);
     }
 }

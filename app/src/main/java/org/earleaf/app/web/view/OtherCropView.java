@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.Comparator;
 import java.util.List;
 import org.earleaf.app.desk.FarmDay;
@@ -30,8 +32,13 @@ public record OtherCropView(
                 zone.label(),
                 Places.of(day.farm()).of(zone),
                 ground,
-                (zone.planted().isAfter(day.on()) ? "To be planted " : "Planted ") + Format.date(zone.planted()),
-                List.of(zone.label() + " grows " + zone.crop() + ".", "Its season is not modelled."),
+                (zone.planted().isAfter(day.on())
+                                ? tell("page.other-crop.to-be-planted")
+                                : tell("page.other-crop.planted"))
+                        + Format.date(zone.planted()),
+                List.of(
+                        tell("page.other-crop.grows", "label", zone.label(), "crop", zone.crop()),
+                        tell("page.other-crop.its-season-is-not-modelled")),
                 CalendarView.passesOn(day, zone)
                         .sorted(Comparator.comparing(Pass::date).reversed())
                         .map(p -> done(p, format))
@@ -41,7 +48,7 @@ public record OtherCropView(
     private static Done done(Pass p, Format format) {
         return new Done(
                 Format.day(p.date()),
-                CalendarRow.what(p, format) + ", " + Words.where(p.placement()),
-                p.state() == Pass.State.MADE ? "made" : "planned by you");
+                CalendarRow.what(p, format) + ", " + Phrases.where(p.placement()),
+                p.state() == Pass.State.MADE ? "made" : tell("page.other-crop.planned-by-you"));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.math.BigDecimal;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Markup;
@@ -33,7 +35,7 @@ public record ParameterRow(
                 SPOKEN.say(p),
                 unit(p.unit()),
                 number(p.usual()),
-                number(p.low()) + " to " + number(p.high()),
+                tell("page.parameter-row.to", "low", number(p.low()), "high", number(p.high())),
                 source,
                 spread(p));
     }
@@ -52,7 +54,7 @@ public record ParameterRow(
                 SPOKEN.say(a),
                 unit(a.unit()),
                 number(a.usual()),
-                number(a.low()) + " to " + number(a.high()),
+                tell("page.parameter-row.to", "low", number(a.low()), "high", number(a.high())),
                 source,
                 "");
     }
@@ -63,7 +65,7 @@ public record ParameterRow(
 
     private static String spread(Parameter p) {
         if (p.cv() > 0) {
-            return number(p.cv()) + " of its value";
+            return tell("page.parameter-row.of-its-value", "cv", number(p.cv()));
         }
         return p.sd() > 0 ? number(p.sd()) + " " + p.unit() : "none";
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -10,6 +12,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.week.WeekChange;
 
 /** What an address says has come to pass since the week was planned; every page of the plan hands it on. */
@@ -64,19 +68,34 @@ public record PlanAsked(List<String> rain, List<String> down, List<String> done,
 
     public List<Part> parts() {
         List<Part> all = new ArrayList<>();
-        rain.forEach(
-                v -> all.add(new Part("rain", v, "Rain on " + date(v), new PlanAsked(less(rain, v), down, done, pin))));
+        rain.forEach(v -> all.add(new Part(
+                "rain",
+                v,
+                tell("page.plan-asked.rain-on", "v", date(v)),
+                new PlanAsked(less(rain, v), down, done, pin))));
         down.forEach(v -> all.add(new Part(
                 "down",
                 v,
-                v.substring(0, v.lastIndexOf('@')) + " down on " + date(v.substring(v.lastIndexOf('@') + 1)),
+                tell(
+                        "page.plan-asked.down-on",
+                        "substring",
+                        v.substring(0, v.lastIndexOf('@')),
+                        "substring2",
+                        date(v.substring(v.lastIndexOf('@') + 1))),
                 new PlanAsked(rain, less(down, v), done, pin))));
-        done.forEach(v -> all.add(new Part("done", v, v + " done", new PlanAsked(rain, down, less(done, v), pin))));
+        done.forEach(v -> all.add(new Part(
+                "done", v, tell("page.plan-asked.done", "v", v), new PlanAsked(rain, down, less(done, v), pin))));
         pin.forEach(v -> all.add(new Part(
                 "pin",
                 v,
-                v.substring(0, v.indexOf('=')) + " put on " + v.substring(v.indexOf('=') + 1, v.lastIndexOf('@')) + ", "
-                        + date(v.substring(v.lastIndexOf('@') + 1)),
+                tell(
+                        "page.plan-asked.put-on",
+                        "substring",
+                        v.substring(0, v.indexOf('=')),
+                        "substring2",
+                        v.substring(v.indexOf('=') + 1, v.lastIndexOf('@')),
+                        "substring3",
+                        date(v.substring(v.lastIndexOf('@') + 1))),
                 new PlanAsked(rain, down, done, less(pin, v)))));
         return all;
     }
@@ -89,7 +108,8 @@ public record PlanAsked(List<String> rain, List<String> down, List<String> done,
         try {
             return LocalDate.parse(iso.strip());
         } catch (DateTimeParseException notADay) {
-            throw EarleafException.of("day", "\"" + iso + "\"", "a day as YYYY-MM-DD", "Choose one of the list.");
+            throw new EarleafException(
+                    Problem.of("plan-asked.a-day-as-yyyy-mm", Said.text("day"), Said.text("\"" + iso + "\"")));
         }
     }
 

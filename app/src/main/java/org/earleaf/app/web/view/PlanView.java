@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -80,7 +82,14 @@ public record PlanView(
                         .map(w -> new LeftRow(week.passes().get(w.job()).name(), format.say(w.said())))
                         .toList(),
                 week.later().stream()
-                        .map(l -> l.place() + ", " + l.kind() + ": best from " + Format.date(l.date()) + " on.")
+                        .map(l -> tell(
+                                "page.plan.best-from-on",
+                                "place",
+                                l.place(),
+                                "kind",
+                                l.kind(),
+                                "date",
+                                Format.date(l.date())))
                         .toList(),
                 money(week),
                 week.notes().stream().map(format::say).toList(),
@@ -93,7 +102,7 @@ public record PlanView(
         List<Week.Stop> all = week.all();
         Say say = new Say();
         if (all.isEmpty()) {
-            say.sentence("Nothing is to be driven in the next seven days.");
+            say.sentence(tell("page.plan.nothing-is-to-be-driven"));
         } else {
             LocalDate first = all.get(0).date();
             List<Week.Stop> then =
@@ -102,14 +111,26 @@ public record PlanView(
                     .collect(Collectors.groupingBy(Week.Stop::rig, LinkedHashMap::new, Collectors.counting()))
                     .entrySet()
                     .stream()
-                    .map(e -> "the " + e.getKey() + " makes " + passes(e.getValue()))
+                    .map(e -> tell("page.plan.the-makes", "name", e.getKey(), "passes", passes(e.getValue())))
                     .collect(Collectors.joining(", "));
             if (first.equals(week.on())) {
                 say.sentence(
-                        "Today", " " + work + ", out at " + clock(then.get(0).leave()) + ".");
+                        tell("page.plan.today"),
+                        tell(
+                                "page.plan.out-at",
+                                "work",
+                                work,
+                                "clock",
+                                clock(then.get(0).leave())));
             } else {
-                say.sentence("Nothing today. " + Format.longDay(first) + " " + work + ", out at "
-                        + clock(then.get(0).leave()) + ".");
+                say.sentence(tell(
+                        "page.plan.nothing-today-out-at",
+                        "longDay",
+                        Format.longDay(first),
+                        "work",
+                        work,
+                        "clock",
+                        clock(then.get(0).leave())));
             }
         }
         anew.ifPresent(a -> say.sentence(costs(a)));
@@ -117,33 +138,45 @@ public record PlanView(
     }
 
     private static String passes(long n) {
-        return n == 1 ? "one pass" : n + " passes";
+        return n == 1 ? tell("page.plan.one-pass") : tell("page.plan.passes", "n", String.valueOf(n));
     }
 
     private static String costs(WeekChange.Anew a) {
         String usd = usd(a.more_usd() < 0 ? -a.more_usd() : a.more_usd());
-        return "What has come to pass makes the week " + usd + (a.more_usd() < 0 ? " cheaper." : " dearer.");
+        return tell(
+                "page.plan.what-has-come-to-pass",
+                "usd",
+                usd,
+                "more",
+                a.more_usd() < 0 ? tell("page.plan.cheaper") : tell("page.plan.dearer"));
     }
 
     private static List<String> moved(WeekChange.Anew a) {
         List<String> all = new ArrayList<>();
-        a.forced().forEach(j -> all.add("Has to move: " + move(a, j)));
-        a.moved().forEach(j -> all.add("Moves because that is cheaper: " + move(a, j)));
-        return all.isEmpty() ? List.of("Nothing that was planned has to move.") : all;
+        a.forced().forEach(j -> all.add(tell("page.plan.has-to-move", "move", move(a, j))));
+        a.moved().forEach(j -> all.add(tell("page.plan.moves-because-that-is-cheaper", "move", move(a, j))));
+        return all.isEmpty() ? List.of(tell("page.plan.nothing-that-was-planned")) : all;
     }
 
     private static String move(WeekChange.Anew a, int job) {
         String name = a.now().passes().get(job).name();
         return place(a.now(), job)
-                .map(to -> name + ", from " + place(a.before(), job).orElse("nowhere") + " to " + to + ".")
-                .orElse(name + " is left out.");
+                .map(to -> tell(
+                        "page.plan.from-to",
+                        "name",
+                        name,
+                        "place",
+                        place(a.before(), job).orElse("nowhere"),
+                        "to",
+                        to))
+                .orElse(tell("page.plan.is-left-out", "name", name));
     }
 
     private static Optional<String> place(Week week, int job) {
         return week.all().stream()
                 .filter(s -> s.job() == job)
                 .findFirst()
-                .map(s -> s.rig() + " on " + Format.day(s.date()));
+                .map(s -> tell("page.plan.on", "rig", s.rig(), "date", Format.day(s.date())));
     }
 
     private static DayRow day(Week week, int d, PlanAsked asked, Places places, Format format) {
@@ -153,58 +186,76 @@ public record PlanView(
                 .filter(s -> s.date().equals(date))
                 .collect(Collectors.groupingBy(Week.Stop::rig, LinkedHashMap::new, Collectors.toList()))
                 .forEach((rig, stops) -> rigs.add(new RigRow(
-                        Words.capital(rig),
+                        Phrases.capital(rig),
                         clock(stops.get(0).leave()),
                         asked.link("/plan/sheet", "of", rig, "on", date.toString()),
                         stops.stream().map(s -> stop(week, s, places, format)).toList())));
         boolean rain = asked.rain().contains(date.toString());
-        return new DayRow(Format.longDay(date), Format.inTen(rain ? 0 : week.chance(d)) + " of 10", rigs);
+        return new DayRow(
+                Format.longDay(date), tell("page.plan.of-10", "tenths", Format.inTen(rain ? 0 : week.chance(d))), rigs);
     }
 
     private static StopRow stop(Week week, Week.Stop s, Places places, Format format) {
         return new StopRow(
-                clock(s.start()) + " to " + clock(s.end()),
+                tell("page.plan.to", "clock", clock(s.start()), "clock2", clock(s.end())),
                 s.pass().place(),
                 places.of(s.pass().zone()),
                 what(s.way(), format),
                 format.area(s.pass().area_ha()) + " " + format.areaUnit(),
                 loads(s.loads()),
-                Format.inTen(week.plan().chanceDone().get(s.job())) + " of 10");
+                tell(
+                        "page.plan.of-10",
+                        "tenths",
+                        Format.inTen(week.plan().chanceDone().get(s.job()))));
     }
 
     static String loads(int n) {
-        return n == 0 ? "" : n == 1 ? "1 load" : n + " loads";
+        return n == 0 ? "" : n == 1 ? tell("page.plan.1-load") : tell("page.plan.loads", "n", n);
     }
 
     /** "40 lb N/ac as UAN 28, 13.4 gal/ac, row-base dribble". */
     static String what(Option o, Format format) {
         String how = ", " + o.placement().word();
         return o.isNitrogen()
-                ? format.nitrogen(o.nitrogen_kgHa()) + " " + format.nitrogenUnit() + " as " + o.product() + ", "
-                        + format.product(o.productRate(), o.liquid()) + " " + format.productUnit(o.liquid()) + how
+                ? tell(
+                        "page.plan.as",
+                        "nitrogen",
+                        format.nitrogen(o.nitrogen_kgHa()),
+                        "nitrogenUnit",
+                        format.nitrogenUnit(),
+                        "product",
+                        o.product(),
+                        "product2",
+                        format.product(o.productRate(), o.liquid()),
+                        "productUnit",
+                        format.productUnit(o.liquid()),
+                        "how",
+                        how)
                 : o.product() + how;
     }
 
     private static List<MoneyRow> money(Week week) {
         var cost = week.plan().found().cost();
         return List.of(
-                new MoneyRow("Rigs on the way and at work", usd(cost.rig_usd()), "if each day turns out as is likely"),
-                new MoneyRow("Days that are not the best", usd(cost.loss_usd()), "likewise"),
-                new MoneyRow("Left out", usd(cost.undone_usd()), "against doing it on its best day"),
                 new MoneyRow(
-                        "All of it over a hundred futures",
+                        tell("page.plan.rigs-on-the-way-and"),
+                        usd(cost.rig_usd()),
+                        tell("page.plan.if-each-day-turns-out")),
+                new MoneyRow(tell("page.plan.days-that-are-not-the"), usd(cost.loss_usd()), "likewise"),
+                new MoneyRow(
+                        tell("page.plan.left-out"), usd(cost.undone_usd()), tell("page.plan.against-doing-it-on-its")),
+                new MoneyRow(
+                        tell("page.plan.all-of-it-over-a"),
                         usd(week.plan().mean_usd()),
-                        spread(week.plan()) + ": today stands, later days are planned anew as each future goes"));
+                        tell("page.plan.today-stands-later-days", "spread", spread(week.plan()))));
     }
 
     /** A few dear futures can lift the mean above what nine in ten stay below: then that is said. */
     private static String spread(OverFutures.Robust r) {
         String range = usd(r.p10_usd()).equals(usd(r.p90_usd()))
-                ? usd(r.p90_usd()) + " in eight of ten futures"
-                : usd(r.p10_usd()) + " to " + usd(r.p90_usd()) + " in eight of ten futures";
-        return r.mean_usd() <= r.p90_usd()
-                ? range
-                : range + "; fewer than one in ten are so much dearer that the mean lies above them";
+                ? tell("page.plan.in-eight-of-ten-futures", "usd", usd(r.p90_usd()))
+                : tell("page.plan.to-in-eight-of-ten", "usd", usd(r.p10_usd()), "usd2", usd(r.p90_usd()));
+        return r.mean_usd() <= r.p90_usd() ? range : tell("page.plan.fewer-than-one-in-ten", "range", range);
     }
 
     private static Choices choices(Week week) {

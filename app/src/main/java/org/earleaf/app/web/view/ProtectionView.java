@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.List;
 import org.earleaf.app.web.drawing.Whisker;
 import org.earleaf.app.web.text.Format;
@@ -27,7 +29,7 @@ public record ProtectionView(List<String> says, List<String> why, String assumed
         Whisker scale = Whisker.scaleOf(best.stream().map(Option::worth).toList());
         List<Row> rows = best.stream()
                 .map(o -> new Row(
-                        Format.day(o.date()) + ": " + Words.choice(o, format),
+                        Format.day(o.date()) + ": " + Phrases.choice(o, format),
                         Choice.key(o),
                         WorthView.of(o.worth(), scale, "", isPicked(answer, o), format),
                         isPicked(answer, o),
@@ -47,19 +49,28 @@ public record ProtectionView(List<String> says, List<String> why, String assumed
 
     private static List<String> says(ProtectionAnswer answer, Format format) {
         List<String> left = answer.leftOut().stream()
-                .map(l -> "No " + l.kind() + ": " + format.say(l.reason()))
+                .map(l -> tell("page.protection.no", "kind", l.kind(), "reason", format.say(l.reason())))
                 .toList();
         if (answer.proposed().isEmpty()) {
             return left;
         }
         Option o = answer.proposed().get();
-        String best =
-                Format.day(o.date()) + ": " + Words.mix(o.spray().orElseThrow().mix(), format) + ", "
-                        + Words.where(o.placement()) + ", " + o.rig() + ". It gains $"
-                        + format.money(o.worth().mean_usdHa())
-                        + " " + format.areaName() + " on average and pays in "
-                        + Format.chance(o.worth().chanceItPays())
-                        + " futures.";
+        String best = tell(
+                "page.protection.it-gains-on-average-and",
+                "date",
+                Format.day(o.date()),
+                "mix",
+                Phrases.mix(o.spray().orElseThrow().mix(), format),
+                "where",
+                Phrases.where(o.placement()),
+                "rig",
+                o.rig(),
+                "money",
+                format.money(o.worth().mean_usdHa()),
+                "areaName",
+                format.areaName(),
+                "chance",
+                Format.chance(o.worth().chanceItPays()));
         return java.util.stream.Stream.concat(java.util.stream.Stream.of(best), left.stream())
                 .toList();
     }

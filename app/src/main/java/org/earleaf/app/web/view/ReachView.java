@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -51,7 +53,12 @@ public record ReachView(List<Row> rows, List<String> passed) {
         }
         rows.sort(Comparator.comparing(Timed::last));
         List<String> sentences = passed.entrySet().stream()
-                .map(e -> Words.capital(e.getKey()) + " no longer fits on " + String.join("; ", e.getValue()) + ".")
+                .map(e -> tell(
+                        "page.reach.no-longer-fits-on",
+                        "name",
+                        Phrases.capital(e.getKey()),
+                        "getValue",
+                        String.join("; ", e.getValue())))
                 .toList();
         return new ReachView(rows.stream().map(Timed::row).toList(), sentences);
     }
@@ -63,8 +70,14 @@ public record ReachView(List<Row> rows, List<String> passed) {
         return new Row(
                 o.zone().label(),
                 places.of(o.zone()),
-                Words.capital(rig.name()) + ", clears " + format.length(100 * rig.clearance_m()) + " "
-                        + format.lengthUnit(),
+                tell(
+                        "page.reach.clears",
+                        "name",
+                        Phrases.capital(rig.name()),
+                        "length",
+                        format.length(100 * rig.clearance_m()),
+                        "lengthUnit",
+                        format.lengthUnit()),
                 format.height(o.height_cm()),
                 soon ? Marks.soon(day) : Marks.done(day),
                 then(o, r));
@@ -75,12 +88,15 @@ public record ReachView(List<Row> rows, List<String> passed) {
         LocalDate last = gone.lastDay().orElseThrow();
         return o.reach().stream()
                 .filter(r -> r.lastDay().isPresent() && r.lastDay().get().isAfter(last))
-                .map(r -> Words.capital(r.rig())
+                .map(r -> Phrases.capital(r.rig())
                         + (r.date().isEmpty()
-                                ? " to the end"
-                                : " to " + Format.date(r.lastDay().get())))
+                                ? tell("page.reach.to-the-end")
+                                : tell(
+                                        "page.reach.to",
+                                        "lastDay",
+                                        Format.date(r.lastDay().get()))))
                 .findFirst()
-                .orElse("Nothing on this farm");
+                .orElse(tell("page.reach.nothing-on-this-farm"));
     }
 
     private static Optional<Rig> findOwnRig(Farm farm, String name) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -32,16 +34,16 @@ public final class ReadingKinds {
 
     static String name(Kind kind) {
         return switch (kind) {
-            case NITRATE -> "Soil nitrate";
-            case AMMONIUM -> "Soil ammonium";
-            case STAGE -> "Stage";
-            case HEIGHT -> "Height";
-            case STAND -> "Stand";
-            case LESIONS -> "Lesions";
-            case INSECTS -> "Insects";
-            case RAIN -> "Rain in the gauge";
-            case MOISTURE -> "Soil moisture";
-            case COVER -> "Ground covered";
+            case NITRATE -> tell("page.reading-kinds.soil-nitrate");
+            case AMMONIUM -> tell("page.reading-kinds.soil-ammonium");
+            case STAGE -> tell("page.reading-kinds.stage");
+            case HEIGHT -> tell("page.reading-kinds.height");
+            case STAND -> tell("page.reading-kinds.stand");
+            case LESIONS -> tell("page.reading-kinds.lesions");
+            case INSECTS -> tell("page.reading-kinds.insects");
+            case RAIN -> tell("page.reading-kinds.rain-in-the-gauge");
+            case MOISTURE -> tell("page.reading-kinds.soil-moisture");
+            case COVER -> tell("page.reading-kinds.ground-covered");
         };
     }
 
@@ -58,15 +60,15 @@ public final class ReadingKinds {
     /** "A soil test", as the headline calls it. */
     static String headline(Kind kind) {
         return switch (kind) {
-            case NITRATE, AMMONIUM -> "A soil test";
-            case STAGE -> "The stage of the corn";
-            case HEIGHT -> "The height of the corn";
-            case STAND -> "A stand count";
-            case LESIONS -> "A lesion count";
-            case INSECTS -> "An insect count";
-            case RAIN -> "Rain in the gauge";
-            case MOISTURE -> "A soil moisture reading";
-            case COVER -> "A look at the ground cover";
+            case NITRATE, AMMONIUM -> tell("page.reading-kinds.a-soil-test");
+            case STAGE -> tell("page.reading-kinds.the-stage-of-the-corn");
+            case HEIGHT -> tell("page.reading-kinds.the-height-of-the-corn");
+            case STAND -> tell("page.reading-kinds.a-stand-count");
+            case LESIONS -> tell("page.reading-kinds.a-lesion-count");
+            case INSECTS -> tell("page.reading-kinds.an-insect-count");
+            case RAIN -> tell("page.reading-kinds.rain-in-the-gauge");
+            case MOISTURE -> tell("page.reading-kinds.a-soil-moisture-reading");
+            case COVER -> tell("page.reading-kinds.a-look-at-the-ground");
         };
     }
 
@@ -77,7 +79,7 @@ public final class ReadingKinds {
             case STAGE -> "";
             case HEIGHT -> format.lengthUnit();
             case STAND -> format.isMetric() ? "plants/m2" : "plants/ac";
-            case LESIONS, INSECTS -> "per plant";
+            case LESIONS, INSECTS -> tell("page.reading-kinds.per-plant");
             case RAIN -> format.rainUnit();
             case MOISTURE, COVER -> "%";
         };
@@ -97,23 +99,15 @@ public final class ReadingKinds {
 
     static String howTo(Kind kind) {
         return switch (kind) {
-            case NITRATE, AMMONIUM ->
-                "Fifteen cores, walked as a W, every fifth at the row and the rest across the middle. Mix, bag, keep"
-                        + " cold. Skip the headlands.";
-            case STAGE ->
-                "Ten plants in a row that looks like the field. Count leaves whose collar shows; from tassel on, look at"
-                        + " the silks and kernels.";
-            case HEIGHT -> "Ten plants. From the ground to where the top leaf bends over.";
-            case STAND -> "A thousandth of an acre of row (17 ft 5 in at 30 in rows), five places, mean times 1,000.";
-            case LESIONS ->
-                "Walk a W: five stops, twenty plants each. On each plant find the highest leaf with lesions, counted from"
-                        + " the ear leaf; name the disease. Skip the headlands.";
-            case INSECTS ->
-                "Walk a W: five stops, twenty plants each. Count on tassel, upper leaves and ear; note lady beetles,"
-                        + " lacewings and mummies a plant, too.";
-            case RAIN -> "Read at the same hour each morning, and write it under the day that has passed.";
-            case MOISTURE -> "Water by volume. At the depth given, away from tracks.";
-            case COVER -> "Share of the ground covered by residue, seen from above, five places.";
+            case NITRATE, AMMONIUM -> tell("page.reading-kinds.fifteen-cores-walked-as");
+            case STAGE -> tell("page.reading-kinds.ten-plants-in-a-row");
+            case HEIGHT -> tell("page.reading-kinds.ten-plants-from-the-ground");
+            case STAND -> tell("page.reading-kinds.a-thousandth-of-an-acre");
+            case LESIONS -> tell("page.reading-kinds.walk-a-w-five-stops");
+            case INSECTS -> tell("page.reading-kinds.walk-a-w-five-stops-2");
+            case RAIN -> tell("page.reading-kinds.read-at-the-same-hour");
+            case MOISTURE -> tell("page.reading-kinds.water-by-volume-at-the");
+            case COVER -> tell("page.reading-kinds.share-of-the-ground-covered");
         };
     }
 }

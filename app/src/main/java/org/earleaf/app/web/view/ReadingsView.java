@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.Comparator;
 import java.util.List;
 import org.earleaf.app.desk.FarmDay;
@@ -44,8 +46,14 @@ public record ReadingsView(List<Row> rows) {
                         p.id(),
                         p.wide(),
                         p.tall(),
-                        "Photograph of " + Format.date(r.date()) + ", with " + ReadingKinds.name(r.kind()) + " "
-                                + r.entered()))
+                        tell(
+                                "page.readings.photograph-of-with",
+                                "date",
+                                Format.date(r.date()),
+                                "name",
+                                ReadingKinds.name(r.kind()),
+                                "entered",
+                                r.entered())))
                 .toList();
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -102,34 +104,44 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
     private static Markup headline(int count, Optional<Chain.Break> broken) {
         if (broken.isPresent()) {
             return new Say()
-                    .sentence("Entry " + broken.get().number() + " does not hold.")
-                    .sentence(Words.capital(org.earleaf.app.words.Words.US.say(broken.get().why())) + ".")
+                    .sentence(tell(
+                            "page.records.entry-does-not-hold",
+                            "number",
+                            String.valueOf(broken.get().number())))
+                    .sentence(Phrases.capital(org.earleaf.app.words.Words.US.say(
+                                    broken.get().why())) + ".")
                     .done();
         }
         if (count == 0) {
             return new Say()
-                    .sentence("Nothing is filed yet.")
-                    .sentence("A pass is filed from its load sheet, when it is made.")
+                    .sentence(tell("page.records.nothing-is-filed-yet"))
+                    .sentence(tell("page.records.a-pass-is-filed-from"))
                     .done();
         }
         return new Say()
-                .sentence(Words.capital(Words.count(count, "entry").replace("entrys", "entries")) + " on record.")
-                .sentence("None has been changed since it was filed.")
+                .sentence(tell(
+                        "page.records.on-record",
+                        "count",
+                        Phrases.capital(Phrases.count(count, "entry").replace("entrys", "entries"))))
+                .sentence(tell("page.records.none-has-been-changed-since"))
                 .done();
     }
 
     private static Markup chainState(Optional<Chain.Break> broken) {
         return broken.isPresent()
-                ? Marks.out("the chain is broken at entry " + broken.get().number())
-                : Marks.done("the chain holds");
+                ? Marks.out(tell(
+                        "page.records.the-chain-is-broken-at",
+                        "number",
+                        String.valueOf(broken.get().number())))
+                : Marks.done(tell("page.records.the-chain-holds"));
     }
 
     private static Markup state(FiledRecord r, List<Chain.Entry> entries) {
         if (r.isCorrection()) {
-            return Marks.reading("a correction");
+            return Marks.reading(tell("page.records.a-correction"));
         }
         boolean corrected = entries.stream().anyMatch(e -> e.record().corrects().equals(r.id()));
-        return corrected ? Marks.reading("filed, corrected") : Marks.done("filed");
+        return corrected ? Marks.reading(tell("page.records.filed-corrected")) : Marks.done("filed");
     }
 
     private static String what(FiledRecord r) {
@@ -174,28 +186,31 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
 
     private static List<Item> items(FiledRecord r, ZoneId home) {
         List<Item> items = new ArrayList<>();
-        add(items, "Person", r.applicator().name());
-        add(items, "Certificate", r.applicator().certification());
-        add(items, "Customer", r.applicator().customer());
-        add(items, "Place", MorningView.label(r.field(), r.zone()));
-        add(items, "Location", r.location());
-        add(items, "Ground", r.area().text());
-        add(items, "Crop", r.crop());
+        add(items, tell("page.records.person"), r.applicator().name());
+        add(items, tell("page.records.certificate"), r.applicator().certification());
+        add(items, tell("page.records.customer"), r.applicator().customer());
+        add(items, tell("page.records.place"), MorningView.label(r.field(), r.zone()));
+        add(items, tell("page.records.location"), r.location());
+        add(items, tell("page.records.ground"), r.area().text());
+        add(items, tell("page.records.crop"), r.crop());
         for (ProductUse p : r.products()) {
             add(items, p.name(), p.amount().text() + (p.rate().isEmpty() ? "" : ", " + p.rate()));
-            add(items, p.name() + ", registration", p.registration());
-            add(items, p.name() + ", lot", p.lot());
+            add(items, tell("page.records.registration", "name", p.name()), p.registration());
+            add(items, tell("page.records.lot", "name", p.name()), p.lot());
         }
-        add(items, "Placement", r.placement());
-        add(items, "Rig", r.rig());
-        add(items, "Day", Format.longDay(r.date()) + " " + r.date().getYear());
-        add(items, "Start", clock(r.start(), home));
-        add(items, "Stop", clock(r.end(), home));
+        add(items, tell("page.records.placement"), r.placement());
+        add(items, tell("page.records.rig"), r.rig());
+        add(
+                items,
+                tell("page.records.day"),
+                Format.longDay(r.date()) + " " + r.date().getYear());
+        add(items, tell("page.records.start"), clock(r.start(), home));
+        add(items, tell("page.records.stop"), clock(r.end(), home));
         for (Map.Entry<String, String> extra : r.extras().entrySet()) {
-            add(items, Words.capital(extra.getKey()), extra.getValue());
+            add(items, Phrases.capital(extra.getKey()), extra.getValue());
         }
-        add(items, "Filed by", r.filedBy());
-        add(items, "Why corrected", r.why());
+        add(items, tell("page.records.filed-by"), r.filedBy());
+        add(items, tell("page.records.why-corrected"), r.why());
         return items;
     }
 

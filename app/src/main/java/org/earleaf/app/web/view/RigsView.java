@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,18 +61,27 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
         if (first.isPresent()) {
             Setting s = first.get();
             return new Say()
-                    .sentence("Today", " set the " + s.rig() + " to " + s.pressure() + ".")
-                    .sentence("At " + s.speed().replaceAll(" \\(.*", "") + " it puts the rate on " + s.name() + ".")
+                    .sentence(
+                            tell("page.rigs.today"),
+                            tell("page.rigs.set-the-to", "rig", s.rig(), "pressure", s.pressure()))
+                    .sentence(tell(
+                            "page.rigs.at-it-puts-the-rate",
+                            "speed",
+                            s.speed().replaceAll(" \\(.*", ""),
+                            "name",
+                            s.name()))
                     .done();
         }
         return sets.isEmpty()
-                ? new Say()
-                        .sentence("No rig has to be set: no pass is proposed.")
-                        .done()
+                ? new Say().sentence(tell("page.rigs.no-rig-has-to-be")).done()
                 : new Say()
-                        .sentence("Today", " no rig has to be set.")
-                        .sentence("Next: the " + sets.get(0).rig() + ", "
-                                + sets.get(0).when() + ".")
+                        .sentence(tell("page.rigs.today"), tell("page.rigs.no-rig-has-to-be-2"))
+                        .sentence(tell(
+                                "page.rigs.next-the",
+                                "rig",
+                                sets.get(0).rig(),
+                                "when",
+                                sets.get(0).when()))
                         .done();
     }
 
@@ -91,14 +102,19 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
                 places.of(zone),
                 Choice.key(o),
                 new Say()
-                        .markup(Words.rate(o, format))
-                        .text(" " + Words.where(o.placement()) + ", " + o.product())
+                        .markup(Phrases.rate(o, format))
+                        .text(" " + Phrases.where(o.placement()) + ", " + o.product())
                         .done(),
                 o.rig(),
                 s.map(k -> format.words().say(k.outlet())).orElse(""),
-                s.map(k -> figure(FlowPart.SPEED, k.speed_ms(), 1, format) + " ("
-                                + Format.number(FlowPart.SPEED.outside(k.slowest_ms(), metric), 1) + " to "
-                                + Format.number(FlowPart.SPEED.outside(k.fastest_ms(), metric), 1) + ")")
+                s.map(k -> tell(
+                                "page.rigs.to",
+                                "figure",
+                                figure(FlowPart.SPEED, k.speed_ms(), 1, format),
+                                "outside",
+                                Format.number(FlowPart.SPEED.outside(k.slowest_ms(), metric), 1),
+                                "outside2",
+                                Format.number(FlowPart.SPEED.outside(k.fastest_ms(), metric), 1)))
                         .orElse(""),
                 s.map(k -> figure(FlowPart.PRESSURE, k.pressure_Pa(), 0, format))
                         .orElse(""),
@@ -115,14 +131,18 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
         boolean metric = format.isMetric();
         String unit = " " + format.lengthUnit();
         return new Row(
-                Words.capital(r.name()),
+                Phrases.capital(r.name()),
                 r.kind(),
                 r.clearance_m() > 0 ? format.length(100 * r.clearance_m()) + unit : "",
                 r.width_m() > 0 ? format.width(r.width_m()) : "",
                 r.tank_m3() > 0 ? Amounts.volume(r.tank_m3(), metric) : "",
                 r.speedMax_ms() > 0
-                        ? Format.number(FlowPart.SPEED.outside(r.speedMin_ms(), metric), 0) + " to "
-                                + figure(FlowPart.SPEED, r.speedMax_ms(), 0, format)
+                        ? tell(
+                                "page.rigs.to-2",
+                                "outside",
+                                Format.number(FlowPart.SPEED.outside(r.speedMin_ms(), metric), 0),
+                                "figure",
+                                figure(FlowPart.SPEED, r.speedMax_ms(), 0, format))
                         : "",
                 r.placements().stream().sorted().map(Placement::word).collect(Collectors.joining(", ")));
     }

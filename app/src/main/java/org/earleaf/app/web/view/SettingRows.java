@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -23,7 +25,9 @@ final class SettingRows {
     static List<Input> of(Farm farm, Format format) {
         List<Input> all = new ArrayList<>(corn(farm.prices()));
         all.add(new Input(
-                "Nitrogen", format.nitrogenPrice(farm.prices().nitrogen_usdKg()), "Where a product has no price"));
+                tell("page.setting-rows.nitrogen"),
+                format.nitrogenPrice(farm.prices().nitrogen_usdKg()),
+                tell("page.setting-rows.where-a-product-has-no")));
         new TreeSet<>(farm.prices().nitrogenOf_usdKg().keySet())
                 .forEach(product -> all.add(nitrogen(farm.prices(), product, format)));
         for (Rig r : farm.rigs()) {
@@ -34,7 +38,7 @@ final class SettingRows {
         }
         for (Setting s : Setting.values()) {
             all.add(new Input(
-                    Words.capital(s.meaning()),
+                    Phrases.capital(s.meaning()),
                     value(s, farm.settings(), format),
                     farm.settings().own().containsKey(s) ? WhyInputs.YOU : USUAL));
         }
@@ -43,26 +47,37 @@ final class SettingRows {
 
     static List<Input> corn(Prices p) {
         return List.of(
-                new Input("Corn", "$" + Format.number(p.corn_usdBu(), 2) + " a bushel", WhyInputs.YOU),
                 new Input(
-                        "Bringing a bushel home",
+                        tell("page.setting-rows.corn"),
+                        tell("page.setting-rows.a-bushel", "corn", Format.number(p.corn_usdBu(), 2)),
+                        WhyInputs.YOU),
+                new Input(
+                        tell("page.setting-rows.bringing-a-bushel-home"),
                         "$" + Format.number(p.harvestCost_usdBu(), 2),
-                        WhyInputs.YOU + ", or the default"));
+                        tell("page.setting-rows.or-the-default", "you", WhyInputs.YOU)));
     }
 
     static Input nitrogen(Prices p, String product, Format format) {
         return new Input(
-                "Nitrogen in " + product,
+                tell("page.setting-rows.nitrogen-in", "product", product),
                 format.nitrogenPrice(p.nitrogen_usdKg(product)),
-                p.nitrogenOf_usdKg().containsKey(product) ? WhyInputs.YOU : "No price of its own: that of nitrogen");
+                p.nitrogenOf_usdKg().containsKey(product)
+                        ? WhyInputs.YOU
+                        : tell("page.setting-rows.no-price-of-its-own"));
     }
 
     static Input pass(Rig r, Format format) {
-        return new Input("A pass of the " + r.name(), money(r.cost_usdHa(), format), WhyInputs.YOU);
+        return new Input(
+                tell("page.setting-rows.a-pass-of-the", "name", r.name()),
+                money(r.cost_usdHa(), format),
+                WhyInputs.YOU);
     }
 
     static Input clearance(Rig r, Format format) {
-        return new Input(Words.capital(r.name()), "clears " + length(r.clearance_m(), format), WhyInputs.YOU);
+        return new Input(
+                Phrases.capital(r.name()),
+                tell("page.setting-rows.clears", "length", length(r.clearance_m(), format)),
+                WhyInputs.YOU);
     }
 
     private static String value(Setting s, Settings settings, Format format) {
@@ -71,13 +86,13 @@ final class SettingRows {
             case "yes or no" -> settings.says(s) ? "yes" : "no";
             case "m" -> length(value, format);
             case "$/ha" -> money(value, format);
-            case "mg/kg" -> Format.number(value, 0) + " ppm";
+            case "mg/kg" -> tell("page.setting-rows.ppm", "number", Format.number(value, 0));
             case "h", "min", "days" -> Format.number(value, 0) + " " + s.unit();
             case "ha" -> Format.number(format.areaValue(value), 0) + " " + format.areaUnit();
             case "m/s" ->
                 format.isMetric()
                         ? Format.number(value, 1) + " m/s"
-                        : Format.number(value / Units.MS_PER_MPH, 0) + " mph";
+                        : tell("page.setting-rows.mph", "number", Format.number(value / Units.MS_PER_MPH, 0));
             default -> Format.number(value, 2);
         };
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -54,7 +56,7 @@ public record ShelfView(Markup headline, List<Good> goods) {
                 List<Fact> facts = new ArrayList<>();
                 farm.findNitrogen(s.product()).ifPresent(n -> {
                     if (n.isLiquid()) {
-                        add(facts, "Density", density(n.density_kgL(), format));
+                        add(facts, tell("page.shelf.density"), density(n.density_kgL(), format));
                     }
                     nitrogen(facts, n);
                 });
@@ -67,31 +69,38 @@ public record ShelfView(Markup headline, List<Good> goods) {
 
     private static Markup headline(List<Good> goods) {
         if (goods.isEmpty()) {
-            return new Say().sentence("Nothing is on the shelf.").done();
+            return new Say()
+                    .sentence(tell("page.shelf.nothing-is-on-the-shelf"))
+                    .done();
         }
         long waiting = goods.stream()
                 .flatMap(g -> g.labels().stream())
                 .filter(LabelFacts.Label::waiting)
                 .count();
-        Say say = new Say().sentence(Words.capital(Words.count(goods.size(), "product")) + " on the shelf.");
+        Say say = new Say()
+                .sentence(tell(
+                        "page.shelf.on-the-shelf", "count", Phrases.capital(Phrases.count(goods.size(), "product"))));
         return waiting == 0
                 ? say.done()
-                : say.sentence(Words.capital(Words.count((int) waiting, "label")) + " to be looked at again.")
+                : say.sentence(tell(
+                                "page.shelf.to-be-looked-at-again",
+                                "count",
+                                Phrases.capital(Phrases.count((int) waiting, "label"))))
                         .done();
     }
 
     private static List<Fact> facts(Product p, LabelFacts labels, Format format) {
         List<Fact> facts = new ArrayList<>();
-        add(facts, "Form", p.form());
-        density_kgL(p).ifPresent(kgL -> add(facts, "Density", density(kgL, format)));
-        add(facts, "Active ingredients", labels.actives(p.name()));
-        add(facts, "Mode of action", labels.groups(p.name()));
+        add(facts, tell("page.shelf.form"), p.form());
+        density_kgL(p).ifPresent(kgL -> add(facts, tell("page.shelf.density"), density(kgL, format)));
+        add(facts, tell("page.shelf.active-ingredients"), labels.actives(p.name()));
+        add(facts, tell("page.shelf.mode-of-action"), labels.groups(p.name()));
         Optional.ofNullable(p.nitrogen()).ifPresent(n -> nitrogen(facts, n));
-        add(facts, "Registration", p.registration());
+        add(facts, tell("page.shelf.registration"), p.registration());
         if (!Double.isNaN(p.price())) {
             add(
                     facts,
-                    "Price",
+                    tell("page.shelf.price"),
                     "$" + Figure.text(p.price(), 4) + " a "
                             + p.priceUnit().toLowerCase(Locale.ROOT).replace("usd/", ""));
         }
@@ -108,18 +117,27 @@ public record ShelfView(Markup headline, List<Good> goods) {
     }
 
     private static void nitrogen(List<Fact> facts, NitrogenProduct n) {
-        add(facts, "Nitrogen", Format.number(100 * n.nitrogen_share(), 0) + " % by weight");
         add(
                 facts,
-                "Of its nitrogen",
-                Format.number(100 * n.ureaShare(), 1) + " % urea, " + Format.number(100 * n.ammoniumShare(), 1)
-                        + " % ammonium, " + Format.number(100 * n.nitrateShare(), 1) + " % nitrate");
+                tell("page.shelf.nitrogen"),
+                tell("page.shelf.by-weight", "number", Format.number(100 * n.nitrogen_share(), 0)));
+        add(
+                facts,
+                tell("page.shelf.of-its-nitrogen"),
+                tell(
+                        "page.shelf.urea-ammonium-nitrate",
+                        "number",
+                        Format.number(100 * n.ureaShare(), 1),
+                        "number2",
+                        Format.number(100 * n.ammoniumShare(), 1),
+                        "number3",
+                        Format.number(100 * n.nitrateShare(), 1)));
     }
 
     private static String density(double kgL, Format format) {
         return format.isMetric()
-                ? Figure.text(kgL, 3) + " kg/L"
-                : Figure.text(Dimension.DENSITY.outside(kgL * 1000, "lb/gal"), 4) + " lb/gal";
+                ? tell("page.shelf.kg-l", "kgL", Figure.text(kgL, 3))
+                : tell("page.shelf.lb-gal", "outside", Figure.text(Dimension.DENSITY.outside(kgL * 1000, "lb/gal"), 4));
     }
 
     private static void add(List<Fact> facts, String name, String entry) {
@@ -143,12 +161,14 @@ public record ShelfView(Markup headline, List<Good> goods) {
                     .sum();
             boolean held = onHand - left > NEAR;
             lots.add(new Lot(
-                    s.lot().isEmpty() ? "no number" : s.lot(),
+                    s.lot().isEmpty() ? tell("page.shelf.no-number") : s.lot(),
                     s.place(),
                     amount(onHand, mass, s.unit(), format.isMetric()),
                     held ? amount(onHand - left, mass, s.unit(), format.isMetric()) : "nothing",
                     left < -NEAR ? "short" : amount(left, mass, s.unit(), format.isMetric()),
-                    left < -NEAR ? Marks.out("less than was drawn") : held ? Marks.soon("held") : Marks.done("free")));
+                    left < -NEAR
+                            ? Marks.out(tell("page.shelf.less-than-was-drawn"))
+                            : held ? Marks.soon("held") : Marks.done("free")));
         }
         return lots;
     }

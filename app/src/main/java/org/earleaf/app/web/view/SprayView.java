@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -37,21 +39,21 @@ public record SprayView(String note, List<Row> rows) {
 
     private static Row row(SprayTable.Job job, Format format) {
         boolean any = job.field().isEmpty();
-        String name = any ? "Weather alone" : MorningView.label(job.field(), job.zone());
+        String name = any ? tell("page.spray.weather-alone") : MorningView.label(job.field(), job.zone());
         String what = any
-                ? "over leaves, whatever is sprayed"
+                ? tell("page.spray.over-leaves-whatever-is")
                 : format.say(job.kind()) + ", " + job.product() + ", " + job.placement();
         List<String> fit = job.windows().stream().map(w -> fit(w, format)).toList();
         List<String> unfit = job.shut().stream()
                 .map(s -> span(s.from(), s.to()) + ": "
                         + open(format.say(s.because().said())))
                 .toList();
-        String spoken = name + ": " + (fit.isEmpty() ? "no hours fit" : String.join("; ", fit));
+        String spoken = name + ": " + (fit.isEmpty() ? tell("page.spray.no-hours-fit") : String.join("; ", fit));
         return new Row(
                 name,
                 what,
                 HourBars.of(job.hours(), spoken),
-                fit.isEmpty() ? List.of("No run of hours fits") : fit,
+                fit.isEmpty() ? List.of(tell("page.spray.no-run-of-hours-fits")) : fit,
                 unfit);
     }
 
@@ -74,14 +76,18 @@ public record SprayView(String note, List<Row> rows) {
         String end = to.equals(day.plusDays(1).atStartOfDay())
                 ? "midnight"
                 : (to.toLocalDate().equals(day) ? SAME_DAY : HOUR).format(to);
-        return (HOUR.format(from) + " to " + end).replace("AM", "am").replace("PM", "pm");
+        return (tell("page.spray.to", "from", HOUR.format(from), "end", end))
+                .replace("AM", "am")
+                .replace("PM", "pm");
     }
 
     /** How much of a spray's worth nobody has measured on this farm; empty for nitrogen. */
     static String assumed(Option o) {
         return o.spray()
-                .map(s -> "Assumption: " + s.assumptions().size()
-                        + " figures behind this worth were not measured on this farm.")
+                .map(s -> tell(
+                        "page.spray.assumption-figures-behind",
+                        "assumptions",
+                        s.assumptions().size()))
                 .orElse("");
     }
 }

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import java.util.Arrays;
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.app.MixTold;
@@ -77,7 +79,9 @@ public record TankMix(
                 .filter(q -> q.isStop() && !q.mayOverride().isEmpty() && !isAside(load, q))
                 .findFirst();
         return new TankMix(
-                advice.quarrels().stream().map(q -> rule(q, isAside(load, q), format)).toList(),
+                advice.quarrels().stream()
+                        .map(q -> rule(q, isAside(load, q), format))
+                        .toList(),
                 open.map(MixRules.Found::id).orElse(""),
                 open.map(MixRules.Found::mayOverride).orElse(""),
                 advice.limits().stream().map(l -> words.say(l.said())).toList(),
@@ -102,7 +106,10 @@ public record TankMix(
     private static Rule rule(MixRules.Found q, boolean aside, Format format) {
         Markup weight =
                 switch (q.weight()) {
-                    case STOP -> aside ? Marks.soon("set aside:") : Marks.out("do not mix:");
+                    case STOP ->
+                        aside
+                                ? Marks.soon(tell("page.tank-mix.set-aside"))
+                                : Marks.out(tell("page.tank-mix.do-not-mix"));
                     case MIND -> Marks.soon("mind:");
                     case NOTE -> Marks.open("note:");
                 };
@@ -121,10 +128,13 @@ public record TankMix(
     private static List<String> water(
             String source, org.earleaf.mix.WaterQuality water, TankLoad load, boolean metric) {
         return List.of(
-                Words.capital(source) + ": "
+                Phrases.capital(source) + ": "
                         + MixTold.hardness(water).substring(0, 1).toLowerCase(java.util.Locale.US)
                         + MixTold.hardness(water).substring(1),
-                "In this load " + MixTold.conditioner(water, load.volume_m3(), metric));
+                tell(
+                        "page.tank-mix.in-this-load",
+                        "conditioner",
+                        MixTold.conditioner(water, load.volume_m3(), metric)));
     }
 
     /** How long a tenderful lasts one rig that works without a break. */
@@ -144,8 +154,13 @@ public record TankMix(
                 shop.day().farm().settings().of(Setting.FILL_TIME) * MINUTE_S,
                 0);
         double lasts_s = trips.lasts_s(tender.get().tank_m3(), 1);
-        return "The " + tender.get().name() + " carries "
-                + Figure.text(tender.get().tank_m3() / load.volume_m3(), 2) + " loads like this; they last "
-                + Figure.text(lasts_s / MINUTE_S, 2) + " min. A longer round lets the rig wait.";
+        return tell(
+                "page.tank-mix.the-carries-loads-like",
+                "name",
+                tender.get().name(),
+                "text",
+                Figure.text(tender.get().tank_m3() / load.volume_m3(), 2),
+                "text2",
+                Figure.text(lasts_s / MINUTE_S, 2));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,18 +27,36 @@ final class TankSettings {
         List<LoadView.Setting> all = new ArrayList<>();
         String volume = Amounts.volume(load.volume_m3(), format.isMetric());
         int gap = volume.indexOf(' ');
-        all.add(new LoadView.Setting("Tank to", volume.substring(0, gap), volume.substring(gap + 1), ""));
-        all.add(LoadView.setting("Rate", FlowPart.RATE, load.rate_m3m2(), 1, "", format));
+        all.add(new LoadView.Setting(
+                tell("page.tank-settings.tank-to"), volume.substring(0, gap), volume.substring(gap + 1), ""));
+        all.add(LoadView.setting(tell("page.tank-settings.rate"), FlowPart.RATE, load.rate_m3m2(), 1, "", format));
         answer(load, shop).flatMap(a -> a.setups().stream().findFirst()).ifPresent(s -> set(all, s, format));
         return all;
     }
 
     private static void set(List<LoadView.Setting> all, Setup s, Format format) {
-        String range = LoadView.figure(FlowPart.SPEED, s.slowest_ms(), 1, format) + " to "
-                + LoadView.figure(FlowPart.SPEED, s.fastest_ms(), 1, format);
-        all.add(LoadView.setting("Speed", FlowPart.SPEED, s.setting().speed_ms(), 1, range, format));
-        all.add(LoadView.setting("Pressure", FlowPart.PRESSURE, s.setting().pressure_Pa(), 0, "at the outlet", format));
-        all.add(LoadView.setting("Each outlet", FlowPart.FLOW, s.setting().flow_m3s(), 2, format.words().say(s.outletSaid()), format));
+        String range = tell(
+                "page.tank-settings.to",
+                "figure",
+                LoadView.figure(FlowPart.SPEED, s.slowest_ms(), 1, format),
+                "figure2",
+                LoadView.figure(FlowPart.SPEED, s.fastest_ms(), 1, format));
+        all.add(LoadView.setting(
+                tell("page.tank-settings.speed"), FlowPart.SPEED, s.setting().speed_ms(), 1, range, format));
+        all.add(LoadView.setting(
+                tell("page.tank-settings.pressure"),
+                FlowPart.PRESSURE,
+                s.setting().pressure_Pa(),
+                0,
+                tell("page.tank-settings.at-the-outlet"),
+                format));
+        all.add(LoadView.setting(
+                tell("page.tank-settings.each-outlet"),
+                FlowPart.FLOW,
+                s.setting().flow_m3s(),
+                2,
+                format.words().say(s.outletSaid()),
+                format));
     }
 
     /** What to mind in setting it, or why it cannot be set. */
@@ -51,7 +71,11 @@ final class TankSettings {
                     .toList();
         }
         List<String> notes = new ArrayList<>();
-        answer.get().setups().get(0).remarks().forEach(r -> notes.add(format.words().say(r)));
+        answer.get()
+                .setups()
+                .get(0)
+                .remarks()
+                .forEach(r -> notes.add(format.words().say(r)));
         if (answer.get().setups().get(0).outletsPerRow() == 0) {
             notes.add(format.words().say("setup.weighs-as-water"));
         }

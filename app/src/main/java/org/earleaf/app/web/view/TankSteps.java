@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.earleaf.app.Amounts;
+import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Product;
 import org.earleaf.label.LabelBook;
@@ -72,7 +74,7 @@ public final class TankSteps {
             String amount = Amounts.text(s.mix().amount(), metric);
             String whole = line.filter(
                             l -> s.mix().amount().inside() < l.planned().inside() * .999)
-                    .map(l -> ", of " + Amounts.text(l.planned(), metric) + " in all")
+                    .map(l -> tell("page.tank-steps.of-in-all", "planned", Amounts.text(l.planned(), metric)))
                     .orElse("");
             steps.add(new Step(
                     s.mix().order(),
@@ -86,7 +88,8 @@ public final class TankSteps {
                             .map(Product::caution)
                             .orElse(""),
                     line.map(l -> keys(l, metric)).orElse(List.of()),
-                    line.map(l -> String.join(" or ", new TreeSet<>(l.codes()))).orElse(""),
+                    line.map(l -> String.join(tell("page.tank-steps.or"), new TreeSet<>(l.codes())))
+                            .orElse(""),
                     state(load, order, next, allIn, steps.isEmpty())));
         }
         return steps;
@@ -98,9 +101,11 @@ public final class TankSteps {
             return "done";
         }
         if (load.state() != LoadState.MIXING) {
-            return "to do";
+            return tell("page.tank-steps.to-do");
         }
-        return order > 0 && order == next || order == 0 && (first && next == 1 || !first && allIn) ? "now" : "to do";
+        return order > 0 && order == next || order == 0 && (first && next == 1 || !first && allIn)
+                ? "now"
+                : tell("page.tank-steps.to-do");
     }
 
     private static List<String> keys(LoadLine line, boolean metric) {

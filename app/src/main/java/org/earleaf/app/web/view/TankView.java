@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import org.earleaf.app.words.ToldProblem;
-import org.earleaf.label.LabelItem;
-import org.earleaf.units.Said;
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,9 +15,11 @@ import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.ToldProblem;
 import org.earleaf.farm.Rig;
 import org.earleaf.label.CropStages;
 import org.earleaf.label.LabelBook;
+import org.earleaf.label.LabelItem;
 import org.earleaf.load.LabelFinding;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
@@ -31,6 +32,7 @@ import org.earleaf.load.TankLoad;
 import org.earleaf.mix.JarResult;
 import org.earleaf.mix.MixRules;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A kept load at the step where it stands.
@@ -109,6 +111,7 @@ public record TankView(
         TankLoad load = kept.load();
         LoadGround g = load.grounds().get(0);
         boolean metric = format.isMetric();
+
         List<String> free = shop.day().farm().rigs().stream()
                 .filter(r -> !r.isTender() && r.tank_m3() > 0 && !r.name().equals(load.rig()))
                 .map(Rig::name)
@@ -120,7 +123,9 @@ public record TankView(
                 word(kept),
                 mark(kept),
                 shop.job().map(LoadJobs.Job::recipe).orElse(load.job())
-                        + shop.job().map(j -> ", " + Words.where(j.placement())).orElse(""),
+                        + shop.job()
+                                .map(j -> ", " + Phrases.where(j.placement()))
+                                .orElse(""),
                 g.label(),
                 load.rig(),
                 Format.longDay(load.date()) + " " + load.date().getYear(),
@@ -164,7 +169,7 @@ public record TankView(
             case "filed" -> Marks.done(word);
             case "dropped" -> Marks.out(word);
             case "planned" -> Marks.open(word);
-            case "empty" -> Marks.soon("empty, to be filed");
+            case "empty" -> Marks.soon(tell("page.tank.empty-to-be-filed"));
             default -> Marks.soon(word);
         };
     }
@@ -175,7 +180,7 @@ public record TankView(
     }
 
     private static String stage(LoadGround g) {
-        return Double.isNaN(g.stage()) ? "" : " at " + CropStages.word(g.crop(), g.stage());
+        return Double.isNaN(g.stage()) ? "" : tell("page.tank.at", "crop", CropStages.word(g.crop(), g.stage()));
     }
 
     private static Markup headline(Kept kept, Format format) {
@@ -186,21 +191,24 @@ public record TankView(
         Say say = new Say();
         return switch (word(kept)) {
             case "planned" ->
-                say.sentence("Lock " + volume + " to " + name + " and the " + load.rig() + ".")
+                say.sentence(tell("page.tank.lock-to-and-the", "volume", volume, "name", name, "rig", load.rig()))
                         .done();
             case "locked" ->
-                say.sentence("Mix " + volume + " for " + area + ".").done();
+                say.sentence(tell("page.tank.mix-for", "volume", volume, "area", area))
+                        .done();
             case "mixing" -> mixing(load, volume, area);
             case "mixed" ->
-                say.sentence("Put " + volume + " on " + area + " of " + name + ".")
+                say.sentence(tell("page.tank.put-on-of", "volume", volume, "area", area, "name", name))
                         .done();
             case "empty" ->
-                say.sentence("The tank is empty. File what was put on " + name + ".")
+                say.sentence(tell("page.tank.the-tank-is-empty-file", "name", name))
                         .done();
-            case "filed" -> say.sentence("Load " + load.id() + " is on record.").done();
+            case "filed" ->
+                say.sentence(tell("page.tank.load-is-on-record", "id", load.id()))
+                        .done();
             default ->
-                say.sentence("Load " + load.id() + " was dropped.")
-                        .sentence("Nothing of it is held.")
+                say.sentence(tell("page.tank.load-was-dropped", "id", load.id()))
+                        .sentence(tell("page.tank.nothing-of-it-is-held"))
                         .done();
         };
     }
@@ -208,10 +216,12 @@ public record TankView(
     private static Markup mixing(TankLoad load, String volume, String area) {
         Optional<LoadLine> next = load.lines().stream().filter(l -> !l.isIn()).findFirst();
         return next.map(l -> new Say()
-                        .sentence("Next", " " + l.product() + (l.keys().isEmpty() ? "." : ": the second key."))
+                        .sentence(
+                                tell("page.tank.next"),
+                                " " + l.product() + (l.keys().isEmpty() ? "." : tell("page.tank.the-second-key")))
                         .done())
                 .orElseGet(() -> new Say()
-                        .sentence("Everything is in: " + volume + " for " + area + ".")
+                        .sentence(tell("page.tank.everything-is-in-for", "volume", volume, "area", area))
                         .done());
     }
 
@@ -232,15 +242,25 @@ public record TankView(
                 switch (f.verdict()) {
                     case WITHIN -> Marks.done("within");
                     case BEFORE_START ->
-                        Marks.open(f.what() == LabelItem.REENTRY ? "keep out" : "look before the start");
+                        Marks.open(
+                                f.what() == LabelItem.REENTRY
+                                        ? tell("page.tank.keep-out")
+                                        : tell("page.tank.look-before-the-start"));
                     case MIND -> Marks.soon("mind");
-                    case NOT_KNOWN -> Marks.out("not known");
-                    case NOT_ENTERED -> Marks.out("not entered");
-                    case OUTSIDE -> Marks.out(LabelFinding.isNothing(f.by()) ? "not allowed" : "outside by " + format.words().say(f.by()));
+                    case NOT_KNOWN -> Marks.out(tell("page.tank.not-known"));
+                    case NOT_ENTERED -> Marks.out(tell("page.tank.not-entered"));
+                    case OUTSIDE ->
+                        Marks.out(
+                                LabelFinding.isNothing(f.by())
+                                        ? tell("page.tank.not-allowed")
+                                        : tell(
+                                                "page.tank.outside-by",
+                                                "by",
+                                                format.words().say(f.by())));
                 };
         return new Limit(
                 f.product(),
-                Words.capital(format.words().say(f.what())),
+                Phrases.capital(format.words().say(f.what())),
                 planned,
                 allowed.isEmpty() && planned.isEmpty() ? format.words().say(f.sentence()) : allowed,
                 verdict,
@@ -268,7 +288,7 @@ public record TankView(
     }
 
     private static String gate(ToldProblem p) {
-        return Words.capital(p.found()) + ". " + p.todo();
+        return Phrases.capital(p.found()) + ". " + p.todo();
     }
 
     private static List<Lot> lots(TankLoad load, Shop shop, boolean metric) {
@@ -285,15 +305,15 @@ public record TankView(
                         .sum();
                 lots.add(new Lot(
                         line.product(),
-                        s.lot().isEmpty() ? "no number" : s.lot(),
+                        s.lot().isEmpty() ? tell("page.tank.no-number") : s.lot(),
                         takes > 0
                                 ? ShelfView.amount(
                                         takes, s.isMass(), line.planned().unit(), metric)
-                                : "nothing yet",
+                                : tell("page.tank.nothing-yet"),
                         ShelfView.amount(s.free(), s.isMass(), line.planned().unit(), metric)));
             }
             if (of.isEmpty()) {
-                lots.add(new Lot(line.product(), "none on the shelf", "", ""));
+                lots.add(new Lot(line.product(), tell("page.tank.none-on-the-shelf"), "", ""));
             }
         }
         return lots;
@@ -302,7 +322,12 @@ public record TankView(
     private static String part(TankLoad load, boolean metric) {
         return load.from().isEmpty()
                 ? ""
-                : "Taken over from load " + load.from() + ": " + Amounts.volume(load.volume_m3(), metric) + ".";
+                : tell(
+                        "page.tank.taken-over-from-load",
+                        "from",
+                        load.from(),
+                        "volume",
+                        Amounts.volume(load.volume_m3(), metric));
     }
 
     private static List<Other> others(TankLoad load, List<Kept> all) {

@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import org.earleaf.app.words.Words;
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Words;
 import org.earleaf.label.CropStages;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.TankLoad;
@@ -26,30 +28,37 @@ public record VersionsView(String number, String who, String mine, long version,
     public static VersionsView of(TankLoad mine, Kept now, String heading, Format format) {
         TankLoad stands = now.load();
         List<Row> rows = new ArrayList<>();
-        add(rows, "State", TankView.word(new Kept(mine, 0, now.filed())), TankView.word(now));
-        add(rows, "Field", place(mine), place(stands));
-        add(rows, "Ground", TankView.area(mine, format), TankView.area(stands, format));
-        add(rows, "Stage", stage(mine), stage(stands));
-        add(rows, "Rig", mine.rig(), stands.rig());
-        add(rows, "Day", Format.day(mine.date()), Format.day(stands.date()));
+        add(rows, tell("page.versions.state"), TankView.word(new Kept(mine, 0, now.filed())), TankView.word(now));
+        add(rows, tell("page.versions.field"), place(mine), place(stands));
+        add(rows, tell("page.versions.ground"), TankView.area(mine, format), TankView.area(stands, format));
+        add(rows, tell("page.versions.stage"), stage(mine), stage(stands));
+        add(rows, tell("page.versions.rig"), mine.rig(), stands.rig());
+        add(rows, tell("page.versions.day"), Format.day(mine.date()), Format.day(stands.date()));
         boolean metric = format.isMetric();
-        add(rows, "Tank", Amounts.volume(mine.volume_m3(), metric), Amounts.volume(stands.volume_m3(), metric));
+        add(
+                rows,
+                tell("page.versions.tank"),
+                Amounts.volume(mine.volume_m3(), metric),
+                Amounts.volume(stands.volume_m3(), metric));
         for (int k = 0; k < mine.lines().size() || k < stands.lines().size(); k++) {
-            add(rows, "Product " + (k + 1), line(mine, k, metric), line(stands, k, metric));
+            add(rows, tell("page.versions.product", "value", k + 1), line(mine, k, metric), line(stands, k, metric));
         }
-        add(rows, "Droplets", droplets(mine), droplets(stands));
+        add(rows, tell("page.versions.droplets"), droplets(mine), droplets(stands));
         String unit = metric ? "cm" : "in";
-        add(rows, "Boom over the crop", length(mine.boom_m(), unit), length(stands.boom_m(), unit));
+        add(rows, tell("page.versions.boom-over-the-crop"), length(mine.boom_m(), unit), length(stands.boom_m(), unit));
         String far = metric ? "m" : "ft";
         add(
                 rows,
-                "To water",
+                tell("page.versions.to-water"),
                 length(ground(mine).water_m(), far),
                 length(ground(stands).water_m(), far));
         String who = stands.events().isEmpty()
-                ? "somebody else"
+                ? tell("page.versions.somebody-else")
                 : stands.events().get(stands.events().size() - 1).person() + ": "
-                        + Words.in(metric).say(stands.events().get(stands.events().size() - 1).what());
+                        + Words.in(metric)
+                                .say(stands.events()
+                                        .get(stands.events().size() - 1)
+                                        .what());
         return new VersionsView(stands.id(), who, heading, now.version(), rows);
     }
 
@@ -67,15 +76,17 @@ public record VersionsView(String number, String who, String mine, long version,
 
     private static String stage(TankLoad load) {
         LoadGround g = ground(load);
-        return Double.isNaN(g.stage()) ? "not told" : CropStages.word(g.crop(), g.stage());
+        return Double.isNaN(g.stage()) ? tell("page.versions.not-told") : CropStages.word(g.crop(), g.stage());
     }
 
     private static String droplets(TankLoad load) {
-        return load.droplets().map(Enum::name).orElse("not told");
+        return load.droplets().map(Enum::name).orElse(tell("page.versions.not-told"));
     }
 
     private static String length(double m, String unit) {
-        return Double.isNaN(m) ? "not told" : Format.number(Dimension.LENGTH.outside(m, unit), 1) + " " + unit;
+        return Double.isNaN(m)
+                ? tell("page.versions.not-told")
+                : Format.number(Dimension.LENGTH.outside(m, unit), 1) + " " + unit;
     }
 
     private static String line(TankLoad load, int k, boolean metric) {
@@ -84,7 +95,10 @@ public record VersionsView(String number, String who, String mine, long version,
                         + Amounts.text(load.lines().get(k).planned(), metric)
                         + (load.lines().get(k).keys().isEmpty()
                                 ? ""
-                                : ", keys: " + load.lines().get(k).keys().size())
+                                : tell(
+                                        "page.versions.keys",
+                                        "keys",
+                                        load.lines().get(k).keys().size()))
                 : "none";
     }
 }

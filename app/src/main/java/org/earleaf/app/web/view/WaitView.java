@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.List;
 import java.util.Set;
 import org.earleaf.app.desk.FarmDay;
@@ -28,16 +30,19 @@ public record WaitView(String headline, String so_far, List<Field> fields) {
                 .toList();
         boolean search = asked.isSearch() && done.size() == all.size();
         return new WaitView(
-                search ? "The week is being worked out." : "The fields are being worked out.",
+                search ? tell("page.wait.the-week-is-being-worked") : tell("page.wait.the-fields-are-being-worked"),
                 search
-                        ? progress.week().map(WaitView::soFar).orElse("No plan stands yet.")
-                        : done.size() + " of " + Words.count(all.size(), "field") + " so far.",
+                        ? progress.week().map(WaitView::soFar).orElse(tell("page.wait.no-plan-stands-yet"))
+                        : tell("page.wait.of-so-far", "done", done.size(), "count", Phrases.count(all.size(), "field")),
                 fields);
     }
 
     private static String soFar(Week.Progress progress) {
-        return "The best plan so far costs " + PlanView.usd(progress.best_usd()) + ", "
-                + PlanView.usd(progress.first_usd() - progress.best_usd())
-                + " less than the first one. It is weighed over the futures of the weather next.";
+        return tell(
+                "page.wait.the-best-plan-so-far",
+                "usd",
+                PlanView.usd(progress.best_usd()),
+                "usd2",
+                PlanView.usd(progress.first_usd() - progress.best_usd()));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -95,7 +97,7 @@ public record WalkView(
         places.all().forEach((p, z) -> names.put(p, z.label()));
         return new WalkView(
                 new Say()
-                        .text(ReadingKinds.headline(kind) + " at " + zone.label())
+                        .text(tell("page.walk.at", "headline", ReadingKinds.headline(kind), "label", zone.label()))
                         .done(),
                 place,
                 zone.label(),
@@ -122,7 +124,7 @@ public record WalkView(
     private static List<String> found(Kind kind) {
         return switch (kind) {
             case LESIONS -> Arrays.stream(Disease.values()).map(Disease::word).toList();
-            case INSECTS -> List.of("aphids", "another insect");
+            case INSECTS -> List.of("aphids", tell("page.walk.another-insect"));
             default -> List.of();
         };
     }
@@ -130,13 +132,13 @@ public record WalkView(
     private static List<Depth> depths(Format format) {
         return format.isMetric()
                 ? List.of(
-                        new Depth(ReadingKinds.USUAL_DEPTH, "0 to 30 cm"),
-                        new Depth("304.8-609.6", "30 to 61 cm"),
-                        new Depth("0-609.6", "0 to 61 cm"))
+                        new Depth(ReadingKinds.USUAL_DEPTH, tell("page.walk.0-to-30-cm")),
+                        new Depth("304.8-609.6", tell("page.walk.30-to-61-cm")),
+                        new Depth("0-609.6", tell("page.walk.0-to-61-cm")))
                 : List.of(
-                        new Depth(ReadingKinds.USUAL_DEPTH, "0 to 12 in"),
-                        new Depth("304.8-609.6", "12 to 24 in"),
-                        new Depth("0-609.6", "0 to 24 in"));
+                        new Depth(ReadingKinds.USUAL_DEPTH, tell("page.walk.0-to-12-in")),
+                        new Depth("304.8-609.6", tell("page.walk.12-to-24-in")),
+                        new Depth("0-609.6", tell("page.walk.0-to-24-in")));
     }
 
     private static String because(Brief brief, Zone zone, Kind kind, Format format) {
@@ -192,7 +194,7 @@ public record WalkView(
                         MorningView.label(r.field(), r.zone()),
                         ReadingKinds.said(r),
                         ReadingsView.pictures(r, photographs),
-                        Marks.done("on the farm machine")));
+                        Marks.done(tell("page.walk.on-the-farm-machine"))));
             }
         }
         Collections.reverse(kept);
@@ -213,29 +215,36 @@ public record WalkView(
     public static Markup answer(FarmDay day, Zone zone, Reading r, String before, String expected, Format format) {
         Say say = new Say()
                 .strong(ReadingKinds.name(r.kind()) + " " + r.entered())
-                .text(" is kept for " + MorningView.label(r.field(), r.zone()) + ". ");
+                .text(tell("page.walk.is-kept-for", "field", MorningView.label(r.field(), r.zone())));
         if (!expected.isEmpty()) {
             String unit = ReadingKinds.unit(r.kind(), format);
-            say.text("The model had expected " + expected + (unit.isEmpty() ? "" : " " + unit) + ". ");
+            say.text(tell(
+                    "page.walk.the-model-had-expected",
+                    "expected",
+                    expected,
+                    "more",
+                    unit.isEmpty() ? "" : " " + unit));
         }
         if (!zone.isCorn()) {
             return say.done();
         }
         String now = shortOn(day.outlook(zone));
         if (now.equals(before)) {
-            say.text("Still " + spoken(now) + ".");
+            say.text(tell("page.walk.still", "spoken", spoken(now)));
         } else {
-            say.text("Before: " + spoken(before) + ". ").strong("Now: " + spoken(now) + ".");
+            say.text(tell("page.walk.before", "spoken", spoken(before)))
+                    .strong(tell("page.walk.now", "spoken", spoken(now)));
         }
         day.outlook(zone).flags().stream()
                 .filter(f -> f.where().equals(Said.text(r.title())))
-                .forEach(f -> say.text(" " + Words.capital(format.say(f.what())) + "."));
+                .forEach(f -> say.text(" " + Phrases.capital(format.say(f.what())) + "."));
         return say.done();
     }
 
     private static String spoken(String shortOn) {
         Optional<LocalDate> date =
                 shortOn.matches("\\d{4}-\\d\\d-\\d\\d") ? Optional.of(LocalDate.parse(shortOn)) : Optional.empty();
-        return date.map(d -> "short of nitrogen about " + Format.day(d)).orElse("not likely to run short of nitrogen");
+        return date.map(d -> tell("page.walk.short-of-nitrogen-about", "d", Format.day(d)))
+                .orElse(tell("page.walk.not-likely-to-run-short"));
     }
 }

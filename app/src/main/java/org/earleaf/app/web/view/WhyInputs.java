@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,22 +75,27 @@ final class WhyInputs {
 
     private List<Input> choice(Option o) {
         return List.of(
-                new Input("Choice", Format.day(o.date()) + ", " + Words.choice(o, format), "Of those worked out"),
                 new Input(
-                        "Product",
+                        tell("page.why-inputs.choice"),
+                        Format.day(o.date()) + ", " + Phrases.choice(o, format),
+                        tell("page.why-inputs.of-those-worked-out")),
+                new Input(
+                        tell("page.why-inputs.product"),
                         o.spray()
-                                .map(s -> Words.mix(s.mix(), format))
+                                .map(s -> Phrases.mix(s.mix(), format))
                                 .orElseGet(() -> o.product() + ", " + format.product(o.productRate(), o.liquid()) + " "
                                         + format.productUnit(o.liquid())),
-                        o.isNitrogen() ? "Rate by its nitrogen" : "Rate as in your recipe"),
+                        o.isNitrogen()
+                                ? tell("page.why-inputs.rate-by-its-nitrogen")
+                                : tell("page.why-inputs.rate-as-in-your-recipe")),
                 new Input(
-                        "Product and pass, mean",
+                        tell("page.why-inputs.product-and-pass-mean"),
                         format.moneyFine(o.worth().cost_usdHa()) + "/" + format.areaUnit(),
-                        "Prices below; with what may follow"),
+                        tell("page.why-inputs.prices-below-with-what")),
                 new Input(
-                        "Yield gained, mean",
+                        tell("page.why-inputs.yield-gained-mean"),
                         format.yieldFine(o.worth().meanYieldGain_kgHa()) + " " + format.yieldUnit(),
-                        Outlooks.MEMBERS + " futures, with less without"));
+                        tell("page.why-inputs.futures-with-less-without", "members", Outlooks.MEMBERS)));
     }
 
     private List<Input> prices() {
@@ -108,21 +115,34 @@ final class WhyInputs {
         Outlook o = day.outlook(zone);
         int today = o.today();
         return List.of(
-                new Input("Stage", o.stage(), MODEL),
+                new Input(tell("page.why-inputs.stage"), o.stage(), MODEL),
                 new Input(
-                        "Height",
-                        format.length(o.height_cm().p50()) + " " + format.lengthUnit() + " ("
-                                + format.length(o.height_cm().p10()) + " to "
-                                + format.length(o.height_cm().p90()) + ")",
+                        tell("page.why-inputs.height"),
+                        tell(
+                                "page.why-inputs.to",
+                                "length",
+                                format.length(o.height_cm().p50()),
+                                "lengthUnit",
+                                format.lengthUnit(),
+                                "length2",
+                                format.length(o.height_cm().p10()),
+                                "length3",
+                                format.length(o.height_cm().p90())),
                         MODEL),
                 new Input(
-                        "Nitrate to 5 ft",
+                        tell("page.why-inputs.nitrate-to-5-ft"),
                         format.nitrogen(SoilSums.of(o.trace(), today, Cell.NITRATE)) + " " + format.nitrogenUnit(),
                         MODEL),
                 new Input(
-                        "Nitrogen in the tops",
-                        format.nitrogen(o.trace().at(today, Daily.SHOOT_N)) + " " + format.nitrogenUnit() + ", "
-                                + Format.number(100 * o.trace().at(today, Daily.NNI), 0) + " % of what it needs",
+                        tell("page.why-inputs.nitrogen-in-the-tops"),
+                        tell(
+                                "page.why-inputs.of-what-it-needs",
+                                "nitrogen",
+                                format.nitrogen(o.trace().at(today, Daily.SHOOT_N)),
+                                "nitrogenUnit",
+                                format.nitrogenUnit(),
+                                "number",
+                                Format.number(100 * o.trace().at(today, Daily.NNI), 0)),
                         MODEL));
     }
 
@@ -131,10 +151,13 @@ final class WhyInputs {
                 .filter(p -> p.state() == Pass.State.MADE && p.nitrogen_kgHa() > 0)
                 .map(p -> new Input(
                         Format.date(p.date()),
-                        CalendarRow.what(p, format) + ", " + p.product() + ", " + Words.where(p.placement()),
+                        CalendarRow.what(p, format) + ", " + p.product() + ", " + Phrases.where(p.placement()),
                         YOU))
                 .toList();
-        return all.isEmpty() ? List.of(new Input("Passes made", "none with nitrogen", YOU)) : all;
+        return all.isEmpty()
+                ? List.of(
+                        new Input(tell("page.why-inputs.passes-made"), tell("page.why-inputs.none-with-nitrogen"), YOU))
+                : all;
     }
 
     private List<Input> readings() {
@@ -142,7 +165,9 @@ final class WhyInputs {
                 .filter(r -> r.isOn(zone) && !r.date().isAfter(day.on()))
                 .map(WhyInputs::reading)
                 .toList();
-        return all.isEmpty() ? List.of(new Input("Readings", "none on this field", YOU)) : all;
+        return all.isEmpty()
+                ? List.of(new Input(tell("page.why-inputs.readings"), tell("page.why-inputs.none-on-this-field"), YOU))
+                : all;
     }
 
     private static Input reading(Reading r) {
@@ -157,32 +182,55 @@ final class WhyInputs {
             // What a file holds beyond the day is not used for it.
             LocalDate last = seen.last().isAfter(day.on()) ? day.on() : seen.last();
             all.add(new Input(
-                    "Weather observed",
-                    Format.date(seen.first()) + " " + seen.first().getYear() + " to " + Format.date(last) + " "
-                            + last.getYear(),
-                    "Your weather file, its gaps filled"));
+                    tell("page.why-inputs.weather-observed"),
+                    tell(
+                            "page.why-inputs.to-2",
+                            "first",
+                            Format.date(seen.first()),
+                            "getYear",
+                            String.valueOf(seen.first().getYear()),
+                            "last",
+                            Format.date(last),
+                            "getYear2",
+                            String.valueOf(last.getYear())),
+                    tell("page.why-inputs.your-weather-file-its-gaps")));
         }
         all.add(new Input(
-                "Forecast",
+                tell("page.why-inputs.forecast"),
                 forecast.isEmpty()
                         ? "none"
-                        : "to " + Format.date(forecast.get(forecast.size() - 1).date()),
-                "As issued"));
-        all.add(new Input("After that", Outlooks.MEMBERS + " courses of weather", "Past years, or the generator"));
+                        : tell(
+                                "page.why-inputs.to-3",
+                                "date",
+                                Format.date(forecast.get(forecast.size() - 1).date())),
+                tell("page.why-inputs.as-issued")));
+        all.add(new Input(
+                tell("page.why-inputs.after-that"),
+                tell("page.why-inputs.courses-of-weather", "members", Outlooks.MEMBERS),
+                tell("page.why-inputs.past-years-or-the-generator")));
         return all;
     }
 
     private List<Input> ground() {
         return List.of(
-                new Input("Area", format.area(zone.area_ha()) + " " + format.areaUnit(), YOU),
-                new Input("Soil", format.say(zone.soil().texture()), "By its sand and clay, entered by you"),
+                new Input(tell("page.why-inputs.area"), format.area(zone.area_ha()) + " " + format.areaUnit(), YOU),
                 new Input(
-                        "Planted",
-                        Format.date(zone.planted()) + ", " + Format.number(zone.relativeMaturity_d(), 0) + "-day corn, "
-                                + format.plants(zone.population_m2()) + " plants",
+                        tell("page.why-inputs.soil"),
+                        format.say(zone.soil().texture()),
+                        tell("page.why-inputs.by-its-sand-and-clay")),
+                new Input(
+                        tell("page.why-inputs.planted"),
+                        tell(
+                                "page.why-inputs.day-corn-plants",
+                                "planted",
+                                Format.date(zone.planted()),
+                                "relativeMaturity",
+                                Format.number(zone.relativeMaturity_d(), 0),
+                                "plants",
+                                format.plants(zone.population_m2())),
                         YOU),
                 new Input(
-                        "Rows, before, tillage, drainage",
+                        tell("page.why-inputs.rows-before-tillage-drainage"),
                         format.length(100 * zone.rowSpacing_m()) + " " + format.lengthUnit() + ", "
                                 + Stream.of(zone.previousCrop(), zone.tillage(), zone.drainage())
                                         .map(t -> t.toString().toLowerCase(Locale.US))

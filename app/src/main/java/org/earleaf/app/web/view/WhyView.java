@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +19,7 @@ import org.earleaf.decide.Worth;
 import org.earleaf.farm.Prices;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.outlook.Spread;
 import org.earleaf.pressure.ProtectionAssumption;
 
 /**
@@ -53,10 +56,12 @@ public record WhyView(
             }
         });
         return new WhyView(
-                "Why",
+                tell("page.why.why"),
                 "",
                 "",
-                new Say().sentence(figure.title() + ": how it is worked out.").done(),
+                new Say()
+                        .sentence(tell("page.why.how-it-is-worked-out", "title", figure.title()))
+                        .done(),
                 figure.says(),
                 "",
                 List.of(),
@@ -91,7 +96,7 @@ public record WhyView(
                 assumed(behind, choice),
                 outlook.flags().stream().map(format::say).toList(),
                 chosen.map(o -> Changes.of(day, zone, o, format))
-                        .orElse(List.of("A reading of this field: it keeps the members that foresaw it.")),
+                        .orElse(List.of(tell("page.why.a-reading-of-this-field"))),
                 others(figure),
                 Map.of());
     }
@@ -118,18 +123,33 @@ public record WhyView(
                 .done();
     }
 
+    private static String made(Spread kgHa, Format format) {
+        return tell(
+                "page.why.to",
+                "yield",
+                format.yield(kgHa.p50()),
+                "yieldUnit",
+                format.yieldUnit(),
+                "yield2",
+                format.yield(kgHa.p10()),
+                "yield3",
+                format.yield(kgHa.p90()));
+    }
+
     private static String value(FarmDay day, Outlook o, Figure figure, Optional<Option> choice, Format format) {
         return switch (figure) {
             case WORTH, CHANCE, BAD_CASE, BREAK_EVEN, WAIT, CHOICE_MADE, SPRAY ->
-                choice.map(c -> ofChoice(figure, c, day, format)).orElse("no pass is offered");
+                choice.map(c -> ofChoice(figure, c, day, format)).orElse(tell("page.why.no-pass-is-offered"));
             case SHORT -> CalendarRow.shortOn(o.nShort()).replaceFirst("^short ", "");
-            case YIELD ->
-                format.yield(o.yield_kgHa().p50()) + " " + format.yieldUnit() + " ("
-                        + format.yield(o.yield_kgHa().p10()) + " to "
-                        + format.yield(o.yield_kgHa().p90()) + ")";
+            case YIELD -> made(o.yield_kgHa(), format);
             case STAGE -> o.stage() + ", " + format.length(o.height_cm().p50()) + " " + format.lengthUnit();
             case SOIL ->
-                format.nitrogen(SoilSums.mineral(o.trace(), o.today())) + " " + format.nitrogenUnit() + " today";
+                tell(
+                        "page.why.today",
+                        "nitrogen",
+                        format.nitrogen(SoilSums.mineral(o.trace(), o.today())),
+                        "nitrogenUnit",
+                        format.nitrogenUnit());
             case REACH -> String.join("; ", CalendarRow.reach(o));
             case READING ->
                 day.brief().readings().stream()
@@ -139,8 +159,12 @@ public record WhyView(
                         .map(Brief.ReadingWorthTaking::worth_usdHa)
                         .map(w -> format.moneyFine(w) + " " + format.areaName())
                         .findFirst()
-                        .orElse("not worth the drive, or not known");
-            case RUNS -> Format.number(day.brief().seasonsSimulated(), 0) + " for the whole farm";
+                        .orElse(tell("page.why.not-worth-the-drive-or"));
+            case RUNS ->
+                tell(
+                        "page.why.for-the-whole-farm",
+                        "seasonsSimulated",
+                        Format.number(day.brief().seasonsSimulated(), 0));
             default -> "";
         };
     }
@@ -150,27 +174,51 @@ public record WhyView(
         String unit = " " + format.moneyUnit();
         return switch (figure) {
             case WORTH -> format.money(w.mean_usdHa()) + unit + " " + format.moneyRange(w.p10_usdHa(), w.p90_usdHa());
-            case CHANCE -> Format.chance(w.chanceItPays()) + " futures";
+            case CHANCE -> tell("page.why.futures", "chance", Format.chance(w.chanceItPays()));
             case BAD_CASE -> format.money(w.badCase_usdHa()) + unit;
-            case BREAK_EVEN -> WorthView.breakEven(w) + " a bushel";
+            case BREAK_EVEN -> tell("page.why.a-bushel", "breakEven", WorthView.breakEven(w));
             case WAIT ->
-                format.moneyFine(c.waitCost_usdHaDay()) + "/" + format.areaUnit() + " on " + Format.date(c.date());
-            default -> Words.choice(c, format) + ", " + Format.soon(c.date(), day.on());
+                tell(
+                        "page.why.on",
+                        "moneyFine",
+                        format.moneyFine(c.waitCost_usdHaDay()),
+                        "areaUnit",
+                        format.areaUnit(),
+                        "date",
+                        Format.date(c.date()));
+            default -> Phrases.choice(c, format) + ", " + Format.soon(c.date(), day.on());
         };
     }
 
     /** The arithmetic of the mean, with the figures it is made of. */
     private static String sum(Figure figure, Worth w, Prices p, Format format) {
         if (figure == Figure.WORTH) {
-            return "($" + Format.number(p.corn_usdBu(), 2) + " less $" + Format.number(p.harvestCost_usdBu(), 2)
-                    + ") a bushel times " + format.bushelsFine(w.meanYieldGain_kgHa()) + " bu gained, less "
-                    + format.moneyFine(w.cost_usdHa()) + " spent, is " + format.moneyFine(w.mean_usdHa()) + " "
-                    + format.areaName() + " on average.";
+            return tell(
+                    "page.why.less-a-bushel-times-bu",
+                    "corn",
+                    Format.number(p.corn_usdBu(), 2),
+                    "harvestCost",
+                    Format.number(p.harvestCost_usdBu(), 2),
+                    "bushelsFine",
+                    format.bushelsFine(w.meanYieldGain_kgHa()),
+                    "moneyFine",
+                    format.moneyFine(w.cost_usdHa()),
+                    "moneyFine2",
+                    format.moneyFine(w.mean_usdHa()),
+                    "areaName",
+                    format.areaName());
         }
         return w.meanYieldGain_kgHa() <= 0
-                ? "No yield is gained on average: no price earns it back."
-                : format.moneyFine(w.cost_usdHa()) + " spent, shared by " + format.bushelsFine(w.meanYieldGain_kgHa())
-                        + " bu gained, and $" + Format.number(p.harvestCost_usdBu(), 2)
-                        + " to bring each home, is " + WorthView.breakEven(w) + " a bushel.";
+                ? tell("page.why.no-yield-is-gained-on")
+                : tell(
+                        "page.why.spent-shared-by-bu-gained",
+                        "moneyFine",
+                        format.moneyFine(w.cost_usdHa()),
+                        "bushelsFine",
+                        format.bushelsFine(w.meanYieldGain_kgHa()),
+                        "harvestCost",
+                        Format.number(p.harvestCost_usdBu(), 2),
+                        "breakEven",
+                        WorthView.breakEven(w));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -99,8 +101,11 @@ final class WorthCurves {
             String unit = k == 4 ? " " + format.nitrogenUnit() : "";
             plot.tick(most * k / 4, Format.number(most * k / 4, 0) + unit, k % 2 == 1 ? "so only-w" : "so");
         }
-        return Optional.of(
-                new Curve("By rate", "by-rate", plot.draw("by-rate", format.moneyUnit()), rateSays(rates, first)));
+        return Optional.of(new Curve(
+                tell("page.worth-curves.by-rate"),
+                "by-rate",
+                plot.draw("by-rate", format.moneyUnit()),
+                rateSays(rates, first)));
     }
 
     private List<Point> line(List<Option> rates, ToDoubleFunction<Worth> of) {
@@ -118,19 +123,42 @@ final class WorthCurves {
                 .toList();
         String flat = near.size() < 2
                 ? ""
-                : " The top is flat: from " + format.nitrogen(near.get(0).nitrogen_kgHa()) + " to "
-                        + format.nitrogen(near.get(near.size() - 1).nitrogen_kgHa()) + " " + format.massUnit()
-                        + " every rate that was run gains within $5 of the best.";
+                : tell(
+                        "page.worth-curves.the-top-is-flat-from",
+                        "nitrogen",
+                        format.nitrogen(near.get(0).nitrogen_kgHa()),
+                        "nitrogen2",
+                        format.nitrogen(near.get(near.size() - 1).nitrogen_kgHa()),
+                        "massUnit",
+                        format.massUnit());
         String follow = rates.stream().anyMatch(o -> o.then().isPresent())
-                ? " Rings: with the best pass that may follow, worked out for the most promising rates only."
+                ? tell("page.worth-curves.rings-with-the-best-pass")
                 : "";
-        String other = go.date().equals(first)
-                ? ""
-                : " The red dot is of another day, on which only the rates that looked best on a fifth of the runs"
-                        + " were run in full.";
-        return "Gain " + Words.where(go.placement()) + " on " + Format.date(first) + ", " + rates.size()
-                + " rates, nothing after it. Line: mean; grey: eight of ten futures; dashes: mean of the worst fifth."
-                + flat + follow + other;
+        String other = go.date().equals(first) ? "" : tell("page.worth-curves.the-red-dot-is-of");
+        return tell(
+                "page.worth-curves.gain-on-rates-nothing-after",
+                "where",
+                Phrases.where(go.placement()),
+                "first",
+                Format.date(first),
+                "rates",
+                rates.size(),
+                "flat",
+                flat,
+                "follow",
+                follow,
+                "other",
+                other);
+    }
+
+    private void days(WorthPlot plot, LocalDate from, int days) {
+        for (int k = 0; k <= days; k++) {
+            LocalDate date = from.plusDays(k);
+            String cls = date.equals(day.on()) ? "rd" : k % 4 == 0 ? "so" : "so only-w";
+            if (k % 2 == 0) {
+                plot.tick(k, k % 4 == 0 ? Format.shortDate(date) : date.getDayOfMonth() + "", cls);
+            }
+        }
     }
 
     private Optional<Curve> byDate() {
@@ -160,7 +188,7 @@ final class WorthCurves {
         closes.ifPresent(d -> plot.closedFrom(
                 ChronoUnit.DAYS.between(from, d) + .5,
                 ChronoUnit.DAYS.between(from, d.isAfter(last) ? d : last) + .5,
-                go.rig().toLowerCase(java.util.Locale.US) + " no longer fits"));
+                tell("page.worth-curves.no-longer-fits", "rig", go.rig().toLowerCase(java.util.Locale.US))));
         bests.values().forEach(o -> {
             Worth w = o.worth();
             plot.stem(at(o), money(w.p10_usdHa()), money(w.mean_usdHa()), money(w.p90_usdHa()));
@@ -168,15 +196,12 @@ final class WorthCurves {
         plot.chosen(
                 new Point(at(go), money(go.worth().mean_usdHa())),
                 format.nitrogen(go.nitrogen_kgHa()) + " " + format.massUnit());
-        for (int k = 0; k <= days; k++) {
-            LocalDate date = from.plusDays(k);
-            String cls = date.equals(day.on()) ? "rd" : k % 4 == 0 ? "so" : "so only-w";
-            if (k % 2 == 0) {
-                plot.tick(k, k % 4 == 0 ? Format.shortDate(date) : date.getDayOfMonth() + "", cls);
-            }
-        }
-        return Optional.of(
-                new Curve("By date", "by-date", plot.draw("by-date", format.moneyUnit()), dateSays(closes, last)));
+        days(plot, from, days);
+        return Optional.of(new Curve(
+                tell("page.worth-curves.by-date"),
+                "by-date",
+                plot.draw("by-date", format.moneyUnit()),
+                dateSays(closes, last)));
     }
 
     private double at(Option o) {
@@ -184,12 +209,25 @@ final class WorthCurves {
     }
 
     private String dateSays(Optional<LocalDate> closes, LocalDate last) {
-        String end = closes.map(d -> " After " + Format.date(d) + " the corn is too tall for the " + go.rig()
-                        + (last.isAfter(d) ? "; what stands after it is by another rig." : "."))
+        String end = closes.map(d -> tell(
+                        "page.worth-curves.after-the-corn-is-too",
+                        "d",
+                        Format.date(d),
+                        "rig",
+                        go.rig(),
+                        "more",
+                        last.isAfter(d) ? tell("page.worth-curves.what-stands-after-it-is") : "."))
                 .orElse("");
-        return "The best that can be done on each day that was worked out: mean as a dot, eight of ten futures as a"
-                + " line. A day’s wait costs " + format.moneyFine(go.waitCost_usdHaDay()) + " " + format.areaName()
-                + " on " + Format.date(go.date()) + "." + end;
+        return tell(
+                "page.worth-curves.the-best-that-can-be",
+                "moneyFine",
+                format.moneyFine(go.waitCost_usdHaDay()),
+                "areaName",
+                format.areaName(),
+                "date",
+                Format.date(go.date()),
+                "end",
+                end);
     }
 
     private Optional<Curve> byPrice() {
@@ -203,7 +241,9 @@ final class WorthCurves {
                 new Point(DEAREST_USDBU, money(worth.meanAt_usdHa(DEAREST_USDBU))));
         double pays = worth.breakEvenCorn_usdBu();
         WorthPlot plot = new WorthPlot(CHEAPEST_USDBU, DEAREST_USDBU).line(ends, "k3");
-        plot.chosenOnRise(new Point(now, money(worth.mean_usdHa())), "today $" + Format.number(now, 2));
+        plot.chosenOnRise(
+                new Point(now, money(worth.mean_usdHa())),
+                tell("page.worth-curves.today", "now", Format.number(now, 2)));
         if (pays > CHEAPEST_USDBU && pays < DEAREST_USDBU) {
             plot.dots(List.of(new Point(pays, 0)), "k");
             if (pays < now - ROOM_USDBU || pays > now + ROOM_USDBU) {
@@ -213,9 +253,11 @@ final class WorthCurves {
         for (int k = 0; k <= 6; k++) {
             plot.tick(CHEAPEST_USDBU + k, "$" + (2 + k), k % 2 == 0 ? "so" : "so only-w");
         }
-        String says =
-                "Mean gain of the choice to make over the price of corn, a bushel; all else as it is. It breaks even"
-                        + " at $" + Format.number(pays, 2) + ".";
-        return Optional.of(new Curve("By price of corn", "by-price", plot.draw("by-price", format.moneyUnit()), says));
+        String says = tell("page.worth-curves.mean-gain-of-the-choice", "pays", Format.number(pays, 2));
+        return Optional.of(new Curve(
+                tell("page.worth-curves.by-price-of-corn"),
+                "by-price",
+                plot.draw("by-price", format.moneyUnit()),
+                says));
     }
 }

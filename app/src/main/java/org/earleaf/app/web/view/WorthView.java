@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import org.earleaf.app.web.drawing.Tally;
 import org.earleaf.app.web.drawing.Whisker;
 import org.earleaf.app.web.text.Format;
@@ -30,16 +32,18 @@ public record WorthView(
         String breakEven) {
 
     static WorthView of(Worth worth, Whisker scale, String zeroLabel, boolean planned, Format format) {
-        String range = format.money(worth.p10_usdHa()) + " to " + format.money(worth.p90_usdHa());
+        String range = tell(
+                "page.worth.to", "money", format.money(worth.p10_usdHa()), "money2", format.money(worth.p90_usdHa()));
         String mean = format.money(worth.mean_usdHa());
         String chance = Format.chance(worth.chanceItPays());
-        String spoken = "mean gain " + mean + " " + format.moneyUnit() + ", eight of ten futures " + range;
+        String spoken = tell(
+                "page.worth.mean-gain-eight-of-ten", "mean", mean, "moneyUnit", format.moneyUnit(), "range", range);
         return new WorthView(
                 new Say().strong(mean).range("(" + range + ")").done(),
                 mean,
                 range,
                 scale.of(worth, spoken, zeroLabel, planned),
-                Tally.of(Format.inTen(worth.chanceItPays()), "pays in " + chance + " futures"),
+                Tally.of(Format.inTen(worth.chanceItPays()), tell("page.worth.pays-in-futures", "chance", chance)),
                 chance,
                 format.money(worth.badCase_usdHa()),
                 breakEven(worth));
@@ -47,6 +51,8 @@ public record WorthView(
 
     static String breakEven(Worth worth) {
         double corn = worth.breakEvenCorn_usdBu();
-        return Double.isNaN(corn) || Double.isInfinite(corn) || corn < 0 ? "no price" : "$" + Format.number(corn, 2);
+        return Double.isNaN(corn) || Double.isInfinite(corn) || corn < 0
+                ? tell("page.worth.no-price")
+                : "$" + Format.number(corn, 2);
     }
 }

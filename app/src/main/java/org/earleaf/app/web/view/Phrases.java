@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -18,12 +20,12 @@ import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace.Daily;
 
 /** Phrases that several pages share. */
-public final class Words {
+public final class Phrases {
     private static final String[] NUMBERS = {
         "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"
     };
 
-    private Words() {}
+    private Phrases() {}
 
     /** "two" to twelve, then digits. */
     static String number(int n) {
@@ -43,12 +45,12 @@ public final class Words {
     /** Where a pass puts it, as part of a sentence. */
     static String where(Placement placement) {
         return switch (placement) {
-            case ROW_BASE -> "at the row base";
-            case MID_DRIBBLE -> "dribbled between the rows";
-            case MID_INJECT -> "by coulter between the rows";
-            case ROW_INJECT -> "by coulter beside the row";
-            case INCORPORATED -> "worked in";
-            case AMMONIA -> "knifed in";
+            case ROW_BASE -> tell("page.phrases.at-the-row-base");
+            case MID_DRIBBLE -> tell("page.phrases.dribbled-between-the-rows");
+            case MID_INJECT -> tell("page.phrases.by-coulter-between-the");
+            case ROW_INJECT -> tell("page.phrases.by-coulter-beside-the-row");
+            case INCORPORATED -> tell("page.phrases.worked-in");
+            case AMMONIA -> tell("page.phrases.knifed-in");
             default -> placement.word();
         };
     }
@@ -65,7 +67,7 @@ public final class Words {
         return Markup.text(
                 Format.inTen(dates.probability()) == 0
                         ? "never"
-                        : "in " + Format.chance(dates.probability()) + " futures");
+                        : tell("page.phrases.in-futures", "chance", Format.chance(dates.probability())));
     }
 
     static boolean isRipe(Outlook o) {
@@ -83,7 +85,7 @@ public final class Words {
         }
         String first = standing.get(0).stage();
         String last = standing.get(standing.size() - 1).stage();
-        return Optional.of(first.equals(last) ? first : first + " to " + last);
+        return Optional.of(first.equals(last) ? first : tell("page.phrases.to", "first", first, "last", last));
     }
 
     private static double advance(Outlook o) {
@@ -109,7 +111,14 @@ public final class Words {
         double carrier = mix.carrier_LHa();
         return Double.isNaN(carrier)
                 ? parts
-                : parts + " in " + format.product(carrier, true) + " " + format.productUnit(true);
+                : tell(
+                        "page.phrases.in",
+                        "parts",
+                        parts,
+                        "product",
+                        format.product(carrier, true),
+                        "productUnit",
+                        format.productUnit(true));
     }
 
     /** As the recipe has it; in metric units L/ha or kg/ha. */

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.words;
+
+import java.util.Collections;
+import java.util.Enumeration;
+import java.util.ResourceBundle;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The catalogue for picocli: what {@code --help} says of commands and options. An option names its key itself; the key
+ * of a command is made by picocli from its name, {@code earleaf.plan.usage.description}, and stands in the catalogue
+ * as {@code cli.plan.usage.description}.
+ */
+public final class CommandTexts extends ResourceBundle {
+    private static final String PROGRAM = "earleaf.";
+    private static final String OURS = "cli.";
+    private static final String STANDARD = "mixinStandardHelpOptions.";
+
+    @Override
+    protected @Nullable Object handleGetObject(String key) {
+        String ours = ours(key);
+        return Words.here().has(ours) ? Words.tell(ours) : null;
+    }
+
+    private static String ours(String key) {
+        if (key.startsWith(STANDARD)) {
+            return OURS + "standard." + key.substring(STANDARD.length());
+        }
+        return key.startsWith(PROGRAM) ? OURS + key.substring(PROGRAM.length()) : key;
+    }
+
+    /** Those of commands by the names that picocli asks for, too. */
+    @Override
+    public Enumeration<String> getKeys() {
+        return Collections.enumeration(Words.here().keys().stream()
+                .filter(key -> key.startsWith(OURS))
+                .flatMap(key -> Stream.of(
+                        key, PROGRAM + key.substring(OURS.length()), key.replace(OURS + "standard.", STANDARD)))
+                .toList());
+    }
+}
