@@ -106,7 +106,7 @@ class AgainPageTest {
         LabelEntry kept =
                 preview.store().loads().labels().find("Demo F1", "soybean").orElseThrow();
         assertThat(kept.look().isSingle()).isTrue();
-        assertThat(get("/shelf")).contains("looked at again by a. grower (single)");
+        assertThat(get("/shelf")).contains("checked again by a. grower (single)");
         assertThat(CLIENT.send(HttpRequest.newBuilder(URI.create(own + PAGE)).build(), BodyHandlers.discarding())
                         .statusCode())
                 .isEqualTo(404);

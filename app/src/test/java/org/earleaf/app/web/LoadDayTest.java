@@ -267,11 +267,11 @@ class LoadDayTest {
 
     private String handOver(Page page, String id) throws IOException {
         page.navigate(home + "/load/" + id);
-        tap(page.getByText("Hand a part to another rig"));
+        tap(page.getByText("Move part of this load to another rig"));
         write(page, "volume", "200 gal");
         page.locator("#other").selectOption("pull sprayer");
         picture(page, "hand-over");
-        go(page, page.getByText("Hand it over"));
+        go(page, page.getByText("Move it"));
         String part = page.url().substring(page.url().lastIndexOf('/') + 1);
         assertThat(load(part).from()).isEqualTo(id);
         double acres = (load(id).grounds().get(0).area_ha()

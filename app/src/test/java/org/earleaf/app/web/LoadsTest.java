@@ -210,7 +210,7 @@ class LoadsTest {
         post("/loads/new", form("20 ac"));
         String proposed = get(address).body();
         assertThat(proposed)
-                .contains("value=\"200 ft\"", "are proposed from load 1", "name=\"looked\"")
+                .contains("value=\"200 ft\"", "are copied from load 1", "name=\"looked\"")
                 .doesNotContainPattern("name=\"certified\"[^>]*checked");
         Map<String, String> form = form("20 ac");
         form.put("from", "1");
