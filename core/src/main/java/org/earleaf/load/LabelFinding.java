@@ -4,6 +4,7 @@ package org.earleaf.load;
 import org.earleaf.label.LabelFigure;
 import org.earleaf.label.LabelItem;
 import org.earleaf.mix.MixRules;
+import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
 
 /**
@@ -54,5 +55,15 @@ public record LabelFinding(
         return product.isEmpty()
                 ? Said.of("label.finding-mix", "place", place, "said", said)
                 : Said.of("label.finding", "product", product, "place", place, "said", said);
+    }
+
+    /** As a refusal of the load that it stops. */
+    Problem problem() {
+        Said place = product().isEmpty()
+                ? Said.of("where.mix", "place", place())
+                : Said.of("where.label-of", "product", product());
+        return isNothing(allowed())
+                ? Problem.of("label.forbids", place, sentence())
+                : Problem.of("label.outside", place, sentence(), "allowed", allowed());
     }
 }

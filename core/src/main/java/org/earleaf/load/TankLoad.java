@@ -376,18 +376,9 @@ public record TankLoad(
         if (!LabelCheck.allows(findings)) {
             throw new EarleafException(findings.stream()
                     .filter(LabelFinding::isStop)
-                    .map(TankLoad::refusal)
+                    .map(LabelFinding::problem)
                     .toList());
         }
-    }
-
-    private static Problem refusal(LabelFinding f) {
-        Said place = f.product().isEmpty()
-                ? Said.of("where.mix", "place", f.place())
-                : Said.of("where.label-of", "product", f.product());
-        return LabelFinding.isNothing(f.allowed())
-                ? Problem.of("label.forbids", place, f.sentence())
-                : Problem.of("label.outside", place, f.sentence(), "allowed", f.allowed());
     }
 
     private static void need(boolean met, Problem problem) {

@@ -70,6 +70,10 @@ public final class AskedDay implements FarmDay {
     @Override
     public <T> CompletableFuture<T> ask(Question<T> question) {
         CompletableFuture<Object> known = answers.getIfPresent(question);
+        if (known != null && known.isCompletedExceptionally()) {
+            // The cache drops it too, but only a moment after those who asked have been told.
+            answers.asMap().remove(question, known);
+        }
         if (known == null && open() >= MOST_OPEN + 2L * farm.zones().size()) {
             return CompletableFuture.failedFuture(new RejectedExecutionException("too much is being worked out"));
         }

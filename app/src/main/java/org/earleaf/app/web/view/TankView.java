@@ -107,6 +107,11 @@ public record TankView(
             List<LotStock.Draw> drawn,
             List<Kept> all) {}
 
+    private static String recipe(TankLoad load, Shop shop) {
+        return shop.job().map(LoadJobs.Job::recipe).orElse(load.job())
+                + shop.job().map(j -> ", " + Phrases.where(j.placement())).orElse("");
+    }
+
     public static TankView of(Kept kept, Shop shop, MixGate gate, Format format) {
         TankLoad load = kept.load();
         LoadGround g = load.grounds().get(0);
@@ -122,10 +127,7 @@ public record TankView(
                 kept.version(),
                 word(kept),
                 mark(kept),
-                shop.job().map(LoadJobs.Job::recipe).orElse(load.job())
-                        + shop.job()
-                                .map(j -> ", " + Phrases.where(j.placement()))
-                                .orElse(""),
+                recipe(load, shop),
                 g.label(),
                 load.rig(),
                 Format.longDay(load.date()) + " " + load.date().getYear(),
