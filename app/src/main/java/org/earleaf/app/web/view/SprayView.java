@@ -76,7 +76,7 @@ public record SprayView(String note, List<Row> rows) {
         String end = to.equals(day.plusDays(1).atStartOfDay())
                 ? "midnight"
                 : (to.toLocalDate().equals(day) ? SAME_DAY : HOUR).format(to);
-        return (tell("page.spray.to", "from", HOUR.format(from), "end", end))
+        return tell("page.spray.to", "from", HOUR.format(from), "end", end)
                 .replace("AM", "am")
                 .replace("PM", "pm");
     }
