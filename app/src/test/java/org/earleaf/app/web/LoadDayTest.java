@@ -293,7 +293,7 @@ class LoadDayTest {
             key(page, line, code, "Ana");
         }
         picture(page, "alone");
-        assertThat(page.locator(".steps").textContent()).contains("single: both keys of one person");
+        assertThat(page.locator(".steps").textContent()).contains("one person confirmed both times");
         go(page, page.getByText("All mixed: go"));
     }
 
