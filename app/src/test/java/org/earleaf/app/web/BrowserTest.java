@@ -203,7 +203,7 @@ class BrowserTest {
             }
             assertThat(page.locator("#soil-day")).hasText("Monday 6 July");
             assertThat(page.locator("#soil-cut").innerHTML()).isNotEqualTo(before);
-            assertThat(page.locator("#cut-says").textContent()).contains("A likely future, not a promise.");
+            assertThat(page.locator("#cut-says").textContent()).contains("This is likely, not certain.");
             page.locator("[data-step='-1']").click();
             assertThat(page.locator("#soil-day")).hasText("Sunday 5 July");
             page.locator("[data-with=true]").click();
