@@ -13,8 +13,6 @@ import org.earleaf.season.SeasonState.SurfacePool;
  * construct).
  */
 final class Applying {
-    private static final double BAND_CONTACT = 0.15;
-    private static final double BAND_FACTOR = 0.75;
     /** Above this pH half of the ammonium laid on the surface can go as ammonia (common practice, no source). */
     private static final double ALKALINE_PH = 7.3;
     /** Share of manure's organic nitrogen that decays in its first year (common practice, no source). */
@@ -48,11 +46,11 @@ final class Applying {
         double middle = a / site.share[1];
         switch (pass.placement()) {
             case BROADCAST, OVER_THE_TOP, BOTH, BY_AIR -> {
-                surface(m, 0, a, pass, alkaline, 1, 1);
-                surface(m, 1, a, pass, alkaline, 1, 1);
+                surface(m, 0, a, pass, alkaline);
+                surface(m, 1, a, pass, alkaline);
             }
-            case ROW_BASE, UNDER_CANOPY -> surface(m, 0, row, pass, alkaline, BAND_CONTACT, BAND_FACTOR);
-            case MID_DRIBBLE -> surface(m, 1, middle, pass, alkaline, BAND_CONTACT, BAND_FACTOR);
+            case ROW_BASE, UNDER_CANOPY -> surface(m, 0, row, pass, alkaline);
+            case MID_DRIBBLE -> surface(m, 1, middle, pass, alkaline);
             case MID_INJECT -> cell(m, 1, 1, middle, pass);
             case ROW_INJECT -> cell(m, 0, 1, row, pass);
             case INCORPORATED -> {
@@ -80,34 +78,54 @@ final class Applying {
         }
     }
 
-    private void surface(int m, int c, double amount, NitrogenPass pass, double alkaline, double contact, double band) {
-        double urease = pass.inhibitor().slowsUrea() ? 1 : 0;
-        double nitrification = pass.inhibitor().slowsNitrification() ? 1 : 0;
-        SurfacePool pool = pool(m, c, contact, band, urease, nitrification);
+    private void surface(int m, int c, double amount, NitrogenPass pass, double alkaline) {
+        Lying lying = Lying.of(pass);
+        SurfacePool pool = pool(m, c, lying);
         pool.used = true;
         pool.urea[m] += amount * pass.urea();
         pool.alkaline[m] += amount * alkaline * pass.ammonium();
         pool.ammonium[m] += amount * (1 - alkaline) * pass.ammonium();
         pool.nitrate[m] += amount * pass.nitrate();
         pool.age[m] = 0;
-        pool.contact[m] = contact;
-        pool.band[m] = band;
-        pool.ureaseInhibitor[m] = urease;
-        pool.nitrificationInhibitor[m] = nitrification;
+        lying.mark(pool, m);
+    }
+
+    /** How a pass lies on the surface: what tells one pool of it from another. */
+    private record Lying(double contact, double band, double urease, double nitrification) {
+        static Lying of(NitrogenPass pass) {
+            boolean spread =
+                    switch (pass.placement()) {
+                        case BROADCAST, OVER_THE_TOP, BOTH, BY_AIR -> true;
+                        default -> false;
+                    };
+            double urease = pass.inhibitor().slowsUrea() ? 1 : 0;
+            double nitrification = pass.inhibitor().slowsNitrification() ? 1 : 0;
+            return new Lying(spread ? 1 : 0.15, spread ? 1 : 0.75, urease, nitrification);
+        }
+
+        boolean isOf(SurfacePool pool, int m) {
+            return pool.contact[m] == contact
+                    && pool.band[m] == band
+                    && pool.ureaseInhibitor[m] == urease
+                    && pool.nitrificationInhibitor[m] == nitrification;
+        }
+
+        void mark(SurfacePool pool, int m) {
+            pool.contact[m] = contact;
+            pool.band[m] = band;
+            pool.ureaseInhibitor[m] = urease;
+            pool.nitrificationInhibitor[m] = nitrification;
+        }
     }
 
     /** The pool of a like pass of today, or an empty one, or else the oldest with its rest swept into the soil. */
-    private SurfacePool pool(int m, int c, double contact, double band, double urease, double nitrification) {
+    private SurfacePool pool(int m, int c, Lying lying) {
         SurfacePool empty = null;
         SurfacePool oldest = s.pools[c * SeasonState.POOLS];
         for (int p = 0; p < SeasonState.POOLS; p++) {
             SurfacePool pool = s.pools[c * SeasonState.POOLS + p];
             boolean free = pool.urea[m] + pool.alkaline[m] + pool.ammonium[m] + pool.nitrate[m] == 0;
-            boolean like = pool.contact[m] == contact
-                    && pool.band[m] == band
-                    && pool.ureaseInhibitor[m] == urease
-                    && pool.nitrificationInhibitor[m] == nitrification;
-            if (!free && like && pool.age[m] == 0) {
+            if (!free && lying.isOf(pool, m) && pool.age[m] == 0) {
                 return pool;
             }
             empty = free && empty == null ? pool : empty;

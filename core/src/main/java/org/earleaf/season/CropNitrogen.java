@@ -68,16 +68,8 @@ final class CropNitrogen {
         double[] supply = t.member[0];
         double[] part = t.member[1];
         active(s.water, site.wp, site.perRange, t.roots, active);
-        nitrate(
-                s.nitrate,
-                site.nitrateFloor,
-                site.of(Parameter.NITRATE_UPTAKE),
-                active,
-                t.drawn,
-                s.water,
-                t.fromNitrate);
-        double ammoniumRate = site.of(Parameter.AMMONIUM_UPTAKE);
-        ammonium(s.ammonium, site.ammoniumFloor, ammoniumRate, active, t.fromNitrate, t.fromAmmonium, offered);
+        nitrate(active, t.fromNitrate);
+        ammonium(active, t.fromNitrate, t.fromAmmonium, offered);
         Columns.sum(offered, SeasonState.LAYERS, site.share, part, supply);
         wanted(supply, part);
         take(part);
@@ -92,27 +84,22 @@ final class CropNitrogen {
         }
     }
 
-    private static void nitrate(
-            double[] nitrate,
-            double[] floor,
-            double rate,
-            double[] active,
-            double[] drawn,
-            double[] water,
-            double[] offered) {
+    private void nitrate(double[] active, double[] offered) {
+        double rate = site.of(Parameter.NITRATE_UPTAKE);
+        double[] nitrate = s.nitrate;
+        double[] floor = site.nitrateFloor;
+        double[] drawn = t.drawn;
+        double[] water = s.water;
         for (int n = 0; n < offered.length; n++) {
             offered[n] = nitrateSupply(nitrate[n], floor[n], rate * active[n], drawn[n], water[n]);
         }
     }
 
-    private static void ammonium(
-            double[] ammonium,
-            double[] floor,
-            double rate,
-            double[] active,
-            double[] fromNitrate,
-            double[] fromAmmonium,
-            double[] offered) {
+    /** The second of the two, so both together are offered here. */
+    private void ammonium(double[] active, double[] fromNitrate, double[] fromAmmonium, double[] offered) {
+        double rate = site.of(Parameter.AMMONIUM_UPTAKE);
+        double[] ammonium = s.ammonium;
+        double[] floor = site.ammoniumFloor;
         for (int n = 0; n < offered.length; n++) {
             fromAmmonium[n] = rate * active[n] * Lanes.positive(ammonium[n] - floor[n]);
             offered[n] = fromNitrate[n] + fromAmmonium[n];
@@ -124,10 +111,8 @@ final class CropNitrogen {
         double[] demand = s.ledger[SeasonState.Ledger.DEMAND_TODAY.ordinal()];
         logarithms(s.shoot, lnShoot);
         critical(s.shoot, lnShoot, s.critical);
-        double luxury = site.of(Parameter.LUXURY);
-        double most = site.of(Parameter.UPTAKE_MAX);
         double[] rootShare = site.lane(Parameter.ROOT_NITROGEN);
-        demand(s.critical, s.shootN, s.rep, s.killed, rootShare, luxury, most, demand);
+        demand(rootShare, demand);
         double[] uptake = s.ledger[SeasonState.Ledger.UPTAKE_TODAY.ordinal()];
         uptake(demand, supply, part, uptake);
         gain(uptake, rootShare, s.shootN, s.rootN);
@@ -146,15 +131,13 @@ final class CropNitrogen {
     }
 
     /** Until shortly before black layer. */
-    private static void demand(
-            double[] critical,
-            double[] held,
-            double[] rep,
-            double[] killed,
-            double[] rootShare,
-            double luxury,
-            double most,
-            double[] demand) {
+    private void demand(double[] rootShare, double[] demand) {
+        double luxury = site.of(Parameter.LUXURY);
+        double most = site.of(Parameter.UPTAKE_MAX);
+        double[] critical = s.critical;
+        double[] held = s.shootN;
+        double[] rep = s.rep;
+        double[] killed = s.killed;
         for (int m = 0; m < demand.length; m++) {
             double gap = Lanes.clamp(luxury * critical[m] - held[m], 0, most);
             double takes = (1 - killed[m]) * Lanes.isPositive(0.97 - rep[m]);

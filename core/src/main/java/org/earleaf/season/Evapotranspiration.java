@@ -107,8 +107,7 @@ final class Evapotranspiration {
             Arrays.fill(kcb, 0);
             Arrays.fill(open, 1 - BARE_COVER);
         }
-        double cut = site.of(Parameter.EVAPORATION_RESIDUE);
-        allowed(t.et0, s.soilCover, cut, kcb, kcMax, energy, open);
+        allowed(kcb, kcMax, energy, open);
         Columns.spread(energy, t.column[0]);
         Columns.spread(open, t.column[1]);
         transpirable(kcb, t.et0, t.wetLeaves, s.rep, t.transpirable);
@@ -141,8 +140,10 @@ final class Evapotranspiration {
         }
     }
 
-    private static void allowed(
-            double[] et0, double[] residue, double cut, double[] kcb, double kcMax, double[] energy, double[] open) {
+    private void allowed(double[] kcb, double kcMax, double[] energy, double[] open) {
+        double cut = site.of(Parameter.EVAPORATION_RESIDUE);
+        double[] et0 = t.et0;
+        double[] residue = s.soilCover;
         for (int m = 0; m < energy.length; m++) {
             double bare = et0[m] * (1 - cut * residue[m]);
             energy[m] = bare * (kcMax - kcb[m]);
@@ -160,32 +161,30 @@ final class Evapotranspiration {
     private void evaporate() {
         double[] e = t.column[2];
         double[] second = t.cell[0];
-        double perUnready = 1 / (1 - site.of(Parameter.EVAPORATION_READY));
-        dry(s.water, site.fc, site.perRange, perUnready, t.column[0], t.column[1], e);
+        dry(t.column[0], t.column[1], e);
         int layer = e.length;
         System.arraycopy(e, 0, second, layer, layer);
-        out(e, 2.0 / 3, s.water, site.wp, 1, 0, layer);
-        out(second, 1.0 / 3, s.water, site.wp, 0.8, layer, 2 * layer);
+        out(e, 2.0 / 3, 1, 0, layer);
+        out(second, 1.0 / 3, 0.8, layer, 2 * layer);
         double[] lost = s.ledger[Ledger.EVAPORATION.ordinal()];
         Columns.book(e, 0, site.share, t.member[0], lost);
         Columns.book(second, layer, site.share, t.member[0], lost);
     }
 
-    private static void dry(
-            double[] water,
-            double[] fc,
-            double[] perRange,
-            double perUnready,
-            double[] energy,
-            double[] open,
-            double[] out) {
+    private void dry(double[] energy, double[] open, double[] out) {
+        double perUnready = 1 / (1 - site.of(Parameter.EVAPORATION_READY));
+        double[] water = s.water;
+        double[] fc = site.fc;
+        double[] perRange = site.perRange;
         for (int n = 0; n < out.length; n++) {
             out[n] = Math.min(drier(water[n], fc[n], perRange[n], perUnready) * energy[n], open[n]);
         }
     }
 
     /** A part of the evaporation, down to a share of the wilting point. */
-    private static void out(double[] e, double part, double[] water, double[] wp, double share, int at, int end) {
+    private void out(double[] e, double part, double share, int at, int end) {
+        double[] water = s.water;
+        double[] wp = site.wp;
         for (int n = at; n < end; n++) {
             e[n] = Lanes.positive(Math.min(part * e[n], water[n] - share * wp[n]));
             water[n] -= e[n];

@@ -57,14 +57,12 @@ final class Residue {
 
     void step() {
         boolean anyBuried = Columns.anyPositive(s.buried);
-        double surface = site.of(Parameter.RESIDUE_DECAY);
-        double below = site.of(Parameter.RESIDUE_DECAY_BURIED);
         Columns.spread(s.buried, within);
         pace(s.water, site.wp, site.perRange, t.entered, t.warmth2, pace);
-        decay(s.residueC, s.residueN, within, surface, below - surface, pace, decayed, ratio);
+        decay(within);
         reach(s.nitrate, s.ammonium, site.residueReach, within);
         reachFurther(anyBuried);
-        take(ratio, site.of(Parameter.CARBON_USE), site.of(Parameter.MICROBE_CN), need, within, taken, decayed);
+        take();
         keep(within, site.residueReach, s.nitrate, s.ammonium, s.guarded);
         keepFurther(anyBuried);
         give(site.of(Parameter.MICROBE_TURNOVER));
@@ -82,15 +80,11 @@ final class Residue {
         }
     }
 
-    private static void decay(
-            double[] carbon,
-            double[] nitrogen,
-            double[] buried,
-            double k,
-            double moreBuried,
-            double[] pace,
-            double[] decayed,
-            double[] ratio) {
+    private void decay(double[] buried) {
+        double k = site.of(Parameter.RESIDUE_DECAY);
+        double moreBuried = site.of(Parameter.RESIDUE_DECAY_BURIED) - k;
+        double[] carbon = s.residueC;
+        double[] nitrogen = s.residueN;
         for (int j = 0; j < decayed.length; j++) {
             decayed[j] = carbon[j] * Math.min(1, (k + moreBuried * buried[j]) * pace[j]);
             ratio[j] = nitrogen[j] / (carbon[j] + 1e-300);
@@ -121,14 +115,9 @@ final class Residue {
     }
 
     /** Where less is within reach than is wanted, decay slows; the same share is taken of all within reach. */
-    private static void take(
-            double[] ratio,
-            double use,
-            double microbeCn,
-            double[] need,
-            double[] within,
-            double[] taken,
-            double[] decayed) {
+    private void take() {
+        double use = site.of(Parameter.CARBON_USE);
+        double microbeCn = site.of(Parameter.MICROBE_CN);
         for (int j = 0; j < taken.length; j++) {
             need[j] = need(decayed[j], ratio[j], use, microbeCn);
             double wanted = Lanes.positive(need[j]);

@@ -86,7 +86,7 @@ final class Roots {
         Columns.spread(spread, beside);
         double[] within = t.layer[4];
         withinLayer(reach, top, bottom, perFull, row, within);
-        densities(within, beside, middleToRow, site.share[0], site.share[1], row, middle);
+        densities(within, beside, row, middle);
         Columns.join(row, middle, t.roots);
         activity(t.roots);
     }
@@ -131,16 +131,12 @@ final class Roots {
         }
     }
 
-    private static void densities(
-            double[] within,
-            double[] spread,
-            double[] middleToRow,
-            double fR,
-            double fM,
-            double[] row,
-            double[] middle) {
+    private void densities(double[] within, double[] spread, double[] row, double[] middle) {
+        double fR = site.share[0];
+        double fM = site.share[1];
+        double[] most = middleToRow;
         for (int n = 0; n < within.length; n++) {
-            double beside = spread[n] * middleToRow[n];
+            double beside = spread[n] * most[n];
             row[n] = within[n] / (fR + fM * beside);
             middle[n] = row[n] * beside;
         }

@@ -220,7 +220,7 @@ final class SoilNitrogen {
         double[] rate = t.cell[0];
         double[] part = t.cell[1];
         double[] gone = t.cell[2];
-        rates(site.nitrifying, t.warmth22, site.takingBack, t.warmth2, t.moist, rate, part);
+        rates(rate, part);
         if (s.anyGuarded) {
             double[] slowRate = t.cell[3];
             Columns.spread(guardRate, slowRate);
@@ -235,14 +235,12 @@ final class SoilNitrogen {
     }
 
     /** Rate of both ways together, and the part of it that is taken back. */
-    private static void rates(
-            double[] nitrifying,
-            double[] warm22,
-            double[] taking,
-            double[] warm2,
-            double[] moist,
-            double[] rate,
-            double[] part) {
+    private void rates(double[] rate, double[] part) {
+        double[] nitrifying = site.nitrifying;
+        double[] taking = site.takingBack;
+        double[] warm2 = t.warmth2;
+        double[] warm22 = t.warmth22;
+        double[] moist = t.moist;
         for (int n = 0; n < rate.length; n++) {
             double ki = taking[n] * warm2[n];
             double both = nitrifying[n] * warm22[n] + ki;

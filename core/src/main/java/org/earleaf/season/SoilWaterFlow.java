@@ -289,7 +289,7 @@ final class SoilWaterFlow {
         double fM = site.share[1];
         wouldGo(row, middle, site.layerWp, site.layerPerRange, site.of(Parameter.LATERAL) * fR * fM / (fR + fM), net);
         canGo(row, middle, site.layerSat, fR, fM, net);
-        takenAlong(row, middle, net, site.of(Parameter.SOLUTE_MIXED), 1 / fR, 1 / fM, out, in);
+        takenAlong(row, middle, net, out, in);
         Columns.join(row, middle, s.water);
         swap(s.nitrate, out, in);
         if (s.anyUrea) {
@@ -315,15 +315,10 @@ final class SoilWaterFlow {
     }
 
     /** Moves the water; shares of what is dissolved in a row cell and in a middle cell that go along. */
-    private static void takenAlong(
-            double[] row,
-            double[] middle,
-            double[] net,
-            double mixed,
-            double perRow,
-            double perMiddle,
-            double[] out,
-            double[] in) {
+    private void takenAlong(double[] row, double[] middle, double[] net, double[] out, double[] in) {
+        double mixed = site.of(Parameter.SOLUTE_MIXED);
+        double perRow = 1 / site.share[0];
+        double perMiddle = 1 / site.share[1];
         for (int n = 0; n < net.length; n++) {
             double toMiddle = Lanes.positive(net[n]);
             double perBoth = mixed / (row[n] * middle[n]);

@@ -40,10 +40,14 @@ final class SurfaceNitrogen {
         return 1 - Math.exp(-entered_mm / scale_mm);
     }
 
-    static double hydrolysis(
-            double rate, double warmth2, double moist, double band, double cover, double inhibited, double age) {
-        double held = inhibited > 0 ? 0.10 + 0.90 * Lanes.clamp((age - 7) / 14, 0, 1) : 1;
-        return rate * warmth2 * moist * Math.sqrt(band) * (1 + 0.3 * cover) * held;
+    /** {@code pace} is the rate in this warmth and moisture, {@code held} the share that an inhibitor leaves of it. */
+    static double hydrolysis(double pace, double band, double cover, double held) {
+        return pace * Math.sqrt(band) * (1 + 0.3 * cover) * held;
+    }
+
+    /** Of the pace of hydrolysis under a urease inhibitor, by days since it was laid. */
+    static double inhibition(double age) {
+        return 0.10 + 0.90 * Lanes.clamp((age - 7) / 14, 0, 1);
     }
 
     static double volatilisation(double rate, double age, double t_C, double soil, double cover, double band) {
@@ -126,14 +130,9 @@ final class SurfaceNitrogen {
         double moist = Lanes.clamp((s.water[cell] - half) / (site.fc[cell] - half), .1, 1);
         moist = t.entered[s.at(c, 0) + m] > 0 ? Math.max(.8, moist) : moist;
         double cover = s.soilCover[m];
-        double kh = hydrolysis(
-                site.of(Parameter.UREA_SURFACE),
-                t.warmth2[cell],
-                moist,
-                pool.band[m],
-                cover,
-                pool.ureaseInhibitor[m],
-                pool.age[m]);
+        double pace = site.of(Parameter.UREA_SURFACE) * t.warmth2[cell] * moist;
+        double held = pool.ureaseInhibitor[m] > 0 ? inhibition(pool.age[m]) : 1;
+        double kh = hydrolysis(pace, pool.band[m], cover, held);
         double kdif = site.of(Parameter.UREA_ENTRY) * moist;
         double gone = pool.urea[m] * Lanes.lost(kh + kdif);
         double hydrolysed = gone * kh / Math.max(1e-300, kh + kdif);

@@ -52,8 +52,8 @@ public final class Forcing {
         tmin[k] = d.tmin_C();
         rain[k] = d.rain_mm();
         solar[k] = rs;
-        et0[k] = ReferenceEvapotranspiration.penmanMonteith_mm(
-                d.tmax_C(), d.tmin_C(), vapour(d), rs, wind, ra, site.elevation_m(), 0);
+        var air = new ReferenceEvapotranspiration.Air(d.tmax_C(), d.tmin_C(), vapour(d), wind);
+        et0[k] = ReferenceEvapotranspiration.penmanMonteith_mm(air, rs, ra, site.elevation_m(), 0);
         dew[k] = Double.isNaN(d.dewPoint_C())
                 ? USUAL_DEW_MM
                 : Math.max(0, Math.min(0.4, 0.08 * (d.dewPoint_C() - d.tmin_C())));

@@ -104,25 +104,29 @@ public final class ReferenceEvapotranspiration {
         return (saturation_kPa(tmin_C) * rhMax_pct + saturation_kPa(tmax_C) * rhMin_pct) / 200;
     }
 
+    /** The air of a day near the ground: its warmest and coldest, its vapour pressure, and its wind at 2 m. */
+    public record Air(double tmax_C, double tmin_C, double ea_kPa, double wind2m_ms) {
+        double mean_C() {
+            return (tmax_C + tmin_C) / 2;
+        }
+
+        /** What the air could still take up. */
+        double deficit_kPa() {
+            return (saturation_kPa(tmax_C) + saturation_kPa(tmin_C)) / 2 - ea_kPa;
+        }
+    }
+
     /** ET0 [mm/d] from everything known; {@code soilHeat_MJm2} is 0 for a day. */
     public static double penmanMonteith_mm(
-            double tmax_C,
-            double tmin_C,
-            double ea_kPa,
-            double rs_MJm2,
-            double wind2m_ms,
-            double ra_MJm2,
-            double elevation_m,
-            double soilHeat_MJm2) {
-        double tm = (tmax_C + tmin_C) / 2;
+            Air air, double rs_MJm2, double ra_MJm2, double elevation_m, double soilHeat_MJm2) {
+        double tm = air.mean_C();
         double d = slope_kPaC(tm);
         double g = psychrometric_kPaC(elevation_m);
-        double es = (saturation_kPa(tmax_C) + saturation_kPa(tmin_C)) / 2;
         double rso = clearSky_MJm2(ra_MJm2, elevation_m);
-        double rn = 0.77 * rs_MJm2 - netLongWave_MJm2(tmax_C, tmin_C, ea_kPa, rs_MJm2, rso);
+        double rn = 0.77 * rs_MJm2 - netLongWave_MJm2(air.tmax_C, air.tmin_C, air.ea_kPa, rs_MJm2, rso);
         double energy = 0.408 * d * (rn - soilHeat_MJm2);
-        double wind = g * 900 / (tm + 273) * wind2m_ms * (es - ea_kPa);
-        return Math.max(0, (energy + wind) / (d + g * (1 + 0.34 * wind2m_ms)));
+        double wind = g * 900 / (tm + 273) * air.wind2m_ms * air.deficit_kPa();
+        return Math.max(0, (energy + wind) / (d + g * (1 + 0.34 * air.wind2m_ms)));
     }
 
     /**

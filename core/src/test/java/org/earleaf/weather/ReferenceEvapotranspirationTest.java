@@ -4,6 +4,7 @@ package org.earleaf.weather;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.earleaf.weather.ReferenceEvapotranspiration.Air;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -52,7 +53,7 @@ class ReferenceEvapotranspirationTest {
         assertThat(rs).isCloseTo(22.65, within(0.02));
         assertThat(0.77 * rs).isCloseTo(17.44, within(0.02));
         assertThat(0.77 * rs - rnl).isCloseTo(14.33, within(0.02));
-        assertThat(ReferenceEvapotranspiration.penmanMonteith_mm(34.8, 25.6, 2.85, rs, 2, ra, 2, 0.14))
+        assertThat(ReferenceEvapotranspiration.penmanMonteith_mm(new Air(34.8, 25.6, 2.85, 2), rs, ra, 2, 0.14))
                 .isCloseTo(5.72, within(OF_THE_DAY));
     }
 
@@ -81,7 +82,7 @@ class ReferenceEvapotranspirationTest {
         assertThat(0.77 * rs).isCloseTo(17.00, within(0.02));
         assertThat(rnl).isCloseTo(3.71, within(0.02));
         assertThat(0.77 * rs - rnl).isCloseTo(13.28, within(0.02));
-        assertThat(ReferenceEvapotranspiration.penmanMonteith_mm(21.5, 12.3, ea, rs, wind, ra, 100, 0))
+        assertThat(ReferenceEvapotranspiration.penmanMonteith_mm(new Air(21.5, 12.3, ea, wind), rs, ra, 100, 0))
                 .isCloseTo(3.88, within(OF_THE_DAY));
     }
 
@@ -91,7 +92,7 @@ class ReferenceEvapotranspirationTest {
         double rs = ReferenceEvapotranspiration.solarOfRange_MJm2(ra, 26.6, 14.8);
         double ea = ReferenceEvapotranspiration.saturation_kPa(14.8);
         assertThat(rs).isCloseTo(22.29, within(0.02));
-        assertThat(ReferenceEvapotranspiration.penmanMonteith_mm(26.6, 14.8, ea, rs, 2, ra, 200, 0))
+        assertThat(ReferenceEvapotranspiration.penmanMonteith_mm(new Air(26.6, 14.8, ea, 2), rs, ra, 200, 0))
                 .isCloseTo(4.56, within(OF_THE_DAY));
     }
 
@@ -103,7 +104,7 @@ class ReferenceEvapotranspirationTest {
 
     @Test
     void evaporation_is_never_negative() {
-        assertThat(ReferenceEvapotranspiration.penmanMonteith_mm(-10, -20, 0.2, 3.7, 2, 5, 300, 0))
+        assertThat(ReferenceEvapotranspiration.penmanMonteith_mm(new Air(-10, -20, 0.2, 2), 3.7, 5, 300, 0))
                 .isZero();
     }
 }
