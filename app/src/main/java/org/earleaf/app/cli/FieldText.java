@@ -3,6 +3,7 @@ package org.earleaf.app.cli;
 
 import static org.earleaf.app.words.Words.tell;
 
+import org.earleaf.app.words.Dates;
 import org.earleaf.label.Cautions;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
@@ -38,7 +39,7 @@ final class FieldText {
     }
 
     private void standing() {
-        page.title(outlook.zone().label() + ", " + Say.full(outlook.on()));
+        page.title(outlook.zone().label() + ", " + Dates.full(outlook.on()));
         page.say(tell("cli.field.nitrogen-runs-short", "shortOn", Say.shortOn(outlook.nShort())));
         page.say(tell(
                 "cli.field.corn-tall-planted-f-degree",
@@ -47,15 +48,15 @@ final class FieldText {
                 "spread",
                 say.spread(Measure.HEIGHT, outlook.height_cm(), 0),
                 "planted",
-                Say.day(outlook.zone().planted()),
+                Dates.day(outlook.zone().planted()),
                 "at",
                 Say.number(at(Daily.GDD), 0),
                 "emergence",
-                Say.day(outlook.emergence(), tell("cli.field.not-yet")),
+                outlook.emergence().map(Dates::day).orElse(tell("cli.field.not-yet")),
                 "silk",
-                Say.day(outlook.silk(), tell("cli.field.not-reached")),
+                outlook.silk().map(Dates::day).orElse(tell("cli.field.not-reached")),
                 "maturity",
-                Say.day(outlook.maturity(), tell("cli.field.not-reached"))));
+                outlook.maturity().map(Dates::day).orElse(tell("cli.field.not-reached"))));
     }
 
     private double at(Daily what) {
@@ -123,7 +124,7 @@ final class FieldText {
         page.head(tell(
                 "cli.field.what-has-come-and-gone",
                 "first",
-                Say.day(trace.first()),
+                Dates.day(trace.first()),
                 "unit",
                 Measure.NITROGEN.unit(say.metric())));
         line(tell("cli.field.given"), at(Daily.FERTILISED));
@@ -169,6 +170,6 @@ final class FieldText {
                         "rig",
                         r.rig(),
                         "lastDay",
-                        Say.day(r.lastDay().get()));
+                        Dates.day(r.lastDay().get()));
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.outlook.OutOfReach;
@@ -39,7 +40,7 @@ final class MorningText {
     }
 
     private void headline() {
-        page.title(brief.farm() + ", " + Say.full(brief.on()));
+        page.title(brief.farm() + ", " + Dates.full(brief.on()));
         List<Option> today =
                 brief.passes().stream().filter(o -> o.date().equals(brief.on())).toList();
         if (!today.isEmpty()) {
@@ -67,7 +68,7 @@ final class MorningText {
                     "place",
                     place(first),
                     "weekday",
-                    Say.weekday(first.date())));
+                    Dates.weekday(first.date())));
         } else {
             page.say(tell("cli.morning.no-pass-would-pay-now"));
         }
@@ -83,7 +84,7 @@ final class MorningText {
         }
         page.head(tell("cli.morning.passes-in-order"));
         for (Option o : brief.passes()) {
-            page.say(Say.weekday(o.date()) + ": " + place(o));
+            page.say(Dates.weekday(o.date()) + ": " + place(o));
             page.say(OptionsText.act(o, say) + "; " + OptionsText.worth(o, say) + ".", "   ");
             String why = o.why().stream().map(r -> say.say(r.said())).collect(Collectors.joining(" "));
             page.say(tell("cli.morning.why", "why", why), "   ");

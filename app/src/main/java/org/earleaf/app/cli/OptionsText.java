@@ -5,6 +5,7 @@ import static org.earleaf.app.words.Words.tell;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Worth;
@@ -18,8 +19,8 @@ final class OptionsText {
     private OptionsText() {}
 
     static String of(Zone zone, LocalDate on, List<Option> options, ProtectionAnswer protection, boolean metric) {
-        Page page =
-                new Page().title(tell("cli.options.what-a-pass-is-worth", "label", zone.label(), "full", Say.full(on)));
+        Page page = new Page()
+                .title(tell("cli.options.what-a-pass-is-worth", "label", zone.label(), "full", Dates.full(on)));
         Say say = new Say(metric);
         if (options.isEmpty()) {
             page.say(tell("cli.options.no-nitrogen-can-be-put"));
@@ -39,7 +40,7 @@ final class OptionsText {
                 "act",
                 act(best, say),
                 "weekday",
-                Say.weekday(best.date()),
+                Dates.weekday(best.date()),
                 "worth",
                 worth(best, say)));
         best.why().forEach(r -> page.say(say.say(r.said()), "   "));

@@ -3,11 +3,10 @@ package org.earleaf.app.cli;
 
 import static org.earleaf.app.words.Words.tell;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.SprayMix;
@@ -17,8 +16,6 @@ import org.earleaf.protection.ProtectionAdvice;
 /** Passes against disease and insects, as a page to read. */
 final class ProtectionText {
     private static final String ROW = "%-18s %-12s %-15s %-7s %5s %11s %4s %s";
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
     private ProtectionText() {}
 
@@ -30,7 +27,7 @@ final class ProtectionText {
                     "act",
                     act(o, say),
                     "weekday",
-                    Say.weekday(o.date()),
+                    Dates.weekday(o.date()),
                     "worth",
                     OptionsText.worth(o, say)));
             o.why().forEach(r -> page.say(say.say(r.said()), "   "));
@@ -65,7 +62,7 @@ final class ProtectionText {
                     o.product(),
                     o.placement().word(),
                     o.rig(),
-                    DAY.format(o.date()),
+                    Dates.tight(o.date()),
                     say.number(Measure.MONEY, w.mean_usdHa(), 0),
                     tell(
                             "cli.protection.to",

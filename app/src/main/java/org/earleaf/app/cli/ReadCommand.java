@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
+import org.earleaf.app.words.Dates;
 import org.earleaf.entry.Draft;
 import org.earleaf.entry.Entered;
 import org.earleaf.entry.Plots;
@@ -150,7 +151,7 @@ public final class ReadCommand implements Callable<Integer> {
                 "more",
                 r.zone().isEmpty() ? "" : ", " + r.zone(),
                 "full",
-                Say.full(r.date()),
+                Dates.full(r.date()),
                 "word",
                 r.kind().word(),
                 "entered",

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
 import org.earleaf.exchange.table.CsvRows;
 import org.earleaf.farm.Farm;
@@ -71,7 +72,7 @@ final class RecordText {
                         "place",
                         place(r.field(), r.zone()),
                         "full",
-                        Say.full(r.date())));
+                        Dates.full(r.date())));
         if (r.isCorrection()) {
             page.say(tell("cli.record.corrects-record", "all", number(all, r.corrects()), "why", r.why()));
         }
@@ -119,7 +120,7 @@ final class RecordText {
         Deadlines due = Deadlines.of(r, farm.timeZone(), rule);
         page.gap();
         if (Deadlines.isLate(r, farm.timeZone(), rule)) {
-            page.say(tell("cli.record.filed-late-it-was-due", "fileBy", Say.day(due.fileBy())));
+            page.say(tell("cli.record.filed-late-it-was-due", "fileBy", Dates.day(due.fileBy())));
         }
         page.say(tell(
                 "cli.record.post-by-keep-until-the",

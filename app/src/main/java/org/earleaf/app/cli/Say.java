@@ -4,11 +4,11 @@ package org.earleaf.app.cli;
 import static org.earleaf.app.words.Words.tell;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Spread;
@@ -17,9 +17,6 @@ import org.earleaf.units.Said;
 
 /** Figures and days in words, as an almanac prints them. */
 record Say(boolean metric) {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
-    private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
-    private static final DateTimeFormatter FULL = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
     private static final int PAGE = 78;
 
     /** A sentence in the units asked for. */
@@ -37,23 +34,7 @@ record Say(boolean metric) {
         return say(flag.where()) + ": " + say(flag.what());
     }
 
-    static String day(LocalDate date) {
-        return DAY.format(date);
-    }
-
-    static String weekday(LocalDate date) {
-        return WEEKDAY.format(date);
-    }
-
-    static String full(LocalDate date) {
-        return FULL.format(date);
-    }
-
-    static String day(Optional<LocalDate> date, String otherwise) {
-        return date.map(Say::day).orElse(otherwise);
-    }
-
-    /** "5 July (2 July to never), in 8 of 10 futures", or "not in any future". */
+    /** "July 5 (July 2 to never), in 8 of 10 years like this", or that it is not in any. */
     static String shortOn(DateSpread s) {
         if (s.probability() <= 0) {
             return tell("cli.say.not-in-any-future");
@@ -67,12 +48,16 @@ record Say(boolean metric) {
                             "chance",
                             chance,
                             "p10",
-                            day(s.p10().get()));
+                            Dates.day(s.p10().get()));
         }
         String spread = s.p10().equals(s.p50()) && s.p90().equals(s.p50())
                 ? ""
-                : tell("cli.say.to", "p10", day(s.p10(), "never"), "p90", day(s.p90(), "never"));
-        return day(s.p50().get()) + spread + ", " + chance;
+                : tell("cli.say.to", "p10", end(s.p10()), "p90", end(s.p90()));
+        return Dates.day(s.p50().get()) + spread + ", " + chance;
+    }
+
+    private static String end(Optional<LocalDate> date) {
+        return date.map(Dates::day).orElse(tell("dates.never"));
     }
 
     /** How many of ten; a chance that is not nought or one never reads so. */

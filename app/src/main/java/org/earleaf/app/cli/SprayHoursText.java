@@ -3,20 +3,14 @@ package org.earleaf.app.cli;
 
 import static org.earleaf.app.words.Words.tell;
 
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import org.earleaf.app.words.Dates;
 import org.earleaf.spray.SprayTable;
 import org.earleaf.spray.SprayWindow;
 
 /** Spray hours as a page to read. */
 final class SprayHoursText {
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("EEE H:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter SAME_DAY = DateTimeFormatter.ofPattern("H:mm", Locale.ENGLISH);
-
     private SprayHoursText() {}
 
     static void add(Page page, SprayTable table, Say say) {
@@ -31,7 +25,7 @@ final class SprayHoursText {
                                 "cli.spray-hours.not",
                                 "list",
                                 shut.stream()
-                                        .map(s -> span(s.from(), s.to()) + ", "
+                                        .map(s -> Dates.span(s.from(), s.to()) + ", "
                                                 + say.say(s.because().said()))
                                         .collect(Collectors.joining(" "))),
                         "   ");
@@ -55,7 +49,7 @@ final class SprayHoursText {
             return tell("cli.spray-hours.no-run-of-hours-fits");
         }
         return windows.stream()
-                        .map(w -> span(w.from(), w.to()) + " " + say.say(w.fit()) + cautions(w, say))
+                        .map(w -> Dates.span(w.from(), w.to()) + " " + say.say(w.fit()) + cautions(w, say))
                         .collect(Collectors.joining("; "))
                 + ".";
     }
@@ -66,19 +60,5 @@ final class SprayHoursText {
                 .map(s -> s.replaceAll("[.]$", ""))
                 .collect(Collectors.joining(", "));
         return because.isEmpty() ? "" : " (" + because + ")";
-    }
-
-    /** "Tue 6:00 to 10:00", "Tue 20:00 to Wed 9:00". */
-    static String span(LocalDateTime from, LocalDateTime to) {
-        LocalDate day = from.toLocalDate();
-        if (to.equals(day.plusDays(1).atStartOfDay())) {
-            return tell("cli.spray-hours.to-24-00", "from", HOUR.format(from));
-        }
-        return tell(
-                "cli.spray-hours.to",
-                "from",
-                HOUR.format(from),
-                "to",
-                (to.toLocalDate().equals(day) ? SAME_DAY : HOUR).format(to));
     }
 }

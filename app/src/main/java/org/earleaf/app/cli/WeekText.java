@@ -3,11 +3,10 @@ package org.earleaf.app.cli;
 
 import static org.earleaf.app.words.Words.tell;
 
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.earleaf.app.words.Dates;
 import org.earleaf.label.Cautions;
 import org.earleaf.units.Units;
 import org.earleaf.week.Week;
@@ -15,8 +14,6 @@ import org.earleaf.week.WeekChange;
 
 /** The plan of a farm's week to read: day by day, rig by rig, in their order. */
 final class WeekText {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
-
     private final Week week;
     private final Say say;
     private final Page page = new Page();
@@ -28,7 +25,7 @@ final class WeekText {
 
     static String of(Week week, boolean metric) {
         WeekText text = new WeekText(week, metric);
-        text.page.title(tell("cli.week.the-week-from", "full", Say.full(week.on())));
+        text.page.title(tell("cli.week.the-week-from", "full", Dates.full(week.on())));
         return text.all();
     }
 
@@ -37,7 +34,7 @@ final class WeekText {
         text.page.title(tell(
                 "cli.week.the-week-from-planned-anew",
                 "full",
-                Say.full(anew.now().on())));
+                Dates.full(anew.now().on())));
         text.changes(anew);
         return text.all();
     }
@@ -66,10 +63,10 @@ final class WeekText {
                 place(anew.now(), job));
     }
 
-    /** "Highboy on 30 June", or "left out". */
+    /** "Highboy on June 30", or "left out". */
     static String place(Week week, int job) {
         return find(week, job)
-                .map(s -> tell("cli.week.on", "rig", s.rig(), "date", Say.day(s.date())))
+                .map(s -> tell("cli.week.on", "rig", s.rig(), "date", Dates.day(s.date())))
                 .orElse(tell("cli.week.left-out"));
     }
 
@@ -97,7 +94,7 @@ final class WeekText {
         page.head(tell(
                 "cli.week.can-be-worked-in-of",
                 "weekday",
-                Say.weekday(week.on().plusDays(d)),
+                Dates.weekday(week.on().plusDays(d)),
                 "tenths",
                 Say.tenths(week.chance(d))));
         if (stops.isEmpty()) {
@@ -111,7 +108,7 @@ final class WeekText {
                             "rig",
                             rig,
                             "leave",
-                            CLOCK.format(route.get(0).leave())));
+                            Dates.clock(route.get(0).leave().toLocalTime())));
                     route.forEach(this::stop);
                 });
     }
@@ -128,9 +125,9 @@ final class WeekText {
                 tell(
                         "cli.week.to-done-in-of-10",
                         "start",
-                        CLOCK.format(s.start()),
+                        Dates.clock(s.start().toLocalTime()),
                         "end",
-                        CLOCK.format(s.end()),
+                        Dates.clock(s.end().toLocalTime()),
                         "place",
                         s.pass().place(),
                         "act",
@@ -161,7 +158,7 @@ final class WeekText {
         page.head(tell("cli.week.after-this-week"));
         week.later()
                 .forEach(l -> page.say(tell(
-                        "cli.week.best-from-on", "place", l.place(), "kind", l.kind(), "date", Say.day(l.date()))));
+                        "cli.week.best-from-on", "place", l.place(), "kind", l.kind(), "date", Dates.day(l.date()))));
     }
 
     private void cost() {

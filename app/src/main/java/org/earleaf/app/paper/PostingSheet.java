@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.label.ActiveIngredient;
@@ -78,14 +79,14 @@ public record PostingSheet(
                 r.area().text(),
                 r.location(),
                 r.crop(),
-                Sheets.day(r.date()),
+                Dates.full(r.date()),
                 Sheets.clock(r.start(), home),
                 Sheets.clock(r.end(), home),
                 hours.isPresent() ? hours.getAsInt() + " h" : tell("print.posting.none-stated"),
                 hours.isPresent() ? Sheets.time(due.reentryEnds(), home) : tell("print.posting.as-the-label-says"),
                 Sheets.time(due.postBy(), home),
-                Sheets.day(due.unpostAfter()),
-                Sheets.day(due.keepUntil()),
+                Dates.full(due.unpostAfter()),
+                Dates.full(due.keepUntil()),
                 r.applicator().name(),
                 rows,
                 missing(r, rows),

@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.earleaf.app.words.Dates;
 import org.earleaf.farm.Farm;
 import org.earleaf.record.Chain;
 import org.earleaf.record.Deadlines;
@@ -48,8 +49,8 @@ public record RecordSheet(
         return new RecordSheet(
                 farm.name(),
                 entry.number(),
-                Sheets.place(r.field(), r.zone()) + ", " + r.area().text() + ", " + Sheets.day(r.date()),
-                Sheets.time(r.filed(), home),
+                Sheets.place(r.field(), r.zone()) + ", " + r.area().text() + ", " + Dates.full(r.date()),
+                Sheets.time(r.filed().atZone(home), home),
                 state(entry, book),
                 Deadlines.isLate(r, home, RecordRule.federal()),
                 r.products().stream().map(RecordSheet::use).toList(),
@@ -57,7 +58,7 @@ public record RecordSheet(
                 entry.previous(),
                 entry.hash(),
                 Sheets.code(entry.hash()),
-                Sheets.day(r.filed().atZone(home).toLocalDate()),
+                Dates.full(r.filed().atZone(home).toLocalDate()),
                 Sheets.head(book, r.filed().atZone(home).toLocalDate(), home),
                 Chain.head(book));
     }
@@ -97,7 +98,7 @@ public record RecordSheet(
         add(items, tell("print.record.crop"), r.crop());
         add(items, tell("print.record.placement"), r.placement());
         add(items, tell("print.record.rig"), r.rig());
-        add(items, tell("print.record.day"), Sheets.day(r.date()));
+        add(items, tell("print.record.day"), Dates.full(r.date()));
         add(items, tell("print.record.start"), Sheets.clock(r.start(), farm.timeZone()));
         add(items, tell("print.record.stop"), Sheets.clock(r.end(), farm.timeZone()));
         add(items, tell("print.record.applicator"), r.applicator().name());

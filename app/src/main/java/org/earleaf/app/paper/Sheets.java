@@ -1,41 +1,30 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.paper;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.app.words.Dates;
 import org.earleaf.record.Chain;
 
 /** Words that the sheets share. */
 final class Sheets {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.US);
-    // No break between the hour and its am or pm.
-    private static final DateTimeFormatter TIME =
-            DateTimeFormatter.ofPattern("EEE d MMMM yyyy, h:mm\u00a0a", Locale.US);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm\u00a0a", Locale.US);
-
     private Sheets() {}
 
-    static String day(LocalDate date) {
-        return DAY.format(date);
-    }
-
     static String time(ZonedDateTime time, ZoneId home) {
-        return TIME.format(time.withZoneSameInstant(home)).replace("AM", "am").replace("PM", "pm");
-    }
-
-    static String time(Instant at, ZoneId home) {
-        return time(at.atZone(home), home);
+        return whole(Dates.stamp(time.toInstant(), home));
     }
 
     static String clock(Optional<ZonedDateTime> time, ZoneId home) {
-        return time.map(t -> CLOCK.format(t.withZoneSameInstant(home)).toLowerCase(Locale.US))
+        return time.map(t -> whole(Dates.clock(t.withZoneSameInstant(home).toLocalTime())))
                 .orElse("");
+    }
+
+    /** No break between the hour and its am or pm. */
+    private static String whole(String time) {
+        return time.replaceFirst(" (?=\\S+$)", "\u00a0");
     }
 
     static String place(String field, String zone) {

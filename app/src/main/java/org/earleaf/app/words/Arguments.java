@@ -16,7 +16,7 @@ import org.earleaf.units.Said;
 
 /**
  * What a message gets for an argument. A value {@code rate} is there as {@code rate}, and in further forms as
- * {@code rate_FORM}: number, unit, value (for plurals), fine, fine_number of a quantity; the forms of {@link Dates} of
+ * {@code rate_FORM}: number, unit, value (for plurals), fine, fine_number of a quantity; the forms of {@link DateForms} of
  * a date; or, comma, count of a list; name of a constant.
  */
 final class Arguments {

@@ -34,14 +34,14 @@ public final class Words {
 
     private final Catalogue catalogue;
     private final boolean metric;
-    private final Dates dates;
+    private final DateForms dates;
     private final Numbers numbers;
     private final Arguments arguments = new Arguments(this);
 
     public Words(Catalogue catalogue, boolean metric) {
         this.catalogue = catalogue;
         this.metric = metric;
-        this.dates = new Dates(catalogue.locale());
+        this.dates = new DateForms(catalogue.locale());
         this.numbers = new Numbers(catalogue.locale());
     }
 
@@ -159,7 +159,7 @@ public final class Words {
         return com.ibm.icu.text.NumberFormat.getInstance(locale()).format(value);
     }
 
-    Dates dates() {
+    DateForms dates() {
         return dates;
     }
 

@@ -246,7 +246,7 @@ class CommandsTest {
         assertThat(farm().readings()).hasSize(1);
         assertThat(ok(on("read", "--field", "Mill Eighty", "--kind", "rain", "--value", ".5 in", "--on", "2026-05-20"))
                         .out())
-                .contains("Kept: Mill Eighty, Wednesday 20 May 2026: rain .5 in");
+                .contains("Kept: Mill Eighty, Wednesday, May 20, 2026: rain .5 in");
     }
 
     @Test
@@ -296,7 +296,7 @@ class CommandsTest {
     void the_week_is_planned_and_planned_anew_when_it_rains_a_rig_breaks_or_a_pass_is_pinned() {
         imported();
         assertThat(ok(on("plan")).out())
-                .contains("The week from Tuesday 30 June 2026", "highboy, out at 06:00", "Done in", "What it costs")
+                .contains("The week from Tuesday, June 30, 2026", "highboy, out at 6:00 am", "Done in", "What it costs")
                 .contains("The label is the law");
         JsonNode week = json(ok(on("plan", "--json")));
         assertThat(week.get("days")).hasSize(7);

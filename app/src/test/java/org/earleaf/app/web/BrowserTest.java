@@ -201,11 +201,11 @@ class BrowserTest {
             for (int k = 0; k < 6; k++) {
                 page.keyboard().press("ArrowRight");
             }
-            assertThat(page.locator("#soil-day")).hasText("Monday 6 July");
+            assertThat(page.locator("#soil-day")).hasText("Monday, July 6");
             assertThat(page.locator("#soil-cut").innerHTML()).isNotEqualTo(before);
             assertThat(page.locator("#cut-says").textContent()).contains("This is likely, not certain.");
             page.locator("[data-step='-1']").click();
-            assertThat(page.locator("#soil-day")).hasText("Sunday 5 July");
+            assertThat(page.locator("#soil-day")).hasText("Sunday, July 5");
             page.locator("[data-with=true]").click();
             assertThat(page.locator("[data-with=true]")).hasAttribute("aria-current", "true");
             assertThat(w.faults()).isEmpty();
@@ -218,7 +218,7 @@ class BrowserTest {
             Page page = w.page();
             page.navigate(home + "/field/mill-eighty");
             page.locator("a[data-step='-1']").click();
-            assertThat(page.locator("#soil-day").textContent()).isEqualTo("Monday 29 June");
+            assertThat(page.locator("#soil-day").textContent()).isEqualTo("Monday, June 29");
             page.navigate(home + "/field/mill-eighty?index=0");
             assertThat(page.locator("#soil-day").textContent()).isEqualTo("Sunday 1 March");
             assertThat(page.locator("noscript button").count()

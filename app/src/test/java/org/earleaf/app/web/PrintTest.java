@@ -167,7 +167,7 @@ class PrintTest {
                         "Story County, T83N R24W, section 12",
                         "15.0 ac",
                         "corn",
-                        "30 June 2026",
+                        "June 30, 2026",
                         "A. Grower",
                         "PA-1234",
                         entry.hash());
@@ -179,8 +179,10 @@ class PrintTest {
         assertThat(text("/records/1/posting.pdf"))
                 .contains("INVENTED-2", "demothrin", "7:10 am", "8:05 am", "24 h", "corn", "section 12")
                 // 24 hours after the end; 30 days after the interval, kept two years from it.
-                .contains("Keep out of Creek Bottom until Wed 1 July 2026, 8:05 am", "Post by Wed 1 July 2026, 8:05 am")
-                .contains("31 July 2026", "1 July 2028");
+                .contains(
+                        "Keep out of Creek Bottom until Wed, July 1, 2026, 8:05 am",
+                        "Post by Wed, July 1, 2026, 8:05 am")
+                .contains("July 31, 2026", "July 1, 2028");
     }
 
     @Test

@@ -146,7 +146,7 @@ class RecordsPageTest {
     @Test
     void the_posting_sheet_says_until_when_to_keep_out() throws Exception {
         assertThat(get("/records/1/posting").body())
-                .contains("Wed 1 July 2026, 8:05\u00a0am", "demothrin", "(assumption", "INVENTED-2")
+                .contains("Wed, July 1, 2026, 8:05\u00a0am", "demothrin", "(assumption", "INVENTED-2")
                 .doesNotContain("Still to be written in");
     }
 

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.words.Dates;
 
 /**
  * The days across a calendar, and where they lie [% of the width].
@@ -81,7 +83,7 @@ public record DaySpan(LocalDate from, int days, LocalDate today, boolean wide) {
         LocalDate named = from;
         while (!named.isAfter(to())) {
             LocalDate next = named.withDayOfMonth(1).plusMonths(1);
-            String month = Format.month(named);
+            String month = Dates.month(named);
             if (morning(next) - morning(named) > share(9 * month.length())) {
                 ink.labelAt(morning(named), 16, "bo", month);
             }
@@ -90,7 +92,7 @@ public record DaySpan(LocalDate from, int days, LocalDate today, boolean wide) {
         if (isDaily()) {
             numbers(ink);
         } else if (isDrawn(today)) {
-            ink.labelAt(noon(today), 38, "mid rd", "today");
+            ink.labelAt(noon(today), 38, "mid rd", tell("dates.today"));
         }
         return ink.close("svg").done();
     }

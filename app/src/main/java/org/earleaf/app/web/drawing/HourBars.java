@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.words.Dates;
 import org.earleaf.spray.SprayFit;
 import org.earleaf.spray.SprayHour;
 
@@ -14,7 +15,6 @@ public final class HourBars {
     private static final double HEIGHT = 24;
     private static final double TOP = 18;
     private static final int HALF_A_DAY = 12;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE", Locale.US);
 
     private HourBars() {}
 
@@ -50,7 +50,11 @@ public final class HourBars {
             if (at.getHour() % HALF_A_DAY == 0) {
                 double x = 100.0 * k / n;
                 ink.lineAt(x, TOP - 4, x, TOP + HEIGHT, "hl");
-                ink.labelAt(x, TOP - 6, "so", at.getHour() == 0 ? DAY.format(at) : "noon");
+                ink.labelAt(
+                        x,
+                        TOP - 6,
+                        "so",
+                        at.getHour() == 0 ? Dates.weekdayTight(at.toLocalDate()) : tell("dates.noon"));
             }
         }
         return ink.lineAt(0, TOP + HEIGHT, 100, TOP + HEIGHT, "kn").close("svg").done();

@@ -8,8 +8,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
-import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.words.Dates;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Spread;
 
@@ -93,7 +93,7 @@ public record SeasonCurve(LocalDate first, List<Spread> nni, LocalDate from, Loc
                     at(d),
                     y - 16,
                     (right ? "" : "end ") + "bo halo",
-                    tell("page.season-curve.short", "d", Format.date(d)));
+                    tell("page.season-curve.short", "d", Dates.day(d)));
         });
     }
 
@@ -101,7 +101,7 @@ public record SeasonCurve(LocalDate first, List<Spread> nni, LocalDate from, Loc
         if (isDrawn(today)) {
             ink.lineAt(at(today), -4, at(today), PLOT, "rr");
             String anchor = at(today) < 5 ? "" : at(today) > 95 ? "end " : "mid ";
-            ink.labelAt(at(today), -10, anchor + "rd", "today");
+            ink.labelAt(at(today), -10, anchor + "rd", tell("dates.today"));
         }
     }
 
@@ -113,7 +113,7 @@ public record SeasonCurve(LocalDate first, List<Spread> nni, LocalDate from, Loc
             double x = at(date);
             ink.lineAt(x, PLOT, x, PLOT + 5, "kn");
             String anchor = k == 0 ? "" : k == 4 ? "end " : "mid ";
-            ink.labelAt(x, PLOT + 22, anchor + "so" + (k % 2 == 1 ? " only-w" : ""), Format.date(date));
+            ink.labelAt(x, PLOT + 22, anchor + "so" + (k % 2 == 1 ? " only-w" : ""), Dates.day(date));
         }
     }
 

@@ -79,7 +79,7 @@ public final class StringChart {
 
     private static String hour(int h) {
         return h == 12
-                ? "noon"
+                ? tell("dates.noon")
                 : h < 12 ? tell("page.string-chart.am", "h", h) : tell("page.string-chart.pm", "value", h - 12);
     }
 

@@ -6,8 +6,8 @@ import static org.earleaf.app.words.Words.tell;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.words.Dates;
 import org.earleaf.outlook.DateSpread;
 
 /**
@@ -207,7 +207,7 @@ public record WindowBars(
                     y + 12,
                     "bo halo",
                     lasts.p50()
-                            .map(d -> tell("page.window-bars.short-since", "d", Format.date(d)))
+                            .map(d -> tell("page.window-bars.short-since", "d", Dates.day(d)))
                             .orElse(""));
         }
     }
@@ -220,7 +220,7 @@ public record WindowBars(
         double x = span.noon(likely);
         ink.lineAt(from, y, to, y, "kn").lineAt(from, y - 4, from, y + 4, "kn").lineAt(to, y - 4, to, y + 4, "kn");
         ink.dotAt(x, y, 4.5, "k");
-        String word = e.word() + " " + Format.shortDate(likely);
+        String word = e.word() + " " + Dates.tight(likely);
         double wanted = span.share(16 + LETTER * word.length());
         if (from - free >= wanted) {
             label(ink, from, -8, y + 5, "end so", word);

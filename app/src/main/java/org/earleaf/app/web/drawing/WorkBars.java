@@ -5,8 +5,8 @@ import static org.earleaf.app.words.Words.tell;
 
 import java.time.LocalDate;
 import java.util.function.ToDoubleFunction;
-import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.words.Dates;
 
 /** The chance of a workable day as a bar a day: solid as far as the weather is observed or forecast, open after. */
 public final class WorkBars {
@@ -48,7 +48,7 @@ public final class WorkBars {
         }
         if (usual < 100 - span.share(100)) {
             String season =
-                    span.isDaily() ? tell("page.work-bars.for", "month", Format.month(forecastTo.plusDays(7))) : "";
+                    span.isDaily() ? tell("page.work-bars.for", "month", Dates.month(forecastTo.plusDays(7))) : "";
             ink.labelAt(usual, 41, "so", "usual" + season);
         }
         return ink.close("svg").done();

@@ -6,16 +6,10 @@ import static org.earleaf.app.words.Words.tell;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.TextStyle;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import org.earleaf.app.words.Words;
 import org.earleaf.decide.Reason;
-import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Spread;
 import org.earleaf.units.Flag;
 import org.earleaf.units.Said;
@@ -29,12 +23,6 @@ public enum Format {
     US,
     METRIC;
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMMM", Locale.US);
-    private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.US);
-    private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("d MMM", Locale.US);
-    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM", Locale.US);
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM", Locale.US);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
     private static final double M2_PER_HA = 10_000;
     private static final double CM_PER_IN = Units.MM_PER_IN / 10;
 
@@ -45,6 +33,11 @@ public enum Format {
     /** A sentence in these units. */
     public String say(Said said) {
         return Words.in(isMetric()).say(said);
+    }
+
+    /** A sentence with its ranks. */
+    public Markup markup(Said said) {
+        return new Markup(words().html(said));
     }
 
     /** The word of a constant. */
@@ -69,67 +62,6 @@ public enum Format {
     /** Sentences in these units. */
     public Words words() {
         return Words.in(isMetric());
-    }
-
-    /** "Tue 30 June". */
-    public static String day(LocalDate date) {
-        return DAY.format(date);
-    }
-
-    /** "Tuesday 30 June". */
-    public static String longDay(LocalDate date) {
-        return LONG_DAY.format(date);
-    }
-
-    /** "6:30 am". */
-    public static String clock(LocalTime time) {
-        return CLOCK.format(time).replace("AM", "am").replace("PM", "pm");
-    }
-
-    /** "30 June". */
-    public static String date(LocalDate date) {
-        return DATE.format(date);
-    }
-
-    /** "30 Jun", where there is little room. */
-    public static String shortDate(LocalDate date) {
-        return SHORT_DATE.format(date);
-    }
-
-    /** "June". */
-    public static String month(LocalDate date) {
-        return MONTH.format(date);
-    }
-
-    /** "on Sunday" within six days, else "on Sun 5 July". */
-    public static String soon(LocalDate date, LocalDate today) {
-        long days = ChronoUnit.DAYS.between(today, date);
-        if (days == 0) {
-            return "today";
-        }
-        if (days == 1) {
-            return "tomorrow";
-        }
-        return days > 1 && days < 7
-                ? tell("page.format.on", "weekday", date.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.US))
-                : tell("page.format.on-2", "date", day(date));
-    }
-
-    /** The spread of a date, "2 to 9 July", "28 June to 3 July", "2 July to never"; one day when it has none. */
-    public static String range(DateSpread dates) {
-        if (dates.p10().isEmpty()) {
-            return "never";
-        }
-        LocalDate from = dates.p10().get();
-        if (dates.p90().isEmpty()) {
-            return tell("page.format.to-never", "from", date(from));
-        }
-        LocalDate to = dates.p90().get();
-        if (to.equals(from)) {
-            return date(from);
-        }
-        boolean sameMonth = from.getMonth() == to.getMonth();
-        return tell("page.format.to", "more", sameMonth ? from.getDayOfMonth() + "" : date(from), "to", date(to));
     }
 
     /** A number to so many decimals with a true minus sign; never "-0". */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Farm;
@@ -43,7 +44,7 @@ final class CalendarHeadline {
                     "label",
                     first.zone().label(),
                     "soon",
-                    Format.soon(pass.date(), brief.on()),
+                    Dates.soon(pass.date(), brief.on()),
                     "reason",
                     reason(first, pass, brief.on(), format)));
         }
@@ -58,7 +59,7 @@ final class CalendarHeadline {
                         "label",
                         o.zone().label(),
                         "p50",
-                        Format.date(o.nShort().p50().get()))
+                        Dates.day(o.nShort().p50().get()))
                 : tell("page.calendar-headline.none-is-likely-to-run");
     }
 
@@ -73,8 +74,8 @@ final class CalendarHeadline {
                     format.areaName());
         }
         return shortOn.get().isAfter(on)
-                ? tell("page.calendar-headline.it-runs-short-about", "shortOn", Format.date(shortOn.get()))
-                : tell("page.calendar-headline.it-has-been-short-since", "shortOn", Format.date(shortOn.get()));
+                ? tell("page.calendar-headline.it-runs-short-about", "shortOn", Dates.day(shortOn.get()))
+                : tell("page.calendar-headline.it-has-been-short-since", "shortOn", Dates.day(shortOn.get()));
     }
 
     /** Of the farm's own rigs the one that clears most: where it stops fitting first. */
@@ -103,7 +104,7 @@ final class CalendarHeadline {
             return Optional.of(tell("page.calendar-headline.fits-no-more", "the", the));
         }
         return next.map(o -> {
-            String until = Format.date(find(o, rig).orElseThrow().lastDay().orElseThrow());
+            String until = Dates.day(find(o, rig).orElseThrow().lastDay().orElseThrow());
             return gone.isEmpty()
                     ? tell("page.calendar-headline.fits-everywhere-until", "the", the, "until", until)
                     : tell(

@@ -20,6 +20,7 @@ import org.earleaf.app.web.drawing.WindowBars.Turn;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Pass;
 import org.earleaf.outlook.DateSpread;
@@ -66,9 +67,9 @@ public record CalendarRow(
         return tell(
                 "page.calendar-row.to",
                 "shortDate",
-                Format.shortDate(o.calendar().planted()),
+                Dates.tight(o.calendar().planted()),
                 "nitrogenTo",
-                o.calendar().nitrogenTo().map(Format::shortDate).orElse(tell("page.calendar-row.the-end")));
+                o.calendar().nitrogenTo().map(Dates::tight).orElse(tell("page.calendar-row.the-end")));
     }
 
     static CalendarRow of(
@@ -95,7 +96,7 @@ public record CalendarRow(
                         new Event("ripe", o.calendar().maturity())),
                 turns.stream()
                         .map(s -> new Turn(
-                                s.date(), s.rig().toLowerCase(java.util.Locale.US) + " " + Format.shortDate(s.date())))
+                                s.date(), s.rig().toLowerCase(java.util.Locale.US) + " " + Dates.tight(s.date())))
                         .toList());
         String spoken = tell(
                 "page.calendar-row.the-same-stands-in-the", "label", o.zone().label());
@@ -104,7 +105,7 @@ public record CalendarRow(
                 o.zone().label(),
                 places.of(o.zone()),
                 ground(o, format),
-                proposed.map(p -> Phrases.capital(Format.soon(p.date(), day.on())) + " " + what(p, format))
+                proposed.map(p -> Phrases.capital(Dates.soon(p.date(), day.on())) + " " + what(p, format))
                         .orElse(""),
                 proposed.map(p -> !p.date().isAfter(day.on())).orElse(false),
                 shortOn(o.nShort()),
@@ -165,14 +166,13 @@ public record CalendarRow(
         return lines;
     }
 
-    /** "Highboy to 8 Jul", one for all rigs that fit equally long. */
+    /** "Highboy to Jul 8", one for all rigs that fit equally long. */
     static List<String> reach(Outlook o) {
         return rigs(o).stream().map(RigLine::words).map(Phrases::capital).toList();
     }
 
     private static String words(List<String> rigs, Optional<LocalDate> last) {
-        return last.map(d ->
-                        tell("page.calendar-row.to-2", "together", together(rigs), "shortDate", Format.shortDate(d)))
+        return last.map(d -> tell("page.calendar-row.to-2", "together", together(rigs), "shortDate", Dates.tight(d)))
                 .orElseGet(() -> tell("page.calendar-row.corn-too-tall", "together", together(rigs)));
     }
 
@@ -190,13 +190,13 @@ public record CalendarRow(
                 : tell("page.calendar-row.short-in-futures", "chance", Format.chance(when.probability()));
     }
 
-    /** "6 Jul (28 Jun to 27 Jul)". */
+    /** "Jul 6 (Jun 28 to Jul 27)". */
     private static String date(DateSpread when) {
-        Optional<String> early = when.p10().map(Format::shortDate);
-        String late = when.p90().map(Format::shortDate).orElse("never");
+        Optional<String> early = when.p10().map(Dates::tight);
+        String late = when.p90().map(Dates::tight).orElse(tell("dates.never"));
         String spread = early.filter(e -> !e.equals(late))
                 .map(e -> tell("page.calendar-row.to-3", "fault", e, "late", late))
                 .orElse("");
-        return when.p50().map(d -> Format.shortDate(d) + spread).orElse(tell("page.calendar-row.not-reached"));
+        return when.p50().map(d -> Dates.tight(d) + spread).orElse(tell("page.calendar-row.not-reached"));
     }
 }

@@ -15,6 +15,7 @@ import org.earleaf.app.web.drawing.DaySpan;
 import org.earleaf.app.web.drawing.WorkBars;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Pass;
@@ -72,10 +73,10 @@ public record CalendarView(
         }
         String says = workSays(corn, day.on());
         return new CalendarView(
-                Format.longDay(day.on()),
+                Dates.weekday(day.on()),
                 CalendarHeadline.of(brief, corn, day.farm(), format),
-                tell("page.calendar.to", "from", Format.date(wide.from()), "to", Format.date(wide.to())),
-                tell("page.calendar.to", "from", Format.date(narrow.from()), "to", Format.date(narrow.to())),
+                tell("page.calendar.to", "from", Dates.day(wide.from()), "to", Dates.day(wide.to())),
+                tell("page.calendar.to", "from", Dates.day(narrow.from()), "to", Dates.day(narrow.to())),
                 season,
                 new Pair(wide.axis(), narrow.axis()),
                 new Pair(work(day, corn, wide, says), work(day, corn, narrow, says)),
@@ -144,7 +145,7 @@ public record CalendarView(
         List<String> days = Stream.iterate(on, d -> d.plusDays(1))
                 .limit(SAID_D)
                 .filter(d -> !Double.isNaN(chance.applyAsDouble(d)))
-                .map(d -> Format.shortDate(d) + " " + Format.inTen(chance.applyAsDouble(d)))
+                .map(d -> Dates.tight(d) + ": " + Format.inTen(chance.applyAsDouble(d)))
                 .toList();
         return tell("page.calendar.chances-in-ten-that-a", "days", String.join(", ", days));
     }
@@ -169,7 +170,8 @@ public record CalendarView(
                 "clock",
                 PlanView.clock(s.start()));
         String place = s.pass().zone().label();
-        return new Dated(s.date(), new PassRow(Format.day(s.date()), place, what, tell("page.calendar.the-rigs-turn")));
+        return new Dated(
+                s.date(), new PassRow(Dates.brief(s.date()), place, what, tell("page.calendar.the-rigs-turn")));
     }
 
     private static List<PassRow> passes(FarmDay day, Optional<Week> week, DaySpan span, Format format) {
@@ -180,7 +182,7 @@ public record CalendarView(
                 all.add(new Dated(
                         p.date(),
                         new PassRow(
-                                Format.day(p.date()),
+                                Dates.brief(p.date()),
                                 MorningView.label(p.field(), p.zone()),
                                 CalendarRow.what(p, format) + ", " + Phrases.where(p.placement()),
                                 state)));
@@ -191,7 +193,7 @@ public record CalendarView(
                 all.add(new Dated(
                         o.date(),
                         new PassRow(
-                                Format.day(o.date()),
+                                Dates.brief(o.date()),
                                 MorningView.label(o.field(), o.zone()),
                                 CalendarRow.what(o, format) + ", " + Phrases.where(o.placement()) + ", " + o.rig(),
                                 "proposed")));

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Zone;
@@ -58,8 +59,8 @@ final class Changes {
                 .filter(r -> r.rig().equals(go.rig()) && r.date().isPresent())
                 .flatMap(r -> r.lastDay().stream())
                 .findFirst()
-                .ifPresent(d ->
-                        all.add(tell("page.changes.the-calendar-after-corn", "d", Format.date(d), "rig", go.rig())));
+                .ifPresent(
+                        d -> all.add(tell("page.changes.the-calendar-after-corn", "d", Dates.day(d), "rig", go.rig())));
         day.brief().readings().stream()
                 .filter(r -> r.field().equals(zone.field()) && r.zone().equals(zone.zone()))
                 .forEach(r -> all.add(reading(r, format)));
@@ -67,7 +68,7 @@ final class Changes {
                 .ifPresent(t -> all.add(tell(
                         "page.changes.rain-until-about-it-decides",
                         "date",
-                        Format.date(t.date()),
+                        Dates.day(t.date()),
                         "chance",
                         Format.chance(t.chance()))));
         all.add(waiting(go, format));

@@ -12,6 +12,7 @@ import org.earleaf.app.web.drawing.StringChart;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.label.Cautions;
 import org.earleaf.week.DaySheet;
@@ -60,7 +61,7 @@ public record DaySheetView(
                         PlanView.clock(home.to())))
                 .done();
         return new DaySheetView(
-                Format.longDay(sheet.date()),
+                Dates.weekday(sheet.date()),
                 Phrases.capital(sheet.rig()),
                 headline,
                 StringChart.of(sheet, "string-says"),
@@ -165,7 +166,7 @@ public record DaySheetView(
                 .limit(3)
                 .forEach(l -> all.add(new Wrong(
                         tell("page.day-sheet.is-not-done", "place", l.place()),
-                        tell("page.day-sheet.the-may-do-it-until", "rig", sheet.rig(), "day", Format.day(l.day())))));
+                        tell("page.day-sheet.the-may-do-it-until", "rig", sheet.rig(), "day", Dates.brief(l.day())))));
         all.add(new Wrong(tell("page.day-sheet.rain"), tell("page.day-sheet.finish-the-load-in-the")));
         return all;
     }

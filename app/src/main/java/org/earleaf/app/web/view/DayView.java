@@ -11,6 +11,7 @@ import org.earleaf.app.web.drawing.Wetness;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
@@ -53,7 +54,7 @@ public record DayView(
         SoilCutaway cutaway = new SoilCutaway(o.zone(), trace, taller(o), format);
         String now = shown.equals(o.on()) ? tell("page.day.today") : "";
         return new DayView(
-                Format.longDay(shown) + now,
+                Dates.weekday(shown) + now,
                 shown.toString(),
                 day,
                 trace.days() - 1,

@@ -10,6 +10,7 @@ import org.earleaf.app.web.drawing.Wetness;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace;
@@ -37,7 +38,7 @@ final class FieldHeadline {
         return tell(
                 "page.field-headline.planting-is-set-for",
                 "longDay",
-                Format.longDay(o.zone().planted()));
+                Dates.weekday(o.zone().planted()));
     }
 
     private static String inSoil(Outlook o, Format format) {
@@ -57,7 +58,7 @@ final class FieldHeadline {
                     tell(
                             "page.field-headline.ripe-since",
                             "maturity",
-                            Format.date(o.maturity().orElseThrow())),
+                            Dates.day(o.maturity().orElseThrow())),
                     tell(
                             "page.field-headline.it-made-as-far-as",
                             "yield",
@@ -76,8 +77,8 @@ final class FieldHeadline {
         Optional<LocalDate> likely = dates.p50();
         if (likely.isPresent()) {
             return likely.get().isAfter(o.on())
-                    ? tell("page.field-headline.short-of-nitrogen-about", "longDay", Format.longDay(likely.get()))
-                    : tell("page.field-headline.short-of-nitrogen-since", "longDay", Format.longDay(likely.get()));
+                    ? tell("page.field-headline.short-of-nitrogen-about", "longDay", Dates.weekday(likely.get()))
+                    : tell("page.field-headline.short-of-nitrogen-since", "longDay", Dates.weekday(likely.get()));
         }
         int inTen = Format.inTen(dates.probability());
         if (inTen == 0) {

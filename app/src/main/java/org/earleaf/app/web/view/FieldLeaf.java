@@ -14,6 +14,7 @@ import org.earleaf.app.web.drawing.SoilCutaway.Clearance;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Zone;
@@ -81,8 +82,8 @@ public record FieldLeaf(
                 FieldHeadline.of(o, format),
                 day,
                 RainBars.of(t, o.today(), tell("page.field-leaf.rain-by-day-solid-has")),
-                Format.date(t.first()),
-                Format.date(t.date(t.days() - 1)),
+                Dates.day(t.first()),
+                Dates.day(t.date(t.days() - 1)),
                 pass.map(p -> tell(
                                 "page.field-leaf.with",
                                 "nitrogen",
@@ -90,7 +91,7 @@ public record FieldLeaf(
                                 "massUnit",
                                 format.massUnit(),
                                 "soon",
-                                Format.soon(p.date(), farmDay.on())))
+                                Dates.soon(p.date(), farmDay.on())))
                         .orElse(""),
                 shownWith,
                 curve(o, after),
@@ -147,7 +148,7 @@ public record FieldLeaf(
                         "planted",
                         planted,
                         "planted2",
-                        Format.date(z.planted()),
+                        Dates.day(z.planted()),
                         "relativeMaturity",
                         Format.number(z.relativeMaturity_d(), 0),
                         "plants",
@@ -219,9 +220,9 @@ public record FieldLeaf(
                 ? tell(
                         "page.field-leaf.it-falls-below-93-where",
                         "p50",
-                        Format.date(o.nShort().p50().get()),
+                        Dates.day(o.nShort().p50().get()),
                         "more",
-                        o.nShort().p10().equals(o.nShort().p90()) ? "." : " (" + Format.range(o.nShort()) + ").")
+                        o.nShort().p10().equals(o.nShort().p90()) ? "." : " (" + Dates.range(o.nShort()) + ").")
                 : tell(
                         "page.field-leaf.it-falls-below-93-where-2",
                         "chance",
@@ -235,10 +236,10 @@ public record FieldLeaf(
                         "nitrogenUnit",
                         format.nitrogenUnit(),
                         "date",
-                        Format.date(pass.get().date()),
+                        Dates.day(pass.get().date()),
                         "words",
                         after.flatMap(a -> a.nShort().p50())
-                                .map(d -> tell("page.field-leaf.about", "d", Format.date(d)))
+                                .map(d -> tell("page.field-leaf.about", "d", Dates.day(d)))
                                 .orElse(tell(
                                         "page.field-leaf.in-futures",
                                         "chance",
@@ -259,7 +260,7 @@ public record FieldLeaf(
                     "choice",
                     Phrases.choice(pass.get(), format),
                     "soon",
-                    Format.soon(pass.get().date(), o.on()));
+                    Dates.soon(pass.get().date(), o.on()));
             all.add(yieldOf(with, after.get(), format));
         }
         return all;

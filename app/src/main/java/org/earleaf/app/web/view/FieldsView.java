@@ -12,6 +12,7 @@ import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace.Cell;
@@ -42,7 +43,7 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
         Markup headline = growing.isEmpty() && !corn.isEmpty()
                 ? new Say().sentence(tell("page.fields.the-corn-is-ripe")).done()
                 : headline(growing, day.on());
-        return new FieldsView(Format.longDay(day.on()), headline, List.copyOf(rows));
+        return new FieldsView(Dates.weekday(day.on()), headline, List.copyOf(rows));
     }
 
     private static Markup headline(List<Outlook> corn, LocalDate on) {
@@ -63,8 +64,8 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
         }
         String name = corn.get(0).zone().label();
         String when = first.get().isAfter(on)
-                ? tell("page.fields.first-about", "name", name, "longDay", Format.longDay(first.get()))
-                : tell("page.fields.has-been-short-since", "name", name, "longDay", Format.longDay(first.get()));
+                ? tell("page.fields.first-about", "name", name, "longDay", Dates.weekday(first.get()))
+                : tell("page.fields.has-been-short-since", "name", name, "longDay", Dates.weekday(first.get()));
         String which = likely == corn.size()
                 ? (corn.size() == 1
                         ? tell("page.fields.the-field-is")

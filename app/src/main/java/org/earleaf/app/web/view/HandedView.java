@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.earleaf.app.store.HandedPlans.Handed;
-import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Dates;
 import org.earleaf.week.FieldPass;
 import org.earleaf.week.Week;
 
@@ -49,9 +49,9 @@ public record HandedView(String at, List<Change> changes) {
                 tell(
                         "page.handed.on",
                         "clock",
-                        Format.clock(at.toLocalTime()),
+                        Dates.clock(at.toLocalTime()),
                         "toLocalDate",
-                        Format.day(at.toLocalDate())),
+                        Dates.brief(at.toLocalDate())),
                 all);
     }
 
@@ -85,7 +85,7 @@ public record HandedView(String at, List<Change> changes) {
     }
 
     private static String where(Week.Told t) {
-        return tell("page.handed.on-2", "rig", t.rig(), "day", Format.day(t.day()));
+        return tell("page.handed.on-2", "rig", t.rig(), "day", Dates.brief(t.day()));
     }
 
     /** What one driver has to hear. */

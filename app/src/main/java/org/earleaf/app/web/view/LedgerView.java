@@ -6,6 +6,7 @@ import static org.earleaf.app.words.Words.tell;
 import java.util.ArrayList;
 import java.util.List;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Dates;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
 
@@ -46,7 +47,7 @@ public record LedgerView(String since, List<Row> rows, Row sum) {
         Account account = new Account(t, day, format);
         double start = mineral(t, 0) - account.net(0);
         account.rows.add(new Row(
-                tell("page.ledger.there-on", "first", Format.date(t.first())),
+                tell("page.ledger.there-on", "first", Dates.day(t.first())),
                 format.nitrogen(start),
                 tell("page.ledger.nitrate-ammonium-and-urea")));
         account.in(tell("page.ledger.given"), Daily.FERTILISED, tell("page.ledger.passes-and-manure"));
@@ -69,7 +70,7 @@ public record LedgerView(String since, List<Row> rows, Row sum) {
                     tell("page.ledger.soil-tests-set-the-model")));
         }
         return new LedgerView(
-                Format.date(t.first()),
+                Dates.day(t.first()),
                 account.rows,
                 new Row(
                         tell("page.ledger.now-in-the-soil"),

@@ -12,6 +12,7 @@ import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Rig;
@@ -128,7 +129,7 @@ public record LoadView(
                 place,
                 job.zone().label(),
                 choice,
-                Format.longDay(job.option().date()) + " " + job.option().date().getYear(),
+                Dates.full(job.option().date()),
                 headline(job, volume, area),
                 area,
                 job.rig().name(),
@@ -254,9 +255,7 @@ public record LoadView(
         return r.date().isEmpty()
                 ? Marks.done("fits")
                 : Marks.done(tell(
-                        "page.load.fits-until",
-                        "lastDay",
-                        Format.date(r.lastDay().get())));
+                        "page.load.fits-until", "lastDay", Dates.day(r.lastDay().get())));
     }
 
     private static List<String> cautions(LoadSheet sheet, Format format) {

@@ -14,6 +14,7 @@ import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Zone;
 import org.earleaf.load.LoadState;
@@ -67,7 +68,7 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
             }
         }
         return new LoadsView(
-                Format.longDay(day.on()),
+                Dates.weekday(day.on()),
                 open.isEmpty() ? headline(now, rows.size()) : headline(open),
                 open,
                 done.subList(0, done.size() < DONE_SHOWN ? done.size() : DONE_SHOWN),
@@ -104,7 +105,7 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
                 TankView.area(load, format),
                 Amounts.volume(load.volume_m3(), format.isMetric()),
                 load.rig(),
-                Format.day(load.date()),
+                Dates.brief(load.date()),
                 TankView.mark(k),
                 act(TankView.word(k)));
     }
@@ -143,7 +144,7 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
 
     private static Row row(FarmDay day, Zone zone, Option o, Places places, Format format) {
         return new Row(
-                Format.day(o.date()),
+                Dates.brief(o.date()),
                 zone.label(),
                 places.of(zone),
                 Choice.key(o),

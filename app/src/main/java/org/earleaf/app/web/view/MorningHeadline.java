@@ -9,9 +9,11 @@ import java.util.Optional;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.units.Said;
 
 /** Says in one or two sentences what to do this morning, with the reason in it. */
 final class MorningHeadline {
@@ -24,19 +26,19 @@ final class MorningHeadline {
         if (!later.isEmpty()) {
             Option next = later.get(0);
             return new Say()
-                    .sentence(tell("page.morning-headline.today"), tell("page.morning-headline.no-pass"))
+                    .markup(format.markup(Said.of("page.morning-headline.no-pass")))
                     .sentence(tell(
                             "page.morning-headline.next",
                             "field",
                             MorningView.label(next.field(), next.zone()),
                             "soon",
-                            Format.soon(next.date(), brief.on()),
+                            Dates.soon(next.date(), brief.on()),
                             "reason",
                             reason(brief, next, format)))
                     .done();
         }
         return new Say()
-                .sentence(tell("page.morning-headline.today"), tell("page.morning-headline.no-pass-would-pay"))
+                .markup(format.markup(Said.of("page.morning-headline.no-pass-would-pay")))
                 .sentence(nothing(brief))
                 .done();
     }
@@ -110,8 +112,8 @@ final class MorningHeadline {
                 MorningView.outlook(brief, o).map(Outlook::nShort).flatMap(s -> s.p50());
         if (shortOn.isPresent()) {
             return shortOn.get().isAfter(brief.on())
-                    ? tell("page.morning-headline.it-runs-short", "soon", Format.soon(shortOn.get(), brief.on()))
-                    : tell("page.morning-headline.it-has-been-short-since", "shortOn", Format.date(shortOn.get()));
+                    ? tell("page.morning-headline.it-runs-short", "soon", Dates.soon(shortOn.get(), brief.on()))
+                    : tell("page.morning-headline.it-has-been-short-since", "shortOn", Dates.day(shortOn.get()));
         }
         return o.waitCost_usdHaDay() > 0
                 ? tell(

@@ -15,6 +15,7 @@ import org.earleaf.app.web.drawing.Whisker;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.outlook.Outlook;
@@ -102,7 +103,7 @@ public record MorningView(
                 .sorted(Comparator.comparing(Option::date))
                 .toList();
         return new MorningView(
-                Format.longDay(brief.on()),
+                Dates.weekday(brief.on()),
                 constants(day, brief, format),
                 MorningHeadline.of(brief, today, later, format),
                 entries(brief, today, places, format),
@@ -150,7 +151,8 @@ public record MorningView(
             WeatherDay w = forecast.get(k);
             if (any && !w.date().isBefore(on) && w.rain_mm() >= 1) {
                 Say say = new Say()
-                        .text(tell("page.morning.rain", "date", Format.day(w.date()), "rain", format.rain(w.rain_mm())))
+                        .text(tell(
+                                "page.morning.rain", "date", Dates.brief(w.date()), "rain", format.rain(w.rain_mm())))
                         .unit(format.rainUnit());
                 double chance = k < chances.size() ? chances.get(k) : Double.NaN;
                 return (Double.isNaN(chance)
@@ -210,7 +212,7 @@ public record MorningView(
     private static List<Later> laters(List<Option> later, Places places, Format format) {
         return later.stream()
                 .map(o -> new Later(
-                        Format.day(o.date()),
+                        Dates.brief(o.date()),
                         label(o.field(), o.zone()),
                         places.of(o.field(), o.zone()),
                         Choice.key(o),

@@ -16,6 +16,7 @@ import org.earleaf.app.web.drawing.Whisker;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Worth;
@@ -146,7 +147,7 @@ public record OptionsView(
                 .sentence(tell(
                         "page.options.gains",
                         "capital",
-                        Phrases.capital(what + " " + Format.soon(best.date(), day.on())),
+                        Phrases.capital(what + " " + Dates.soon(best.date(), day.on())),
                         "gain",
                         gain(worth, format),
                         "areaName",
@@ -168,7 +169,7 @@ public record OptionsView(
                         && o.rig().equals(best.rig())
                         && o.product().equals(best.product()));
         Stream<Option> sameDay = options.stream().filter(o -> o.date().equals(best.date()));
-        String day = Format.day(best.date());
+        String day = Dates.brief(best.date());
         return List.of(
                 table(
                         tell("page.options.by-date"),
@@ -178,7 +179,7 @@ public record OptionsView(
                         best,
                         scale,
                         format,
-                        o -> Format.day(o.date()) + ": " + Phrases.choice(o, format)),
+                        o -> Dates.brief(o.date()) + ": " + Phrases.choice(o, format)),
                 table(
                         tell("page.options.by-rate"),
                         tell("page.options.rate", "day", day),
@@ -233,7 +234,7 @@ public record OptionsView(
     }
 
     private static Row row(Option o, String label, Whisker scale, boolean picked, Format format) {
-        String whole = Format.day(o.date()) + ", " + Phrases.choice(o, format) + ", " + o.product();
+        String whole = Dates.brief(o.date()) + ", " + Phrases.choice(o, format) + ", " + o.product();
         return new Row(label, whole, Choice.key(o), WorthView.of(o.worth(), scale, "", picked, format), picked);
     }
 }

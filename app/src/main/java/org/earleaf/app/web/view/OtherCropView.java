@@ -9,6 +9,7 @@ import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Zone;
 
@@ -35,7 +36,7 @@ public record OtherCropView(
                 (zone.planted().isAfter(day.on())
                                 ? tell("page.other-crop.to-be-planted")
                                 : tell("page.other-crop.planted"))
-                        + Format.date(zone.planted()),
+                        + Dates.day(zone.planted()),
                 List.of(
                         tell("page.other-crop.grows", "label", zone.label(), "crop", zone.crop()),
                         tell("page.other-crop.its-season-is-not-modelled")),
@@ -47,7 +48,7 @@ public record OtherCropView(
 
     private static Done done(Pass p, Format format) {
         return new Done(
-                Format.day(p.date()),
+                Dates.brief(p.date()),
                 CalendarRow.what(p, format) + ", " + Phrases.where(p.placement()),
                 p.state() == Pass.State.MADE ? "made" : tell("page.other-crop.planned-by-you"));
     }

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.SprayMix;
 import org.earleaf.farm.RateUnit;
@@ -55,18 +56,18 @@ public final class Phrases {
         };
     }
 
-    /** "5 July (2 to 9 July)" or what stands for never. */
+    /** "Sun, July 5 (July 2 to 9)" or what stands for never. */
     static Markup shortDate(DateSpread dates) {
         Optional<LocalDate> likely = dates.p50();
         if (likely.isPresent()) {
-            Say say = new Say().text(Format.day(likely.get()));
+            Say say = new Say().text(Dates.brief(likely.get()));
             return dates.p10().equals(dates.p90())
                     ? say.done()
-                    : say.range("(" + Format.range(dates) + ")").done();
+                    : say.range("(" + Dates.range(dates) + ")").done();
         }
         return Markup.text(
                 Format.inTen(dates.probability()) == 0
-                        ? "never"
+                        ? tell("dates.never")
                         : tell("page.phrases.in-futures", "chance", Format.chance(dates.probability())));
     }
 

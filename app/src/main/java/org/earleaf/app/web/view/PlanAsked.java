@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.earleaf.app.words.Dates;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
@@ -101,7 +102,7 @@ public record PlanAsked(List<String> rain, List<String> down, List<String> done,
     }
 
     private static String date(String iso) {
-        return org.earleaf.app.web.text.Format.day(day(iso));
+        return Dates.brief(day(iso));
     }
 
     private static LocalDate day(String iso) {

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.plan.PlanRig;
 import org.earleaf.plan.search.OverFutures;
@@ -68,7 +69,7 @@ public record PlanView(
     public static PlanView of(Week week, PlanAsked asked, Optional<WeekChange.Anew> anew, Format format) {
         Places places = Places.of(week.farm());
         return new PlanView(
-                Format.longDay(week.on()),
+                Dates.weekday(week.on()),
                 headline(week, anew),
                 asked.parts().stream()
                         .map(p -> new Drop(p.says(), p.without().link("/plan")))
@@ -89,7 +90,7 @@ public record PlanView(
                                 "kind",
                                 l.kind(),
                                 "date",
-                                Format.date(l.date())))
+                                Dates.day(l.date())))
                         .toList(),
                 money(week),
                 week.notes().stream().map(format::say).toList(),
@@ -126,7 +127,7 @@ public record PlanView(
                 say.sentence(tell(
                         "page.plan.nothing-today-out-at",
                         "longDay",
-                        Format.longDay(first),
+                        Dates.weekday(first),
                         "work",
                         work,
                         "clock",
@@ -176,7 +177,7 @@ public record PlanView(
         return week.all().stream()
                 .filter(s -> s.job() == job)
                 .findFirst()
-                .map(s -> tell("page.plan.on", "rig", s.rig(), "date", Format.day(s.date())));
+                .map(s -> tell("page.plan.on", "rig", s.rig(), "date", Dates.brief(s.date())));
     }
 
     private static DayRow day(Week week, int d, PlanAsked asked, Places places, Format format) {
@@ -192,7 +193,7 @@ public record PlanView(
                         stops.stream().map(s -> stop(week, s, places, format)).toList())));
         boolean rain = asked.rain().contains(date.toString());
         return new DayRow(
-                Format.longDay(date), tell("page.plan.of-10", "tenths", Format.inTen(rain ? 0 : week.chance(d))), rigs);
+                Dates.weekday(date), tell("page.plan.of-10", "tenths", Format.inTen(rain ? 0 : week.chance(d))), rigs);
     }
 
     private static StopRow stop(Week week, Week.Stop s, Places places, Format format) {
@@ -264,12 +265,12 @@ public record PlanView(
                 week.problem().rigs().stream().map(PlanRig::name).toList(),
                 IntStream.range(0, Week.DAYS)
                         .mapToObj(d -> week.on().plusDays(d))
-                        .map(d -> new Day(d.toString(), Format.day(d)))
+                        .map(d -> new Day(d.toString(), Dates.brief(d)))
                         .toList());
     }
 
     static String clock(java.time.LocalDateTime at) {
-        return Format.clock(at.toLocalTime());
+        return Dates.clock(at.toLocalTime());
     }
 
     static String usd(double amount) {

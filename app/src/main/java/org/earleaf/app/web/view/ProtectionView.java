@@ -6,6 +6,7 @@ import static org.earleaf.app.words.Words.tell;
 import java.util.List;
 import org.earleaf.app.web.drawing.Whisker;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.protection.ProtectionAdvice;
@@ -29,7 +30,7 @@ public record ProtectionView(List<String> says, List<String> why, String assumed
         Whisker scale = Whisker.scaleOf(best.stream().map(Option::worth).toList());
         List<Row> rows = best.stream()
                 .map(o -> new Row(
-                        Format.day(o.date()) + ": " + Phrases.choice(o, format),
+                        Dates.brief(o.date()) + ": " + Phrases.choice(o, format),
                         Choice.key(o),
                         WorthView.of(o.worth(), scale, "", isPicked(answer, o), format),
                         isPicked(answer, o),
@@ -58,7 +59,7 @@ public record ProtectionView(List<String> says, List<String> why, String assumed
         String best = tell(
                 "page.protection.it-gains-on-average-and",
                 "date",
-                Format.day(o.date()),
+                Dates.brief(o.date()),
                 "mix",
                 Phrases.mix(o.spray().orElseThrow().mix(), format),
                 "where",

@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
@@ -65,7 +66,7 @@ public record ReachView(List<Row> rows, List<String> passed) {
 
     private static Row row(Outlook o, OutOfReach r, Rig rig, Brief brief, Places places, Format format) {
         LocalDate last = r.lastDay().orElseThrow();
-        String day = Format.day(last);
+        String day = Dates.brief(last);
         boolean soon = ChronoUnit.DAYS.between(brief.on(), last) <= SOON_D;
         return new Row(
                 o.zone().label(),
@@ -94,7 +95,7 @@ public record ReachView(List<Row> rows, List<String> passed) {
                                 : tell(
                                         "page.reach.to",
                                         "lastDay",
-                                        Format.date(r.lastDay().get()))))
+                                        Dates.day(r.lastDay().get()))))
                 .findFirst()
                 .orElse(tell("page.reach.nothing-on-this-farm"));
     }

@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.picture.Photograph;
-import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Dates;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 
@@ -35,7 +35,7 @@ public record ReadingsView(List<Row> rows) {
     }
 
     private static Row row(Reading r, List<Photograph.Note> photographs) {
-        return new Row(r.id(), Format.day(r.date()), ReadingKinds.said(r), r.note(), pictures(r, photographs));
+        return new Row(r.id(), Dates.brief(r.date()), ReadingKinds.said(r), r.note(), pictures(r, photographs));
     }
 
     /** Those that go with a reading. */
@@ -49,7 +49,7 @@ public record ReadingsView(List<Row> rows) {
                         tell(
                                 "page.readings.photograph-of-with",
                                 "date",
-                                Format.date(r.date()),
+                                Dates.day(r.date()),
                                 "name",
                                 ReadingKinds.name(r.kind()),
                                 "entered",

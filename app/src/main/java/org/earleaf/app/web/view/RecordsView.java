@@ -7,18 +7,16 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.earleaf.app.web.drawing.Marks;
-import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.record.Chain;
 import org.earleaf.record.Deadlines;
 import org.earleaf.record.FiledRecord;
@@ -34,9 +32,6 @@ import org.earleaf.record.RecordRule;
  */
 public record RecordsView(Markup headline, Markup state, String head, List<Head> heads, List<Row> rows) {
     private static final int HEADS_SHOWN = 7;
-
-    private static final DateTimeFormatter FILED = DateTimeFormatter.ofPattern("EEE d MMMM yyyy, h:mm a", Locale.US);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
 
     public record Row(long number, String date, String field, String what, String who, Markup state, boolean late) {}
 
@@ -72,7 +67,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
                     0,
                     new Row(
                             e.number(),
-                            Format.day(r.date()),
+                            Dates.brief(r.date()),
                             MorningView.label(r.field(), r.zone()),
                             what(r),
                             r.applicator().name(),
@@ -91,7 +86,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
         TreeMap<LocalDate, Head> byDay = new TreeMap<>(Comparator.reverseOrder());
         for (Chain.Entry e : entries) {
             LocalDate day = e.record().filed().atZone(home).toLocalDate();
-            byDay.put(day, new Head(Format.day(day), e.number(), e.hash()));
+            byDay.put(day, new Head(Dates.brief(day), e.number(), e.hash()));
         }
         return byDay.values().stream().limit(HEADS_SHOWN).toList();
     }
@@ -164,7 +159,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
                 .toList();
         return new One(
                 entry.number(),
-                MorningView.label(r.field(), r.zone()) + ": " + what(r) + ", " + Format.day(r.date()),
+                MorningView.label(r.field(), r.zone()) + ": " + what(r) + ", " + Dates.brief(r.date()),
                 filed(r, home),
                 state(r, entries),
                 isLate(r, home),
@@ -181,7 +176,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
 
     /** Day and time of an instant at home. */
     static String filed(Instant at, ZoneId home) {
-        return FILED.format(at.atZone(home)).replace("AM", "am").replace("PM", "pm");
+        return Dates.stamp(at, home);
     }
 
     private static List<Item> items(FiledRecord r, ZoneId home) {
@@ -200,10 +195,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
         }
         add(items, tell("page.records.placement"), r.placement());
         add(items, tell("page.records.rig"), r.rig());
-        add(
-                items,
-                tell("page.records.day"),
-                Format.longDay(r.date()) + " " + r.date().getYear());
+        add(items, tell("page.records.day"), Dates.full(r.date()));
         add(items, tell("page.records.start"), clock(r.start(), home));
         add(items, tell("page.records.stop"), clock(r.end(), home));
         for (Map.Entry<String, String> extra : r.extras().entrySet()) {
@@ -215,7 +207,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
     }
 
     private static String clock(Optional<ZonedDateTime> time, ZoneId home) {
-        return time.map(t -> CLOCK.format(t.withZoneSameInstant(home)).toLowerCase(Locale.US))
+        return time.map(t -> Dates.clock(t.withZoneSameInstant(home).toLocalTime()))
                 .orElse("");
     }
 

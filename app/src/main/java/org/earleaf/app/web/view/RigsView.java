@@ -12,6 +12,7 @@ import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
@@ -47,14 +48,14 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
             places.find(places.of(o.field(), o.zone())).ifPresent(z -> sets.add(setting(day, z, o, places, format)));
         }
         return new RigsView(
-                Format.longDay(day.on()),
+                Dates.weekday(day.on()),
                 headline(day, sets),
                 sets,
                 day.farm().rigs().stream().map(r -> row(r, format)).toList());
     }
 
     private static Markup headline(FarmDay day, List<Setting> sets) {
-        String today = Format.day(day.on());
+        String today = Dates.brief(day.on());
         Optional<Setting> first = sets.stream()
                 .filter(s -> s.when().equals(today) && s.why().isEmpty())
                 .findFirst();
@@ -97,7 +98,7 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
         }
         boolean metric = format.isMetric();
         return new Setting(
-                Format.day(o.date()),
+                Dates.brief(o.date()),
                 zone.label(),
                 places.of(zone),
                 Choice.key(o),

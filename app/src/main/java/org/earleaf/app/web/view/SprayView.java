@@ -3,15 +3,12 @@ package org.earleaf.app.web.view;
 
 import static org.earleaf.app.words.Words.tell;
 
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.earleaf.app.web.drawing.HourBars;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.spray.SprayTable;
 import org.earleaf.spray.SprayWindow;
@@ -22,9 +19,6 @@ import org.earleaf.spray.SprayWindow;
  * @param note why there are none, or where they end
  */
 public record SprayView(String note, List<Row> rows) {
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("EEE h:mm a", Locale.US);
-    private static final DateTimeFormatter SAME_DAY = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
-
     /**
      * @param fit runs of hours that fit
      * @param unfit runs that do not, each with what binds
@@ -45,7 +39,7 @@ public record SprayView(String note, List<Row> rows) {
                 : format.say(job.kind()) + ", " + job.product() + ", " + job.placement();
         List<String> fit = job.windows().stream().map(w -> fit(w, format)).toList();
         List<String> unfit = job.shut().stream()
-                .map(s -> span(s.from(), s.to()) + ": "
+                .map(s -> Dates.span(s.from(), s.to()) + ": "
                         + open(format.say(s.because().said())))
                 .toList();
         String spoken = name + ": " + (fit.isEmpty() ? tell("page.spray.no-hours-fit") : String.join("; ", fit));
@@ -62,23 +56,12 @@ public record SprayView(String note, List<Row> rows) {
                 .map(r -> format.say(r.said()))
                 .map(SprayView::open)
                 .collect(Collectors.joining("; "));
-        return span(w.from(), w.to()) + ", " + format.say(w.fit()) + (cautions.isEmpty() ? "" : ": " + cautions);
+        return Dates.span(w.from(), w.to()) + ", " + format.say(w.fit()) + (cautions.isEmpty() ? "" : ": " + cautions);
     }
 
     /** Without its full stop: a cell may run on as part of a sentence. */
     private static String open(String sentence) {
         return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
-    }
-
-    /** "Tue 6:00 am to 10:00 am", "Tue 8:00 pm to Wed 9:00 am". */
-    private static String span(LocalDateTime from, LocalDateTime to) {
-        LocalDate day = from.toLocalDate();
-        String end = to.equals(day.plusDays(1).atStartOfDay())
-                ? "midnight"
-                : (to.toLocalDate().equals(day) ? SAME_DAY : HOUR).format(to);
-        return tell("page.spray.to", "from", HOUR.format(from), "end", end)
-                .replace("AM", "am")
-                .replace("PM", "pm");
     }
 
     /** How much of a spray's worth nobody has measured on this farm; empty for nitrogen. */

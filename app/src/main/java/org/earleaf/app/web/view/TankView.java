@@ -15,6 +15,7 @@ import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.ToldProblem;
 import org.earleaf.farm.Rig;
 import org.earleaf.label.CropStages;
@@ -130,7 +131,7 @@ public record TankView(
                 recipe(load, shop),
                 g.label(),
                 load.rig(),
-                Format.longDay(load.date()) + " " + load.date().getYear(),
+                Dates.full(load.date()),
                 area(load, format),
                 g.crop() + stage(g),
                 headline(kept, format),

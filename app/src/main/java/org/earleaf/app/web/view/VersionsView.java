@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.earleaf.app.Amounts;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
 import org.earleaf.label.CropStages;
 import org.earleaf.load.LoadGround;
@@ -33,7 +34,7 @@ public record VersionsView(String number, String who, String mine, long version,
         add(rows, tell("page.versions.ground"), TankView.area(mine, format), TankView.area(stands, format));
         add(rows, tell("page.versions.stage"), stage(mine), stage(stands));
         add(rows, tell("page.versions.rig"), mine.rig(), stands.rig());
-        add(rows, tell("page.versions.day"), Format.day(mine.date()), Format.day(stands.date()));
+        add(rows, tell("page.versions.day"), Dates.brief(mine.date()), Dates.brief(stands.date()));
         boolean metric = format.isMetric();
         add(
                 rows,

@@ -17,6 +17,7 @@ import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Reading;
@@ -190,7 +191,7 @@ public record WalkView(
             if (!r.date().isBefore(from) && !r.date().isAfter(day.on())) {
                 kept.add(new Kept(
                         r.id(),
-                        Format.day(r.date()),
+                        Dates.brief(r.date()),
                         MorningView.label(r.field(), r.zone()),
                         ReadingKinds.said(r),
                         ReadingsView.pictures(r, photographs),
@@ -244,7 +245,7 @@ public record WalkView(
     private static String spoken(String shortOn) {
         Optional<LocalDate> date =
                 shortOn.matches("\\d{4}-\\d\\d-\\d\\d") ? Optional.of(LocalDate.parse(shortOn)) : Optional.empty();
-        return date.map(d -> tell("page.walk.short-of-nitrogen-about", "d", Format.day(d)))
+        return date.map(d -> tell("page.walk.short-of-nitrogen-about", "d", Dates.brief(d)))
                 .orElse(tell("page.walk.not-likely-to-run-short"));
     }
 }

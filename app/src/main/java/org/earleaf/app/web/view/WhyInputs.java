@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Outlooks;
 import org.earleaf.field.Pass;
@@ -77,7 +78,7 @@ final class WhyInputs {
         return List.of(
                 new Input(
                         tell("page.why-inputs.choice"),
-                        Format.day(o.date()) + ", " + Phrases.choice(o, format),
+                        Dates.brief(o.date()) + ", " + Phrases.choice(o, format),
                         tell("page.why-inputs.of-those-worked-out")),
                 new Input(
                         tell("page.why-inputs.product"),
@@ -150,7 +151,7 @@ final class WhyInputs {
         List<Input> all = CalendarView.passesOn(day, zone)
                 .filter(p -> p.state() == Pass.State.MADE && p.nitrogen_kgHa() > 0)
                 .map(p -> new Input(
-                        Format.date(p.date()),
+                        Dates.day(p.date()),
                         CalendarRow.what(p, format) + ", " + p.product() + ", " + Phrases.where(p.placement()),
                         YOU))
                 .toList();
@@ -171,7 +172,7 @@ final class WhyInputs {
     }
 
     private static Input reading(Reading r) {
-        return new Input(Format.date(r.date()), ReadingKinds.name(r.kind()) + " " + r.entered(), YOU);
+        return new Input(Dates.day(r.date()), ReadingKinds.name(r.kind()) + " " + r.entered(), YOU);
     }
 
     private List<Input> weather() {
@@ -186,11 +187,11 @@ final class WhyInputs {
                     tell(
                             "page.why-inputs.to-2",
                             "first",
-                            Format.date(seen.first()),
+                            Dates.day(seen.first()),
                             "getYear",
                             String.valueOf(seen.first().getYear()),
                             "last",
-                            Format.date(last),
+                            Dates.day(last),
                             "getYear2",
                             String.valueOf(last.getYear())),
                     tell("page.why-inputs.your-weather-file-its-gaps")));
@@ -202,7 +203,7 @@ final class WhyInputs {
                         : tell(
                                 "page.why-inputs.to-3",
                                 "date",
-                                Format.date(forecast.get(forecast.size() - 1).date())),
+                                Dates.day(forecast.get(forecast.size() - 1).date())),
                 tell("page.why-inputs.as-issued")));
         all.add(new Input(
                 tell("page.why-inputs.after-that"),
@@ -223,7 +224,7 @@ final class WhyInputs {
                         tell(
                                 "page.why-inputs.day-corn-plants",
                                 "planted",
-                                Format.date(zone.planted()),
+                                Dates.day(zone.planted()),
                                 "relativeMaturity",
                                 Format.number(zone.relativeMaturity_d(), 0),
                                 "plants",

@@ -12,6 +12,7 @@ import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
+import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Spray;
@@ -185,8 +186,8 @@ public record WhyView(
                         "areaUnit",
                         format.areaUnit(),
                         "date",
-                        Format.date(c.date()));
-            default -> Phrases.choice(c, format) + ", " + Format.soon(c.date(), day.on());
+                        Dates.day(c.date()));
+            default -> Phrases.choice(c, format) + ", " + Dates.soon(c.date(), day.on());
         };
     }
 

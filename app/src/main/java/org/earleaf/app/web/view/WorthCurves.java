@@ -17,6 +17,7 @@ import org.earleaf.app.web.drawing.WorthPlot;
 import org.earleaf.app.web.drawing.WorthPlot.Point;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Worth;
 import org.earleaf.outlook.Outlook;
@@ -96,7 +97,7 @@ final class WorthCurves {
                 .chosen(
                         new Point(rate(go), money(go.worth().mean_usdHa())),
                         format.nitrogen(go.nitrogen_kgHa()) + " " + format.massUnit() + " "
-                                + Format.soon(go.date(), day.on()));
+                                + Dates.soon(go.date(), day.on()));
         for (int k = 0; k <= 4; k++) {
             String unit = k == 4 ? " " + format.nitrogenUnit() : "";
             plot.tick(most * k / 4, Format.number(most * k / 4, 0) + unit, k % 2 == 1 ? "so only-w" : "so");
@@ -140,7 +141,7 @@ final class WorthCurves {
                 "where",
                 Phrases.where(go.placement()),
                 "first",
-                Format.date(first),
+                Dates.day(first),
                 "rates",
                 rates.size(),
                 "flat",
@@ -156,7 +157,7 @@ final class WorthCurves {
             LocalDate date = from.plusDays(k);
             String cls = date.equals(day.on()) ? "rd" : k % 4 == 0 ? "so" : "so only-w";
             if (k % 2 == 0) {
-                plot.tick(k, k % 4 == 0 ? Format.shortDate(date) : date.getDayOfMonth() + "", cls);
+                plot.tick(k, k % 4 == 0 ? Dates.tight(date) : date.getDayOfMonth() + "", cls);
             }
         }
     }
@@ -212,7 +213,7 @@ final class WorthCurves {
         String end = closes.map(d -> tell(
                         "page.worth-curves.after-the-corn-is-too",
                         "d",
-                        Format.date(d),
+                        Dates.day(d),
                         "rig",
                         go.rig(),
                         "more",
@@ -225,7 +226,7 @@ final class WorthCurves {
                 "areaName",
                 format.areaName(),
                 "date",
-                Format.date(go.date()),
+                Dates.day(go.date()),
                 "end",
                 end);
     }

@@ -74,7 +74,7 @@ class SmallDrawingsTest {
                 new DateSpread(Optional.of(first.plusDays(15)), Optional.of(first.plusDays(45)), Optional.empty(), .7);
         String svg = curve.draw("says", shortOn, Optional.of(List.of(1.0))).html();
         assertThat(svg)
-                .contains("x1=\"25%\" x2=\"25%\"", "x1=\"75%\" x2=\"75%\"", "today", "short 16 July")
+                .contains("x1=\"25%\" x2=\"25%\"", "x1=\"75%\" x2=\"75%\"", "today", "short July 16")
                 .doesNotContain("NaN", "style=");
     }
 

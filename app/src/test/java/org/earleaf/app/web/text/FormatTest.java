@@ -3,16 +3,11 @@ package org.earleaf.app.web.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.LocalDate;
-import java.util.Optional;
 import org.earleaf.farm.NitrogenProduct;
-import org.earleaf.outlook.DateSpread;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
 class FormatTest {
-    private static final LocalDate JUNE_30 = LocalDate.of(2026, 6, 30);
-
     @Test
     void a_minus_is_a_true_minus_and_nought_has_none() {
         assertThat(Format.number(-4.4, 0)).isEqualTo("\u22124");
@@ -43,27 +38,6 @@ class FormatTest {
         assertThat(Format.US.rain(25.4)).isEqualTo("1.0");
         // 62.77 kg/ha at 15.5 % moisture is one bushel of 56 lb an acre.
         assertThat(Format.US.yield(62.77 * .845 * 180)).isEqualTo("180");
-    }
-
-    @Test
-    void days_near_today_are_called_by_name() {
-        assertThat(Format.soon(JUNE_30, JUNE_30)).isEqualTo("today");
-        assertThat(Format.soon(JUNE_30.plusDays(1), JUNE_30)).isEqualTo("tomorrow");
-        assertThat(Format.soon(JUNE_30.plusDays(5), JUNE_30)).isEqualTo("on Sunday");
-        assertThat(Format.soon(JUNE_30.plusDays(7), JUNE_30)).isEqualTo("on Tue 7 July");
-    }
-
-    @Test
-    void a_spread_of_days_names_its_month_once_where_it_can() {
-        Optional<LocalDate> second = Optional.of(LocalDate.of(2026, 7, 2));
-        Optional<LocalDate> ninth = Optional.of(LocalDate.of(2026, 7, 9));
-        assertThat(Format.range(new DateSpread(second, second, ninth, 1))).isEqualTo("2 to 9 July");
-        assertThat(Format.range(new DateSpread(Optional.of(JUNE_30), second, ninth, 1)))
-                .isEqualTo("30 June to 9 July");
-        assertThat(Format.range(new DateSpread(second, ninth, Optional.empty(), .6)))
-                .isEqualTo("2 July to never");
-        assertThat(Format.range(new DateSpread(Optional.empty(), Optional.empty(), Optional.empty(), 0)))
-                .isEqualTo("never");
     }
 
     @Test

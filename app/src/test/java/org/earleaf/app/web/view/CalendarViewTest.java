@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.app.web.Fixture;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.app.words.Dates;
 import org.earleaf.outlook.Outlook;
 import org.junit.jupiter.api.Test;
 
@@ -41,7 +42,7 @@ class CalendarViewTest {
         assertThat(line.find()).isTrue();
         assertThat(Double.parseDouble(line.group(1))).isCloseTo(share(last.plusDays(1)), within(.1));
         assertThat(WEEKS.rows().get(0).rigs())
-                .containsExactly("Coulter bar: corn too tall", "Highboy to " + Format.shortDate(last));
+                .containsExactly("Coulter bar: corn too tall", "Highboy to " + Dates.tight(last));
     }
 
     @Test
@@ -96,8 +97,9 @@ class CalendarViewTest {
     void a_phone_gets_fewer_days_and_a_drawing_of_its_own() {
         CalendarRow row = WEEKS.rows().get(0);
         assertThat(row.bars().narrow().html()).isNotEqualTo(row.bars().wide().html());
-        assertThat(WEEKS.drawn()).isEqualTo("26 June to 23 July");
-        assertThat(WEEKS.drawnNarrow()).isEqualTo("29 June to 19 July");
-        assertThat(WEEKS.workSays()).startsWith("Chances in ten that a day can be worked: 30 Jun 9, 1 Jul 9, 2 Jul 2,");
+        assertThat(WEEKS.drawn()).isEqualTo("June 26 to July 23");
+        assertThat(WEEKS.drawnNarrow()).isEqualTo("June 29 to July 19");
+        assertThat(WEEKS.workSays())
+                .startsWith("Chances in ten that a day can be worked: Jun 30: 9, Jul 1: 9, Jul 2: 2,");
     }
 }
