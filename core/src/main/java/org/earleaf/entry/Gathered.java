@@ -50,6 +50,14 @@ final class Gathered {
         return read(reader).orElse(Double.NaN);
     }
 
+    /** Text of a part that has to be given; "", with its problem noted, where it is not. */
+    String filled(Draft draft, String part) {
+        if (!draft.has(part)) {
+            wrong("cell.empty", part, "");
+        }
+        return draft.text(part);
+    }
+
     boolean isClear() {
         return problems.isEmpty();
     }

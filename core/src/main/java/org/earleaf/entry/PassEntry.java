@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
+import org.earleaf.record.FiledRecord;
 import org.earleaf.units.EarleafException;
 
 /**
@@ -68,6 +69,21 @@ public final class PassEntry {
                 planned.placement().word(),
                 INHIBITOR,
                 planned.inhibitor().word()));
+    }
+
+    /**
+     * The draft of what is right, of a record: a field or product that it names as the record does is the one that the
+     * pass of the record is of, whatever that is called by now.
+     */
+    public static Draft asFiled(Draft draft, FiledRecord record, List<Pass> passes) {
+        Draft same = draft;
+        if (draft.text(Place.FIELD).equalsIgnoreCase(record.field())) {
+            same = same.with(Place.FIELD, "");
+        }
+        if (record.products().stream().anyMatch(p -> p.name().equalsIgnoreCase(draft.text(PRODUCT)))) {
+            same = same.with(PRODUCT, "");
+        }
+        return asPlanned(same.with(PASS, record.passId()), passes);
     }
 
     /** What was done, of a record filed in any season; the seasons that the farm knows by now are not asked. */

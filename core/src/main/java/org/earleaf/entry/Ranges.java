@@ -5,6 +5,7 @@ import static org.earleaf.units.Units.MS_PER_MPH;
 
 import org.earleaf.farm.Setting;
 import org.earleaf.field.DiseaseFacts;
+import org.earleaf.rig.FanHeight;
 import org.earleaf.units.Dimension;
 
 /**
@@ -113,6 +114,12 @@ public final class Ranges {
     public static final Allowed CARRIER = Allowed.of("spray.rate", Dimension.VOLUME_RATE, 1e-7, 1e-3);
 
     public static final Allowed ROWS = Allowed.of("outlet.rows", Dimension.LENGTH, .1, 3);
+    public static final Allowed FAN = Allowed.plain("boom.fan", FanHeight.LEAST_DEG, FanHeight.MOST_DEG);
+    /** Nozzles that pulse do so 10 to 15 times a second, the quickest about 100 times. */
+    public static final Allowed PULSES = Allowed.plain("boom.pulses", 1, 120);
+
+    public static final Allowed GROUP_SHARE = Allowed.of("boom.group-share", Dimension.SHARE, 0, 1);
+    public static final Allowed GROUP_OUTLETS = Allowed.plain("boom.group-outlets", .1, 20);
     public static final Allowed CATCH_TIME = Allowed.plain("catch.seconds", 1, 3600);
     public static final Allowed CATCH_VOLUME = Allowed.of("catch.volume", Dimension.VOLUME, 1e-6, .1);
 

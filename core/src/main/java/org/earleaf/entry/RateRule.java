@@ -66,6 +66,11 @@ final class RateRule {
         return gathered.isClear() ? rate : Optional.empty();
     }
 
+    /** The same of a rate that is read already, where its unit is one in which rates on the ground are given. */
+    void check(double amount, String unit) {
+        RateUnit.findByWord(unit).ifPresent(known -> checked(new Rate(amount, known, Double.NaN)));
+    }
+
     private Rate split(Draft draft, String text) {
         boolean beside = draft.has(UNIT);
         String[] parts = beside

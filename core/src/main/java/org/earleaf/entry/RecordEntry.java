@@ -6,8 +6,10 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.Pass;
 import org.earleaf.field.Zone;
 import org.earleaf.record.Amount;
+import org.earleaf.record.FiledRecord;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Figure;
@@ -45,6 +47,16 @@ public final class RecordEntry {
                     field));
         }
         return Optional.of(area);
+    }
+
+    /** Likewise, of the ground of a record, which is known by its pass: its field may be called otherwise by now. */
+    public static Optional<Amount> area(String text, String where, Farm farm, FiledRecord record) {
+        String field = farm.passes().stream()
+                .filter(p -> p.id().equals(record.passId()))
+                .map(Pass::field)
+                .findFirst()
+                .orElse(record.field());
+        return area(text, where, farm, field, record.zone());
     }
 
     /** Total of the product. */

@@ -3,7 +3,6 @@ package org.earleaf.farm;
 
 import java.util.Optional;
 import org.earleaf.field.Placement;
-import org.earleaf.units.Figure;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
 
@@ -52,17 +51,6 @@ public final class ClearanceFit {
                 Measure.SPAN.of(clearance_m)));
     }
 
-    /** Why the machine may not enter, in a sentence; empty when it clears the crop. */
-    public static Optional<String> findTooTall(Rig rig, Placement placement, double height_m) {
-        if (clears(rig, placement, height_m)) {
-            return Optional.empty();
-        }
-        double clearance_m = rig.clearance_m(placement);
-        double over_m = height_m + MARGIN_M - clearance_m;
-        return Optional.of(rig.name() + ": crop " + inches(height_m) + " with a margin of " + inches(MARGIN_M) + " is "
-                + inches(over_m) + " more than the clearance of " + inches(clearance_m) + ".");
-    }
-
     /**
      * Distance of a wheel from the middle between two rows.
      *
@@ -99,9 +87,5 @@ public final class ClearanceFit {
     /** Whether hoses that hang from this height reach the base of the row. */
     public static boolean hosesReach(double pivot_m, double hose_m) {
         return pivot_m - hose_m <= HOSE_END_M + EPS;
-    }
-
-    private static String inches(double metres) {
-        return Figure.text(metres / 0.0254, 3) + " in";
     }
 }

@@ -16,7 +16,6 @@ import java.util.TreeMap;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
 import org.earleaf.load.LoadGround;
-import org.earleaf.load.PassOfLoad;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Set;
 import org.earleaf.field.Placement;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
 import org.junit.jupiter.api.Test;
 
 class ClearanceFitTest {
@@ -39,9 +41,18 @@ class ClearanceFitTest {
 
     @Test
     void says_by_how_much_a_crop_is_too_tall() {
-        assertThat(ClearanceFit.findTooTall(rig(72 * IN), Placement.ROW_BASE, 75 * IN))
-                .contains("Highboy: crop 75 in with a margin of 1.97 in is 4.97 in more than the clearance of 72 in.");
-        assertThat(ClearanceFit.findTooTall(rig(72 * IN), Placement.ROW_BASE, 60 * IN))
+        assertThat(ClearanceFit.tooTall(rig(72 * IN), Placement.ROW_BASE, 75 * IN))
+                .hasValueSatisfying(said -> {
+                    assertThat(said.code()).isEqualTo("reach.too-tall");
+                    assertThat(said.values())
+                            .containsEntry("rig", "Highboy")
+                            .containsEntry("crop", Measure.SPAN.of(75 * IN))
+                            .containsEntry("margin", Measure.SPAN.of(ClearanceFit.MARGIN_M))
+                            .containsEntry("clearance", Measure.SPAN.of(72 * IN));
+                    assertThat(((Measured) said.values().get("over")).value())
+                            .isCloseTo(3 * IN + ClearanceFit.MARGIN_M, within(1e-9));
+                });
+        assertThat(ClearanceFit.tooTall(rig(72 * IN), Placement.ROW_BASE, 60 * IN))
                 .isEmpty();
     }
 

@@ -7,21 +7,18 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import org.earleaf.entry.Allowed;
+import org.earleaf.entry.Entered;
+import org.earleaf.entry.RecipeEntry;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
-import org.earleaf.farm.NitrogenProduct;
-import org.earleaf.mix.Dose;
-import org.earleaf.mix.MixForm;
 import org.earleaf.mix.MixLine;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Said;
 
 /**
  * A recipe as a file of its own: {@code product,rate,rate_unit,form} and, if wanted, {@code class}, which overrides the
@@ -61,70 +58,15 @@ public final class RecipeFile {
         if (sheet.rows().isEmpty()) {
             sheet.refuseNoRows();
         }
+        List<Column> columns = List.of(product, rate, unit, form, mixClass);
         for (Row row : sheet.rows()) {
-            String name = row.text(product);
+            Entered<MixLine> line = RecipeEntry.alone(row.draft(columns));
+            String name = row.cell(product);
             if (!name.isEmpty() && !seen.add(name.toLowerCase(Locale.ROOT))) {
                 row.refuse(product, name + " a second time", "every product once", "Put both amounts in one row.");
             }
-            Optional<NitrogenProduct> nitrogen = NitrogenProduct.findBuiltIn(name);
-            Optional<MixForm> place = form(row, form, mixClass, nitrogen);
-            double amount = row.number(rate);
-            String word = row.text(unit);
-            if (row.isGood() && place.isPresent()) {
-                dose(row, rate, unit, amount, word, place.get(), nitrogen)
-                        .ifPresent(dose -> lines.add(new MixLine(name, dose, place.get(), nitrogen.orElse(null))));
-            }
+            row.told(line, columns).ifPresent(lines::add);
         }
         return lines;
-    }
-
-    /** The form, or the class that overrides it; a form that never goes in a tank stays refused under any class. */
-    private static Optional<MixForm> form(Row row, Column form, Column mixClass, Optional<NitrogenProduct> nitrogen) {
-        Optional<MixForm> byForm = parse(row, form);
-        Optional<MixForm> byClass = parse(row, mixClass);
-        if (row.isGood() && byForm.isEmpty() && byClass.isEmpty()) {
-            if (nitrogen.filter(NitrogenProduct::isLiquid).isPresent()) {
-                return MixForm.find("SL");
-            }
-            row.refuse(
-                    form,
-                    "an empty cell",
-                    "a formulation code: " + String.join(" ", MixForm.codes()),
-                    "Write the code of the label.");
-        }
-        return byClass.or(() -> byForm);
-    }
-
-    private static Optional<MixForm> parse(Row row, Column column) {
-        String cell = row.cell(column);
-        if (cell.isEmpty()) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(MixForm.parse(cell, Said.text("")));
-        } catch (EarleafException e) {
-            row.refuse(column, e);
-            return Optional.empty();
-        }
-    }
-
-    private static Optional<Dose> dose(
-            Row row,
-            Column rate,
-            Column unit,
-            double amount,
-            String word,
-            MixForm form,
-            Optional<NitrogenProduct> nitrogen) {
-        if (!(amount > 0)) {
-            row.refuse(rate, EarleafException.coded("rate.not-above-zero", "rate", row.cell(rate)));
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(Dose.parse(amount, word, form, nitrogen.orElse(null), Said.text("")));
-        } catch (EarleafException e) {
-            row.refuse(unit, e);
-            return Optional.empty();
-        }
     }
 }

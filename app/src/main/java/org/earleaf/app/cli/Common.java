@@ -5,9 +5,9 @@ import static org.earleaf.app.words.Words.tell;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.entry.Days;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -70,15 +70,11 @@ public final class Common {
         return json;
     }
 
-    /** Reads a day and says what was expected when it is none. */
+    /** A day as every door reads it; of what is looked at in hindsight too, hence of any weather. */
     static final class DateConverter implements ITypeConverter<LocalDate> {
         @Override
         public LocalDate convert(String text) {
-            try {
-                return LocalDate.parse(text.trim());
-            } catch (DateTimeParseException notADay) {
-                throw new TypeConversionException(tell("cli.common.found-expected-a-day-that", "text", text));
-            }
+            return Days.ofWeather(text, "--on");
         }
     }
 

@@ -29,7 +29,7 @@ public final class Faults {
     public static CommandLine guard(CommandLine line) {
         return line.setResourceBundle(new CommandTexts())
                 .setExecutionStrategy(Faults::run)
-                .setParameterExceptionHandler((e, args) -> wrongArguments(e))
+                .setParameterExceptionHandler((e, args) -> wrongArguments(e, List.of(args)))
                 .setExecutionExceptionHandler(Faults::report);
     }
 
@@ -43,8 +43,11 @@ public final class Faults {
         return new CommandLine.RunLast().execute(parsed);
     }
 
-    private static int wrongArguments(ParameterException e) {
+    private static int wrongArguments(ParameterException e, List<String> args) {
         PrintWriter err = e.getCommandLine().getErr();
+        if (e.getCause() instanceof EarleafException wrong) {
+            return wrongInput(wrong, args, err);
+        }
         err.println(e.getMessage());
         CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
         err.println(tell(
@@ -56,14 +59,7 @@ public final class Faults {
 
     private static int report(Exception e, CommandLine line, ParseResult parsed) {
         if (e instanceof EarleafException wrong) {
-            if (parsed.originalArgs().contains("--json")) {
-                line.getErr().println(json(wrong));
-                return WRONG_INPUT;
-            }
-            for (Problem problem : wrong.problems()) {
-                line.getErr().println(Words.here().told(problem).sentence());
-            }
-            return WRONG_INPUT;
+            return wrongInput(wrong, parsed.originalArgs(), line.getErr());
         }
         line.getErr().println(tell("cli.faults.an-unexpected-fault-stopped", "fault", String.valueOf(e)));
         try {
@@ -77,6 +73,17 @@ public final class Faults {
             line.getErr().println(story(e, parsed.originalArgs()));
         }
         return FAULT;
+    }
+
+    private static int wrongInput(EarleafException wrong, List<String> args, PrintWriter err) {
+        if (args.contains("--json")) {
+            err.println(json(wrong));
+            return WRONG_INPUT;
+        }
+        for (Problem problem : wrong.problems()) {
+            err.println(Words.here().told(problem).sentence());
+        }
+        return WRONG_INPUT;
     }
 
     /** The problems for a program: each with the code of its rule. */

@@ -4,7 +4,7 @@ package org.earleaf.app.cli;
 import static org.earleaf.app.words.Words.tell;
 
 import java.io.PrintWriter;
-import org.earleaf.app.Amounts;
+import org.earleaf.app.words.Amounts;
 import org.earleaf.app.words.Words;
 import org.earleaf.load.LoadSheet;
 import org.earleaf.mix.MixStep;

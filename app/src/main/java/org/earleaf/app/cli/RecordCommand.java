@@ -112,7 +112,7 @@ public final class RecordCommand implements Callable<Integer> {
             Farm farm = store.farm();
             FiledRecord wrong = find(store, number).record();
             LocalDate date = common.findOn().orElse(wrong.date());
-            Draft draft = PassEntry.asPlanned(what.draft(wrong.passId(), date), farm.passes());
+            Draft draft = PassEntry.asFiled(what.draft(wrong.passId(), date), wrong, farm.passes());
             Pass right = PassEntry.corrected(draft, Plots.of(farm), Shelf.of(farm), wiring.today(farm))
                     .orThrow();
             FiledRecord correction =

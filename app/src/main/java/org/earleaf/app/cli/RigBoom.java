@@ -6,9 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.earleaf.app.words.Words;
+import org.earleaf.entry.BoomEntry;
 import org.earleaf.entry.Ranges;
 import org.earleaf.rig.FanHeight;
 import org.earleaf.rig.FlowPart;
@@ -26,36 +25,33 @@ import picocli.CommandLine.Option;
 
 /** What {@code earleaf rig} is told of the boom beyond one outlet: its fans, pulses, groups of outlets; and answers. */
 final class RigBoom {
-    private static final double NONE = Double.NaN;
-    private static final Pattern GROUP = Pattern.compile("(.+?)\\s+([0-9.]+)\\s*%\\s+([0-9.]+)");
-
     @Option(names = "--fan", paramLabel = "110", descriptionKey = "cli.rig-boom.option.fan")
-    private double fan = NONE;
+    private String fan = "";
 
     @Option(names = "--label-height", paramLabel = "'24 in'", descriptionKey = "cli.rig-boom.option.label-height")
     private String labelHeight = "";
 
     @Option(names = "--pulses", paramLabel = "10", descriptionKey = "cli.rig-boom.option.pulses")
-    private double pulses_hz = NONE;
+    private String pulses = "";
 
     @Option(names = "--split", paramLabel = "'top 40% 1.5, ear 60% 4'", descriptionKey = "cli.rig-boom.option.split")
     private String split = "";
 
     boolean isPulsed() {
-        return !Double.isNaN(pulses_hz);
+        return !pulses.isBlank();
     }
 
     /** Adds what was asked to the setting's page. */
     void print(FlowSetting s, RigCommand.Told told, boolean metric, PrintWriter out) {
         Words words = Words.in(metric);
-        if (!Double.isNaN(fan)) {
+        if (!fan.isBlank()) {
             FanHeight.Window window = window(s);
             out.println(words.say(
                     "rig.height",
                     "aim",
-                    height(FanHeight.AIM_OVERLAP, fan, s, metric),
+                    height(FanHeight.AIM_OVERLAP, fan_deg(), s, metric),
                     "careful",
-                    height(FanHeight.AIM_OVERLAP, fan - FanHeight.CAREFUL_LESS_DEG, s, metric),
+                    height(FanHeight.AIM_OVERLAP, fan_deg() - FanHeight.CAREFUL_LESS_DEG, s, metric),
                     "low",
                     FlowPart.WIDTH.text(window.low_m(), metric),
                     "high",
@@ -101,14 +97,15 @@ final class RigBoom {
                     "wanted",
                     share(g.share())));
         }
+        solved.warnings(groups).forEach(w -> out.println(words.say("rig.split.off", "what", w)));
     }
 
     Map<String, @Nullable Object> json(FlowSetting s, RigCommand.Told told, boolean metric) {
         Map<String, @Nullable Object> json = new LinkedHashMap<>();
         String length = metric ? "_cm" : "_in";
-        if (!Double.isNaN(fan)) {
+        if (!fan.isBlank()) {
             FanHeight.Window window = window(s);
-            double aim_m = FanHeight.height_m(FanHeight.AIM_OVERLAP, fan, s.width_m());
+            double aim_m = FanHeight.height_m(FanHeight.AIM_OVERLAP, fan_deg(), s.width_m());
             json.put("height" + length, FlowPart.WIDTH.outside(aim_m, metric));
             json.put("height_least" + length, FlowPart.WIDTH.outside(window.low_m(), metric));
             json.put("height_most" + length, FlowPart.WIDTH.outside(window.high_m(), metric));
@@ -132,6 +129,9 @@ final class RigBoom {
             }
             json.put("split", parts);
             json.put(
+                    "split_off",
+                    solved.warnings(groups).stream().map(Words.in(metric)::say).toList());
+            json.put(
                     metric ? "split_pressure_kpa" : "split_pressure_psi",
                     FlowPart.PRESSURE.outside(solved.pressure_Pa(), metric));
         }
@@ -139,15 +139,13 @@ final class RigBoom {
     }
 
     private FanHeight.Window window(FlowSetting s) {
-        if (!(fan >= FanHeight.LEAST_DEG && fan <= FanHeight.MOST_DEG)) {
-            throw new EarleafException(Problem.of(
-                    "rig-boom.15-to-150-degrees",
-                    Said.text("--fan"),
-                    Said.of("found.degrees", "fan", Figure.text(fan, 4))));
-        }
         double label_m =
                 labelHeight.isEmpty() ? Double.POSITIVE_INFINITY : Ranges.BOOM.read(labelHeight, "--label-height");
-        return FanHeight.window(fan, s.width_m(), label_m);
+        return FanHeight.window(fan_deg(), s.width_m(), label_m);
+    }
+
+    private double fan_deg() {
+        return Ranges.FAN.read(fan, "--fan");
     }
 
     private static String height(double overlap, double angle_deg, FlowSetting s, boolean metric) {
@@ -162,7 +160,10 @@ final class RigBoom {
         double pressure_Pa = Ranges.OUTLET_PRESSURE.read(told.pressure(), "--pressure");
         FlowPart.PRESSURE.require(pressure_Pa);
         PulseWidth.Held held = PulseWidth.held(
-                s, NozzleSize.parse(told.size(), Said.text("--size")).rated_m3s(), pressure_Pa, pulses_hz);
+                s,
+                NozzleSize.parse(told.size(), Said.text("--size")).rated_m3s(),
+                pressure_Pa,
+                Ranges.PULSES.read(pulses, "--pulses"));
         if (held.duty() > 1 || held.duty() < PulseWidth.LEAST_DUTY) {
             throw new EarleafException(Problem.of(
                     "rig-boom.25-to-100-of-the",
@@ -185,17 +186,7 @@ final class RigBoom {
     }
 
     private List<OutletGroup> groups() {
-        List<OutletGroup> groups = new ArrayList<>();
-        for (String one : split.split(",")) {
-            Matcher m = GROUP.matcher(one.strip());
-            if (!m.matches()) {
-                throw new EarleafException(Problem.of(
-                        "rig-boom.name-share-and-outlets", Said.text("--split"), Said.text("\"" + one.strip() + "\"")));
-            }
-            groups.add(
-                    new OutletGroup(m.group(1), Double.parseDouble(m.group(3)), Double.parseDouble(m.group(2)) / 100));
-        }
-        return groups;
+        return BoomEntry.groups(split, "--split");
     }
 
     private static String share(double share) {

@@ -7,10 +7,10 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.earleaf.app.SetupFinder;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.words.Words;
 import org.earleaf.entry.Ranges;
+import org.earleaf.entry.SetupEntry;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
 import org.earleaf.rig.FlowPart;
@@ -60,7 +60,7 @@ final class RigFind {
     private List<String> nozzles = List.of();
 
     double[] pressures_Pa() {
-        return SetupFinder.range(pressures, Ranges.PRESSURE, "--pressures");
+        return SetupEntry.range(pressures, Ranges.PRESSURE, "--pressures");
     }
 
     boolean isAsked() {
@@ -68,20 +68,20 @@ final class RigFind {
     }
 
     RigSetup.Answer answer(Wiring wiring, Common common, String rate, String speed, String width, String liquid) {
-        return new SetupFinder(rate, speed, liquid, placement, width, rows, droplets, String.join("; ", nozzles))
+        return new SetupEntry(rate, speed, liquid, placement, width, rows, droplets, String.join("; ", nozzles))
                 .on(machine(wiring, common));
     }
 
     private Rig machine(Wiring wiring, Common common) {
         if (!rig.isEmpty()) {
-            return SetupFinder.rig(FarmSource.farm(wiring, common).rigs(), rig);
+            return SetupEntry.rig(FarmSource.farm(wiring, common).rigs(), rig);
         }
         if (boom.isEmpty()) {
             throw new EarleafException(
                     Problem.of("rig-find.rig-with-a-farm-or", Said.text("--find"), Said.of("found.no-rig")));
         }
         double[] pressure_Pa = pressures_Pa();
-        double[] speed_ms = SetupFinder.range(speeds, Ranges.SPEED, "--speeds");
+        double[] speed_ms = SetupEntry.range(speeds, Ranges.SPEED, "--speeds");
         double no = Double.NaN;
         return new Rig(
                 tell("cli.rig-find.the-rig"),

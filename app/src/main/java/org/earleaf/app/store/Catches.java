@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.earleaf.app.store.Names.Kind;
+import org.earleaf.load.Calibrated;
+import org.earleaf.rig.Calibration;
 import org.earleaf.rig.CatchTest;
 import org.earleaf.units.EarleafException;
 
 /** Catch tests of the farm's rigs, each as it was entered. */
-public final class Catches {
+public final class Catches implements Calibrated.Outlets {
     private static final double LMIN_PER_M3S = 60_000;
     private static final double KGL = 1000;
 
@@ -87,7 +89,12 @@ public final class Catches {
                         said.strip()));
     }
 
-    /** When nozzles or plates of a rig were changed last. */
+    @Override
+    public Optional<Calibration> findCatch(String rig) {
+        return findNewest(rig).map(c -> new Calibration(c.at(), c.density_kgM3()));
+    }
+
+    @Override
     public Optional<Instant> findChange(String rig) {
         return db.reading(() -> db
                 .sql()

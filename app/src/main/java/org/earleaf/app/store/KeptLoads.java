@@ -13,9 +13,9 @@ import org.earleaf.field.Pass;
 import org.earleaf.label.LabelBook;
 import org.earleaf.load.LoadLedger;
 import org.earleaf.load.LotStock;
-import org.earleaf.load.PassOfLoad;
 import org.earleaf.load.TankLoad;
 import org.earleaf.mix.JarResult;
+import org.earleaf.record.PassOfLoad;
 import org.earleaf.units.Figure;
 import org.springframework.jdbc.core.JdbcTemplate;
 

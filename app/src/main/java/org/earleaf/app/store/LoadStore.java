@@ -3,12 +3,14 @@ package org.earleaf.app.store;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Placement;
 import org.earleaf.label.LabelBook;
@@ -25,6 +27,7 @@ import org.earleaf.load.TankLoad;
 import org.earleaf.mix.JarResult;
 import org.earleaf.mix.MixRules;
 import org.earleaf.record.Chain;
+import org.earleaf.record.LoadFiling;
 import org.earleaf.record.Told;
 import org.earleaf.units.EarleafException;
 
@@ -178,8 +181,15 @@ public final class LoadStore {
      */
     public List<Chain.Entry> file(String id, Farm farm, Placement placement, Told told) {
         return write(() -> {
-            List<Chain.Entry> entries =
-                    new LoadFiling(farm, labels.book(), db.sql(), book).file(one(id), rows, placement, told);
+            Kept of = one(id);
+            LoadFiling.Papers papers = new LoadFiling.Papers(
+                    farm, labels.book(), rows.drawn(id), placement, told, Ids::next, Words.US::say);
+            List<Chain.Entry> entries = new ArrayList<>();
+            for (LoadFiling.Filed each : LoadFiling.of(of.load(), of.filed().isPresent(), papers)) {
+                new Merge(db.sql()).insert(WorkTables.PASSES, each.passes());
+                entries.add(book.append(each.record()));
+            }
+            rows.filed(id, entries.get(0).number());
             changed.run();
             return entries;
         });

@@ -80,8 +80,7 @@ public record CorrectionForm(
         return new RecordCorrection(
                 wrong,
                 amounts,
-                RecordEntry.area(ReadingForm.text(area), "area", farm, wrong.field(), wrong.zone())
-                        .orElse(wrong.area()),
+                RecordEntry.area(ReadingForm.text(area), "area", farm, wrong).orElse(wrong.area()),
                 RecordEntry.time(ReadingForm.text(start), "start"),
                 RecordEntry.time(ReadingForm.text(end), "end"),
                 ReadingForm.text(location),

@@ -5,7 +5,6 @@ import static org.earleaf.app.words.Words.tell;
 
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.app.Calibrated;
 import org.earleaf.app.desk.Days;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Notebook;
@@ -15,6 +14,7 @@ import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.app.web.view.Places;
 import org.earleaf.app.web.view.TankView;
 import org.earleaf.field.Zone;
+import org.earleaf.load.Calibrated;
 import org.earleaf.load.TankLoad;
 import org.earleaf.units.Said;
 import org.earleaf.week.WeekChange;
@@ -72,7 +72,12 @@ record Desk(Days days, Notebook notebook, Object numbers) {
 
     /** Why the calibration of a load's rig does not hold; empty where it does. */
     Optional<Said> lapsed(FarmDay day, TankLoad load, List<Kept> all) {
-        return Calibrated.lapsed(load, day.farm(), notebook.catches(), all, days.now());
+        return Calibrated.lapsed(
+                load,
+                day.farm(),
+                notebook.catches(),
+                all.stream().map(Kept::load).toList(),
+                days.now());
     }
 
     /** The kept load that an address names; refused when there is none. */

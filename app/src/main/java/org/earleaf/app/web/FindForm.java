@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import org.earleaf.app.SetupFinder;
+import org.earleaf.entry.SetupEntry;
 import org.earleaf.farm.Farm;
 import org.earleaf.rig.RigSetup;
 import org.jspecify.annotations.Nullable;
 
-/** What outlets are looked for, as it stands in the form; {@link SetupFinder} says what each means. */
+/** What outlets are looked for, as it stands in the form; {@link SetupEntry} says what each means. */
 public record FindForm(
         @Nullable String rig,
         @Nullable String placement,
@@ -18,7 +18,7 @@ public record FindForm(
         @Nullable String droplets,
         @Nullable String nozzles) {
     RigSetup.Answer on(Farm farm) {
-        return new SetupFinder(
+        return new SetupEntry(
                         ReadingForm.text(rate),
                         ReadingForm.text(speed),
                         ReadingForm.text(liquid),
@@ -27,7 +27,7 @@ public record FindForm(
                         ReadingForm.text(rows),
                         ReadingForm.text(droplets),
                         ReadingForm.text(nozzles))
-                .on(SetupFinder.rig(farm.rigs(), ReadingForm.text(rig)));
+                .on(SetupEntry.rig(farm.rigs(), ReadingForm.text(rig)));
     }
 
     /** The usual figures where nothing is told. */

@@ -7,8 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.app.Calibrated;
-import org.earleaf.app.SetupFinder;
 import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.Catches.Caught;
 import org.earleaf.app.store.LoadStore;
@@ -17,8 +15,11 @@ import org.earleaf.app.web.view.CatchView;
 import org.earleaf.app.web.view.FoundView;
 import org.earleaf.app.web.view.Phrases;
 import org.earleaf.app.web.view.RigsView;
+import org.earleaf.entry.SetupEntry;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
+import org.earleaf.load.Calibrated;
+import org.earleaf.load.TankLoad;
 import org.earleaf.rig.Liquid;
 import org.earleaf.rig.NozzleSize;
 import org.earleaf.units.EarleafException;
@@ -57,16 +58,7 @@ class RigsPage {
                         .flatMap(r -> catches.findNewest(r.name()).stream())
                         .map(c -> CatchView.of(c, farm.timeZone(), format))
                         .toList());
-        List<LoadStore.Kept> loads = desk.notebook().loads().all();
-        Instant now = desk.days().now();
-        model.addAttribute(
-                "lapsed",
-                farm.rigs().stream()
-                        .filter(r -> !r.isTender() && !r.isHired())
-                        .flatMap(r -> Calibrated.lapsed(r.name(), Liquid.WATER, farm, catches, loads, now).stream()
-                                .map(why -> format.words().say("calibration.of", "rig", r.name(), "why", why)))
-                        .map(Phrases::capital)
-                        .toList());
+        model.addAttribute("lapsed", lapsed(farm, catches, format));
         FoundView found = FoundView.NONE;
         HttpStatus status = HttpStatus.OK;
         List<Problem> problems = List.of();
@@ -86,6 +78,18 @@ class RigsPage {
         return page;
     }
 
+    private List<String> lapsed(Farm farm, Catches catches, Format format) {
+        List<TankLoad> loads =
+                desk.notebook().loads().all().stream().map(LoadStore.Kept::load).toList();
+        Instant now = desk.days().now();
+        return farm.rigs().stream()
+                .filter(r -> !r.isTender() && !r.isHired())
+                .flatMap(r -> Calibrated.lapsed(r.name(), Liquid.WATER, farm, catches, loads, now).stream()
+                        .map(why -> format.words().say("calibration.of", "rig", r.name(), "why", why)))
+                .map(Phrases::capital)
+                .toList();
+    }
+
     /** Nozzles or plates were changed: what was caught before no longer holds. */
     @PostMapping("/rigs/changed")
     String changed(
@@ -93,7 +97,7 @@ class RigsPage {
             @RequestParam(defaultValue = "") String said,
             @RequestParam(defaultValue = "") String person,
             HttpServletResponse response) {
-        String name = SetupFinder.rig(desk.today().farm().rigs(), rig).name();
+        String name = SetupEntry.rig(desk.today().farm().rigs(), rig).name();
         desk.notebook().catches().changed(name, said, person, desk.days().now());
         LookPage.keep(response, "person", person.strip());
         return "redirect:/rigs";

@@ -282,6 +282,40 @@ class CommandsTest {
         assertThat(json(ok(on("record", "list", "--json"))).get("records")).hasSize(2);
     }
 
+    /** Before, the name on the record was looked up among today's and refused. */
+    @Test
+    void a_record_is_corrected_by_the_names_on_it_whatever_they_are_by_now() {
+        imported();
+        ok(on("record", "made", "--pass", "passes.csv row 3", "--by", "A. Grower"));
+        String product = farm().passes().stream()
+                .filter(p -> p.id().equals("passes.csv row 3"))
+                .findFirst()
+                .orElseThrow()
+                .product();
+        try (FarmStore store = FarmStore.open(Path.of(db))) {
+            store.renameField("Mill Eighty", "Long Eighty");
+        }
+        String[] right = {
+            "record", "correct", "1", "--why", "less", "--field", "Mill Eighty", "--product", product, "--rate"
+        };
+        Ran more =
+                run(on(Stream.concat(Stream.of(right), Stream.of("35 lb N/ac", "--area", "900 ac", "--by", "A. Grower"))
+                        .toArray(String[]::new)));
+        assertThat(more.err()).contains("80 ac");
+        ok(on(Stream.concat(Stream.of(right), Stream.of("35 lb N/ac", "--by", "A. Grower"))
+                .toArray(String[]::new)));
+        assertThat(farm().passes())
+                .filteredOn(p -> p.id().equals("passes.csv row 3"))
+                .singleElement()
+                .satisfies(p -> {
+                    assertThat(p.field()).isEqualTo("Long Eighty");
+                    assertThat(p.rate()).isEqualTo(35);
+                });
+        assertThat(run(on("record", "correct", "1", "--why", "less", "--field", "Away", "--by", "A. Grower"))
+                        .err())
+                .contains("Away");
+    }
+
     @Test
     void an_incomplete_record_is_refused_and_the_pass_stays_planned() {
         imported();

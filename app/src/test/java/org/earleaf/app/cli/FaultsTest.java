@@ -56,8 +56,12 @@ class FaultsTest {
 
     @Test
     void a_day_that_does_not_exist_and_an_unknown_option_leave_with_2_and_say_what_was_expected() {
-        assertThat(run("--on", "2012-02-30").err()).contains("2012-02-30").contains("YYYY-MM-DD");
+        assertThat(run("--on", "2012-02-30").err())
+                .contains("--on")
+                .contains("2012-02-30")
+                .contains("2026-06-30");
         assertThat(run("--on", "2012-02-30").exit()).isEqualTo(2);
+        assertThat(run("--on", "2012-02-30", "--json").err()).contains("\"code\" : \"date.unreadable\"");
         assertThat(run("--units", "stone").err()).contains("expected us or metric");
         assertThat(run("--colour", "red").exit()).isEqualTo(2);
     }

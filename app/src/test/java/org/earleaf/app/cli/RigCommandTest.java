@@ -82,7 +82,7 @@ class RigCommandTest {
         assertThat(free.get("height_most_in").asDouble()).isCloseTo(26.0, within(0.01));
         Ran held = with("--fan", "110", "--label-height", "16 in");
         assertThat(held.out()).contains("14 in above the target", "9.103 in to 16 in will do", "slow down");
-        assertThat(with("--fan", "170").err()).contains("--fan", "170 degrees", "15 to 150");
+        assertThat(with("--fan", "170").err()).contains("--fan", "170", "15 to 150");
     }
 
     // Source: square-root law and linear duty: 0.50505 of 0.8 gal/min; 3.96 and 15.84 mph at a quarter and all.

@@ -7,10 +7,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.earleaf.app.MixTold;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
+import org.earleaf.app.words.MixTold;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Setting;
 import org.earleaf.load.JarTest;
@@ -128,9 +128,7 @@ public record TankMix(
     private static List<String> water(
             String source, org.earleaf.mix.WaterQuality water, TankLoad load, boolean metric) {
         return List.of(
-                Phrases.capital(source) + ": "
-                        + MixTold.hardness(water).substring(0, 1).toLowerCase(java.util.Locale.US)
-                        + MixTold.hardness(water).substring(1),
+                MixTold.hardness(Phrases.capital(source), water),
                 tell(
                         "page.tank-mix.in-this-load",
                         "conditioner",

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.load;
+package org.earleaf.record;
 
 /**
  * Under which name a pass is kept that a load made: each product of a load makes one on each piece of its ground.
  *
  * @param load id of the load
- * @param ground as {@link LoadGround#label} names it
+ * @param ground as {@link org.earleaf.load.LoadGround#label} names it
  * @param order place of the product in the load
  */
 public record PassOfLoad(String load, String ground, int order) {

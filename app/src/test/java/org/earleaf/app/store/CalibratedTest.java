@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -7,11 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import org.earleaf.app.store.Catches;
-import org.earleaf.app.store.FarmStore;
-import org.earleaf.app.store.LoadStore.Kept;
-import org.earleaf.app.store.Tanks;
+import org.earleaf.app.RecordCopy;
 import org.earleaf.farm.Farm;
+import org.earleaf.load.Calibrated;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.TankLoad;
 import org.earleaf.units.Said;
@@ -29,11 +27,10 @@ class CalibratedTest {
                 "highboy", at, "A", "size 05 at 40 psi, water", 1e-4, List.of(1e-4, 1e-4, 1e-4), 998.2);
     }
 
-    private static Kept applied(int k, Instant at) {
+    private static TankLoad applied(int k, Instant at) {
         TankLoad load = Tanks.load("l" + k, "j", "Highboy", 5, 1, 500);
         load = RecordCopy.with(load, "state", LoadState.APPLIED);
-        load = RecordCopy.with(load, "events", List.of(new TankLoad.Event(at, "A", Said.of("load.event.applied"))));
-        return new Kept(load, 1, java.util.OptionalLong.empty());
+        return RecordCopy.with(load, "events", List.of(new TankLoad.Event(at, "A", Said.of("load.event.applied"))));
     }
 
     @Test
@@ -46,11 +43,11 @@ class CalibratedTest {
             catches.keep(caught(T));
             assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T)).isEmpty();
             // 79 ac each: six are 474 ac, seven 553; those before the catch do not count.
-            List<Kept> six = java.util.stream.IntStream.range(0, 6)
+            List<TankLoad> six = java.util.stream.IntStream.range(0, 6)
                     .mapToObj(k -> applied(k, T.plusSeconds(60)))
                     .toList();
             assertThat(Calibrated.lapsed(next, farm, catches, six, T)).isEmpty();
-            List<Kept> seven = new java.util.ArrayList<>(six);
+            List<TankLoad> seven = new java.util.ArrayList<>(six);
             seven.add(applied(7, T));
             assertThat(Calibrated.lapsed(next, farm, catches, seven, T)).isEmpty();
             seven.add(applied(8, T.plusSeconds(60)));

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.app.words;
 
 import java.util.Set;
 import org.earleaf.mix.Amount;

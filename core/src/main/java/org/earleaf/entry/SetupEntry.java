@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.app;
+package org.earleaf.entry;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,8 +9,6 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.earleaf.entry.Allowed;
-import org.earleaf.entry.Ranges;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
@@ -36,7 +34,7 @@ import org.earleaf.units.Said;
  * @param droplets "M to VC": classes that serve
  * @param nozzles makers' sheets, "NAME, 05: VC 20 psi, C 30 psi", parted by semicolons or lines
  */
-public record SetupFinder(
+public record SetupEntry(
         String rate,
         String speed,
         String liquid,
@@ -56,7 +54,7 @@ public record SetupFinder(
                 read(rate, Ranges.CARRIER, "rate", Double.NaN),
                 read(rows, Ranges.ROWS, "rows", ROWS_M),
                 place(rig),
-                read(spacing, Ranges.OUTLET_WIDTH, "nozzles apart", PassNeed.USUAL_NOZZLE_M),
+                read(spacing, Ranges.OUTLET_WIDTH, "spacing", PassNeed.USUAL_NOZZLE_M),
                 read(speed, Ranges.SPEED, "speed", Double.NaN),
                 Double.NaN);
         if (Double.isNaN(need.rate_m3m2())) {
@@ -87,22 +85,19 @@ public record SetupFinder(
         DropletClass coarsest = ends.length > 1 ? droplet(ends[1]) : finest;
         List<NozzleModel> models = models();
         if (models.isEmpty()) {
-            throw EarleafException.of(
-                    "droplets",
-                    "no nozzle with its classes",
-                    "what the maker's sheet says of each nozzle, as NAME, 05: VC 20 psi, C 30 psi, M 50 psi",
-                    "A class never follows from a size: copy the sheet.");
+            throw EarleafException.coded("droplets.no-nozzle", "droplets", "");
         }
         return new RigSetup.Droplets(finest, coarsest, models);
     }
 
     private static DropletClass droplet(String word) {
         return DropletClass.find(word.strip())
-                .orElseThrow(() -> EarleafException.of(
+                .orElseThrow(() -> EarleafException.coded(
+                        "droplets.unknown",
                         "droplets",
-                        "\"" + word.strip() + "\"",
-                        String.join(" ", DropletClass.letters()),
-                        "Write M, or M to VC."));
+                        word.strip(),
+                        "classes",
+                        String.join(" ", DropletClass.letters())));
     }
 
     private List<NozzleModel> models() {
@@ -137,8 +132,7 @@ public record SetupFinder(
     }
 
     private static EarleafException unreadable(String sheet) {
-        return EarleafException.of(
-                "nozzle", "\"" + sheet + "\"", "NAME, 05: VC 20 psi, C 30 psi, M 50 psi", "Copy it from the sheet.");
+        return EarleafException.coded("nozzle.sheet-unreadable", "nozzle", sheet);
     }
 
     private static double read(String said, Allowed allowed, String where, double otherwise) {
