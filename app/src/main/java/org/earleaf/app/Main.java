@@ -21,6 +21,7 @@ import org.earleaf.app.cli.RecordCommand;
 import org.earleaf.app.cli.RigCommand;
 import org.earleaf.app.cli.ServeCommand;
 import org.earleaf.app.desk.Wiring;
+import org.earleaf.app.words.Words;
 import org.earleaf.label.Cautions;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -28,12 +29,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** The one entry of the jar: reads the command and hands it to its class. */
-@Command(
-        name = "earleaf",
-        version = "earleaf 0.1.0",
-        mixinStandardHelpOptions = true,
-        description = "Where the nitrogen of each corn field lies, and what the next pass is worth.",
-        footer = Cautions.LABEL)
+@Command(name = "earleaf", version = "earleaf 0.1.0", mixinStandardHelpOptions = true)
 public final class Main implements Runnable {
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -65,6 +61,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new ReadCommand(wiring))
                 .addSubcommand(new RecordCommand(wiring))
                 .addSubcommand(new ExportCommand());
+        line.getCommandSpec().usageMessage().footer(Words.here().say(Cautions.LABEL));
         return Faults.guard(line);
     }
 

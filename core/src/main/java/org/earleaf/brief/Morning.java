@@ -112,7 +112,7 @@ public final class Morning {
             Farm farm, List<NitrogenOptions.Answer> answers, List<Option> passes, SprayTable spray) {
         List<Said> all = new ArrayList<>();
         answers.forEach(a -> LowNitrate.find(farm, a.outlook()).ifPresent(low -> all.add(low.said())));
-        all.add(Cautions.SAID);
+        all.add(Cautions.LABEL);
         if (passes.stream().anyMatch(o -> !o.isNitrogen())) {
             all.add(ProtectionAdvice.CAUTION);
         }

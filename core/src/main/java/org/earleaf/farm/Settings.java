@@ -3,22 +3,13 @@ package org.earleaf.farm;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.earleaf.units.EarleafException;
 
 /** The farm's own values of its settings; what is not among them is as usual. */
 public record Settings(Map<Setting, Double> own) {
     public static final Settings USUAL = new Settings(Map.of());
 
     public Settings {
-        own.forEach((setting, value) -> {
-            if (!(value >= setting.low() && value <= setting.high())) {
-                throw EarleafException.of(
-                        "setting " + setting.word(),
-                        value + " " + setting.unit(),
-                        setting.low() + " to " + setting.high() + " " + setting.unit() + " (" + setting.meaning() + ")",
-                        "Set a value within the range, or leave the setting out.");
-            }
-        });
+        own.forEach((setting, value) -> setting.range().checked(value, setting));
         own = Map.copyOf(own);
     }
 

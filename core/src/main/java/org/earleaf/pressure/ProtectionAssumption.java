@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.pressure;
 
+import org.earleaf.units.Assumed;
+
 /**
  * Every number of disease and insect pressure that a farm may set for itself: its unit, default and range, and what
- * stands behind it; the catalogue says what it is. Tables with published numbers lie among the resources; docs/protection-assumptions.md and
- * the page of assumptions are made from this list.
+ * stands behind it; the catalogue says what it is. Tables with published numbers lie among the resources;
+ * docs/protection-assumptions.md and the page of assumptions are made from this list.
  */
-public enum ProtectionAssumption {
+public enum ProtectionAssumption implements Assumed {
     // scouting
     SCOUTED_PLANTS("plants", 50, 10, 200, Support.PRACTICE),
     SIGHTING_LASTS("d", 21, 5, 30, Support.ASSUMPTION),
@@ -59,35 +61,17 @@ public enum ProtectionAssumption {
     BELLY_WIDTH("m", 3.05, 2, 4, Support.ASSUMPTION),
     LOST_PER_HURT("share", .6, .15, .9, Support.ASSUMPTION);
 
-    private final String unit;
-    private final double usual;
-    private final double low;
-    private final double high;
+    private final Range range;
     private final Support support;
 
     ProtectionAssumption(String unit, double usual, double low, double high, Support support) {
-        this.unit = unit;
-        this.usual = usual;
-        this.low = low;
-        this.high = high;
+        this.range = new Range(unit, usual, low, high);
         this.support = support;
     }
 
-    public String unit() {
-        return unit;
-    }
-
-    /** Value taken when the farm sets none. */
-    public double usual() {
-        return usual;
-    }
-
-    public double low() {
-        return low;
-    }
-
-    public double high() {
-        return high;
+    @Override
+    public Range range() {
+        return range;
     }
 
     public Support support() {

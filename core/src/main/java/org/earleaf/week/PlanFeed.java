@@ -4,6 +4,7 @@ package org.earleaf.week;
 import java.time.Instant;
 import java.util.List;
 import org.earleaf.label.Cautions;
+import org.earleaf.units.Said;
 
 /** The week's work as dates for a calendar. */
 public final class PlanFeed {
@@ -15,7 +16,7 @@ public final class PlanFeed {
      * @param uid the same for the same pass, whenever and by whom it is made
      * @param where the field
      */
-    public record Entry(String uid, Instant from, Instant to, String title, String where, String text) {}
+    public record Entry(String uid, Instant from, Instant to, Said title, String where, Said text) {}
 
     public static List<Entry> of(Week week) {
         return week.all().stream().map(s -> entry(week, s)).toList();
@@ -33,8 +34,22 @@ public final class PlanFeed {
                 uid + "@earleaf",
                 s.start().atZone(week.farm().timeZone()).toInstant(),
                 s.end().atZone(week.farm().timeZone()).toInstant(),
-                s.pass().place() + ": " + s.pass().kind() + ", " + s.rig(),
+                Said.of(
+                        "feed.title",
+                        "place",
+                        s.pass().place(),
+                        "kind",
+                        s.pass().kind(),
+                        "rig",
+                        s.rig()),
                 s.pass().zone().label(),
-                s.way().product() + ", " + s.way().placement().word() + ". " + Cautions.LABEL);
+                Said.of(
+                        "feed.text",
+                        "product",
+                        s.way().product(),
+                        "placement",
+                        s.way().placement(),
+                        "caution",
+                        Cautions.LABEL));
     }
 }

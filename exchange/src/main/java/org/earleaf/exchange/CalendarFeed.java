@@ -7,6 +7,8 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import org.earleaf.units.Said;
 import org.earleaf.week.PlanFeed;
 
 /**
@@ -20,15 +22,21 @@ public final class CalendarFeed {
 
     private final StringBuilder text = new StringBuilder();
 
-    private CalendarFeed() {}
+    private final Function<Said, String> words;
+
+    private CalendarFeed(Function<Said, String> words) {
+        this.words = words;
+    }
 
     /**
      * @param name of the calendar
      * @param made when the plan was made
      * @param sequence larger for a later plan
+     * @param words makes the sentences
      */
-    public static String write(String name, List<PlanFeed.Entry> entries, Instant made, long sequence) {
-        CalendarFeed feed = new CalendarFeed();
+    public static String write(
+            String name, List<PlanFeed.Entry> entries, Instant made, long sequence, Function<Said, String> words) {
+        CalendarFeed feed = new CalendarFeed(words);
         feed.line("BEGIN:VCALENDAR");
         feed.line("VERSION:2.0");
         feed.line("PRODID:-//Earleaf//Plan//EN");
@@ -46,9 +54,9 @@ public final class CalendarFeed {
         line("SEQUENCE:" + sequence);
         line("DTSTART:" + TIME.format(e.from()));
         line("DTEND:" + TIME.format(e.to()));
-        line("SUMMARY:" + escaped(e.title()));
+        line("SUMMARY:" + escaped(words.apply(e.title())));
         line("LOCATION:" + escaped(e.where()));
-        line("DESCRIPTION:" + escaped(e.text()));
+        line("DESCRIPTION:" + escaped(words.apply(e.text())));
         line("END:VEVENT");
     }
 

@@ -111,7 +111,7 @@ final class FarmCsv {
         for (Setting setting : Setting.values()) {
             OptionalDouble value =
                     switch (setting.unit()) {
-                        case "yes or no" -> yesNo(setting.word());
+                        case "on/off" -> yesNo(setting.word());
                         case "share" -> optional(setting, Measures.PLAIN_SHARE);
                         case "mg/kg" -> optional(setting, Measures.NITRATE_MGKG);
                         case "m" -> optional(setting, Measures.LENGTH_M);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
+import org.earleaf.units.Said;
 import org.earleaf.week.PlanFeed;
 import org.junit.jupiter.api.Test;
 
@@ -16,12 +17,12 @@ class CalendarFeedTest {
             "pennacrow-oxbow-nitrogen-2026@earleaf",
             Instant.parse("2026-07-02T12:28:00Z"),
             Instant.parse("2026-07-02T13:42:30Z"),
-            "Oxbow; north, \\ and Señor Núñez's corner — 80 lb N/ac, row-base dribble, with the Highboy ÆØÅ",
+            Said.text("Oxbow; north, \\ and Señor Núñez's corner — 80 lb N/ac, row-base dribble, with the Highboy ÆØÅ"),
             "Oxbow",
-            "First line\nsecond line");
+            Said.text("First line\nsecond line"));
 
     private static String feed() {
-        return CalendarFeed.write("Farm, week", List.of(ENTRY), MADE, 20634);
+        return CalendarFeed.write("Farm, week", List.of(ENTRY), MADE, 20634, Said::toString);
     }
 
     @Test
@@ -50,6 +51,6 @@ class CalendarFeedTest {
                 .replace("\\;", ";")
                 .replace("\\,", ",")
                 .replace("\\\\", "\\");
-        assertThat(said).isEqualTo(ENTRY.title());
+        assertThat(said).isEqualTo(ENTRY.title().toString());
     }
 }

@@ -19,6 +19,7 @@ import net.fortuna.ical4j.model.Component;
 import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.validate.ValidationResult;
+import org.earleaf.units.Said;
 import org.earleaf.week.PlanFeed;
 import org.junit.jupiter.api.Test;
 
@@ -50,7 +51,12 @@ class CalendarReadElsewhereTest {
                     Instant.parse("2026-01-10T00:00:00Z").plus(random.nextInt(330 * 24 * 60), ChronoUnit.MINUTES);
             Instant to = from.plus(1 + random.nextInt(700), ChronoUnit.MINUTES);
             all.add(new PlanFeed.Entry(
-                    "pass-" + k + "@earleaf", from, to, words(random), words(random), words(random)));
+                    "pass-" + k + "@earleaf",
+                    from,
+                    to,
+                    Said.text(words(random)),
+                    words(random),
+                    Said.text(words(random))));
         }
         return all;
     }
@@ -68,7 +74,7 @@ class CalendarReadElsewhereTest {
     @Test
     void two_hundred_drawn_dates_are_valid_and_come_back_as_they_were_put_in() throws Exception {
         List<PlanFeed.Entry> put = drawn(200);
-        Calendar calendar = read(CalendarFeed.write("Farm, the week", put, MADE, 20634));
+        Calendar calendar = read(CalendarFeed.write("Farm, the week", put, MADE, 20634, Said::toString));
         ValidationResult result = calendar.validate(true);
         assertThat(result.getEntries()).isEmpty();
         List<VEvent> events = calendar.getComponents(Component.VEVENT);
@@ -77,9 +83,10 @@ class CalendarReadElsewhereTest {
             VEvent event = events.get(k);
             PlanFeed.Entry entry = put.get(k);
             assertThat(value(event, Property.UID)).isEqualTo(entry.uid());
-            assertThat(value(event, Property.SUMMARY)).isEqualTo(entry.title());
+            assertThat(value(event, Property.SUMMARY)).isEqualTo(entry.title().toString());
             assertThat(value(event, Property.LOCATION)).isEqualTo(entry.where());
-            assertThat(value(event, Property.DESCRIPTION)).isEqualTo(entry.text());
+            assertThat(value(event, Property.DESCRIPTION))
+                    .isEqualTo(entry.text().toString());
             assertThat(instant(event.getDateTimeStart().getDate())).isEqualTo(entry.from());
             assertThat(instant(event.getDateTimeEnd().getDate())).isEqualTo(entry.to());
             assertThat(value(event, Property.SEQUENCE)).isEqualTo("20634");
@@ -91,8 +98,9 @@ class CalendarReadElsewhereTest {
         for (String day : List.of("2026-06-30", "2026-12-01")) {
             LocalDateTime six = LocalDateTime.parse(day + "T06:00");
             Instant from = six.atZone(CHICAGO).toInstant();
-            PlanFeed.Entry entry = new PlanFeed.Entry("a@earleaf", from, from.plusSeconds(3600), "a", "b", "c");
-            VEvent event = read(CalendarFeed.write("Farm", List.of(entry), MADE, 1))
+            PlanFeed.Entry entry =
+                    new PlanFeed.Entry("a@earleaf", from, from.plusSeconds(3600), Said.text("a"), "b", Said.text("c"));
+            VEvent event = read(CalendarFeed.write("Farm", List.of(entry), MADE, 1, Said::toString))
                     .<VEvent>getComponents(Component.VEVENT)
                     .get(0);
             Instant read = instant(event.getDateTimeStart().getDate());
@@ -102,7 +110,7 @@ class CalendarReadElsewhereTest {
 
     @Test
     void that_reader_does_refuse_what_is_wrong() {
-        String good = CalendarFeed.write("Farm", drawn(1), MADE, 1);
+        String good = CalendarFeed.write("Farm", drawn(1), MADE, 1, Said::toString);
         assertThatThrownBy(() -> read(good.replace("END:VEVENT", "END:VTODO"))).isInstanceOf(Exception.class);
         assertThatThrownBy(() -> read(good.replace("DTSTART:2026", "DTSTART:20xx")))
                 .isInstanceOf(Exception.class);

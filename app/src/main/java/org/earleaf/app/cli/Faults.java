@@ -27,10 +27,17 @@ public final class Faults {
 
     /** Gives a command line and its subcommands these statuses and messages. */
     public static CommandLine guard(CommandLine line) {
+        name(line);
         return line.setResourceBundle(new CommandTexts())
                 .setExecutionStrategy(Faults::run)
                 .setParameterExceptionHandler((e, args) -> wrongArguments(e, List.of(args)))
                 .setExecutionExceptionHandler(Faults::report);
+    }
+
+    /** What stands for a command in the first line of a help has no key of its own. */
+    private static void name(CommandLine line) {
+        line.getCommandSpec().usageMessage().synopsisSubcommandLabel(tell("cli.usage.command"));
+        line.getSubcommands().values().forEach(Faults::name);
     }
 
     /** The last command given, in the units it asks for. */

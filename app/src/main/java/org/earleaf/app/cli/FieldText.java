@@ -4,6 +4,7 @@ package org.earleaf.app.cli;
 import static org.earleaf.app.words.Words.tell;
 
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.label.Cautions;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
@@ -156,7 +157,7 @@ final class FieldText {
             page.say(reach(r));
         }
         outlook.flags().forEach(f -> page.say(tell("cli.field.note", "f", say.say(f)), ""));
-        page.gap().say(Cautions.LABEL);
+        page.gap().say(Words.here().say(Cautions.LABEL));
     }
 
     static String reach(OutOfReach r) {

@@ -39,7 +39,7 @@ final class PlanJson {
                 "seed",
                 seed,
                 "cautions",
-                List.of(Cautions.LABEL));
+                List.of(Words.here().say(Cautions.LABEL)));
     }
 
     private static List<Map<String, @Nullable Object>> jobs(PlanProblem problem, Found found) {

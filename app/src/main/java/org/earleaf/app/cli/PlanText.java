@@ -41,7 +41,8 @@ final class PlanText {
             }
         }
         out.append('\n');
-        Say.wrapped(Cautions.LABEL, "").forEach(line -> out.append(line).append('\n'));
+        Say.wrapped(Words.here().say(Cautions.LABEL), "")
+                .forEach(line -> out.append(line).append('\n'));
         return out.toString();
     }
 

@@ -102,18 +102,19 @@ public final class RigCommand implements Runnable {
             print(setting, what, out);
             boom.print(setting, told, common.isMetric(), out);
             out.println();
-            out.println(Cautions.LABEL);
+            out.println(Words.here().say(Cautions.LABEL));
         }
     }
 
     private void find(PrintWriter out) {
         RigSetup.Answer answer = find.answer(wiring, common, rate, speed, width, liquid);
         if (common.isJson()) {
-            out.println(Json.text(RigFind.json(answer, common.isMetric(), List.of(Cautions.LABEL))));
+            out.println(Json.text(
+                    RigFind.json(answer, common.isMetric(), List.of(Words.here().say(Cautions.LABEL)))));
         } else {
             RigFind.print(answer, common.isMetric(), out);
             out.println();
-            out.println(Cautions.LABEL);
+            out.println(Words.here().say(Cautions.LABEL));
         }
     }
 
@@ -154,7 +155,7 @@ public final class RigCommand implements Runnable {
                 "remarks",
                 s.remarks().stream().map(Words.in(metric)::say).toList(),
                 "cautions",
-                List.of(Cautions.LABEL));
+                List.of(Words.here().say(Cautions.LABEL)));
     }
 
     private void print(FlowSetting s, Liquid what, PrintWriter out) {

@@ -60,7 +60,7 @@ final class WeekJson {
                 "notes",
                 week.notes().stream().map(Words.in(metric)::say).toList(),
                 "cautions",
-                List.of(Cautions.LABEL));
+                List.of(Words.here().say(Cautions.LABEL)));
     }
 
     /** The new plan with what it changes. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.label.Cautions;
 import org.earleaf.units.Units;
 import org.earleaf.week.Week;
@@ -83,7 +84,7 @@ final class WeekText {
         cost();
         page.head(tell("cli.week.taken-for-lack-of-a"));
         week.notes().forEach(n -> page.say(say.say(n)));
-        page.head(tell("cli.week.caution")).say(Cautions.LABEL);
+        page.head(tell("cli.week.caution")).say(Words.here().say(Cautions.LABEL));
         return page.toString();
     }
 

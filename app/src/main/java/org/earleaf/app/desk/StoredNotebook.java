@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.desk;
 
+import static org.earleaf.app.words.Words.tell;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -105,11 +107,10 @@ public record StoredNotebook(FarmStore store, boolean lasting) implements Notebo
 
     @Override
     public String state() {
+        String file = String.valueOf(store.file().getFileName());
         if (store.findWhyOnlyRead().isPresent()) {
-            return "For reading only: nothing can be saved in " + store.file().getFileName() + " now";
+            return tell("notebook.only-read", "file", file);
         }
-        return lasting
-                ? "All saved on this machine, in " + store.file().getFileName()
-                : "A trial: nothing is kept when the program ends";
+        return lasting ? tell("notebook.saved", "file", file) : tell("notebook.trial");
     }
 }

@@ -14,6 +14,7 @@ import org.earleaf.app.web.view.DaySheetView;
 import org.earleaf.app.web.view.HandedView;
 import org.earleaf.app.web.view.PlanAsked;
 import org.earleaf.app.web.view.PlanView;
+import org.earleaf.app.words.Words;
 import org.earleaf.exchange.CalendarFeed;
 import org.earleaf.week.DaySheet;
 import org.earleaf.week.PlanFeed;
@@ -115,7 +116,11 @@ class PlanPage {
         long sequence = 100 * on.toEpochDay() + asked.parts().size();
         Instant made = on.atStartOfDay(now.farm().timeZone()).toInstant();
         String text = CalendarFeed.write(
-                tell("page.plan.the-week", "name", now.farm().name()), PlanFeed.of(now), made, sequence);
+                tell("page.plan.the-week", "name", now.farm().name()),
+                PlanFeed.of(now),
+                made,
+                sequence,
+                Words.here()::say);
         return ResponseEntity.ok()
                 .contentType(new MediaType("text", "calendar", java.nio.charset.StandardCharsets.UTF_8))
                 .header("Content-Disposition", "inline; filename=\"plan.ics\"")

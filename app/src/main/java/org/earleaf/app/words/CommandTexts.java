@@ -3,6 +3,7 @@ package org.earleaf.app.words;
 
 import java.util.Collections;
 import java.util.Enumeration;
+import java.util.Map;
 import java.util.ResourceBundle;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,10 @@ public final class CommandTexts extends ResourceBundle {
     private static final String PROGRAM = "earleaf.";
     private static final String OURS = "cli.";
     private static final String STANDARD = "mixinStandardHelpOptions.";
+    /** Of every help. */
+    private static final Map<String, String> HEADINGS = Map.of(
+            "usage.synopsisHeading", "cli.usage.synopsis-heading",
+            "usage.commandListHeading", "cli.usage.command-list-heading");
 
     @Override
     protected @Nullable Object handleGetObject(String key) {
@@ -27,16 +32,17 @@ public final class CommandTexts extends ResourceBundle {
         if (key.startsWith(STANDARD)) {
             return OURS + "standard." + key.substring(STANDARD.length());
         }
-        return key.startsWith(PROGRAM) ? OURS + key.substring(PROGRAM.length()) : key;
+        return key.startsWith(PROGRAM) ? OURS + key.substring(PROGRAM.length()) : HEADINGS.getOrDefault(key, key);
     }
 
     /** Those of commands by the names that picocli asks for, too. */
     @Override
     public Enumeration<String> getKeys() {
-        return Collections.enumeration(Words.here().keys().stream()
+        Stream<String> commands = Words.here().keys().stream()
                 .filter(key -> key.startsWith(OURS))
                 .flatMap(key -> Stream.of(
-                        key, PROGRAM + key.substring(OURS.length()), key.replace(OURS + "standard.", STANDARD)))
-                .toList());
+                        key, PROGRAM + key.substring(OURS.length()), key.replace(OURS + "standard.", STANDARD)));
+        return Collections.enumeration(
+                Stream.concat(HEADINGS.keySet().stream(), commands).toList());
     }
 }

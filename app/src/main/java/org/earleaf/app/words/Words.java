@@ -104,6 +104,11 @@ public final class Words {
         return Marks.dropped(made(Arguments.key(constant), Map.of()));
     }
 
+    /** A further text of a constant: {@code Figure.WORTH.says}. */
+    public String say(Enum<?> constant, String part) {
+        return Marks.dropped(made(Arguments.key(constant) + "." + part, Map.of()));
+    }
+
     public String say(Measured quantity) {
         return form(quantity, "");
     }

@@ -167,7 +167,7 @@ public class Fixture implements FarmDay {
                         Said.text("The choice between 0 and 40 lb N/ac turns on it."),
                         7.7)),
                 FixtureSprays.table(),
-                List.of(Cautions.SAID, Said.text("UAN on the skin: wash at once.")),
+                List.of(Cautions.LABEL, Said.text("UAN on the skin: wash at once.")),
                 48_000);
     }
 

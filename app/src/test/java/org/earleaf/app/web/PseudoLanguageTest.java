@@ -3,29 +3,40 @@ package org.earleaf.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.ibm.icu.text.DateFormatSymbols;
+import com.ibm.icu.text.RuleBasedNumberFormat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.earleaf.app.Main;
 import org.earleaf.app.words.PseudoLanguage;
+import org.earleaf.app.words.Words;
+import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.season.parameter.Parameter;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Isolated;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * Pages and commands in a language in which every letter of the catalogue wears a mark: a word in plain letters is no
@@ -52,6 +63,17 @@ class PseudoLanguageTest {
             "/assumptions",
             "/why/short?place=mill-eighty",
             "/no-such-page");
+    private static final Pattern QUOTED = Pattern.compile("(?s)<(\\w+)[^>]*\\slang=\"en\"[^>]*>(.*?)</\\1>");
+    private static final String REFERENCE = reference();
+    /** What a page names exactly as the code and files do. */
+    private static final Set<String> CODES = Stream.concat(
+                    Stream.of(Parameter.values()), Stream.of(ProtectionAssumption.values()))
+            .map(Enum::name)
+            .collect(Collectors.toSet());
+
+    private static final int WIDE = 1000;
+    private static final int SPELLED = 20;
+    private static Set<String> data = Set.of();
     private static WebServer server;
 
     @BeforeAll
@@ -63,6 +85,7 @@ class PseudoLanguageTest {
         }
         commands(Main.commandLine(), new TreeSet<>());
         server.close();
+        data = data();
         PseudoLanguage.begin();
         server = Preview.start(0);
     }
@@ -75,18 +98,25 @@ class PseudoLanguageTest {
 
     @Test
     void only_what_is_listed_is_not_in_the_catalogue() throws IOException, InterruptedException {
-        Set<String> left = new TreeSet<>();
+        Set<String> found = new TreeSet<>();
         for (String page : PAGES) {
-            words(shown(page), left);
+            for (String text : shown(page)) {
+                words(page, text, found);
+            }
         }
-        commands(Main.commandLine(), left);
-        left.removeAll(data());
+        commands(Main.commandLine(), found);
+        Files.write(Path.of("target/plain-words.txt"), found);
+        Set<String> left = found.stream()
+                .map(each -> each.substring(0, each.indexOf(' ')))
+                .collect(Collectors.toCollection(TreeSet::new));
         if (System.getProperty("earleaf.write") != null) {
             Files.createDirectories(LEFT.getParent());
             Files.write(LEFT, left);
         }
         List<String> listed = Files.readAllLines(LEFT);
-        assertThat(left).as("plain words that are in no catalogue").isSubsetOf(listed);
+        assertThat(left)
+                .as("plain words that are in no catalogue; where they stand: target/plain-words.txt")
+                .isSubsetOf(listed);
         assertThat(listed)
                 .as("what is in the catalogue now comes off the list: -Dtest=PseudoLanguageTest -Dearleaf.write")
                 .isSubsetOf(left);
@@ -94,47 +124,113 @@ class PseudoLanguageTest {
 
     private static void commands(CommandLine line, Set<String> left) {
         StringWriter help = new StringWriter();
-        line.usage(new PrintWriter(help, true), CommandLine.Help.Ansi.OFF);
-        // Names of options and what stands for their values are the same in every language.
-        words(help.toString().replaceAll("--?[a-z-]+(=[^ \\]]+)?", ""), left);
+        line.setUsageHelpWidth(WIDE).usage(new PrintWriter(help, true), CommandLine.Help.Ansi.OFF);
+        String text = help.toString();
+        for (String name : names(line)) {
+            text = text.replaceAll("(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-])", "");
+        }
+        for (String each : text.split("\n")) {
+            words("--help of " + line.getCommandSpec().qualifiedName(), each, left);
+        }
         line.getSubcommands().values().forEach(sub -> commands(sub, left));
     }
 
+    /** Names of commands and options and what stands for their values: what is typed is the same in every language. */
+    private static List<String> names(CommandLine line) {
+        CommandSpec spec = line.getCommandSpec();
+        Set<String> names = new TreeSet<>(line.getSubcommands().keySet());
+        names.add(spec.qualifiedName());
+        spec.options().forEach(option -> {
+            names.addAll(List.of(option.names()));
+            names.add(option.paramLabel());
+        });
+        spec.positionalParameters().forEach(part -> names.add(part.paramLabel()));
+        return names.stream()
+                .sorted(Comparator.comparingInt(String::length).reversed())
+                .toList();
+    }
+
     /** Every text of a page that a person sees or hears. */
-    private static String shown(String page) throws IOException, InterruptedException {
+    private static List<String> shown(String page) throws IOException, InterruptedException {
         HttpRequest ask = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + page))
                 .build();
         String html =
                 HttpClient.newHttpClient().send(ask, BodyHandlers.ofString()).body();
         String body = html.substring(html.indexOf("<body"));
-        StringBuilder seen = new StringBuilder();
-        Matcher m = SEEN.matcher(body.replaceAll("(?s)<(script|style)\\b.*?</\\1>", ""));
+        List<String> seen = new ArrayList<>();
+        Matcher m = SEEN.matcher(unquoted(body.replaceAll("(?s)<(script|style)\\b.*?</\\1>", "")));
         while (m.find()) {
-            seen.append(m.group(1) == null ? m.group(2) : m.group(1)).append('\n');
+            String text = m.group(1) == null ? m.group(2) : m.group(1);
+            seen.addAll(text.replaceAll("&#?\\w+;", " ").lines().toList());
         }
-        return seen.toString().replaceAll("&#?\\w+;", " ");
+        return seen;
     }
 
-    private static void words(String text, Set<String> into) {
+    /** A page without what it quotes, in English and marked as such, from the reference that travels with the program. */
+    private static String unquoted(String body) {
+        return QUOTED.matcher(body).replaceAll(quoted -> {
+            assertThat(quoted.group(2).lines().map(PseudoLanguageTest::letters)).allMatch(REFERENCE::contains);
+            return "";
+        });
+    }
+
+    private static String letters(String html) {
+        return html.replaceAll("&#?\\w+;|[^A-Za-z]", "").toLowerCase(Locale.ROOT);
+    }
+
+    private static String reference() {
+        try {
+            return letters(Files.readString(Path.of("../docs/equations.md")).replaceAll("\\{@\\w+ ([^}]*)}", "$1"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void words(String where, String text, Set<String> into) {
+        if (CODES.contains(text.strip())) {
+            return;
+        }
         Matcher m = WORD.matcher(text);
         while (m.find()) {
-            into.add(m.group());
+            if (!data.contains(m.group().toLowerCase(Locale.ROOT))) {
+                into.add(m.group() + " (" + where + ": " + text.strip() + ")");
+            }
         }
+    }
+
+    /** What is the same in every language: names that a person gave, what the dates and numbers of the language bring. */
+    private static Set<String> data() throws IOException {
+        Set<String> data = new TreeSet<>(given());
+        Locale locale = Words.US.locale();
+        DateFormatSymbols dates = DateFormatSymbols.getInstance(locale);
+        for (int context : List.of(DateFormatSymbols.FORMAT, DateFormatSymbols.STANDALONE)) {
+            for (int width : List.of(DateFormatSymbols.WIDE, DateFormatSymbols.ABBREVIATED)) {
+                data.addAll(List.of(dates.getMonths(context, width)));
+                data.addAll(List.of(dates.getWeekdays(context, width)));
+            }
+        }
+        RuleBasedNumberFormat spelled = new RuleBasedNumberFormat(locale, RuleBasedNumberFormat.SPELLOUT);
+        IntStream.rangeClosed(0, SPELLED).forEach(n -> data.add(spelled.format(n)));
+        data.add(Main.commandLine().getCommandName());
+        return data.stream().map(word -> word.toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
     }
 
     /** Names that a person gave: of the fixture's fields, rigs, products and people. */
-    private static Set<String> data() throws IOException {
-        Set<String> data = new TreeSet<>();
+    private static Set<String> given() throws IOException {
+        Set<String> given = new TreeSet<>();
         Path sources = Path.of("src/test/java/org/earleaf/app/web");
         try (Stream<Path> files = Files.list(sources)) {
             for (Path file : files.filter(f -> f.getFileName().toString().startsWith("Fixture"))
                     .collect(Collectors.toList())) {
                 Matcher m = Pattern.compile("\"([^\"]*)\"").matcher(Files.readString(file));
                 while (m.find()) {
-                    words(m.group(1), data);
+                    Matcher word = WORD.matcher(m.group(1));
+                    while (word.find()) {
+                        given.add(word.group());
+                    }
                 }
             }
         }
-        return data;
+        return given;
     }
 }

@@ -84,7 +84,7 @@ class WhyTest {
 
     /** The page's name and day say where and when, and are no figures. */
     private static boolean isPlaceOrDay(String text) {
-        return text.matches("(Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day \\d+ \\w+(, today)?");
+        return text.matches("(Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day, \\w+ \\d+(, today)?");
     }
 
     @ParameterizedTest

@@ -108,14 +108,19 @@ class CatalogueTest {
         Matcher named = Pattern.compile("cli\\.(.*\\.)?([a-z]+)\\.usage\\.(description|footer)")
                 .matcher(key);
         return key.startsWith("cli.standard.")
+                || key.equals("cli.usage.description")
                 || named.matches() && spoken.quoted().contains(named.group(2));
     }
 
-    /** Whether a key such as "Pass.State.MADE" names a constant that is there. */
+    /** Whether a key such as "Pass.State.MADE" or "Figure.WORTH.says" names a constant that is there. */
     private static boolean isConstant(String key) {
         String[] parts = key.split("\\.");
         if (!Character.isUpperCase(key.charAt(0)) || parts.length < 2) {
             return false;
+        }
+        String last = parts[parts.length - 1];
+        if (Character.isLowerCase(last.charAt(0))) {
+            return spoken.quoted().contains(last) && isConstant(key.substring(0, key.length() - last.length() - 1));
         }
         String type = String.join("$", List.of(parts).subList(0, parts.length - 1));
         return packages().anyMatch(p -> {

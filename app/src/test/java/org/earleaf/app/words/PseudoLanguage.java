@@ -32,7 +32,8 @@ public final class PseudoLanguage {
         for (int k = 0; k < message.length(); k++) {
             char c = message.charAt(k);
             tag = c == '<' || tag && c != '>';
-            int at = literal[k] && !tag ? PLAIN.indexOf(c) : -1;
+            boolean sign = k > 0 && message.charAt(k - 1) == '%'; // %n, the line break of picocli
+            int at = literal[k] && !tag && !sign ? PLAIN.indexOf(c) : -1;
             out.append(at < 0 ? c : MARKED.charAt(at));
         }
         return out.toString();

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season.parameter;
 
+import org.earleaf.units.Assumed;
+
 /**
- * Every number of the season model that is not geometry or a unit; the catalogue says what it is: its unit, default and range, where it comes
- * from, and how far it may stray in an ensemble (coefficient of variation, or standard deviation in its own unit
- * where {@code sd} is given). The page of assumptions and docs/assumptions.md are made from this list.
+ * Every number of the season model that is not geometry or a unit: its unit, default and range, where it comes from, and
+ * how far it may stray in an ensemble (coefficient of variation, or standard deviation in its own unit where {@code sd}
+ * is given); the catalogue says what it is. The page of assumptions and docs/assumptions.md are made from this list.
  */
-public enum Parameter {
+public enum Parameter implements Assumed {
     // thermal time and stage
     EMERGENCE("°F d", 115, 95, 140, Tag.PUBLISHED, 0, 10),
     LEAF_EARLY("°F d", 82, 59, 90, Tag.PUBLISHED, 0, 0),
@@ -90,39 +92,21 @@ public enum Parameter {
         OWN
     }
 
-    private final String unit;
-    private final double usual;
-    private final double low;
-    private final double high;
+    private final Range range;
     private final Tag tag;
     private final double cv;
     private final double sd;
 
     Parameter(String unit, double usual, double low, double high, Tag tag, double cv, double sd) {
-        this.unit = unit;
-        this.usual = usual;
-        this.low = low;
-        this.high = high;
+        this.range = new Range(unit, usual, low, high);
         this.tag = tag;
         this.cv = cv;
         this.sd = sd;
     }
 
-    public String unit() {
-        return unit;
-    }
-
-    /** Value taken when nothing else is said. */
-    public double usual() {
-        return usual;
-    }
-
-    public double low() {
-        return low;
-    }
-
-    public double high() {
-        return high;
+    @Override
+    public Range range() {
+        return range;
     }
 
     public Tag tag() {

@@ -2,15 +2,9 @@
 package org.earleaf.season.parameter;
 
 import java.util.Arrays;
-import org.earleaf.units.EarleafException;
-import org.earleaf.units.Figure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Said;
 
 /** A value for every {@link Parameter}; immutable. */
 public final class ParameterSet {
-    private static final int DIGITS = 6;
-
     private static final ParameterSet USUAL = new ParameterSet(
             Arrays.stream(Parameter.values()).mapToDouble(Parameter::usual).toArray());
 
@@ -30,20 +24,8 @@ public final class ParameterSet {
 
     /** The same set with one value changed; refused outside the parameter's range. */
     public ParameterSet with(Parameter p, double value) {
-        if (!(value >= p.low() && value <= p.high())) {
-            throw new EarleafException(Problem.of(
-                    "parameter.out-of-range",
-                    Said.of("where.parameter", "name", p.name()),
-                    Said.text(value + " " + p.unit()),
-                    "low",
-                    Figure.text(p.low(), DIGITS),
-                    "high",
-                    Figure.text(p.high(), DIGITS),
-                    "unit",
-                    p.unit()));
-        }
         double[] copy = values.clone();
-        copy[p.ordinal()] = value;
+        copy[p.ordinal()] = p.range().checked(value, p);
         return new ParameterSet(copy);
     }
 

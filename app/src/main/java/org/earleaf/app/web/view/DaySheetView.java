@@ -13,6 +13,7 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Amounts;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.label.Cautions;
 import org.earleaf.week.DaySheet;
@@ -190,7 +191,7 @@ public record DaySheetView(
             all.add(tell("page.day-sheet.nitrogen-solution-burns"));
         }
         all.add(tell("page.day-sheet.times-are-estimates-weather"));
-        all.add(Cautions.LABEL);
+        all.add(Words.here().say(Cautions.LABEL));
         return all;
     }
 }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import static org.earleaf.app.words.Words.tell;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -30,10 +28,10 @@ record Equation(String of, String says, String formula, String source, String ch
 
     /** The equation of a part of the code. */
     static Equation of(String part) {
-        return Objects.requireNonNull(ALL.get(part), tell("page.equation.no-equation", "part", part));
+        return Objects.requireNonNull(ALL.get(part), part);
     }
 
-    /** The part's name in words: "Nitrogen options". */
+    /** The part's name in words, English as all of the reference: "Nitrogen options". */
     public String title() {
         String part = of.substring(of.lastIndexOf('.') + 1).replaceAll("_.*", "");
         return Phrases.capital(part.replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.US));
@@ -78,8 +76,8 @@ record Equation(String of, String says, String formula, String source, String ch
                 lines[0].strip(),
                 sentence(parts, "says"),
                 String.join("\n", parts.getOrDefault("formula", List.of())).strip(),
-                sentence(parts, tell("page.equation.source")),
-                sentence(parts, tell("page.equation.check")));
+                sentence(parts, "Source"),
+                sentence(parts, "Check"));
     }
 
     private static String sentence(Map<String, List<String>> parts, String name) {

@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.season.parameter.Parameter;
 
@@ -22,52 +23,16 @@ import org.earleaf.season.parameter.Parameter;
  * they stand above) and the numbers assumed (by their place in the list). Formulas and sources are not repeated here.
  */
 public enum Figure {
-    WORTH(
-            "Worth",
-            "The mean, over all futures, of the money a pass brings in less what it costs, against doing nothing in the"
-                    + " same futures. In brackets: one in ten futures stays below the first figure, nine in ten below"
-                    + " the second.",
-            List.of(CHOICE, PRICES),
-            List.of("NitrogenOptions", "Recourse", "Informed", "RigLoss"),
-            List.of()),
-    CHANCE(
-            "Pays in",
-            "The share of futures in which the pass brings in more than it costs, in tenths.",
-            List.of(CHOICE, PRICES),
-            List.of("NitrogenOptions"),
-            List.of()),
-    BAD_CASE(
-            "Bad case",
-            "The mean gain of the worst fifth of futures.",
-            List.of(CHOICE, PRICES),
-            List.of("NitrogenOptions", "Choice"),
-            List.of()),
-    BREAK_EVEN(
-            "Pays if corn is above",
-            "The price of corn at which the mean gain is nothing, all else as it is: what must be earned back, spread"
-                    + " over the bushels gained, and what each bushel costs to bring home.",
-            List.of(CHOICE, PRICES),
-            List.of("NitrogenOptions"),
-            List.of()),
-    WAIT(
-            "A day’s wait",
-            "What the best pass of its day is worth, less what waiting for the days after may still bring, weighed by"
-                    + " the chance that they can be worked and by losing reach.",
-            List.of(CHOICE, PRICES, WEATHER),
-            List.of("Waiting", "WorkableDays", "Informed"),
-            List.of()),
+    WORTH(List.of(CHOICE, PRICES), List.of("NitrogenOptions", "Recourse", "Informed", "RigLoss"), List.of()),
+    CHANCE(List.of(CHOICE, PRICES), List.of("NitrogenOptions"), List.of()),
+    BAD_CASE(List.of(CHOICE, PRICES), List.of("NitrogenOptions", "Choice"), List.of()),
+    BREAK_EVEN(List.of(CHOICE, PRICES), List.of("NitrogenOptions"), List.of()),
+    WAIT(List.of(CHOICE, PRICES, WEATHER), List.of("Waiting", "WorkableDays", "Informed"), List.of()),
     CHOICE_MADE(
-            "The choice",
-            "Day, placement, rate, product and rig: all that can be done are run through the same futures; of the day"
-                    + " to go the best stands here, by its mean gain unless the farm weighs the bad case too. The"
-                    + " amount of product follows from the nitrogen in it. The reasons are read off the same runs.",
             List.of(CHOICE, PRICES, STATE, READINGS),
             List.of("NitrogenOptions", "Choice", "Recourse", "Waiting", "Reach", "OverTheTop"),
             List.of(Parameter.STEMFLOW, Parameter.WASH_IN, Parameter.AMMONIA_LOSS)),
     SHORT(
-            "Short of nitrogen",
-            "The first day on which growth is held back by nitrogen if nothing more is done: the middle of all futures,"
-                    + " in brackets one in ten and nine in ten. Never counts as later than any date.",
             List.of(STATE, PASSES, READINGS, WEATHER, GROUND),
             List.of("CropNitrogen", "Assimilation", "SoilNitrogen", "ParameterDraws", "ForecastError"),
             List.of(
@@ -78,9 +43,6 @@ public enum Figure {
                     Parameter.DENITRIFICATION,
                     Parameter.START_NITRATE)),
     CROP_NITROGEN(
-            "Nitrogen in the crop",
-            "What the crop holds as a share of what it needs to grow unhindered, what it asks for in a day and what"
-                    + " its roots can get.",
             List.of(STATE, PASSES, READINGS, GROUND),
             List.of("CropNitrogen", "Roots"),
             List.of(
@@ -90,9 +52,6 @@ public enum Figure {
                     Parameter.NITRATE_UPTAKE,
                     Parameter.AMMONIUM_UPTAKE)),
     SOIL(
-            "Nitrogen and water in the soil",
-            "Nitrate, ammonium, urea and water in six layers, at the row and between the rows, as the daily model has"
-                    + " them: the mean of the members, each corrected by the readings.",
             List.of(STATE, PASSES, READINGS, WEATHER, GROUND),
             List.of("SoilNitrogen", "SurfaceNitrogen", "Residue", "SoilWaterFlow", "SoilWater", "Rainfall", "Roots"),
             List.of(
@@ -104,8 +63,6 @@ public enum Figure {
                     Parameter.STEMFLOW,
                     Parameter.LATERAL)),
     LEDGER(
-            "What has come and gone",
-            "Sums since the run began, of the mean of the members; they add up to what lies in the soil.",
             List.of(PASSES, READINGS, WEATHER),
             List.of("SoilNitrogen", "SurfaceNitrogen", "Residue", "SoilWaterFlow", "CropNitrogen"),
             List.of(
@@ -117,9 +74,6 @@ public enum Figure {
                     Parameter.DEPOSIT_NITRATE,
                     Parameter.DEPOSIT_AMMONIUM)),
     YIELD(
-            "Yield",
-            "Grain at trade moisture when the run ends: the middle of all futures, in brackets one in ten and nine in"
-                    + " ten; and what binds it in most of them.",
             List.of(STATE, PASSES, READINGS, WEATHER, GROUND),
             List.of("Growth", "CropNitrogen", "Evapotranspiration", "Phenology"),
             List.of(
@@ -130,9 +84,6 @@ public enum Figure {
                     Parameter.NITROGEN_HARVEST,
                     Parameter.GRAIN_N_MIN)),
     STAGE(
-            "Stage and height",
-            "Leaf collars and height by thermal time since planting, corrected by the stages and heights that were"
-                    + " read; silk and ripe corn likewise.",
             List.of(STATE, READINGS, WEATHER, GROUND),
             List.of("Phenology", "Assimilation"),
             List.of(
@@ -142,24 +93,14 @@ public enum Figure {
                     Parameter.SILK_SHIFT,
                     Parameter.HEIGHT_SCALE)),
     REACH(
-            "Until when a rig fits",
-            "The last day before the height that nine in ten futures stay below, with a margin on it, is more than the"
-                    + " rig clears.",
             List.of(RIGS, STATE, READINGS),
             List.of("Reach", "Phenology"),
             List.of(Parameter.HEIGHT_SCALE, Parameter.LEAF_LATE)),
     WEATHER_AHEAD(
-            "Weather",
-            "As observed and as issued in the forecast; each member has its own error of the forecast, and after it"
-                    + " the weather of a past year like this one.",
             List.of(WEATHER),
             List.of("ForecastError", "YearLikeness", "WeatherGenerator"),
             List.of(Parameter.RAIN_CATCH)),
     SPRAY(
-            "Against disease and insects",
-            "What was scouted, the hybrid, the ground and the weather say how much disease or how many aphids are to be"
-                    + " expected; published trials say what a pass then saves. Its worth is told over the same futures"
-                    + " of yield as that of nitrogen.",
             List.of(CHOICE, PRICES, READINGS, WEATHER),
             List.of(
                     "ProtectionWorth",
@@ -174,9 +115,6 @@ public enum Figure {
                     "ScoutingValue"),
             List.of()),
     SPRAY_HOURS(
-            "Spray hours",
-            "Each hour of the forecast is as good as the worst of its factors: wind, gusts, inversion, heat, damp,"
-                    + " leaves, rain. What the label says comes first; what it says and was not entered shuts the hour.",
             List.of(WEATHER),
             List.of(
                     "SprayHours",
@@ -187,48 +125,17 @@ public enum Figure {
                     "LeafWetness",
                     "Rainfast"),
             List.of()),
-    READING(
-            "Worth of a reading",
-            "How much better the choice of today would be, on average, with the answer in hand.",
-            List.of(STATE, READINGS, PRICES),
-            List.of("ReadingValue", "ScoutingValue", "Assimilation"),
-            List.of()),
-    WORKABLE(
-            "Workable days",
-            "The chance that a day can be worked, by the rain of that day and of the two before it.",
-            List.of(WEATHER),
-            List.of("WorkableDays"),
-            List.of()),
-    ENTERED(
-            "Facts of the field",
-            "As entered by you; the name of the soil follows from its sand and clay.",
-            List.of(GROUND, RIGS, PRICES),
-            List.of("SoilWater"),
-            List.of()),
-    REMAINDER(
-            "What the run cannot account for",
-            "Water and nitrogen that came in, less what went out and what is there: the largest of all members. It"
-                    + " should be nothing but rounding.",
-            List.of(PASSES, WEATHER),
-            List.of("SoilWaterFlow", "SoilNitrogen"),
-            List.of()),
-    RUNS(
-            "Seasons simulated",
-            "Each choice is run through every member of a field from its day to the end of the season; the runs are"
-                    + " counted.",
-            List.of(WEATHER),
-            List.of("ParameterDraws", "NitrogenOptions"),
-            List.of());
+    READING(List.of(STATE, READINGS, PRICES), List.of("ReadingValue", "ScoutingValue", "Assimilation"), List.of()),
+    WORKABLE(List.of(WEATHER), List.of("WorkableDays"), List.of()),
+    ENTERED(List.of(GROUND, RIGS, PRICES), List.of("SoilWater"), List.of()),
+    REMAINDER(List.of(PASSES, WEATHER), List.of("SoilWaterFlow", "SoilNitrogen"), List.of()),
+    RUNS(List.of(WEATHER), List.of("ParameterDraws", "NitrogenOptions"), List.of());
 
-    private final String title;
-    private final String says;
     private final List<WhyInputs.Kind> inputs;
     private final List<String> equations;
     private final List<Parameter> assumed;
 
-    Figure(String title, String says, List<WhyInputs.Kind> inputs, List<String> equations, List<Parameter> assumed) {
-        this.title = title;
-        this.says = says;
+    Figure(List<WhyInputs.Kind> inputs, List<String> equations, List<Parameter> assumed) {
         this.inputs = inputs;
         this.equations = equations;
         this.assumed = assumed;
@@ -250,11 +157,11 @@ public enum Figure {
     }
 
     public String title() {
-        return title;
+        return Words.here().say(this);
     }
 
     public String says() {
-        return says;
+        return Words.here().say(this, "says");
     }
 
     List<WhyInputs.Kind> inputs() {

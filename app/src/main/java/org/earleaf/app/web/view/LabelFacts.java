@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.earleaf.app.words.Words;
 import org.earleaf.label.ActiveIngredient;
 import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
@@ -68,7 +69,7 @@ final class LabelFacts {
             LabelFigure f = e.figure(item);
             if (f.isEntered()) {
                 figures.add(new Figure(
-                        Phrases.capital(org.earleaf.app.words.Words.US.say(item)),
+                        Phrases.capital(Words.here().say(item)),
                         f.isStated() ? f.entered() : tell("page.label-facts.states-none")));
             }
         }
@@ -94,6 +95,6 @@ final class LabelFacts {
                 e.version(),
                 figures,
                 List.copyOf(e.neverWith()),
-                e.missing().stream().map(org.earleaf.app.words.Words.US::say).toList());
+                e.missing().stream().map(Words.here()::say).toList());
     }
 }

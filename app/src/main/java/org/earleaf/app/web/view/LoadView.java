@@ -13,6 +13,7 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Amounts;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Rig;
@@ -260,7 +261,7 @@ public record LoadView(
 
     private static List<String> cautions(LoadSheet sheet, Format format) {
         List<String> all = new ArrayList<>();
-        all.add(Cautions.LABEL);
+        all.add(Words.here().say(Cautions.LABEL));
         // Said above in the words of every page.
         sheet.cautions().stream()
                 .filter(c -> c != LoadCautions.Caution.LABEL)

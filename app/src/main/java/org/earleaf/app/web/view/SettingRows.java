@@ -8,16 +8,17 @@ import java.util.List;
 import java.util.TreeSet;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.WhyInputs.Input;
+import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
-import org.earleaf.units.Units;
+import org.earleaf.units.Measure;
 
 /** Prices and settings of the farm, each as a row that says who set it. */
 final class SettingRows {
-    private static final String USUAL = "As usual; the farm may set it";
+    private static final int MINUTE_S = 60;
 
     private SettingRows() {}
 
@@ -38,9 +39,9 @@ final class SettingRows {
         }
         for (Setting s : Setting.values()) {
             all.add(new Input(
-                    Phrases.capital(s.meaning()),
+                    Phrases.capital(format.say(s)),
                     value(s, farm.settings(), format),
-                    farm.settings().own().containsKey(s) ? WhyInputs.YOU : USUAL));
+                    farm.settings().own().containsKey(s) ? WhyInputs.you() : tell("page.setting-rows.as-usual")));
         }
         return all;
     }
@@ -50,11 +51,11 @@ final class SettingRows {
                 new Input(
                         tell("page.setting-rows.corn"),
                         tell("page.setting-rows.a-bushel", "corn", Format.number(p.corn_usdBu(), 2)),
-                        WhyInputs.YOU),
+                        WhyInputs.you()),
                 new Input(
                         tell("page.setting-rows.bringing-a-bushel-home"),
                         "$" + Format.number(p.harvestCost_usdBu(), 2),
-                        tell("page.setting-rows.or-the-default", "you", WhyInputs.YOU)));
+                        tell("page.setting-rows.or-the-default", "you", WhyInputs.you())));
     }
 
     static Input nitrogen(Prices p, String product, Format format) {
@@ -62,7 +63,7 @@ final class SettingRows {
                 tell("page.setting-rows.nitrogen-in", "product", product),
                 format.nitrogenPrice(p.nitrogen_usdKg(product)),
                 p.nitrogenOf_usdKg().containsKey(product)
-                        ? WhyInputs.YOU
+                        ? WhyInputs.you()
                         : tell("page.setting-rows.no-price-of-its-own"));
     }
 
@@ -70,30 +71,30 @@ final class SettingRows {
         return new Input(
                 tell("page.setting-rows.a-pass-of-the", "name", r.name()),
                 money(r.cost_usdHa(), format),
-                WhyInputs.YOU);
+                WhyInputs.you());
     }
 
     static Input clearance(Rig r, Format format) {
         return new Input(
                 Phrases.capital(r.name()),
                 tell("page.setting-rows.clears", "length", length(r.clearance_m(), format)),
-                WhyInputs.YOU);
+                WhyInputs.you());
     }
 
     private static String value(Setting s, Settings settings, Format format) {
         double value = settings.of(s);
+        Words words = format.words();
         return switch (s.unit()) {
-            case "yes or no" -> settings.says(s) ? "yes" : "no";
-            case "m" -> length(value, format);
-            case "$/ha" -> money(value, format);
-            case "mg/kg" -> tell("page.setting-rows.ppm", "number", Format.number(value, 0));
-            case "h", "min", "days" -> Format.number(value, 0) + " " + s.unit();
-            case "ha" -> Format.number(format.areaValue(value), 0) + " " + format.areaUnit();
-            case "m/s" ->
-                format.isMetric()
-                        ? Format.number(value, 1) + " m/s"
-                        : tell("page.setting-rows.mph", "number", Format.number(value / Units.MS_PER_MPH, 0));
-            default -> Format.number(value, 2);
+            case "on/off" -> settings.says(s) ? tell("page.setting-rows.yes") : tell("page.setting-rows.no");
+            case "m" -> words.say(Measure.SPAN.of(value));
+            case "$/ha" -> words.form(Measure.MONEY_RATE.of(value), "fine");
+            case "mg/kg" -> words.say(Measure.CONCENTRATION.of(value));
+            case "h" -> words.say(Measure.HOURS.of(value));
+            case "min" -> words.say(Measure.DURATION.of(MINUTE_S * value));
+            case "days" -> words.say(Measure.DAYS.of(value));
+            case "ha" -> words.say(Measure.AREA.of(value));
+            case "m/s" -> words.say(Measure.SPEED.of(value));
+            default -> words.number(value, 2);
         };
     }
 

@@ -62,14 +62,6 @@ public record WalkView(
         List<Kept> kept) {
     private static final int KEPT_D = 7;
     private static final int TESTED_LAYERS = 3;
-    private static final List<Leaf> LEAVES = List.of(
-            new Leaf("2", "second above the ear leaf, or higher"),
-            new Leaf("1", "first above"),
-            new Leaf("0", "ear leaf"),
-            new Leaf("-1", "first below"),
-            new Leaf("-2", "second below"),
-            new Leaf("-3", "third below"),
-            new Leaf("-4", "fourth below, or lower"));
 
     /** A leaf counted from the ear leaf. */
     public record Leaf(String value, String label) {}
@@ -110,7 +102,7 @@ public record WalkView(
                 kind.isOfSoil(),
                 kind == Kind.STAGE,
                 found(kind),
-                kind == Kind.LESIONS ? LEAVES : List.of(),
+                kind == Kind.LESIONS ? earLeaves() : List.of(),
                 depths(format),
                 names,
                 ReadingKinds.OFFERED.stream()
@@ -128,6 +120,17 @@ public record WalkView(
             case INSECTS -> List.of("aphids", tell("page.walk.another-insect"));
             default -> List.of();
         };
+    }
+
+    private static List<Leaf> earLeaves() {
+        return List.of(
+                new Leaf("2", tell("page.walk.second-above-the-ear-leaf")),
+                new Leaf("1", tell("page.walk.first-above")),
+                new Leaf("0", tell("page.walk.ear-leaf")),
+                new Leaf("-1", tell("page.walk.first-below")),
+                new Leaf("-2", tell("page.walk.second-below")),
+                new Leaf("-3", tell("page.walk.third-below")),
+                new Leaf("-4", tell("page.walk.fourth-below")));
     }
 
     private static List<Depth> depths(Format format) {

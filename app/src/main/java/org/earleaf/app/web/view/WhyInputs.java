@@ -42,9 +42,6 @@ final class WhyInputs {
      */
     record Input(String name, String value, String from) {}
 
-    static final String YOU = "Entered by you";
-    private static final String MODEL = "From the daily model";
-
     private final FarmDay day;
     private final Zone zone;
     private final Optional<Option> choice;
@@ -55,6 +52,14 @@ final class WhyInputs {
         this.zone = zone;
         this.choice = choice;
         this.format = format;
+    }
+
+    static String you() {
+        return tell("page.why-inputs.entered-by-you");
+    }
+
+    private static String model() {
+        return tell("page.why-inputs.from-the-daily-model");
     }
 
     List<Input> of(List<Kind> kinds) {
@@ -116,7 +121,7 @@ final class WhyInputs {
         Outlook o = day.outlook(zone);
         int today = o.today();
         return List.of(
-                new Input(tell("page.why-inputs.stage"), o.stage(), MODEL),
+                new Input(tell("page.why-inputs.stage"), o.stage(), model()),
                 new Input(
                         tell("page.why-inputs.height"),
                         tell(
@@ -129,11 +134,11 @@ final class WhyInputs {
                                 format.length(o.height_cm().p10()),
                                 "length3",
                                 format.length(o.height_cm().p90())),
-                        MODEL),
+                        model()),
                 new Input(
                         tell("page.why-inputs.nitrate-to-5-ft"),
                         format.nitrogen(SoilSums.of(o.trace(), today, Cell.NITRATE)) + " " + format.nitrogenUnit(),
-                        MODEL),
+                        model()),
                 new Input(
                         tell("page.why-inputs.nitrogen-in-the-tops"),
                         tell(
@@ -144,7 +149,7 @@ final class WhyInputs {
                                 format.nitrogenUnit(),
                                 "number",
                                 Format.number(100 * o.trace().at(today, Daily.NNI), 0)),
-                        MODEL));
+                        model()));
     }
 
     private List<Input> passes() {
@@ -153,11 +158,11 @@ final class WhyInputs {
                 .map(p -> new Input(
                         Dates.day(p.date()),
                         CalendarRow.what(p, format) + ", " + p.product() + ", " + Phrases.where(p.placement()),
-                        YOU))
+                        you()))
                 .toList();
         return all.isEmpty()
-                ? List.of(
-                        new Input(tell("page.why-inputs.passes-made"), tell("page.why-inputs.none-with-nitrogen"), YOU))
+                ? List.of(new Input(
+                        tell("page.why-inputs.passes-made"), tell("page.why-inputs.none-with-nitrogen"), you()))
                 : all;
     }
 
@@ -167,12 +172,13 @@ final class WhyInputs {
                 .map(WhyInputs::reading)
                 .toList();
         return all.isEmpty()
-                ? List.of(new Input(tell("page.why-inputs.readings"), tell("page.why-inputs.none-on-this-field"), YOU))
+                ? List.of(
+                        new Input(tell("page.why-inputs.readings"), tell("page.why-inputs.none-on-this-field"), you()))
                 : all;
     }
 
     private static Input reading(Reading r) {
-        return new Input(Dates.day(r.date()), ReadingKinds.name(r.kind()) + " " + r.entered(), YOU);
+        return new Input(Dates.day(r.date()), ReadingKinds.name(r.kind()) + " " + r.entered(), you());
     }
 
     private List<Input> weather() {
@@ -214,7 +220,7 @@ final class WhyInputs {
 
     private List<Input> ground() {
         return List.of(
-                new Input(tell("page.why-inputs.area"), format.area(zone.area_ha()) + " " + format.areaUnit(), YOU),
+                new Input(tell("page.why-inputs.area"), format.area(zone.area_ha()) + " " + format.areaUnit(), you()),
                 new Input(
                         tell("page.why-inputs.soil"),
                         format.say(zone.soil().texture()),
@@ -229,7 +235,7 @@ final class WhyInputs {
                                 Format.number(zone.relativeMaturity_d(), 0),
                                 "plants",
                                 format.plants(zone.population_m2())),
-                        YOU),
+                        you()),
                 new Input(
                         tell("page.why-inputs.rows-before-tillage-drainage"),
                         format.length(100 * zone.rowSpacing_m()) + " " + format.lengthUnit() + ", "
@@ -237,7 +243,7 @@ final class WhyInputs {
                                         .map(t -> t.toString().toLowerCase(Locale.US))
                                         .reduce((a, b) -> a + ", " + b)
                                         .orElse(""),
-                        YOU));
+                        you()));
     }
 
     private List<Input> rigs() {
