@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
+import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.ZoneName;
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -65,25 +68,7 @@ final class Twin {
         on = LocalDate.of(year, 6, 18).plusDays(random.nextInt(5));
         starter_kgHa = Units.kgHa(40 + 10 * random.nextInt(8));
         double unknown = Double.NaN;
-        zone = new Zone(
-                "Twin " + seed,
-                "",
-                30,
-                "corn",
-                LocalDate.of(year, 5, 1).plusDays(random.nextInt(12)),
-                108,
-                8,
-                .762,
-                before,
-                Drainage.TILED,
-                Tillage.REDUCED,
-                unknown,
-                unknown,
-                "",
-                unknown,
-                unknown,
-                unknown,
-                soil);
+        zone = new Zone(ZoneName.of("Twin " + seed, ""), 30, new Zone.Planting("corn", LocalDate.of(year, 5, 1).plusDays(random.nextInt(12)), Hybrid.ofMaturity(108), 8, .762, unknown), new Zone.Land(soil, Drainage.TILED, unknown), new Zone.Seedbed(before, Tillage.REDUCED, unknown), DiseaseFacts.NOT_GIVEN);
         ZoneSeason usual = ZoneSeason.of(farm(List.of()), zone, record, on);
         ParameterSet drawn =
                 ParameterDraws.members(usual.parameters(), 1, ~seed * 31).get(0);
@@ -181,7 +166,7 @@ final class Twin {
     }
 
     PreviousCrop before() {
-        return zone.previousCrop();
+        return zone.seedbed().previousCrop();
     }
 
     /** What a grower would read in the truth, with the error of the reading. */

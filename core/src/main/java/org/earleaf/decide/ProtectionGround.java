@@ -51,7 +51,7 @@ final class ProtectionGround {
                                 base.trace(),
                                 futures.season().setup().calendar().silk()),
                 site(),
-                zone.relativeMaturity_d(),
+                zone.planting().hybrid().relativeMaturity_d(),
                 Sightings.lesions(farm.readings(), zone, on, settings),
                 Sightings.aphids(farm.readings(), zone, on, settings),
                 made(farm, zone, on),
@@ -94,10 +94,10 @@ final class ProtectionGround {
         boolean late = zone.planted().getDayOfYear() >= settings.of(ProtectionAssumption.LATE_PLANTING);
         return new SiteFacts(
                 zone.disease(),
-                zone.previousCrop(),
-                futures.season().setup().residueCover(),
+                zone.seedbed().previousCrop(),
+                futures.season().setup().lastCrop().cover(),
                 late,
-                zone.yieldGoal_kgHa(),
+                zone.planting().yieldGoal_kgHa(),
                 weather(),
                 isDry());
     }

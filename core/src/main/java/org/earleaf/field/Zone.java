@@ -9,120 +9,39 @@ import org.earleaf.soil.SoilProfile;
  *
  * @param called its field's name and its own
  * @param area_ha ground [ha]
- * @param crop crop planted, lower case ("corn" is modelled; others are accepted for plans, loads and records)
- * @param planted planting date
- * @param relativeMaturity_d days, 80 to 120 (75 to 79 with the far-north leaf rate)
- * @param population_m2 plants per m2, 5 to 10.5
- * @param rowSpacing_m 0.38 to 1.02
- * @param residueCover share of ground covered at planting, 0 to 1, NaN: by previous crop and tillage
- * @param curveNumber NRCS runoff curve number CN2, NaN: by soil and tillage
- * @param gddSilk hybrid's own rating from planting [°F d], NaN: by maturity
- * @param gddBlackLayer hybrid's own rating from planting [°F d], NaN: by maturity
- * @param yieldGoal_kgHa dry grain [kg/ha], NaN: none
  * @param disease what makes leaf disease likelier in it
  */
 public record Zone(
-        ZoneName called,
-        double area_ha,
-        String crop,
-        LocalDate planted,
-        double relativeMaturity_d,
-        double population_m2,
-        double rowSpacing_m,
-        PreviousCrop previousCrop,
-        Drainage drainage,
-        Tillage tillage,
-        double residueCover,
-        double curveNumber,
-        String hybrid,
-        double gddSilk,
-        double gddBlackLayer,
-        double yieldGoal_kgHa,
-        SoilProfile soil,
-        DiseaseFacts disease) {
-    /** One that was never called otherwise. */
-    public Zone(
-            String field,
-            String zone,
-            double area_ha,
+        ZoneName called, double area_ha, Planting planting, Land land, Seedbed seedbed, DiseaseFacts disease) {
+    /**
+     * The crop of this season.
+     *
+     * @param crop lower case ("corn" is modelled; others are accepted for plans, loads and records)
+     * @param population_m2 plants per m2, 5 to 10.5
+     * @param rowSpacing_m 0.38 to 1.02
+     * @param yieldGoal_kgHa dry grain [kg/ha], NaN: none
+     */
+    public record Planting(
             String crop,
             LocalDate planted,
-            double relativeMaturity_d,
+            Hybrid hybrid,
             double population_m2,
             double rowSpacing_m,
-            PreviousCrop previousCrop,
-            Drainage drainage,
-            Tillage tillage,
-            double residueCover,
-            double curveNumber,
-            String hybrid,
-            double gddSilk,
-            double gddBlackLayer,
-            double yieldGoal_kgHa,
-            SoilProfile soil,
-            DiseaseFacts disease) {
-        this(
-                ZoneName.of(field, zone),
-                area_ha,
-                crop,
-                planted,
-                relativeMaturity_d,
-                population_m2,
-                rowSpacing_m,
-                previousCrop,
-                drainage,
-                tillage,
-                residueCover,
-                curveNumber,
-                hybrid,
-                gddSilk,
-                gddBlackLayer,
-                yieldGoal_kgHa,
-                soil,
-                disease);
-    }
+            double yieldGoal_kgHa) {}
 
-    /** A zone of which nothing is told about disease. */
-    public Zone(
-            String field,
-            String zone,
-            double area_ha,
-            String crop,
-            LocalDate planted,
-            double relativeMaturity_d,
-            double population_m2,
-            double rowSpacing_m,
-            PreviousCrop previousCrop,
-            Drainage drainage,
-            Tillage tillage,
-            double residueCover,
-            double curveNumber,
-            String hybrid,
-            double gddSilk,
-            double gddBlackLayer,
-            double yieldGoal_kgHa,
-            SoilProfile soil) {
-        this(
-                field,
-                zone,
-                area_ha,
-                crop,
-                planted,
-                relativeMaturity_d,
-                population_m2,
-                rowSpacing_m,
-                previousCrop,
-                drainage,
-                tillage,
-                residueCover,
-                curveNumber,
-                hybrid,
-                gddSilk,
-                gddBlackLayer,
-                yieldGoal_kgHa,
-                soil,
-                DiseaseFacts.NOT_GIVEN);
-    }
+    /**
+     * What does not change from year to year.
+     *
+     * @param curveNumber NRCS runoff curve number CN2, NaN: by soil and tillage
+     */
+    public record Land(SoilProfile soil, Drainage drainage, double curveNumber) {}
+
+    /**
+     * What it was planted into.
+     *
+     * @param residueCover share of ground covered at planting, 0 to 1, NaN: by previous crop and tillage
+     */
+    public record Seedbed(PreviousCrop previousCrop, Tillage tillage, double residueCover) {}
 
     public ZoneId id() {
         return called.id();
@@ -136,8 +55,24 @@ public record Zone(
         return called.zone();
     }
 
+    public String crop() {
+        return planting.crop();
+    }
+
     public boolean isCorn() {
-        return "corn".equals(crop);
+        return "corn".equals(crop());
+    }
+
+    public LocalDate planted() {
+        return planting.planted();
+    }
+
+    public double rowSpacing_m() {
+        return planting.rowSpacing_m();
+    }
+
+    public SoilProfile soil() {
+        return land.soil();
     }
 
     /** Field name, with the zone's behind it where there is one. */

@@ -37,19 +37,19 @@ final class Balance {
             for (int c = 0; c < 2; c++) {
                 int cell = s.at(c, i) + m;
                 s.water[cell] = site.fc[cell];
-                s.nitrate[cell] = setup.nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
-                s.ammonium[cell] = setup.ammonium_ppm().get(i) * site.ppm[i];
+                s.nitrate[cell] = setup.start().nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
+                s.ammonium[cell] = setup.start().ammonium_ppm().get(i) * site.ppm[i];
                 s.organic[cell] = organic;
             }
-            s.soilTemperature[i * s.members + m] = setup.soilTemperature_C();
+            s.soilTemperature[i * s.members + m] = setup.start().soilTemperature_C();
         }
         for (int c = 0; c < 2; c++) {
             int column = s.at(c, 0) + m;
-            s.residueC[column] = RESIDUE_CARBON * setup.residue_kgHa();
-            s.residueN[column] = s.residueC[column] / setup.residueCn();
+            s.residueC[column] = RESIDUE_CARBON * setup.lastCrop().residue_kgHa();
+            s.residueN[column] = s.residueC[column] / setup.lastCrop().residueCn();
         }
-        s.soilCover[m] = setup.residueCover();
-        s.buried[m] = setup.residueBuried() ? 1 : 0;
+        s.soilCover[m] = setup.lastCrop().cover();
+        s.buried[m] = setup.lastCrop().buried() ? 1 : 0;
         s.ledger[Ledger.WATER_AT_START.ordinal()][m] = water_mm(m);
         s.ledger[Ledger.NITROGEN_AT_START.ordinal()][m] = nitrogen_kgHa(m);
     }

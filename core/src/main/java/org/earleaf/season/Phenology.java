@@ -130,7 +130,7 @@ final class Phenology {
             Arrays.fill(share, 0);
         }
         leafShares(s.gdd, site.silk, s.rep, share);
-        double crowd = Math.sqrt(site.setup.population_m2() / 8);
+        double crowd = Math.sqrt(site.setup.crop().population_m2() / 8);
         double[] largest = t.member[2];
         largest(site.lane(Parameter.LAI_MAX), crowd, t.nni, s.frost, largest);
         leaf(share, s.gdd, emergence, largest, s.lai);

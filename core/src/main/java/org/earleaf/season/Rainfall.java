@@ -52,7 +52,7 @@ final class Rainfall {
         this.site = site;
         this.s = state;
         this.t = today;
-        usual = site.setup.curveNumber();
+        usual = site.setup.ground().curveNumber();
         dry = dryCurve(usual);
         wet = wetCurve(usual);
         given = t.given;

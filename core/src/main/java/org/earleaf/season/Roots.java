@@ -71,7 +71,7 @@ final class Roots {
         double[] length = t.member[0];
         double[] below = t.member[1];
         double[] spread = t.member[2];
-        double table = site.setup.waterTable_mm();
+        double table = site.setup.ground().waterTable_mm();
         double limit = Double.isNaN(table) ? Double.POSITIVE_INFINITY : table;
         deepen(s.gdd, s.collars, site.lane(Parameter.ROOT_DEPTH_MAX), limit, s.rootDepth);
         below(s.rootDepth, below);

@@ -180,7 +180,7 @@ public final class SeasonRun {
 
     /** A standing water table keeps the layers wholly below it full. */
     private void standingWater() {
-        double table = site.setup.waterTable_mm();
+        double table = site.setup.ground().waterTable_mm();
         if (Double.isNaN(table)) {
             return;
         }

@@ -108,7 +108,7 @@ final class SeasonSite {
                 lanes[p.ordinal()] = byMember(set -> set.of(p));
             }
         }
-        plantedDay = (int) (setup.planted().toEpochDay() - setup.first().toEpochDay());
+        plantedDay = (int) (setup.crop().planted().toEpochDay() - setup.first().toEpochDay());
         boolean north = setup.calendar().farNorth();
         earlyLeaf = north ? Phenology.FAR_NORTH_LEAF : of(Parameter.LEAF_EARLY);
         lateLeaf = north ? Phenology.FAR_NORTH_LEAF : of(Parameter.LEAF_LATE);
@@ -145,7 +145,7 @@ final class SeasonSite {
         footWp = topFoot(layerWp);
         footSat = topFoot(layerSat);
         perFootRange = perDifference(topFoot(layerFc), footWp, 1);
-        drainMax = byMember(set -> setup.drainMax_mm() * set.of(Parameter.DRAIN_RATE));
+        drainMax = byMember(set -> setup.ground().drainMax_mm() * set.of(Parameter.DRAIN_RATE));
         silk = byMember(set -> setup.calendar(set).silk() + set.of(Parameter.SILK_SHIFT));
         black = byMember(set -> setup.calendar(set).blackLayer() + set.of(Parameter.SILK_SHIFT));
         tassel = byMember(set -> Phenology.collarsAt(

@@ -43,6 +43,12 @@ final class StartOfSeason {
                 case FULL -> full;
             };
         }
+
+        SeasonSetup.LastCrop under(Zone.Seedbed bed) {
+            double cover = Double.isNaN(bed.residueCover()) ? cover(bed.tillage()) : bed.residueCover();
+            boolean buried = bed.tillage() == Tillage.FULL || bed.previousCrop() == PreviousCrop.ALFALFA;
+            return new SeasonSetup.LastCrop(cover, mass_kgHa, cn, buried);
+        }
     }
 
     static Leavings after(PreviousCrop crop) {
@@ -75,43 +81,28 @@ final class StartOfSeason {
     }
 
     static SeasonSetup of(Farm farm, Zone zone, WeatherSeries observed, LocalDate first, List<Flag> flags) {
-        Leavings left = after(zone.previousCrop());
-        double cover = Double.isNaN(zone.residueCover()) ? left.cover(zone.tillage()) : zone.residueCover();
-        boolean buried = zone.tillage() == Tillage.FULL || zone.previousCrop() == PreviousCrop.ALFALFA;
+        Zone.Planting p = zone.planting();
+        double given = zone.land().curveNumber();
+        double curve = Double.isNaN(given) ? curveNumber(zone) : given;
+        Leavings left = after(zone.seedbed().previousCrop());
+        List<Double> ammonium = Collections.nCopies(SoilProfile.LAYERS, AMMONIUM_PPM);
         return new SeasonSetup(
                 first,
-                zone.planted(),
-                zone.relativeMaturity_d(),
-                zone.population_m2(),
-                zone.rowSpacing_m(),
-                zone.gddSilk(),
-                zone.gddBlackLayer(),
-                true,
-                zone.soil(),
-                drainMax_mm(zone),
-                Double.isNaN(zone.curveNumber()) ? curveNumber(zone) : zone.curveNumber(),
-                cover,
-                left.mass_kgHa(),
-                left.cn(),
-                buried,
-                tested(farm, zone, first, Reading.Kind.NITRATE, left.nitrate_ppm(), flags),
-                tested(
-                        farm,
-                        zone,
-                        first,
-                        Reading.Kind.AMMONIUM,
-                        Collections.nCopies(SoilProfile.LAYERS, AMMONIUM_PPM),
-                        flags),
-                meanBefore(observed, first),
-                Double.NaN);
+                new SeasonSetup.Crop(p.planted(), p.hybrid(), p.population_m2(), p.rowSpacing_m(), true),
+                new SeasonSetup.Ground(zone.soil(), drainMax_mm(zone), curve, Double.NaN),
+                left.under(zone.seedbed()),
+                new SeasonSetup.Start(
+                        tested(farm, zone, first, Reading.Kind.NITRATE, left.nitrate_ppm(), flags),
+                        tested(farm, zone, first, Reading.Kind.AMMONIUM, ammonium, flags),
+                        meanBefore(observed, first)));
     }
 
     /** Drainage coefficient of 3/8 to 1/2 in a day under tile; common practice, no source. */
     private static double drainMax_mm(Zone zone) {
-        if (zone.drainage() == Drainage.TILED) {
+        if (zone.land().drainage() == Drainage.TILED) {
             return 13;
         }
-        if (zone.drainage() == Drainage.POOR) {
+        if (zone.land().drainage() == Drainage.POOR) {
             return 3;
         }
         return isSandy(zone) ? 60 : 25;
@@ -127,10 +118,10 @@ final class StartOfSeason {
             return 67;
         }
         if (zone.soil().texture().isClay()) {
-            return zone.drainage() == Drainage.TILED ? 82 : 86;
+            return zone.land().drainage() == Drainage.TILED ? 82 : 86;
         }
         boolean fine = zone.soil().texture().isClayLoam();
-        return fine ? (zone.drainage() == Drainage.TILED ? 78 : 82) : 75;
+        return fine ? (zone.land().drainage() == Drainage.TILED ? 78 : 82) : 75;
     }
 
     /** Soil tests taken before the first nitrogen and within a month of the start stand in for the usual start. */

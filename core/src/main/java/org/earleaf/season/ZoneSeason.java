@@ -61,7 +61,7 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
         }
         events.sort(java.util.Comparator.comparing(Event::date));
         ParameterSet set = ParameterSet.usual();
-        if (zone.drainage() == Drainage.POOR) {
+        if (zone.land().drainage() == Drainage.POOR) {
             set = set.with(Parameter.ROOT_DEPTH_MAX, ROOTS_OVER_WATER_MM);
         }
         return new ZoneSeason(StartOfSeason.of(farm, zone, observed, first, flags), set, events, flags);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
+import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.ZoneName;
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -111,25 +114,7 @@ public final class TestFarm {
                         new Horizon(300, 1524, 20, 24, .9, 6.5, 18, nan, nan, nan)),
                 "test",
                 new ArrayList<>());
-        return new Zone(
-                "Home",
-                "",
-                30,
-                "corn",
-                LocalDate.of(2024, 5, 6),
-                108,
-                8,
-                .762,
-                PreviousCrop.CORN,
-                Drainage.TILED,
-                Tillage.REDUCED,
-                nan,
-                nan,
-                "",
-                nan,
-                nan,
-                nan,
-                soil);
+        return new Zone(ZoneName.of("Home", ""), 30, new Zone.Planting("corn", LocalDate.of(2024, 5, 6), Hybrid.ofMaturity(108), 8, .762, nan), new Zone.Land(soil, Drainage.TILED, nan), new Zone.Seedbed(PreviousCrop.CORN, Tillage.REDUCED, nan), DiseaseFacts.NOT_GIVEN);
     }
 
     public Farm farm() {

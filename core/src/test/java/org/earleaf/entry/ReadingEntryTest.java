@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.ZoneName;
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -38,25 +41,7 @@ class ReadingEntryTest {
                 List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, 1.4, unknown, unknown)),
                 "test",
                 new ArrayList<>());
-        return new Zone(
-                field,
-                zone,
-                10,
-                "corn",
-                LocalDate.of(2026, 5, 1),
-                108,
-                8,
-                .76,
-                PreviousCrop.SOYBEAN,
-                Drainage.TILED,
-                Tillage.REDUCED,
-                unknown,
-                unknown,
-                "",
-                unknown,
-                unknown,
-                unknown,
-                soil);
+        return new Zone(ZoneName.of(field, zone), 10, new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown), new Zone.Land(soil, Drainage.TILED, unknown), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown), DiseaseFacts.NOT_GIVEN);
     }
 
     private static final Farm FARM = new Farm(

@@ -3,6 +3,9 @@ package org.earleaf.farm;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.ZoneName;
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -44,25 +47,7 @@ class FieldWeatherTest {
                 List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, unknown, unknown, unknown)),
                 "test",
                 new java.util.ArrayList<>());
-        return new Zone(
-                field,
-                zone,
-                10,
-                "corn",
-                LocalDate.of(2026, 5, 1),
-                108,
-                8,
-                .76,
-                PreviousCrop.SOYBEAN,
-                Drainage.TILED,
-                Tillage.REDUCED,
-                unknown,
-                unknown,
-                "",
-                unknown,
-                unknown,
-                unknown,
-                soil);
+        return new Zone(ZoneName.of(field, zone), 10, new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown), new Zone.Land(soil, Drainage.TILED, unknown), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown), DiseaseFacts.NOT_GIVEN);
     }
 
     private static Farm farm(List<Reading> readings) {

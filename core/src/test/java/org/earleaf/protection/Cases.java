@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.protection;
 
+import org.earleaf.field.ZoneName;
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -196,25 +198,7 @@ public final class Cases {
     }
 
     public static Zone zone() {
-        return new Zone(
-                "Home",
-                "",
-                40,
-                "corn",
-                LocalDate.parse("2023-05-01"),
-                108,
-                8,
-                0.76,
-                PreviousCrop.SOYBEAN,
-                Drainage.TILED,
-                Tillage.NONE,
-                0.2,
-                Double.NaN,
-                "",
-                Double.NaN,
-                Double.NaN,
-                190 * BU,
-                soil());
+        return new Zone(ZoneName.of("Home", ""), 40, new Zone.Planting("corn", LocalDate.parse("2023-05-01"), Hybrid.ofMaturity(108), 8, 0.76, 190 * BU), new Zone.Land(soil(), Drainage.TILED, Double.NaN), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.NONE, 0.2), DiseaseFacts.NOT_GIVEN);
     }
 
     private static SoilProfile soil() {

@@ -4,6 +4,9 @@ package org.earleaf.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.ZoneName;
+import org.earleaf.field.Hybrid;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -41,25 +44,7 @@ class AccountTest {
                 List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, unknown, unknown, unknown)),
                 "test",
                 new ArrayList<>());
-        return new Zone(
-                "Home",
-                zone,
-                acres * Units.HA_PER_AC,
-                "corn",
-                LocalDate.of(2026, 5, 1),
-                108,
-                8,
-                .76,
-                PreviousCrop.SOYBEAN,
-                Drainage.TILED,
-                Tillage.REDUCED,
-                unknown,
-                unknown,
-                "",
-                unknown,
-                unknown,
-                unknown,
-                soil);
+        return new Zone(ZoneName.of("Home", zone), acres * Units.HA_PER_AC, new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown), new Zone.Land(soil, Drainage.TILED, unknown), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown), DiseaseFacts.NOT_GIVEN);
     }
 
     private static Farm farm() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,26 +59,22 @@ final class RandomSeason {
     private SeasonSetup setup(LocalDate first, LocalDate planted) {
         boolean rated = chance(.2);
         double silk = between(1050, 1450);
-        return new SeasonSetup(
-                first,
-                planted.isBefore(first) ? first : planted,
-                between(75.0, 120.0),
-                between(5.0, 10.5),
-                between(.38, 1.02),
-                rated ? silk : Double.NaN,
-                rated ? silk + between(1000.0, 1350.0) : Double.NaN,
-                chance(.5),
-                soil(),
-                List.of(3.0, 13.0, 25.0, 60.0).get(between(0, 3)),
-                between(55.0, 90.0),
-                between(0.0, 1.0),
-                between(0.0, 16000.0),
-                between(10.0, 90.0),
-                chance(.4),
-                layers(0, 60),
-                layers(0, 30),
-                between(-5.0, 18.0),
-                chance(.15) ? between(300.0, 1600.0) : Double.NaN);
+        // Drawn one after the other: the order belongs to the seed.
+        double maturity = between(75.0, 120.0);
+        double population = between(5.0, 10.5);
+        double rows = between(.38, 1.02);
+        double black = rated ? silk + between(1000.0, 1350.0) : Double.NaN;
+        var hybrid = new Hybrid("", maturity, rated ? silk : Double.NaN, black);
+        var crop = new SeasonSetup.Crop(
+                planted.isBefore(first) ? first : planted, hybrid, population, rows, chance(.5));
+        SoilProfile soil = soil();
+        double drain = List.of(3.0, 13.0, 25.0, 60.0).get(between(0, 3));
+        double curve = between(55.0, 90.0);
+        var lastCrop = new SeasonSetup.LastCrop(
+                between(0.0, 1.0), between(0.0, 16000.0), between(10.0, 90.0), chance(.4));
+        var start = new SeasonSetup.Start(layers(0, 60), layers(0, 30), between(-5.0, 18.0));
+        double table = chance(.15) ? between(300.0, 1600.0) : Double.NaN;
+        return new SeasonSetup(first, crop, new SeasonSetup.Ground(soil, drain, curve, table), lastCrop, start);
     }
 
     private List<Double> layers(double low, double high) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -166,26 +167,7 @@ final class SyntheticSeason {
         }
 
         SeasonSetup setup() {
-            return new SeasonSetup(
-                    date(FIRST),
-                    date(planted),
-                    rm,
-                    8,
-                    rowSpacing_m,
-                    Double.NaN,
-                    Double.NaN,
-                    late,
-                    soil,
-                    drainMax,
-                    curve,
-                    cover,
-                    residue,
-                    residueCn,
-                    buried,
-                    List.of(6., 5., 4., 3., 2., 1.5),
-                    Collections.nCopies(6, 2.0),
-                    soilTemperature_C,
-                    waterTable_mm);
+            return new SeasonSetup(date(FIRST), new SeasonSetup.Crop(date(planted), Hybrid.ofMaturity(rm), 8, rowSpacing_m, late), new SeasonSetup.Ground(soil, drainMax, curve, waterTable_mm), new SeasonSetup.LastCrop(cover, residue, residueCn, buried), new SeasonSetup.Start(List.of(6., 5., 4., 3., 2., 1.5), Collections.nCopies(6, 2.0), soilTemperature_C));
         }
 
         SeasonRun start(Forcing weather) {

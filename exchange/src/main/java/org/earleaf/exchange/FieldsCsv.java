@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange;
 
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -160,10 +161,11 @@ final class FieldsCsv {
         if (!row.isGood() || day.isEmpty()) {
             return Optional.empty();
         }
-        LocalDate on = day.get();
-        Function<SoilProfile, Zone> with = soil -> new Zone(
-                called, ha, c, on, days, plants, rows_m, before, drain, till, cover, cn, seed, gddSilk, gddBlack, grain,
-                soil, known);
+        var planting = new Zone.Planting(
+                c, day.get(), new Hybrid(seed, days, gddSilk, gddBlack), plants, rows_m, grain);
+        var bed = new Zone.Seedbed(before, till, cover);
+        Function<SoilProfile, Zone> with =
+                soil -> new Zone(called, ha, planting, new Zone.Land(soil, drain, cn), bed, known);
         return Optional.of(new FieldRow(row.line(), f, z, ha, with));
     }
 

@@ -39,13 +39,13 @@ class FarmFolderTest {
         Zone home = farm.zones().get(0);
         assertThat(home.label()).isEqualTo("Home");
         assertThat(home.area_ha()).isCloseTo(32.374851, within(1e-6));
-        assertThat(home.population_m2()).isCloseTo(7.907372, within(1e-6));
+        assertThat(home.planting().population_m2()).isCloseTo(7.907372, within(1e-6));
         assertThat(home.rowSpacing_m()).isCloseTo(0.762, within(1e-12));
         assertThat(home.planted()).isEqualTo(LocalDate.of(2012, 5, 4));
-        assertThat(home.previousCrop()).isEqualTo(PreviousCrop.SOYBEAN);
-        assertThat(home.drainage()).isEqualTo(Drainage.TILED);
-        assertThat(home.tillage()).isEqualTo(Tillage.REDUCED);
-        assertThat(home.residueCover()).isCloseTo(0.30, within(1e-12));
+        assertThat(home.seedbed().previousCrop()).isEqualTo(PreviousCrop.SOYBEAN);
+        assertThat(home.land().drainage()).isEqualTo(Drainage.TILED);
+        assertThat(home.seedbed().tillage()).isEqualTo(Tillage.REDUCED);
+        assertThat(home.seedbed().residueCover()).isCloseTo(0.30, within(1e-12));
         assertThat(home.soil().texture()).isEqualTo(org.earleaf.soil.Texture.SILT_LOAM);
         assertThat(farm.zones()).extracting(Zone::label).containsExactly("Home", "Creek, hill", "Creek, flat");
         assertThat(farm.zones().get(1).soil()).isEqualTo(farm.zones().get(2).soil());

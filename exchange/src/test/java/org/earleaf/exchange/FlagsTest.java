@@ -69,14 +69,14 @@ class FlagsTest {
                         "05-04,108",
                         "05-04,124",
                         "fields.csv, row 2, column relative_maturity_d",
-                        f -> f.zones().get(0).relativeMaturity_d(),
+                        f -> f.zones().get(0).planting().hybrid().relativeMaturity_d(),
                         120),
                 new Clamp(
                         "fields.csv",
                         "32000",
                         "50000",
                         "fields.csv, row 2, column population_ac",
-                        f -> f.zones().get(0).population_m2(),
+                        f -> f.zones().get(0).planting().population_m2(),
                         10.5),
                 new Clamp(
                         "fields.csv",
@@ -97,7 +97,7 @@ class FlagsTest {
                         ",108,",
                         ",,",
                         "fields.csv, row 2, column relative_maturity_d",
-                        f -> f.zones().get(0).relativeMaturity_d(),
+                        f -> f.zones().get(0).planting().hybrid().relativeMaturity_d(),
                         108),
                 new Clamp(
                         "readings.csv",
@@ -164,7 +164,7 @@ class FlagsTest {
         TinyFolder folder = TinyFolder.us();
         folder.edit("fields.csv", "drainage,tillage", "spare,waste");
         Farm farm = read(folder);
-        assertThat(farm.zones()).allMatch(z -> z.drainage() == Drainage.WELL && z.tillage() == Tillage.REDUCED);
+        assertThat(farm.zones()).allMatch(z -> z.land().drainage() == Drainage.WELL && z.seedbed().tillage() == Tillage.REDUCED);
         assertThat(farm.flags())
                 .containsOnlyOnce(
                         new Flag("fields.csv, column drainage", "no such column; well is taken in every row"),
@@ -206,7 +206,7 @@ class FlagsTest {
         assertThat(farm.zones().get(0).crop()).isEqualTo("wheat");
         assertThat(farm.zones().get(0).planted()).isEqualTo(LocalDate.of(2011, 10, 5));
         assertThat(farm.zones().get(0).isCorn()).isFalse();
-        assertThat(farm.zones().get(0).population_m2()).isNaN();
+        assertThat(farm.zones().get(0).planting().population_m2()).isNaN();
     }
 
     @Test

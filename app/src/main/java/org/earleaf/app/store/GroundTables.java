@@ -3,6 +3,8 @@ package org.earleaf.app.store;
 
 import static org.earleaf.app.store.Names.Kind.FIELD;
 
+import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.Hybrid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -115,18 +117,18 @@ final class GroundTables {
                         .number("area_ha", "area", Zone::area_ha, Shown.AREA)
                         .text("crop", "crop", Zone::crop)
                         .text("planted", "planted", Zone::planted)
-                        .number("relative_maturity_d", "relative maturity [d]", Zone::relativeMaturity_d, Shown.PLAIN)
-                        .number("population_m2", "population", Zone::population_m2, Shown.PLANTS)
+                        .number("relative_maturity_d", "relative maturity [d]", z -> z.planting().hybrid().relativeMaturity_d(), Shown.PLAIN)
+                        .number("population_m2", "population", z -> z.planting().population_m2(), Shown.PLANTS)
                         .number("row_spacing_m", "row spacing", Zone::rowSpacing_m, Shown.SPACING)
-                        .text("previous_crop", "previous crop", Zone::previousCrop)
-                        .text("drainage", "drainage", Zone::drainage)
-                        .text("tillage", "tillage", Zone::tillage)
-                        .number("residue_cover", "residue cover", Zone::residueCover, Shown.SHARE)
-                        .number("curve_number", "curve number", Zone::curveNumber, Shown.PLAIN)
-                        .text("hybrid", "hybrid", Zone::hybrid)
-                        .number("gdd_silk", "heat to silk [F d]", Zone::gddSilk, Shown.PLAIN)
-                        .number("gdd_black_layer", "heat to black layer [F d]", Zone::gddBlackLayer, Shown.PLAIN)
-                        .number("yield_goal_kg_ha", "yield goal, dry grain", Zone::yieldGoal_kgHa, Shown.RATE)
+                        .text("previous_crop", "previous crop", z -> z.seedbed().previousCrop())
+                        .text("drainage", "drainage", z -> z.land().drainage())
+                        .text("tillage", "tillage", z -> z.seedbed().tillage())
+                        .number("residue_cover", "residue cover", z -> z.seedbed().residueCover(), Shown.SHARE)
+                        .number("curve_number", "curve number", z -> z.land().curveNumber(), Shown.PLAIN)
+                        .text("hybrid", "hybrid", z -> z.planting().hybrid().name())
+                        .number("gdd_silk", "heat to silk [F d]", z -> z.planting().hybrid().gddSilk(), Shown.PLAIN)
+                        .number("gdd_black_layer", "heat to black layer [F d]", z -> z.planting().hybrid().gddBlackLayer(), Shown.PLAIN)
+                        .number("yield_goal_kg_ha", "yield goal, dry grain", z -> z.planting().yieldGoal_kgHa(), Shown.RATE)
                         .text("texture", "texture", z -> z.soil().texture().word()))
                 .read(r -> zone(r, byPlace));
     }
@@ -134,27 +136,33 @@ final class GroundTables {
     private static Zone zone(Row r, Map<Place, Map<Integer, Layer>> soil) {
         Place place = new Place(r.called(FIELD, "field"), r.text("zone"));
         ZoneId id = new ZoneId(new FieldId(r.text("field")), place.zone());
+        Map<Integer, Layer> layers = Objects.requireNonNullElse(soil.get(place), Map.of());
+        var hybrid = new Hybrid(
+                r.text("hybrid"),
+                r.number("relative_maturity_d"),
+                r.number("gdd_silk"),
+                r.number("gdd_black_layer"));
+        var planting = new Zone.Planting(
+                r.text("crop"),
+                r.date("planted"),
+                hybrid,
+                r.number("population_m2"),
+                r.number("row_spacing_m"),
+                r.number("yield_goal_kg_ha"));
+        var land = new Zone.Land(
+                profile(List.copyOf(layers.values()), r.text("texture")),
+                r.word(Drainage.class, "drainage"),
+                r.number("curve_number"));
+        var seedbed = new Zone.Seedbed(
+                r.word(PreviousCrop.class, "previous_crop"),
+                r.word(Tillage.class, "tillage"),
+                r.number("residue_cover"));
         return new Zone(
                 new ZoneName(id, place.field(), place.zone()),
                 r.number("area_ha"),
-                r.text("crop"),
-                r.date("planted"),
-                r.number("relative_maturity_d"),
-                r.number("population_m2"),
-                r.number("row_spacing_m"),
-                r.word(PreviousCrop.class, "previous_crop"),
-                r.word(Drainage.class, "drainage"),
-                r.word(Tillage.class, "tillage"),
-                r.number("residue_cover"),
-                r.number("curve_number"),
-                r.text("hybrid"),
-                r.number("gdd_silk"),
-                r.number("gdd_black_layer"),
-                r.number("yield_goal_kg_ha"),
-                profile(
-                        Objects.requireNonNullElse(soil.get(place), Map.<Integer, Layer>of()).values().stream()
-                                .toList(),
-                        r.text("texture")),
+                planting,
+                land,
+                seedbed,
                 DiseaseColumns.read(r));
     }
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.ZoneName;
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -132,25 +135,7 @@ public final class Farms {
                 List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN)),
                 "soil.csv",
                 new ArrayList<>());
-        return new Zone(
-                field,
-                zone,
-                area_ha,
-                "corn",
-                FIRST,
-                108,
-                8,
-                .762,
-                PreviousCrop.SOYBEAN,
-                Drainage.TILED,
-                Tillage.REDUCED,
-                UNKNOWN,
-                UNKNOWN,
-                "",
-                UNKNOWN,
-                UNKNOWN,
-                UNKNOWN,
-                soil);
+        return new Zone(ZoneName.of(field, zone), area_ha, new Zone.Planting("corn", FIRST, Hybrid.ofMaturity(108), 8, .762, UNKNOWN), new Zone.Land(soil, Drainage.TILED, UNKNOWN), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, UNKNOWN), DiseaseFacts.NOT_GIVEN);
     }
 
     public static Pass pass(String id, String field, LocalDate date, double n_kgHa, Pass.State state) {
@@ -240,26 +225,7 @@ public final class Farms {
                         new Horizon(300, 1524, clay, sand / 2 + 5, .5, 7, 12, 1.4, .12, .28)),
                 "soil.csv",
                 new ArrayList<>());
-        return new Zone(
-                "Field " + k + word(),
-                word(),
-                1 + amount(),
-                any(new String[] {"corn", "soybean"}),
-                date(),
-                maybe(),
-                maybe(),
-                maybe(),
-                any(PreviousCrop.values()),
-                any(Drainage.values()),
-                any(Tillage.values()),
-                maybe(),
-                maybe(),
-                word(),
-                maybe(),
-                maybe(),
-                maybe(),
-                soil,
-                RandomLabels.disease(random));
+        return new Zone(ZoneName.of("Field " + k + word(), word()), 1 + amount(), new Zone.Planting(any(new String[] {"corn", "soybean"}), date(), new Hybrid(word(), maybe(), maybe(), maybe()), maybe(), maybe(), maybe()), new Zone.Land(soil, any(Drainage.values()), maybe()), new Zone.Seedbed(any(PreviousCrop.values()), any(Tillage.values()), maybe()), RandomLabels.disease(random));
     }
 
     private Pass pass(int k) {

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.ZoneName;
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -75,25 +78,7 @@ public class Fixture implements FarmDay {
             String field, String zone, double ha, double spacing_m, double sand, double clay, PreviousCrop before) {
         Horizon top = new Horizon(0, 300, sand, clay, 3.2, 6.4, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
         Horizon below = new Horizon(300, 1524, sand, clay, .8, 6.6, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
-        return new Zone(
-                field,
-                zone,
-                ha,
-                "corn",
-                LocalDate.of(2026, 5, 4),
-                108,
-                8.2,
-                spacing_m,
-                before,
-                Drainage.WELL,
-                Tillage.REDUCED,
-                Double.NaN,
-                Double.NaN,
-                "Demo 108",
-                Double.NaN,
-                Double.NaN,
-                Double.NaN,
-                SoilProfile.of(List.of(top, below), field, new ArrayList<>()));
+        return new Zone(ZoneName.of(field, zone), ha, new Zone.Planting("corn", LocalDate.of(2026, 5, 4), new Hybrid("Demo 108", 108, Double.NaN, Double.NaN), 8.2, spacing_m, Double.NaN), new Zone.Land(SoilProfile.of(List.of(top, below), field, new ArrayList<>()), Drainage.WELL, Double.NaN), new Zone.Seedbed(before, Tillage.REDUCED, Double.NaN), DiseaseFacts.NOT_GIVEN);
     }
 
     private static Rig rig(String name, String kind, double clearance_m, Set<Placement> placements) {
@@ -182,7 +167,7 @@ public class Fixture implements FarmDay {
     }
 
     private static double start(Zone zone) {
-        return zone.previousCrop() == PreviousCrop.SOYBEAN ? 130 : 55;
+        return zone.seedbed().previousCrop() == PreviousCrop.SOYBEAN ? 130 : 55;
     }
 
     private Outlook look(Zone zone, SeasonTrace trace) {

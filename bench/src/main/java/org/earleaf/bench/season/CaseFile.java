@@ -71,16 +71,16 @@ final class CaseFile {
 
     private void ground(SeasonSetup s, SeasonCase c) {
         one("days", c.days());
-        one("planted", s.planted().toEpochDay() - s.first().toEpochDay());
+        one("planted", s.crop().planted().toEpochDay() - s.first().toEpochDay());
         one("row_share", s.rowShare());
-        one("population", s.population_m2());
-        one("drain_max", s.drainMax_mm());
-        one("curve", s.curveNumber());
-        one("cover", s.residueCover());
-        one("residue", s.residue_kgHa());
-        one("residue_cn", s.residueCn());
-        one("buried", s.residueBuried() ? 1 : 0);
-        one("soil_temperature", s.soilTemperature_C());
+        one("population", s.crop().population_m2());
+        one("drain_max", s.ground().drainMax_mm());
+        one("curve", s.ground().curveNumber());
+        one("cover", s.lastCrop().cover());
+        one("residue", s.lastCrop().residue_kgHa());
+        one("residue_cn", s.lastCrop().residueCn());
+        one("buried", s.lastCrop().buried() ? 1 : 0);
+        one("soil_temperature", s.start().soilTemperature_C());
         SoilProfile soil = s.soil();
         water("wp", soil, SoilWater::wp);
         water("fc", soil, SoilWater::fc);
@@ -90,8 +90,8 @@ final class CaseFile {
         layers("om", soil.om_pct());
         layers("ph", soil.ph());
         layers("cec", soil.cec_cmolKg());
-        layers("nitrate", s.nitrate_ppm());
-        layers("ammonium", s.ammonium_ppm());
+        layers("nitrate", s.start().nitrate_ppm());
+        layers("ammonium", s.start().ammonium_ppm());
         line("thickness", IntStream.range(0, SoilProfile.LAYERS).mapToDouble(SoilProfile::thickness_mm));
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.bench.season;
 
+import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -131,25 +132,6 @@ final class Cases {
         int n = SoilProfile.LAYERS;
         SoilProfile soil = new SoilProfile(
                 water, density, om, Collections.nCopies(n, 6.5), Collections.nCopies(n, 18.0), Texture.SILT_LOAM);
-        return new SeasonSetup(
-                first,
-                planted,
-                110,
-                8,
-                .762,
-                Double.NaN,
-                Double.NaN,
-                true,
-                soil,
-                13,
-                75,
-                .5,
-                residue_kgHa,
-                60,
-                false,
-                List.of(6., 5., 4., 3., 2., 1.5),
-                Collections.nCopies(n, 2.0),
-                soil_C,
-                Double.NaN);
+        return new SeasonSetup(first, new SeasonSetup.Crop(planted, Hybrid.ofMaturity(110), 8, .762, true), new SeasonSetup.Ground(soil, 13, 75, Double.NaN), new SeasonSetup.LastCrop(.5, residue_kgHa, 60, false), new SeasonSetup.Start(List.of(6., 5., 4., 3., 2., 1.5), Collections.nCopies(n, 2.0), soil_C));
     }
 }

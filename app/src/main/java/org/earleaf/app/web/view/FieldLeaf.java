@@ -150,9 +150,9 @@ public record FieldLeaf(
                         "planted2",
                         Dates.day(z.planted()),
                         "relativeMaturity",
-                        Format.number(z.relativeMaturity_d(), 0),
+                        Format.number(z.planting().hybrid().relativeMaturity_d(), 0),
                         "plants",
-                        format.plants(z.population_m2())))));
+                        format.plants(z.planting().population_m2())))));
         all.add(new Figured(
                 Figure.STAGE,
                 o.leafCollars() > 0

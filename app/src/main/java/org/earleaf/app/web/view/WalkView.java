@@ -169,7 +169,7 @@ public record WalkView(
             case AMMONIUM -> ppm(o, Cell.AMMONIUM);
             case HEIGHT -> stands ? format.length(o.height_cm().p50()) : "";
             case STAGE -> stands ? o.stage() : "";
-            case STAND -> format.plants(zone.population_m2()).replace(",", "");
+            case STAND -> format.plants(zone.planting().population_m2()).replace(",", "");
             case RAIN -> format.rain(t.at(k, Daily.RAIN));
             default -> "";
         };

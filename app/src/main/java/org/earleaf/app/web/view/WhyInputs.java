@@ -232,14 +232,14 @@ final class WhyInputs {
                                 "planted",
                                 Dates.day(zone.planted()),
                                 "relativeMaturity",
-                                Format.number(zone.relativeMaturity_d(), 0),
+                                Format.number(zone.planting().hybrid().relativeMaturity_d(), 0),
                                 "plants",
-                                format.plants(zone.population_m2())),
+                                format.plants(zone.planting().population_m2())),
                         you()),
                 new Input(
                         tell("page.why-inputs.rows-before-tillage-drainage"),
                         format.length(100 * zone.rowSpacing_m()) + " " + format.lengthUnit() + ", "
-                                + Stream.of(zone.previousCrop(), zone.tillage(), zone.drainage())
+                                + Stream.of(zone.seedbed().previousCrop(), zone.seedbed().tillage(), zone.land().drainage())
                                         .map(t -> t.toString().toLowerCase(Locale.US))
                                         .reduce((a, b) -> a + ", " + b)
                                         .orElse(""),
