@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
+import org.earleaf.farm.RigId;
 import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.ZoneName;
 import org.earleaf.field.Hybrid;
@@ -85,38 +86,8 @@ final class Twin {
     Farm farm(List<Reading> readings, List<Regret.Made> made, LocalDate date) {
         double perKg = NITROGEN_USD_LB / Units.KG_PER_LB;
         Pass starter = pass(zone.planted(), starter_kgHa, Placement.INCORPORATED);
-        Rig highboy = new Rig(
-                "highboy",
-                "self-propelled",
-                1.83,
-                27,
-                4,
-                2,
-                5,
-                1e5,
-                4e5,
-                2,
-                Set.of(Placement.ROW_BASE),
-                PASS_USD_AC / Units.HA_PER_AC,
-                0,
-                0,
-                .65);
-        Rig coulter = new Rig(
-                "coulter bar",
-                "toolbar",
-                1.1,
-                12,
-                4,
-                2,
-                4,
-                1e5,
-                4e5,
-                1,
-                Set.of(Placement.MID_INJECT),
-                (PASS_USD_AC + 2) / Units.HA_PER_AC,
-                0,
-                0,
-                .65);
+        Rig highboy = new Rig(RigId.called("highboy"), "self-propelled", new Rig.Clearance(1.83, Double.NaN), new Rig.Boom(27, 2, 1e5, 4e5), new Rig.Tank(4, 0, 0), new Rig.Pace(2, 5, .65), Set.of(Placement.ROW_BASE), PASS_USD_AC / Units.HA_PER_AC);
+        Rig coulter = new Rig(RigId.called("coulter bar"), "toolbar", new Rig.Clearance(1.1, Double.NaN), new Rig.Boom(12, 1, 1e5, 4e5), new Rig.Tank(4, 0, 0), new Rig.Pace(2, 4, .65), Set.of(Placement.MID_INJECT), (PASS_USD_AC + 2) / Units.HA_PER_AC);
         List<Pass> passes = new ArrayList<>(List.of(starter));
         for (Regret.Made m : made) {
             passes.add(pass(m.date(), m.nitrogen_kgHa(), m.placement()));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
+import org.earleaf.farm.RigId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -45,21 +46,6 @@ public final class Rescue {
     /** Its owner knows its boom, tank and settings; they play no part in what a pass is worth. */
     private static Rig hired(String name, double clearance_m, Placement placement, double cost_usdHa) {
         double unknown = Double.NaN;
-        return new Rig(
-                name,
-                "hired",
-                clearance_m,
-                unknown,
-                unknown,
-                unknown,
-                unknown,
-                unknown,
-                unknown,
-                0,
-                Set.of(placement),
-                cost_usdHa,
-                unknown,
-                unknown,
-                unknown);
+        return new Rig(RigId.called(name), "hired", new Rig.Clearance(clearance_m, Double.NaN), new Rig.Boom(unknown, 0, unknown, unknown), new Rig.Tank(unknown, unknown, unknown), new Rig.Pace(unknown, unknown, unknown), Set.of(placement), cost_usdHa);
     }
 }

@@ -27,13 +27,13 @@ public final class Checks {
     /** Of a rig: fastest above slowest, highest pressure above lowest, and sprays in no lower corn than it clears. */
     public static List<Problem> rig(Rig rig) {
         List<Problem> found = new ArrayList<>();
-        if (rig.speedMin_ms() > rig.speedMax_ms()) {
+        if (rig.pace().slowest_ms() > rig.pace().fastest_ms()) {
             found.add(Gathered.problem("range.turned", "speed_max", ""));
         }
-        if (rig.pressureMin_Pa() > rig.pressureMax_Pa()) {
+        if (rig.boom().lowest_Pa() > rig.boom().highest_Pa()) {
             found.add(Gathered.problem("range.turned", "pressure_max", ""));
         }
-        if (rig.sprayClearance_m() < rig.clearance_m()) {
+        if (rig.clearance().spray_m() < rig.clearance_m()) {
             found.add(Gathered.problem("rig.spray-clearance-below-clearance", "spray_clearance", ""));
         }
         return found;

@@ -6,118 +6,63 @@ import org.earleaf.field.Placement;
 import org.earleaf.units.Called;
 
 /**
- * A machine that makes passes.
+ * A machine that makes passes. {@code NaN} means not known.
  *
  * @param called its name
  * @param kind "self-propelled", "pulled", "toolbar", "tender" or "hired"
- * @param clearance_m lowest member over a row
- * @param width_m boom or bar width
- * @param tank_m3 usable tank
- * @param speedMin_ms slowest working speed
- * @param speedMax_ms fastest working speed
- * @param pressureMin_Pa lowest pressure at the outlet
- * @param pressureMax_Pa highest pressure at the outlet
- * @param outletsPerRow drop hoses a row (1 in the middle, 2 at both sides of the base)
  * @param placements what it can do
  * @param cost_usdHa cost of a pass without product [$/ha]
- * @param heel_m3 volume that stays in the tank
- * @param prime_m3 volume that fills the lines
- * @param fieldEfficiency share of field time at full width
- * @param sprayClearance_m crop height up to which it is driven for spraying although the lowest member brushes the crop:
- *     the owner's choice, the plants that it bends are counted; NaN: as its clearance
  */
 public record Rig(
         Called<RigId> called,
         String kind,
-        double clearance_m,
-        double width_m,
-        double tank_m3,
-        double speedMin_ms,
-        double speedMax_ms,
-        double pressureMin_Pa,
-        double pressureMax_Pa,
-        int outletsPerRow,
+        Clearance clearance,
+        Boom boom,
+        Tank tank,
+        Pace pace,
         Set<Placement> placements,
-        double cost_usdHa,
-        double heel_m3,
-        double prime_m3,
-        double fieldEfficiency,
-        double sprayClearance_m) {
+        double cost_usdHa) {
+    /**
+     * What it clears.
+     *
+     * @param row_m lowest member over a row
+     * @param spray_m crop height up to which it is driven for spraying although the lowest member brushes the crop: the
+     *     owner's choice, the plants that it bends are counted; NaN: as over a row
+     */
+    public record Clearance(double row_m, double spray_m) {}
+
+    /**
+     * Boom or bar.
+     *
+     * @param outletsPerRow drop hoses a row (1 in the middle, 2 at both sides of the base)
+     * @param lowest_Pa lowest pressure at the outlet
+     * @param highest_Pa highest pressure at the outlet
+     */
+    public record Boom(double width_m, int outletsPerRow, double lowest_Pa, double highest_Pa) {}
+
+    /**
+     * @param usable_m3 what it carries
+     * @param heel_m3 volume that stays in the tank
+     * @param prime_m3 volume that fills the lines
+     */
+    public record Tank(double usable_m3, double heel_m3, double prime_m3) {
+        /** What is mixed and reaches no ground. */
+        public double unapplied_m3() {
+            return heel_m3 + prime_m3;
+        }
+    }
+
+    /**
+     * How it gets over the ground.
+     *
+     * @param slowest_ms slowest working speed
+     * @param fastest_ms fastest working speed
+     * @param fieldEfficiency share of field time at full width
+     */
+    public record Pace(double slowest_ms, double fastest_ms, double fieldEfficiency) {}
+
     public Rig {
         placements = Set.copyOf(placements);
-    }
-
-    /** One that was never called otherwise. */
-    public Rig(
-            String name,
-            String kind,
-            double clearance_m,
-            double width_m,
-            double tank_m3,
-            double speedMin_ms,
-            double speedMax_ms,
-            double pressureMin_Pa,
-            double pressureMax_Pa,
-            int outletsPerRow,
-            Set<Placement> placements,
-            double cost_usdHa,
-            double heel_m3,
-            double prime_m3,
-            double fieldEfficiency,
-            double sprayClearance_m) {
-        this(
-                new Called<>(new RigId(name), name),
-                kind,
-                clearance_m,
-                width_m,
-                tank_m3,
-                speedMin_ms,
-                speedMax_ms,
-                pressureMin_Pa,
-                pressureMax_Pa,
-                outletsPerRow,
-                placements,
-                cost_usdHa,
-                heel_m3,
-                prime_m3,
-                fieldEfficiency,
-                sprayClearance_m);
-    }
-
-    /** A rig that is driven in no crop taller than it clears. */
-    public Rig(
-            String name,
-            String kind,
-            double clearance_m,
-            double width_m,
-            double tank_m3,
-            double speedMin_ms,
-            double speedMax_ms,
-            double pressureMin_Pa,
-            double pressureMax_Pa,
-            int outletsPerRow,
-            Set<Placement> placements,
-            double cost_usdHa,
-            double heel_m3,
-            double prime_m3,
-            double fieldEfficiency) {
-        this(
-                name,
-                kind,
-                clearance_m,
-                width_m,
-                tank_m3,
-                speedMin_ms,
-                speedMax_ms,
-                pressureMin_Pa,
-                pressureMax_Pa,
-                outletsPerRow,
-                placements,
-                cost_usdHa,
-                heel_m3,
-                prime_m3,
-                fieldEfficiency,
-                Double.NaN);
     }
 
     public RigId id() {
@@ -130,8 +75,20 @@ public record Rig(
 
     /** The crop height it may enter with a placement. */
     public double clearance_m(Placement placement) {
-        boolean more = placement.isSpray() && sprayClearance_m > clearance_m;
-        return more ? sprayClearance_m : clearance_m;
+        boolean more = placement.isSpray() && clearance.spray_m() > clearance.row_m();
+        return more ? clearance.spray_m() : clearance.row_m();
+    }
+
+    public double clearance_m() {
+        return clearance.row_m();
+    }
+
+    public double width_m() {
+        return boom.width_m();
+    }
+
+    public double tank_m3() {
+        return tank.usable_m3();
     }
 
     public boolean isTender() {

@@ -51,7 +51,7 @@ public record PassNeed(
     /** Outlets that serve one row: hoses at the base as the rig has them, one in a middle. */
     public int outletsPerRow() {
         boolean atRow = placement == Placement.ROW_BASE || placement == Placement.ROW_INJECT;
-        return atRow ? Math.max(1, rig.outletsPerRow()) : 1;
+        return atRow ? Math.max(1, rig.boom().outletsPerRow()) : 1;
     }
 
     /** Width that one outlet serves. */

@@ -86,12 +86,12 @@ public final class RigSetup {
         this.rig = need.rig();
         this.speeds = WorkingSpeed.of(need.placement(), need.height_m()).within(rig);
         this.speed_ms = Double.isNaN(need.speed_ms()) ? speeds.cruise_ms() : need.speed_ms();
-        double streamLow_Pa = Math.max(STREAM_LOW_PA, rig.pressureMin_Pa());
-        double streamHigh_Pa = Math.min(STREAM_HIGH_PA, rig.pressureMax_Pa());
+        double streamLow_Pa = Math.max(STREAM_LOW_PA, rig.boom().lowest_Pa());
+        double streamHigh_Pa = Math.min(STREAM_HIGH_PA, rig.boom().highest_Pa());
         // A rig whose pressures do not meet the usual ones of streams keeps its own.
         boolean stream = need.isByRow() && streamLow_Pa < streamHigh_Pa;
-        this.low_Pa = stream ? streamLow_Pa : rig.pressureMin_Pa();
-        this.high_Pa = stream ? streamHigh_Pa : rig.pressureMax_Pa();
+        this.low_Pa = stream ? streamLow_Pa : rig.boom().lowest_Pa();
+        this.high_Pa = stream ? streamHigh_Pa : rig.boom().highest_Pa();
     }
 
     public static Answer find(PassNeed need) {

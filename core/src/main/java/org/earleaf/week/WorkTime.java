@@ -41,7 +41,7 @@ final class WorkTime {
     }
 
     static boolean isPaceTold(Rig rig) {
-        return rig.width_m() > 0 && rig.speedMax_ms() > 0;
+        return rig.width_m() > 0 && rig.pace().fastest_ms() > 0;
     }
 
     /** NaN: the rig cannot go so slowly, or so fast, as the placement asks for. */
@@ -52,7 +52,8 @@ final class WorkTime {
             WorkingSpeed speed = WorkingSpeed.of(
                             way.placement(), pass.outlook().height_cm().p90() / 100)
                     .within(rig);
-            double efficiency = rig.fieldEfficiency() > 0 ? rig.fieldEfficiency() : FieldCapacity.SPRAYER_EFFICIENCY;
+            double known = rig.pace().fieldEfficiency();
+            double efficiency = known > 0 ? known : FieldCapacity.SPRAYER_EFFICIENCY;
             pace_m2s = speed.isEmpty()
                     ? Double.NaN
                     : FieldCapacity.capacity_m2s(speed.cruise_ms(), rig.width_m(), efficiency);

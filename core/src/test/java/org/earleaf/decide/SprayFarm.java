@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
+import org.earleaf.farm.RigId;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -110,22 +111,7 @@ public final class SprayFarm {
         Farm f = new TestFarm().farm();
         DiseaseFacts disease = new DiseaseFacts(5, Map.of(Disease.NORTHERN_LEAF_BLIGHT, 3.0), Set.of(), true);
         Zone susceptible = RecordCopy.with(f.zones().get(0), "disease", disease);
-        Rig high = new Rig(
-                "high",
-                "self-propelled",
-                clearance_in * .0254,
-                27,
-                4,
-                2,
-                5,
-                1e5,
-                4e5,
-                2,
-                Set.of(Placement.OVER_THE_TOP, Placement.BOTH),
-                7 / Units.HA_PER_AC,
-                0,
-                0,
-                .65);
+        Rig high = new Rig(RigId.called("high"), "self-propelled", new Rig.Clearance(clearance_in * .0254, Double.NaN), new Rig.Boom(27, 2, 1e5, 4e5), new Rig.Tank(4, 0, 0), new Rig.Pace(2, 5, .65), Set.of(Placement.OVER_THE_TOP, Placement.BOTH), 7 / Units.HA_PER_AC);
         List<Product> products = List.of(
                 product("F1", "SC", 120, ProductKind.FUNGICIDE),
                 product("I1", "EC", 88, ProductKind.INSECTICIDE),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
+import org.earleaf.farm.RigId;
 import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.ZoneName;
 import org.earleaf.field.Hybrid;
@@ -146,22 +147,7 @@ public final class TestFarm {
     }
 
     private static Rig rig(String name, double clearance_in, Set<Placement> placements, double usdAc) {
-        return new Rig(
-                name,
-                "self-propelled",
-                clearance_in * .0254,
-                27,
-                4,
-                2,
-                5,
-                1e5,
-                4e5,
-                2,
-                placements,
-                usdAc / Units.HA_PER_AC,
-                0,
-                0,
-                .65);
+        return new Rig(RigId.called(name), "self-propelled", new Rig.Clearance(clearance_in * .0254, Double.NaN), new Rig.Boom(27, 2, 1e5, 4e5), new Rig.Tank(4, 0, 0), new Rig.Pace(2, 5, .65), placements, usdAc / Units.HA_PER_AC);
     }
 
     private WeatherSeries weather() {

@@ -4,6 +4,7 @@ package org.earleaf.week;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.earleaf.farm.RigId;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,22 +49,7 @@ class WeekTest {
     private static Week week;
 
     private static Rig rig(String name, String kind, double feet, double gallons, Set<Placement> placements) {
-        return new Rig(
-                name,
-                kind,
-                1.83,
-                feet * Units.M_PER_FT,
-                gallons * Units.M3_PER_GAL,
-                2,
-                10 * Units.MS_PER_MPH,
-                1e5,
-                4e5,
-                2,
-                placements,
-                9 / Units.HA_PER_AC,
-                0,
-                0,
-                .70);
+        return new Rig(RigId.called(name), kind, new Rig.Clearance(1.83, Double.NaN), new Rig.Boom(feet * Units.M_PER_FT, 2, 1e5, 4e5), new Rig.Tank(gallons * Units.M3_PER_GAL, 0, 0), new Rig.Pace(2, 10 * Units.MS_PER_MPH, .70), placements, 9 / Units.HA_PER_AC);
     }
 
     private static final Rig WIDE = rig("wide", "self-propelled", 90, 1200, Set.of(Placement.ROW_BASE));

@@ -143,30 +143,35 @@ final class FieldsCsv {
             names.add(f, z, day, corn);
         }
         double ha = row.number(area);
-        double days = number(row, maturity, corn, USUAL_MATURITY_D);
-        double plants = number(row, population, corn, USUAL_POPULATION_M2);
-        double rows_m = number(row, spacing, corn, USUAL_ROW_SPACING_M);
-        PreviousCrop before = row.word(previous, PreviousCrop::findByWord, PreviousCrop.words())
-                .orElse(PreviousCrop.OTHER);
+        // A row without a good day is refused below, whatever stands for it until then.
+        Zone.Planting planting = planting(row, c, day.orElse(LocalDate.EPOCH));
+        Zone.Seedbed bed = seedbed(row);
         Drainage drain = row.word(drainage, Drainage::findByWord, Drainage.words(), Drainage.WELL, "well");
-        Tillage till = row.word(tillage, Tillage::findByWord, Tillage.words(), Tillage.REDUCED, "reduced");
-        double cover = row.number(residue);
         double cn = row.number(curve);
-        String seed = row.text(hybrid);
-        double gddSilk = row.number(silk);
-        double gddBlack = row.number(blackLayer);
-        double grain = row.number(goal);
         DiseaseFacts known = disease.read(row);
         ZoneName called = new ZoneName(new ZoneId(new FieldId(id.of(row, f)), z), f, z);
         if (!row.isGood() || day.isEmpty()) {
             return Optional.empty();
         }
-        var planting = new Zone.Planting(
-                c, day.get(), new Hybrid(seed, days, gddSilk, gddBlack), plants, rows_m, grain);
-        var bed = new Zone.Seedbed(before, till, cover);
         Function<SoilProfile, Zone> with =
                 soil -> new Zone(called, ha, planting, new Zone.Land(soil, drain, cn), bed, known);
         return Optional.of(new FieldRow(row.line(), f, z, ha, with));
+    }
+
+    private Zone.Planting planting(Row row, String crop, LocalDate day) {
+        boolean corn = crop.equals("corn");
+        double days = number(row, maturity, corn, USUAL_MATURITY_D);
+        double plants = number(row, population, corn, USUAL_POPULATION_M2);
+        double rows_m = number(row, spacing, corn, USUAL_ROW_SPACING_M);
+        Hybrid seed = new Hybrid(row.text(hybrid), days, row.number(silk), row.number(blackLayer));
+        return new Zone.Planting(crop, day, seed, plants, rows_m, row.number(goal));
+    }
+
+    private Zone.Seedbed seedbed(Row row) {
+        PreviousCrop before = row.word(previous, PreviousCrop::findByWord, PreviousCrop.words())
+                .orElse(PreviousCrop.OTHER);
+        Tillage till = row.word(tillage, Tillage::findByWord, Tillage.words(), Tillage.REDUCED, "reduced");
+        return new Zone.Seedbed(before, till, row.number(residue));
     }
 
     /** An empty cell is the usual value for corn, and nothing for another crop; nor do corn's limits bind that. */

@@ -132,7 +132,7 @@ class FlagsTest {
                         ",60,2,",
                         ",60,,",
                         "rigs.csv, row 2, column outlets_per_row",
-                        f -> f.rigs().get(0).outletsPerRow(),
+                        f -> f.rigs().get(0).boom().outletsPerRow(),
                         1));
     }
 

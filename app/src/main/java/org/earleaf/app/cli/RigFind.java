@@ -3,6 +3,7 @@ package org.earleaf.app.cli;
 
 import static org.earleaf.app.words.Words.tell;
 
+import org.earleaf.farm.RigId;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
@@ -83,22 +84,7 @@ final class RigFind {
         double[] pressure_Pa = pressures_Pa();
         double[] speed_ms = SetupEntry.range(speeds, Ranges.SPEED, "--speeds");
         double no = Double.NaN;
-        return new Rig(
-                tell("cli.rig-find.the-rig"),
-                "self-propelled",
-                no,
-                Ranges.WIDTH.read(boom, "--boom"),
-                Ranges.TANK.read(tank, "--tank"),
-                speed_ms[0],
-                speed_ms[1],
-                pressure_Pa[0],
-                pressure_Pa[1],
-                1,
-                Set.of(Placement.values()),
-                no,
-                0,
-                0,
-                no);
+        return new Rig(RigId.called(tell("cli.rig-find.the-rig")), "self-propelled", new Rig.Clearance(no, Double.NaN), new Rig.Boom(Ranges.WIDTH.read(boom, "--boom"), 1, pressure_Pa[0], pressure_Pa[1]), new Rig.Tank(Ranges.TANK.read(tank, "--tank"), 0, 0), new Rig.Pace(speed_ms[0], speed_ms[1], no), Set.of(Placement.values()), no);
     }
 
     static void print(RigSetup.Answer answer, boolean metric, PrintWriter out) {

@@ -74,17 +74,17 @@ final class ShelfTables {
             .number("clearance_m", "clearance", Rig::clearance_m, Shown.SPACING)
             .number("width_m", "width", Rig::width_m, Shown.WIDTH)
             .number("tank_m3", "tank", Rig::tank_m3, Shown.TANK)
-            .number("speed_min_m_s", "slowest speed", Rig::speedMin_ms, Shown.GROUND_SPEED)
-            .number("speed_max_m_s", "fastest speed", Rig::speedMax_ms, Shown.GROUND_SPEED)
-            .number("pressure_min_pa", "lowest pressure", Rig::pressureMin_Pa, Shown.PRESSURE)
-            .number("pressure_max_pa", "highest pressure", Rig::pressureMax_Pa, Shown.PRESSURE)
-            .text("outlets_per_row", "outlets a row", Rig::outletsPerRow)
+            .number("speed_min_m_s", "slowest speed", r -> r.pace().slowest_ms(), Shown.GROUND_SPEED)
+            .number("speed_max_m_s", "fastest speed", r -> r.pace().fastest_ms(), Shown.GROUND_SPEED)
+            .number("pressure_min_pa", "lowest pressure", r -> r.boom().lowest_Pa(), Shown.PRESSURE)
+            .number("pressure_max_pa", "highest pressure", r -> r.boom().highest_Pa(), Shown.PRESSURE)
+            .text("outlets_per_row", "outlets a row", r -> r.boom().outletsPerRow())
             .text("placements", "placements", r -> words(r.placements()))
             .number("cost_usd_ha", "cost of a pass", Rig::cost_usdHa, Shown.PASS_COST)
-            .number("heel_m3", "heel", Rig::heel_m3, Shown.TANK)
-            .number("prime_m3", "prime", Rig::prime_m3, Shown.TANK)
-            .number("field_efficiency", "field efficiency", Rig::fieldEfficiency, Shown.SHARE)
-            .number("spray_clearance_m", "clearance for spraying", Rig::sprayClearance_m, Shown.SPACING)
+            .number("heel_m3", "heel", r -> r.tank().heel_m3(), Shown.TANK)
+            .number("prime_m3", "prime", r -> r.tank().prime_m3(), Shown.TANK)
+            .number("field_efficiency", "field efficiency", r -> r.pace().fieldEfficiency(), Shown.SHARE)
+            .number("spray_clearance_m", "clearance for spraying", r -> r.clearance().spray_m(), Shown.SPACING)
             .read(ShelfTables::rig);
 
     static final Table<RecipeHead> RECIPES = Table.named(
@@ -207,22 +207,6 @@ final class ShelfTables {
     }
 
     private static Rig rig(Row r) {
-        return new Rig(
-                new Called<>(new RigId(r.text("name")), r.called(RIG, "name")),
-                r.text("kind"),
-                r.number("clearance_m"),
-                r.number("width_m"),
-                r.number("tank_m3"),
-                r.number("speed_min_m_s"),
-                r.number("speed_max_m_s"),
-                r.number("pressure_min_pa"),
-                r.number("pressure_max_pa"),
-                r.whole("outlets_per_row"),
-                placements(r.text("placements")),
-                r.number("cost_usd_ha"),
-                r.number("heel_m3"),
-                r.number("prime_m3"),
-                r.number("field_efficiency"),
-                r.number("spray_clearance_m"));
+        return new Rig(new Called<>(new RigId(r.text("name")), r.called(RIG, "name")), r.text("kind"), new Rig.Clearance(r.number("clearance_m"), r.number("spray_clearance_m")), new Rig.Boom(r.number("width_m"), r.whole("outlets_per_row"), r.number("pressure_min_pa"), r.number("pressure_max_pa")), new Rig.Tank(r.number("tank_m3"), r.number("heel_m3"), r.number("prime_m3")), new Rig.Pace(r.number("speed_min_m_s"), r.number("speed_max_m_s"), r.number("field_efficiency")), placements(r.text("placements")), r.number("cost_usd_ha"));
     }
 }

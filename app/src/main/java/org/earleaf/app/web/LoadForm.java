@@ -107,7 +107,7 @@ public record LoadForm(
                 "",
                 last.map(TankLoad::id).orElse(""),
                 "",
-                volume(rig.heel_m3() + rig.prime_m3(), format));
+                volume(rig.tank().unapplied_m3(), format));
     }
 
     /** A kept load as it stands, to be changed. */

@@ -116,7 +116,7 @@ class NewLoadPage {
                 Double.NaN,
                 zone.area_ha() * 10_000,
                 rig.tank_m3(),
-                rig.heel_m3() + rig.prime_m3(),
+                rig.tank().unapplied_m3(),
                 LoadDraft.Seen.of(today.outlook(zone).leafCollars(), today.on()));
         return keep(draft, new LoadJobs.Job(job, recipe, o.placement()));
     }

@@ -75,7 +75,7 @@ class DatabaseTest {
             Merge tables = new Merge(db.sql());
             assertThat(tables.all(ShelfTables.PRODUCTS).get(0).kind()).isEqualTo(ProductKind.OTHER);
             assertThat(new LabelRows(db.sql()).book().entries()).isEmpty();
-            assertThat(tables.all(ShelfTables.RIGS).get(0).sprayClearance_m()).isNaN();
+            assertThat(tables.all(ShelfTables.RIGS).get(0).clearance().spray_m()).isNaN();
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
+import org.earleaf.farm.RigId;
 import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.ZoneName;
 import org.earleaf.field.Hybrid;
@@ -101,22 +102,7 @@ public final class Farms {
                 new Farm.Shelf(
                         List.of(),
                         List.of(),
-                        List.of(new Rig(
-                                "highboy",
-                                "self-propelled",
-                                1.8,
-                                27.4,
-                                3.8,
-                                2,
-                                5,
-                                1e5,
-                                4e5,
-                                2,
-                                Set.of(Placement.ROW_BASE),
-                                20,
-                                .02,
-                                .01,
-                                .65)),
+                        List.of(new Rig(RigId.called("highboy"), "self-propelled", new Rig.Clearance(1.8, Double.NaN), new Rig.Boom(27.4, 2, 1e5, 4e5), new Rig.Tank(3.8, .02, .01), new Rig.Pace(2, 5, .65), Set.of(Placement.ROW_BASE), 20)),
                         List.of(),
                         List.of()),
                 new WeatherBook(
@@ -284,23 +270,7 @@ public final class Farms {
 
     private Rig rig(int k) {
         Set<Placement> placements = random.nextBoolean() ? Set.of() : Set.of(Placement.BROADCAST, Placement.MID_INJECT);
-        return new Rig(
-                "rig " + k,
-                "pulled",
-                maybe(),
-                maybe(),
-                maybe(),
-                maybe(),
-                maybe(),
-                maybe(),
-                maybe(),
-                random.nextInt(3),
-                placements,
-                maybe(),
-                maybe(),
-                maybe(),
-                maybe(),
-                maybe());
+        return new Rig(RigId.called("rig " + k), "pulled", new Rig.Clearance(maybe(), maybe()), new Rig.Boom(maybe(), random.nextInt(3), maybe(), maybe()), new Rig.Tank(maybe(), maybe(), maybe()), new Rig.Pace(maybe(), maybe(), maybe()), placements, maybe());
     }
 
     private Recipe recipe(int k) {

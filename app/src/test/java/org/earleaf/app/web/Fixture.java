@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import org.earleaf.farm.RigId;
 import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.ZoneName;
 import org.earleaf.field.Hybrid;
@@ -82,7 +83,7 @@ public class Fixture implements FarmDay {
     }
 
     private static Rig rig(String name, String kind, double clearance_m, Set<Placement> placements) {
-        return new Rig(name, kind, clearance_m, 27.4, 4.5, 2, 6, 1e5, 4e5, 2, placements, 22, .05, .1, .8);
+        return new Rig(RigId.called(name), kind, new Rig.Clearance(clearance_m, Double.NaN), new Rig.Boom(27.4, 2, 1e5, 4e5), new Rig.Tank(4.5, .05, .1), new Rig.Pace(2, 6, .8), placements, 22);
     }
 
     @Override

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import org.earleaf.farm.RigId;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -63,22 +64,7 @@ final class FixtureShelf {
     }
 
     private static Rig sprayer(String name, double clearance_m) {
-        return new Rig(
-                name,
-                "self-propelled",
-                clearance_m,
-                27.4,
-                3.8,
-                2,
-                6,
-                1e5,
-                4e5,
-                2,
-                Set.of(Placement.OVER_THE_TOP, Placement.BROADCAST),
-                20,
-                .03,
-                .02,
-                .65);
+        return new Rig(RigId.called(name), "self-propelled", new Rig.Clearance(clearance_m, Double.NaN), new Rig.Boom(27.4, 2, 1e5, 4e5), new Rig.Tank(3.8, .03, .02), new Rig.Pace(2, 6, .65), Set.of(Placement.OVER_THE_TOP, Placement.BROADCAST), 20);
     }
 
     private static Product product(

@@ -137,13 +137,13 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
                 r.clearance_m() > 0 ? format.length(100 * r.clearance_m()) + unit : "",
                 r.width_m() > 0 ? format.width(r.width_m()) : "",
                 r.tank_m3() > 0 ? Amounts.volume(r.tank_m3(), metric) : "",
-                r.speedMax_ms() > 0
+                r.pace().fastest_ms() > 0
                         ? tell(
                                 "page.rigs.to-2",
                                 "outside",
-                                Format.number(FlowPart.SPEED.outside(r.speedMin_ms(), metric), 0),
+                                Format.number(FlowPart.SPEED.outside(r.pace().slowest_ms(), metric), 0),
                                 "figure",
-                                figure(FlowPart.SPEED, r.speedMax_ms(), 0, format))
+                                figure(FlowPart.SPEED, r.pace().fastest_ms(), 0, format))
                         : "",
                 r.placements().stream().sorted().map(Placement::word).collect(Collectors.joining(", ")));
     }

@@ -67,7 +67,7 @@ public record TankMix(
         Optional<Rig> rig = shop.day().farm().rigs().stream()
                 .filter(r -> r.name().equalsIgnoreCase(load.rig()))
                 .findFirst();
-        double heel_m3 = rig.map(r -> r.heel_m3() + r.prime_m3()).orElse(0.0);
+        double heel_m3 = rig.map(r -> r.tank().unapplied_m3()).orElse(0.0);
         double tank_m3 = rig.map(Rig::tank_m3).orElse(load.volume_m3());
         Optional<Cleanout> clean = shop.residue().map(r -> r.cleanout(heel_m3, tank_m3, shop.labels()));
         TankAdvice advice = TankAdvice.of(
@@ -148,7 +148,7 @@ public record TankMix(
                 load.rate_m3m2(),
                 load.speed_ms(),
                 rig.width_m(),
-                rig.fieldEfficiency(),
+                rig.pace().fieldEfficiency(),
                 shop.day().farm().settings().of(Setting.FILL_TIME) * MINUTE_S,
                 0);
         double lasts_s = trips.lasts_s(tender.get().tank_m3(), 1);
