@@ -9,8 +9,10 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.earleaf.exchange.StationFile;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.outlook.Baseline;
 import org.earleaf.outlook.Spread;
 import org.earleaf.outlook.ZoneEnsemble;
@@ -141,8 +143,16 @@ public final class Forecast {
     }
 
     private static double[] logNitrate(SeasonRun run) {
-        Reading foot =
-                new Reading("", "", "", run.date(), Reading.Kind.NITRATE, 0, "", 0, 304.8, Reading.Position.RANDOM, "");
+        Reading foot = new Reading(
+                "",
+                new FieldPart("", ""),
+                run.date(),
+                Reading.Kind.NITRATE,
+                0,
+                "",
+                new Reading.Sampled(0, 304.8, Reading.Position.RANDOM),
+                "",
+                Scouted.NOTHING);
         double[] seen = new double[run.members()];
         Arrays.setAll(seen, m -> Math.log(Math.max(.1, Observing.of(run, m, foot))));
         return seen;

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
-import org.earleaf.farm.RigId;
-import org.earleaf.field.DiseaseFacts;
-import org.earleaf.field.ZoneName;
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -17,17 +13,23 @@ import org.earleaf.farm.ClearanceFit;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
 import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.FieldPart;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.label.LabelBook;
 import org.earleaf.season.Observing;
 import org.earleaf.season.SeasonRun;
@@ -69,7 +71,19 @@ final class Twin {
         on = LocalDate.of(year, 6, 18).plusDays(random.nextInt(5));
         starter_kgHa = Units.kgHa(40 + 10 * random.nextInt(8));
         double unknown = Double.NaN;
-        zone = new Zone(ZoneName.of("Twin " + seed, ""), 30, new Zone.Planting("corn", LocalDate.of(year, 5, 1).plusDays(random.nextInt(12)), Hybrid.ofMaturity(108), 8, .762, unknown), new Zone.Land(soil, Drainage.TILED, unknown), new Zone.Seedbed(before, Tillage.REDUCED, unknown), DiseaseFacts.NOT_GIVEN);
+        zone = new Zone(
+                ZoneName.of("Twin " + seed, ""),
+                30,
+                new Zone.Planting(
+                        "corn",
+                        LocalDate.of(year, 5, 1).plusDays(random.nextInt(12)),
+                        Hybrid.ofMaturity(108),
+                        8,
+                        .762,
+                        unknown),
+                new Zone.Land(soil, Drainage.TILED, unknown),
+                new Zone.Seedbed(before, Tillage.REDUCED, unknown),
+                DiseaseFacts.NOT_GIVEN);
         ZoneSeason usual = ZoneSeason.of(farm(List.of()), zone, record, on);
         ParameterSet drawn =
                 ParameterDraws.members(usual.parameters(), 1, ~seed * 31).get(0);
@@ -86,8 +100,24 @@ final class Twin {
     Farm farm(List<Reading> readings, List<Regret.Made> made, LocalDate date) {
         double perKg = NITROGEN_USD_LB / Units.KG_PER_LB;
         Pass starter = pass(zone.planted(), starter_kgHa, Placement.INCORPORATED);
-        Rig highboy = new Rig(RigId.called("highboy"), "self-propelled", new Rig.Clearance(1.83, Double.NaN), new Rig.Boom(27, 2, 1e5, 4e5), new Rig.Tank(4, 0, 0), new Rig.Pace(2, 5, .65), Set.of(Placement.ROW_BASE), PASS_USD_AC / Units.HA_PER_AC);
-        Rig coulter = new Rig(RigId.called("coulter bar"), "toolbar", new Rig.Clearance(1.1, Double.NaN), new Rig.Boom(12, 1, 1e5, 4e5), new Rig.Tank(4, 0, 0), new Rig.Pace(2, 4, .65), Set.of(Placement.MID_INJECT), (PASS_USD_AC + 2) / Units.HA_PER_AC);
+        Rig highboy = new Rig(
+                RigId.called("highboy"),
+                "self-propelled",
+                new Rig.Clearance(1.83, Double.NaN),
+                new Rig.Boom(27, 2, 1e5, 4e5),
+                new Rig.Tank(4, 0, 0),
+                new Rig.Pace(2, 5, .65),
+                Set.of(Placement.ROW_BASE),
+                PASS_USD_AC / Units.HA_PER_AC);
+        Rig coulter = new Rig(
+                RigId.called("coulter bar"),
+                "toolbar",
+                new Rig.Clearance(1.1, Double.NaN),
+                new Rig.Boom(12, 1, 1e5, 4e5),
+                new Rig.Tank(4, 0, 0),
+                new Rig.Pace(2, 4, .65),
+                Set.of(Placement.MID_INJECT),
+                (PASS_USD_AC + 2) / Units.HA_PER_AC);
         List<Pass> passes = new ArrayList<>(List.of(starter));
         for (Regret.Made m : made) {
             passes.add(pass(m.date(), m.nitrogen_kgHa(), m.placement()));
@@ -112,13 +142,10 @@ final class Twin {
     private Pass pass(LocalDate date, double kgHa, Placement placement) {
         return new Pass(
                 "p" + date,
-                zone.field(),
-                "",
+                new FieldPart(zone.field(), ""),
                 date,
                 "UAN 32",
-                kgHa,
-                "kg N/ha",
-                kgHa,
+                new Pass.Rate(kgHa, "kg N/ha", kgHa),
                 placement,
                 Inhibitor.NONE,
                 Pass.State.MADE);
@@ -161,22 +188,29 @@ final class Twin {
     }
 
     private Reading reading(Reading.Kind kind, LocalDate date, double top, double bottom) {
-        return new Reading("r", zone.field(), "", date, kind, 0, "", top, bottom, Reading.Position.RANDOM, "");
+        return new Reading(
+                "r",
+                new FieldPart(zone.field(), ""),
+                date,
+                kind,
+                0,
+                "",
+                new Reading.Sampled(top, bottom, Reading.Position.RANDOM),
+                "",
+                Scouted.NOTHING);
     }
 
     private static Reading with(Reading r, double value) {
         return new Reading(
                 r.id(),
-                r.field(),
-                r.zone(),
+                new FieldPart(r.field(), r.zone()),
                 r.date(),
                 r.kind(),
                 value,
                 String.valueOf(value),
-                r.top_mm(),
-                r.bottom_mm(),
-                r.position(),
-                r.note());
+                new Reading.Sampled(r.top_mm(), r.bottom_mm(), r.position()),
+                r.note(),
+                Scouted.NOTHING);
     }
 
     private double seen(Reading r) {

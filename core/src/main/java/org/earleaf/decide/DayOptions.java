@@ -19,6 +19,7 @@ import org.earleaf.decide.Candidate.Trial;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Baseline;
 import org.earleaf.outlook.ZoneEnsemble;
@@ -279,16 +280,18 @@ final class DayOptions {
                 .orElse(alone);
         Zone zone = futures.zone();
         return new Option(
-                zone.field(),
-                zone.zone(),
+                FieldPart.of(zone),
                 "nitrogen",
                 day,
-                product.name(),
-                trial.candidate().placement(),
-                trial.rate_kgHa(),
-                product.isLiquid() ? product.litresHa(trial.rate_kgHa()) : trial.rate_kgHa() / product.nitrogen_share(),
-                product.isLiquid(),
-                rig.name(),
+                new Option.Application(
+                        product.name(),
+                        trial.candidate().placement(),
+                        trial.rate_kgHa(),
+                        product.isLiquid()
+                                ? product.litresHa(trial.rate_kgHa())
+                                : trial.rate_kgHa() / product.nitrogen_share(),
+                        product.isLiquid(),
+                        rig.name()),
                 worth,
                 0,
                 List.of(),

@@ -4,16 +4,13 @@ package org.earleaf.decide;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Placement;
 
 /**
  * One thing that could be done to a zone.
  *
  * @param kind "nitrogen", "fungicide", "insecticide" or "fungicide and insecticide"
- * @param nitrogen_kgHa nitrogen put on [kg N/ha]
- * @param productRate amount of product [L/ha for liquids, kg/ha for dry]
- * @param liquid whether productRate is litres
- * @param rig name of the rig
  * @param worth over the futures, with what may follow it
  * @param waitCost_usdHaDay what waiting one more day costs [$/ha/d]
  * @param why reasons that render to sentences
@@ -21,16 +18,10 @@ import org.earleaf.field.Placement;
  * @param spray of a pass against disease or insects; empty for nitrogen
  */
 public record Option(
-        String field,
-        String zone,
+        FieldPart part,
         String kind,
         LocalDate date,
-        String product,
-        Placement placement,
-        double nitrogen_kgHa,
-        double productRate,
-        boolean liquid,
-        String rig,
+        Application application,
         Worth worth,
         double waitCost_usdHaDay,
         List<Reason> why,
@@ -38,41 +29,56 @@ public record Option(
         Optional<Spray> spray) {
     public static final String NITROGEN = "nitrogen";
 
-    public Option {
-        why = List.copyOf(why);
-    }
-
-    /** An option of nitrogen with nothing after it. */
-    public Option(
-            String field,
-            String zone,
-            String kind,
-            LocalDate date,
+    /**
+     * What is put on, how and by what.
+     *
+     * @param nitrogen_kgHa nitrogen put on [kg N/ha]
+     * @param productRate amount of product [L/ha for liquids, kg/ha for dry]
+     * @param liquid whether productRate is litres
+     * @param rig name of the rig
+     */
+    public record Application(
             String product,
             Placement placement,
             double nitrogen_kgHa,
             double productRate,
             boolean liquid,
-            String rig,
-            Worth worth,
-            double waitCost_usdHaDay,
-            List<Reason> why) {
-        this(
-                field,
-                zone,
-                kind,
-                date,
-                product,
-                placement,
-                nitrogen_kgHa,
-                productRate,
-                liquid,
-                rig,
-                worth,
-                waitCost_usdHaDay,
-                why,
-                Optional.empty(),
-                Optional.empty());
+            String rig) {}
+
+    public Option {
+        why = List.copyOf(why);
+    }
+
+    public String field() {
+        return part.field();
+    }
+
+    public String zone() {
+        return part.zone();
+    }
+
+    public String product() {
+        return application.product();
+    }
+
+    public Placement placement() {
+        return application.placement();
+    }
+
+    public double nitrogen_kgHa() {
+        return application.nitrogen_kgHa();
+    }
+
+    public double productRate() {
+        return application.productRate();
+    }
+
+    public boolean liquid() {
+        return application.liquid();
+    }
+
+    public String rig() {
+        return application.rig();
     }
 
     /** What it is worth with nothing after it. */
@@ -82,22 +88,7 @@ public record Option(
 
     /** The same with what waiting costs and why. */
     Option with(double wait_usdHaDay, List<Reason> reasons) {
-        return new Option(
-                field,
-                zone,
-                kind,
-                date,
-                product,
-                placement,
-                nitrogen_kgHa,
-                productRate,
-                liquid,
-                rig,
-                worth,
-                wait_usdHaDay,
-                reasons,
-                then,
-                spray);
+        return new Option(part, kind, date, application, worth, wait_usdHaDay, reasons, then, spray);
     }
 
     public boolean isNitrogen() {

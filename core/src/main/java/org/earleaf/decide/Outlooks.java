@@ -47,17 +47,14 @@ public final class Outlooks {
                 futures.zone(),
                 futures.on(),
                 trace,
-                StageWords.of(trace, today, futures.zone().planted(), silk),
-                trace.at(today, Daily.COLLARS),
-                base.height_cm(futures.on()),
-                base.nShort(),
-                Spread.of(base.yields_kgHa()),
-                base.limitedBy(),
+                new Outlook.Stand(
+                        StageWords.of(trace, today, futures.zone().planted(), silk),
+                        trace.at(today, Daily.COLLARS),
+                        base.height_cm(futures.on())),
+                new Outlook.Ahead(base.nShort(), base.nniByDay(), Spread.of(base.yields_kgHa()), base.limitedBy()),
                 FieldCalendar.of(futures, base),
-                base.nniByDay(),
                 Reach.ofRigs(futures, base),
-                base.waterRemainder_mm(),
-                base.nitrogenRemainder_kgHa(),
+                new Outlook.Remainder(base.waterRemainder_mm(), base.nitrogenRemainder_kgHa()),
                 futures.flags());
     }
 }

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.Rig;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Baseline;
@@ -182,16 +183,16 @@ final class ProtectionPasses {
         advice.refusals().forEach(r -> refusals.add(new OfProtection(r)));
         SprayMix.Part first = mix.protecting().get(0);
         return new Option(
-                futures.zone().field(),
-                futures.zone().zone(),
+                FieldPart.of(futures.zone()),
                 mix.kind(),
                 day,
-                mix.names(),
-                c.placement(),
-                0,
-                first.inside(mix.carrier_LHa()),
-                !first.unit().isMass(),
-                c.rig().name(),
+                new Option.Application(
+                        mix.names(),
+                        c.placement(),
+                        0,
+                        first.inside(mix.carrier_LHa()),
+                        !first.unit().isMass(),
+                        c.rig().name()),
                 Worth.of(advice.worth()),
                 0,
                 advice.why().stream().map(r -> (Reason) new OfProtection(r)).toList(),

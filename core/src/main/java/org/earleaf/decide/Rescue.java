@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
-import org.earleaf.farm.RigId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
 import org.earleaf.field.Placement;
@@ -46,6 +46,14 @@ public final class Rescue {
     /** Its owner knows its boom, tank and settings; they play no part in what a pass is worth. */
     private static Rig hired(String name, double clearance_m, Placement placement, double cost_usdHa) {
         double unknown = Double.NaN;
-        return new Rig(RigId.called(name), "hired", new Rig.Clearance(clearance_m, Double.NaN), new Rig.Boom(unknown, 0, unknown, unknown), new Rig.Tank(unknown, unknown, unknown), new Rig.Pace(unknown, unknown, unknown), Set.of(placement), cost_usdHa);
+        return new Rig(
+                RigId.called(name),
+                "hired",
+                new Rig.Clearance(clearance_m, Double.NaN),
+                new Rig.Boom(unknown, 0, unknown, unknown),
+                new Rig.Tank(unknown, unknown, unknown),
+                new Rig.Pace(unknown, unknown, unknown),
+                Set.of(placement),
+                cost_usdHa);
     }
 }

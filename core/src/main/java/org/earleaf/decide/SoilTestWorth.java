@@ -4,7 +4,9 @@ package org.earleaf.decide;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Optional;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.outlook.ReadingError;
 import org.earleaf.season.Observing;
 import org.earleaf.season.SeasonRun;
@@ -20,7 +22,15 @@ public record SoilTestWorth(double worth_usdHa, Optional<Integer> leaveAbove_ppm
     static SoilTestWorth of(SeasonRun morning, double[][] gains_usdHa) {
         LocalDate date = morning.date();
         Reading foot = new Reading(
-                "", "", "", date, Reading.Kind.NITRATE, 0, "", 0, SoilProfile.FOOT_MM, Reading.Position.RANDOM, "");
+                "",
+                new FieldPart("", ""),
+                date,
+                Reading.Kind.NITRATE,
+                0,
+                "",
+                new Reading.Sampled(0, SoilProfile.FOOT_MM, Reading.Position.RANDOM),
+                "",
+                Scouted.NOTHING);
         double[] seen = new double[morning.members()];
         Arrays.setAll(seen, m -> Observing.of(morning, m, foot));
         ReadingValue value = ReadingValue.ofTest(gains_usdHa, seen, ReadingError.NITRATE);

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
@@ -64,7 +65,7 @@ public final class PassEntry {
                 PRODUCT,
                 planned.product(),
                 RateRule.RATE,
-                planned.rate() + " " + planned.rateUnit(),
+                planned.rate().entered() + " " + planned.rate().unit(),
                 PLACEMENT,
                 planned.placement().word(),
                 INHIBITOR,
@@ -104,13 +105,13 @@ public final class PassEntry {
         Optional<RateRule.Rate> rate = new RateRule(product, shelf, false, gathered).read(draft);
         return gathered.with(() -> new Pass(
                 draft.text(PASS),
-                place.field(),
-                place.zone(),
+                new FieldPart(place.field(), place.zone()),
                 day.orElseThrow(),
                 product,
-                rate.orElseThrow().amount(),
-                rate.orElseThrow().unit().word(),
-                rate.orElseThrow().nitrogen_kgHa(),
+                new Pass.Rate(
+                        rate.orElseThrow().amount(),
+                        rate.orElseThrow().unit().word(),
+                        rate.orElseThrow().nitrogen_kgHa()),
                 placement.orElseThrow(),
                 inhibitor.orElseThrow(),
                 state));

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Scouted;
 import org.earleaf.soil.SoilProfile;
@@ -82,8 +83,7 @@ public final class ReadingEntry {
         double value = value(what, said, scouted, place, depths_mm);
         return gathered.with(() -> new Reading(
                 "",
-                place.field(),
-                place.zone(),
+                new FieldPart(place.field(), place.zone()),
                 day.orElseThrow(),
                 what,
                 value,

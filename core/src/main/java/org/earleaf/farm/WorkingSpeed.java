@@ -34,7 +34,9 @@ public record WorkingSpeed(double low_ms, double high_ms) {
 
     /** The part of the range that a rig can drive; empty ranges keep low above high. */
     public WorkingSpeed within(Rig rig) {
-        return new WorkingSpeed(Math.max(low_ms, rig.pace().slowest_ms()), Math.min(high_ms, rig.pace().fastest_ms()));
+        return new WorkingSpeed(
+                Math.max(low_ms, rig.pace().slowest_ms()),
+                Math.min(high_ms, rig.pace().fastest_ms()));
     }
 
     public boolean isEmpty() {

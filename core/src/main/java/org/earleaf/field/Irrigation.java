@@ -6,6 +6,6 @@ import java.time.LocalDate;
 /** Water given from above [mm]; {@code zone} empty means the whole field. */
 public record Irrigation(String field, String zone, LocalDate date, double depth_mm) {
     public boolean isOn(Zone z) {
-        return field.equals(z.field()) && (zone.isEmpty() || zone.equals(z.zone()));
+        return new FieldPart(field, zone).holds(z);
     }
 }

@@ -7,6 +7,6 @@ import java.time.LocalDate;
 public record Manure(
         String field, String zone, LocalDate date, double organicN_kgHa, double ammoniumN_kgHa, Placement placement) {
     public boolean isOn(Zone z) {
-        return field.equals(z.field()) && (zone.isEmpty() || zone.equals(z.zone()));
+        return new FieldPart(field, zone).holds(z);
     }
 }

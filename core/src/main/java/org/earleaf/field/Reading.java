@@ -10,7 +10,6 @@ import java.util.Optional;
  * Anything observed in a field.
  *
  * @param id made by the store or, for files, from file and row
- * @param zone empty: the whole field
  * @param value in the inside unit of the kind: mg/kg for nitrate and ammonium, leaf collars for stage (VT 30, R1 31 to
  *     R6 36), cm for height, plants/m2 for stand, lesions or insects as {@link Scouted#by()} says, mm for rain, volume share for moisture, share of ground for cover
  * @param entered number and unit as entered
@@ -20,8 +19,7 @@ import java.util.Optional;
  */
 public record Reading(
         String id,
-        String field,
-        String zone,
+        FieldPart part,
         LocalDate date,
         Kind kind,
         double value,
@@ -36,32 +34,17 @@ public record Reading(
      * @param bottom_mm lower depth [mm], NaN likewise
      * @param position of the cores; RANDOM where it has no meaning
      */
-    public record Sampled(double top_mm, double bottom_mm, Position position) {}
+    public record Sampled(double top_mm, double bottom_mm, Position position) {
+        /** Of what has no depth. */
+        public static final Sampled NO_SOIL = new Sampled(Double.NaN, Double.NaN, Position.RANDOM);
+    }
 
-    /** A reading without a count of plants. */
-    public Reading(
-            String id,
-            String field,
-            String zone,
-            LocalDate date,
-            Kind kind,
-            double value,
-            String entered,
-            double top_mm,
-            double bottom_mm,
-            Position position,
-            String note) {
-        this(
-                id,
-                field,
-                zone,
-                date,
-                kind,
-                value,
-                entered,
-                new Sampled(top_mm, bottom_mm, position),
-                note,
-                Scouted.NOTHING);
+    public String field() {
+        return part.field();
+    }
+
+    public String zone() {
+        return part.zone();
     }
 
     public double top_mm() {
@@ -78,12 +61,12 @@ public record Reading(
 
     /** The same, kept under an id. */
     public Reading withId(String other) {
-        return new Reading(other, field, zone, date, kind, value, entered, sampled, note, scouted);
+        return new Reading(other, part, date, kind, value, entered, sampled, note, scouted);
     }
 
     /** The same, with what was counted on plants. */
     public Reading with(Scouted counted) {
-        return new Reading(id, field, zone, date, kind, value, entered, sampled, note, counted);
+        return new Reading(id, part, date, kind, value, entered, sampled, note, counted);
     }
 
     /** What was observed. */
@@ -132,11 +115,11 @@ public record Reading(
     }
 
     public boolean isOn(Zone z) {
-        return field.equals(z.field()) && (zone.isEmpty() || zone.equals(z.zone()));
+        return part.holds(z);
     }
 
     /** What it is called in remarks: "Home Eighty, height of 2026-06-29". */
     public String title() {
-        return field + ", " + kind.word() + " of " + date;
+        return field() + ", " + kind.word() + " of " + date;
     }
 }

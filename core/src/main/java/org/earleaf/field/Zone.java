@@ -77,6 +77,6 @@ public record Zone(
 
     /** Field name, with the zone's behind it where there is one. */
     public String label() {
-        return zone().isEmpty() ? field() : field() + ", " + zone();
+        return FieldPart.of(this).label();
     }
 }

@@ -27,9 +27,9 @@ public record GroundUse(
 
     /** A pass that was made, on the whole of a zone; the amount of a share of the tank is not known. */
     public static GroundUse made(Pass pass, double area_ha, boolean labelled) {
-        Optional<RateUnit> unit = RateUnit.findByWord(pass.rateUnit());
+        Optional<RateUnit> unit = RateUnit.findByWord(pass.rate().unit());
         boolean known = unit.isPresent() && (unit.get().isVolume() || unit.get().isMass());
-        double perHa = known ? unit.orElseThrow().inside(pass.rate()) : Double.NaN;
+        double perHa = known ? unit.orElseThrow().inside(pass.rate().entered()) : Double.NaN;
         return new GroundUse(pass.id(), pass.date(), pass.product(), perHa, area_ha, labelled, State.MADE);
     }
 }

@@ -35,7 +35,14 @@ public final class NitrogenLoad {
         Dose dose = Dose.parse(Units.lbAc(nitrogen_kgHa), "lb N/ac", form, product, Said.of("where.rate"));
         MixLine line = new MixLine(product.name(), dose, form, product);
         return LoadPlanner.plan(new LoadJob(
-                List.of(line), area_m2, Double.NaN, rig.tank_m3(), rig.tank().heel_m3(), rig.tank().prime_m3(), split, Set.of()));
+                List.of(line),
+                area_m2,
+                Double.NaN,
+                rig.tank_m3(),
+                rig.tank().heel_m3(),
+                rig.tank().prime_m3(),
+                split,
+                Set.of()));
     }
 
     /** The sheets for it, with the settings of the rig. */

@@ -14,38 +14,66 @@ import org.earleaf.units.Flag;
  *
  * @param on the day
  * @param trace the likeliest run: observed weather to {@code on}, then the future with the median yield
- * @param stage words of the trade: "before planting", "planted", "V9", "VT", "R1" ... "R6"
- * @param leafCollars collars on {@code on}
- * @param height_cm on {@code on}
- * @param nShort first day growth is held back by nitrogen
- * @param yield_kgHa dry grain
- * @param limitedBy what binds the yield in most futures
  * @param calendar the dates that work is planned by
- * @param nniByDay spread of the nitrogen nutrition index, one per day of the trace
  * @param reach one per rig
- * @param waterBalance_mm unexplained remainder of the run, sum of absolute values
- * @param nitrogenBalance_kgHa likewise
  */
 public record Outlook(
         Zone zone,
         LocalDate on,
         SeasonTrace trace,
-        String stage,
-        double leafCollars,
-        Spread height_cm,
-        DateSpread nShort,
-        Spread yield_kgHa,
-        Yield.Limit limitedBy,
+        Stand stand,
+        Ahead ahead,
         FieldCalendar calendar,
-        List<Spread> nniByDay,
         List<OutOfReach> reach,
-        double waterBalance_mm,
-        double nitrogenBalance_kgHa,
+        Remainder remainder,
         List<Flag> flags) {
+    /**
+     * How the crop stands on the day.
+     *
+     * @param stage words of the trade: "before planting", "planted", "V9", "VT", "R1" ... "R6"
+     */
+    public record Stand(String stage, double leafCollars, Spread height_cm) {}
+
+    /**
+     * What comes of it.
+     *
+     * @param nShort first day growth is held back by nitrogen
+     * @param nniByDay spread of the nitrogen nutrition index, one per day of the trace
+     * @param yield_kgHa dry grain
+     * @param limitedBy what binds the yield in most futures
+     */
+    public record Ahead(DateSpread nShort, List<Spread> nniByDay, Spread yield_kgHa, Yield.Limit limitedBy) {
+        public Ahead {
+            nniByDay = List.copyOf(nniByDay);
+        }
+    }
+
+    /** What the run leaves unexplained, as sums of absolute values. */
+    public record Remainder(double water_mm, double nitrogen_kgHa) {}
+
     public Outlook {
-        nniByDay = List.copyOf(nniByDay);
         reach = List.copyOf(reach);
         flags = List.copyOf(flags);
+    }
+
+    public String stage() {
+        return stand.stage();
+    }
+
+    public double leafCollars() {
+        return stand.leafCollars();
+    }
+
+    public Spread height_cm() {
+        return stand.height_cm();
+    }
+
+    public DateSpread nShort() {
+        return ahead.nShort();
+    }
+
+    public Spread yield_kgHa() {
+        return ahead.yield_kgHa();
     }
 
     /** The middle date over the futures; empty when half of them never reach it. */

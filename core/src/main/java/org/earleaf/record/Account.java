@@ -38,7 +38,7 @@ public final class Account {
         this.farm = farm;
         this.pass = pass;
         this.told = told;
-        this.metric = pass.rateUnit().endsWith(PER_HECTARE);
+        this.metric = pass.rate().unit().endsWith(PER_HECTARE);
     }
 
     /**
@@ -115,8 +115,9 @@ public final class Account {
                 pass.product(),
                 registration,
                 told.amount().orElseGet(() -> total(area)),
-                new BigDecimal(String.valueOf(pass.rate())).stripTrailingZeros().toPlainString() + " "
-                        + pass.rateUnit(),
+                new BigDecimal(String.valueOf(pass.rate().entered()))
+                                .stripTrailingZeros()
+                                .toPlainString() + " " + pass.rate().unit(),
                 "",
                 OptionalInt.empty());
     }
@@ -128,12 +129,12 @@ public final class Account {
     /** Product on the whole area, in the unit in which its rate was given. */
     private Amount total(Amount area) {
         double ground = area.inside(org.earleaf.units.Dimension.AREA, "area") / (metric ? 10_000 : Units.M2_PER_AC);
-        String unit = pass.rateUnit();
+        String unit = pass.rate().unit();
         if (unit.toLowerCase(Locale.ROOT).contains(" n/")) {
             return productOfNitrogen(ground);
         }
         if (unit.endsWith(PER_ACRE) || unit.endsWith(PER_HECTARE)) {
-            return rounded(pass.rate() * ground, unit.substring(0, unit.length() - PER_ACRE.length()));
+            return rounded(pass.rate().entered() * ground, unit.substring(0, unit.length() - PER_ACRE.length()));
         }
         throw new EarleafException(Problem.of(
                 "record.amount-needed",

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.RateUnit;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
@@ -96,13 +97,10 @@ public final class LoadFiling {
                 .orElse(0.0);
         return new Pass(
                 new PassOfLoad(load.id(), ground.label(), line.order()).id(),
-                ground.field(),
-                ground.zone(),
+                new FieldPart(ground.field(), ground.zone()),
                 load.date(),
                 line.product(),
-                perHa / unit.inside(1),
-                unit.word(),
-                nitrogen_kgHa,
+                new Pass.Rate(perHa / unit.inside(1), unit.word(), nitrogen_kgHa),
                 papers.placement(),
                 Inhibitor.NONE,
                 Pass.State.MADE);

@@ -37,7 +37,8 @@ final class Balance {
             for (int c = 0; c < 2; c++) {
                 int cell = s.at(c, i) + m;
                 s.water[cell] = site.fc[cell];
-                s.nitrate[cell] = setup.start().nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
+                s.nitrate[cell] =
+                        setup.start().nitrate_ppm().get(i) * site.ppm[i] * site.lane(Parameter.START_NITRATE)[m];
                 s.ammonium[cell] = setup.start().ammonium_ppm().get(i) * site.ppm[i];
                 s.organic[cell] = organic;
             }

@@ -43,7 +43,8 @@ public record SprayWork(Farm farm, Outlook outlook, Placement placement, List<Pr
     static double load_h(Rig rig, Placement placement, Outlook outlook, double litresHa) {
         double height_m = outlook.height_cm().p90() / 100;
         double speed_ms = WorkingSpeed.of(placement, height_m).within(rig).cruise_ms();
-        double m2s = FieldCapacity.capacity_m2s(speed_ms, rig.width_m(), rig.pace().fieldEfficiency());
+        double m2s =
+                FieldCapacity.capacity_m2s(speed_ms, rig.width_m(), rig.pace().fieldEfficiency());
         double area_m2 = outlook.zone().area_ha() * M2_PER_HA;
         double tank_m2 = rig.tank_m3() * 1000 / litresHa * M2_PER_HA;
         double hours = (tank_m2 < area_m2 ? tank_m2 : area_m2) / m2s / SECONDS;

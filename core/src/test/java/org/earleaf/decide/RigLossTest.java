@@ -4,16 +4,24 @@ package org.earleaf.decide;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.earleaf.farm.RigId;
 import java.util.Set;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.field.Placement;
 import org.earleaf.pressure.ProtectionSettings;
 import org.junit.jupiter.api.Test;
 
 class RigLossTest {
     private static RigLoss loss(double clearance_in, Placement placement, double height_in) {
-        Rig rig = new Rig(RigId.called("r"), "self-propelled", new Rig.Clearance(clearance_in * .0254, Double.NaN), new Rig.Boom(27.432, 1, 1e5, 4e5), new Rig.Tank(4, 0, 0), new Rig.Pace(2, 5, .65), Set.of(placement), 20);
+        Rig rig = new Rig(
+                RigId.called("r"),
+                "self-propelled",
+                new Rig.Clearance(clearance_in * .0254, Double.NaN),
+                new Rig.Boom(27.432, 1, 1e5, 4e5),
+                new Rig.Tank(4, 0, 0),
+                new Rig.Pace(2, 5, .65),
+                Set.of(placement),
+                20);
         double[] heights_cm = {height_in * 2.54, height_in * 2.54};
         return RigLoss.of(
                 new TestFarm().zone(), rig, placement, heights_cm, new double[] {30, 30}, ProtectionSettings.USUAL);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
-import org.earleaf.farm.RigId;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,8 +15,10 @@ import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.field.Disease;
 import org.earleaf.field.DiseaseFacts;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
@@ -82,16 +83,14 @@ public final class SprayFarm {
     public SprayFarm lesions(LocalDate date, int of100) {
         readings.add(new Reading(
                         "l",
-                        "Home",
-                        "",
+                        new FieldPart("Home", ""),
                         date,
                         Reading.Kind.LESIONS,
                         of100 / 100.0,
                         "",
-                        Double.NaN,
-                        Double.NaN,
-                        Reading.Position.RANDOM,
-                        "")
+                        Reading.Sampled.NO_SOIL,
+                        "",
+                        Scouted.NOTHING)
                 .with(new Scouted(
                         Optional.of(Disease.NORTHERN_LEAF_BLIGHT),
                         "",
@@ -111,7 +110,15 @@ public final class SprayFarm {
         Farm f = new TestFarm().farm();
         DiseaseFacts disease = new DiseaseFacts(5, Map.of(Disease.NORTHERN_LEAF_BLIGHT, 3.0), Set.of(), true);
         Zone susceptible = RecordCopy.with(f.zones().get(0), "disease", disease);
-        Rig high = new Rig(RigId.called("high"), "self-propelled", new Rig.Clearance(clearance_in * .0254, Double.NaN), new Rig.Boom(27, 2, 1e5, 4e5), new Rig.Tank(4, 0, 0), new Rig.Pace(2, 5, .65), Set.of(Placement.OVER_THE_TOP, Placement.BOTH), 7 / Units.HA_PER_AC);
+        Rig high = new Rig(
+                RigId.called("high"),
+                "self-propelled",
+                new Rig.Clearance(clearance_in * .0254, Double.NaN),
+                new Rig.Boom(27, 2, 1e5, 4e5),
+                new Rig.Tank(4, 0, 0),
+                new Rig.Pace(2, 5, .65),
+                Set.of(Placement.OVER_THE_TOP, Placement.BOTH),
+                7 / Units.HA_PER_AC);
         List<Product> products = List.of(
                 product("F1", "SC", 120, ProductKind.FUNGICIDE),
                 product("I1", "EC", 88, ProductKind.INSECTICIDE),

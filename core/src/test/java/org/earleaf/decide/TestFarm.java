@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.decide;
 
-import org.earleaf.farm.RigId;
-import org.earleaf.field.DiseaseFacts;
-import org.earleaf.field.ZoneName;
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -15,17 +11,23 @@ import java.util.SplittableRandom;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
 import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.FieldPart;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.label.LabelBook;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
@@ -84,22 +86,28 @@ public final class TestFarm {
     public TestFarm height(double cm) {
         readings.add(new Reading(
                 "r",
-                "Home",
-                "",
+                new FieldPart("Home", ""),
                 ON.minusDays(1),
                 Reading.Kind.HEIGHT,
                 cm,
                 cm + " cm",
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                ""));
+                Reading.Sampled.NO_SOIL,
+                "",
+                Scouted.NOTHING));
         return this;
     }
 
     public static Reading nitrateReading(LocalDate date, double ppm) {
         return new Reading(
-                "n", "Home", "", date, Reading.Kind.NITRATE, ppm, ppm + " ppm", 0, 304.8, Reading.Position.RANDOM, "");
+                "n",
+                new FieldPart("Home", ""),
+                date,
+                Reading.Kind.NITRATE,
+                ppm,
+                ppm + " ppm",
+                new Reading.Sampled(0, 304.8, Reading.Position.RANDOM),
+                "",
+                Scouted.NOTHING);
     }
 
     public TestFarm nitrate(LocalDate date, double ppm) {
@@ -115,19 +123,22 @@ public final class TestFarm {
                         new Horizon(300, 1524, 20, 24, .9, 6.5, 18, nan, nan, nan)),
                 "test",
                 new ArrayList<>());
-        return new Zone(ZoneName.of("Home", ""), 30, new Zone.Planting("corn", LocalDate.of(2024, 5, 6), Hybrid.ofMaturity(108), 8, .762, nan), new Zone.Land(soil, Drainage.TILED, nan), new Zone.Seedbed(PreviousCrop.CORN, Tillage.REDUCED, nan), DiseaseFacts.NOT_GIVEN);
+        return new Zone(
+                ZoneName.of("Home", ""),
+                30,
+                new Zone.Planting("corn", LocalDate.of(2024, 5, 6), Hybrid.ofMaturity(108), 8, .762, nan),
+                new Zone.Land(soil, Drainage.TILED, nan),
+                new Zone.Seedbed(PreviousCrop.CORN, Tillage.REDUCED, nan),
+                DiseaseFacts.NOT_GIVEN);
     }
 
     public Farm farm() {
         Pass starter = new Pass(
                 "p",
-                "Home",
-                "",
+                new FieldPart("Home", ""),
                 LocalDate.of(2024, 5, 6),
                 "UAN 32",
-                starter_lbAc,
-                "lb N/ac",
-                Units.kgHa(starter_lbAc),
+                new Pass.Rate(starter_lbAc, "lb N/ac", Units.kgHa(starter_lbAc)),
                 Placement.INCORPORATED,
                 Inhibitor.NONE,
                 Pass.State.MADE);
@@ -147,7 +158,15 @@ public final class TestFarm {
     }
 
     private static Rig rig(String name, double clearance_in, Set<Placement> placements, double usdAc) {
-        return new Rig(RigId.called(name), "self-propelled", new Rig.Clearance(clearance_in * .0254, Double.NaN), new Rig.Boom(27, 2, 1e5, 4e5), new Rig.Tank(4, 0, 0), new Rig.Pace(2, 5, .65), placements, usdAc / Units.HA_PER_AC);
+        return new Rig(
+                RigId.called(name),
+                "self-propelled",
+                new Rig.Clearance(clearance_in * .0254, Double.NaN),
+                new Rig.Boom(27, 2, 1e5, 4e5),
+                new Rig.Tank(4, 0, 0),
+                new Rig.Pace(2, 5, .65),
+                placements,
+                usdAc / Units.HA_PER_AC);
     }
 
     private WeatherSeries weather() {

@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import org.earleaf.field.DiseaseFacts;
-import org.earleaf.field.ZoneName;
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -18,13 +15,17 @@ import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.FieldPart;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.EarleafException;
@@ -38,13 +39,10 @@ class PassEntryTest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 10);
     private static final Pass PLANNED = new Pass(
             "passes.csv row 2",
-            "Home",
-            "",
+            new FieldPart("Home", ""),
             DAY.plusDays(3),
             "UAN 32",
-            40,
-            "lb N/ac",
-            Units.kgHa(40),
+            new Pass.Rate(40, "lb N/ac", Units.kgHa(40)),
             Placement.ROW_BASE,
             Inhibitor.NONE,
             Pass.State.PLANNED);
@@ -55,7 +53,13 @@ class PassEntryTest {
                 List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, 1.4, unknown, unknown)),
                 "test",
                 new ArrayList<>());
-        Zone zone = new Zone(ZoneName.of("Home", ""), 10, new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown), new Zone.Land(soil, Drainage.TILED, unknown), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown), DiseaseFacts.NOT_GIVEN);
+        Zone zone = new Zone(
+                ZoneName.of("Home", ""),
+                10,
+                new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown),
+                new Zone.Land(soil, Drainage.TILED, unknown),
+                new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown),
+                DiseaseFacts.NOT_GIVEN);
         Product demo = new Product("Demo F1", "SC", unknown, unknown, "", null, "DEMO-0001", "");
         return new Farm(
                 "Test",
@@ -93,7 +97,7 @@ class PassEntryTest {
         Pass made = pass(PLANNED.id(), "", "", "35 lb N/ac", "");
         assertThat(made.id()).isEqualTo(PLANNED.id());
         assertThat(made.date()).isEqualTo(DAY);
-        assertThat(made.rate()).isEqualTo(35);
+        assertThat(made.rate().entered()).isEqualTo(35);
         assertThat(made.placement()).isEqualTo(Placement.ROW_BASE);
         assertThat(made.state()).isEqualTo(Pass.State.MADE);
     }
@@ -147,7 +151,7 @@ class PassEntryTest {
                 "broadcast");
         Entered<Pass> entered =
                 PassEntry.of(high, Plots.of(farm()), Shelf.of(farm()), Optional.of(DAY), Pass.State.MADE);
-        assertThat(entered.orThrow().rate()).isEqualTo(300);
+        assertThat(entered.orThrow().rate().entered()).isEqualTo(300);
         assertThat(entered.orThrow().nitrogen_kgHa()).isEqualTo(RateRule.MODEL_KGHA);
         assertThat(entered.remarks()).extracting(r -> r.said().code()).containsExactly("rate.beyond-the-model");
     }

@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import org.earleaf.field.DiseaseFacts;
-import org.earleaf.field.ZoneName;
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -18,12 +15,15 @@ import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Disease;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Scouted;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.EarleafException;
@@ -41,7 +41,13 @@ class ReadingEntryTest {
                 List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, 1.4, unknown, unknown)),
                 "test",
                 new ArrayList<>());
-        return new Zone(ZoneName.of(field, zone), 10, new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown), new Zone.Land(soil, Drainage.TILED, unknown), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown), DiseaseFacts.NOT_GIVEN);
+        return new Zone(
+                ZoneName.of(field, zone),
+                10,
+                new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown),
+                new Zone.Land(soil, Drainage.TILED, unknown),
+                new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown),
+                DiseaseFacts.NOT_GIVEN);
     }
 
     private static final Farm FARM = new Farm(

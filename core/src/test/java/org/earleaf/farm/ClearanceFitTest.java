@@ -14,7 +14,15 @@ class ClearanceFitTest {
     private static final double IN = 0.0254;
 
     private static Rig rig(double clearance_m) {
-        return new Rig(RigId.called("Highboy"), "self-propelled", new Rig.Clearance(clearance_m, Double.NaN), new Rig.Boom(27.4, 2, 1e5, 4e5), new Rig.Tank(3.8, 0, 0), new Rig.Pace(2, 6, 0.65), Set.of(Placement.ROW_BASE), 20);
+        return new Rig(
+                RigId.called("Highboy"),
+                "self-propelled",
+                new Rig.Clearance(clearance_m, Double.NaN),
+                new Rig.Boom(27.4, 2, 1e5, 4e5),
+                new Rig.Tank(3.8, 0, 0),
+                new Rig.Pace(2, 6, 0.65),
+                Set.of(Placement.ROW_BASE),
+                20);
     }
 
     @Test

@@ -3,19 +3,21 @@ package org.earleaf.farm;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.earleaf.field.DiseaseFacts;
-import org.earleaf.field.ZoneName;
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.FieldPart;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.weather.Site;
@@ -29,16 +31,14 @@ class FieldWeatherTest {
     private static Reading rain(String field, String zone, int day, double mm) {
         return new Reading(
                 "r" + day + zone,
-                field,
-                zone,
+                new FieldPart(field, zone),
                 FIRST.plusDays(day),
                 Reading.Kind.RAIN,
                 mm,
                 mm + " mm",
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                "");
+                Reading.Sampled.NO_SOIL,
+                "",
+                Scouted.NOTHING);
     }
 
     private static Zone zone(String field, String zone) {
@@ -47,7 +47,13 @@ class FieldWeatherTest {
                 List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, unknown, unknown, unknown)),
                 "test",
                 new java.util.ArrayList<>());
-        return new Zone(ZoneName.of(field, zone), 10, new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown), new Zone.Land(soil, Drainage.TILED, unknown), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown), DiseaseFacts.NOT_GIVEN);
+        return new Zone(
+                ZoneName.of(field, zone),
+                10,
+                new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown),
+                new Zone.Land(soil, Drainage.TILED, unknown),
+                new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown),
+                DiseaseFacts.NOT_GIVEN);
     }
 
     private static Farm farm(List<Reading> readings) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
@@ -107,13 +108,10 @@ class GroundJobsTest {
     private static GroundUse of(String unit, double rate) {
         Pass pass = new Pass(
                 "p1",
-                "Mill Eighty",
-                "",
+                new FieldPart("Mill Eighty", ""),
                 DAY,
                 "Demo F1",
-                rate,
-                unit,
-                0,
+                new Pass.Rate(rate, unit, 0),
                 Placement.OVER_THE_TOP,
                 Inhibitor.NONE,
                 Pass.State.MADE);

@@ -9,12 +9,12 @@ import static org.earleaf.load.Recipes.gal;
 import static org.earleaf.load.Recipes.gpa;
 import static org.earleaf.load.Recipes.line;
 
-import org.earleaf.farm.RigId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.field.Placement;
 import org.earleaf.mix.LoadCautions;
 import org.earleaf.mix.LoadCautions.Caution;
@@ -32,7 +32,15 @@ import org.junit.jupiter.api.Test;
 class LoadSheetTest {
     private static final NitrogenProduct UAN32 =
             NitrogenProduct.findBuiltIn("UAN 32").orElseThrow();
-    private static final Rig HIGHBOY = new Rig(RigId.called("Highboy"), "self-propelled", new Rig.Clearance(1.83, Double.NaN), new Rig.Boom(27.432, 2, 7e4, 4e5), new Rig.Tank(gal(1000), gal(8), gal(6)), new Rig.Pace(2.2, 5.4, 0.65), Set.of(Placement.ROW_BASE), 20);
+    private static final Rig HIGHBOY = new Rig(
+            RigId.called("Highboy"),
+            "self-propelled",
+            new Rig.Clearance(1.83, Double.NaN),
+            new Rig.Boom(27.432, 2, 7e4, 4e5),
+            new Rig.Tank(gal(1000), gal(8), gal(6)),
+            new Rig.Pace(2.2, 5.4, 0.65),
+            Set.of(Placement.ROW_BASE),
+            20);
 
     // Source: 11.302 gal/ac of 32 % UAN for 40 lb N/ac (extension table 3.539 lb N/gal), 160 ac, heel 8 and lines 6
     // gal.

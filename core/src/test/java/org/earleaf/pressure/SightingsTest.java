@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import org.earleaf.field.Disease;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Scouted;
@@ -85,30 +86,26 @@ class SightingsTest {
             }
             Reading noted = new Reading(
                             "r",
-                            "Home",
-                            "",
+                            new FieldPart("Home", ""),
                             DAY,
                             Reading.Kind.LESIONS,
                             .12,
                             "",
-                            Double.NaN,
-                            Double.NaN,
-                            Reading.Position.RANDOM,
-                            note.toString())
+                            Reading.Sampled.NO_SOIL,
+                            note.toString(),
+                            Scouted.NOTHING)
                     .with(plain);
             assertThat(Sightings.lesions(noted, ProtectionSettings.USUAL)).isEqualTo(before);
             Reading insects = new Reading(
                             "r",
-                            "Home",
-                            "",
+                            new FieldPart("Home", ""),
                             DAY,
                             Reading.Kind.INSECTS,
                             500,
                             "",
-                            Double.NaN,
-                            Double.NaN,
-                            Reading.Position.RANDOM,
-                            note.toString())
+                            Reading.Sampled.NO_SOIL,
+                            note.toString(),
+                            Scouted.NOTHING)
                     .with(Scouted.NOTHING);
             assertThat(Sightings.aphids(List.of(insects), Cases.zone(), DAY, ProtectionSettings.USUAL))
                     .isEmpty();
@@ -197,16 +194,14 @@ class SightingsTest {
     private static Reading reading(Reading.Kind kind, double value, LocalDate date, Scouted scouted) {
         return new Reading(
                         "r1",
-                        "Home",
-                        "",
+                        new FieldPart("Home", ""),
                         date,
                         kind,
                         value,
                         String.valueOf(value),
-                        Double.NaN,
-                        Double.NaN,
-                        Reading.Position.RANDOM,
-                        "")
+                        Reading.Sampled.NO_SOIL,
+                        "",
+                        Scouted.NOTHING)
                 .with(scouted);
     }
 }

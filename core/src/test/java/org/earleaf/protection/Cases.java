@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.protection;
 
-import org.earleaf.field.ZoneName;
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -15,11 +13,13 @@ import org.earleaf.farm.Prices;
 import org.earleaf.field.Disease;
 import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.pressure.AphidSighting;
 import org.earleaf.pressure.CropAhead;
 import org.earleaf.pressure.Fungicide;
@@ -198,7 +198,13 @@ public final class Cases {
     }
 
     public static Zone zone() {
-        return new Zone(ZoneName.of("Home", ""), 40, new Zone.Planting("corn", LocalDate.parse("2023-05-01"), Hybrid.ofMaturity(108), 8, 0.76, 190 * BU), new Zone.Land(soil(), Drainage.TILED, Double.NaN), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.NONE, 0.2), DiseaseFacts.NOT_GIVEN);
+        return new Zone(
+                ZoneName.of("Home", ""),
+                40,
+                new Zone.Planting("corn", LocalDate.parse("2023-05-01"), Hybrid.ofMaturity(108), 8, 0.76, 190 * BU),
+                new Zone.Land(soil(), Drainage.TILED, Double.NaN),
+                new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.NONE, 0.2),
+                DiseaseFacts.NOT_GIVEN);
     }
 
     private static SoilProfile soil() {

@@ -4,9 +4,6 @@ package org.earleaf.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import org.earleaf.field.DiseaseFacts;
-import org.earleaf.field.ZoneName;
-import org.earleaf.field.Hybrid;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -19,13 +16,17 @@ import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.FieldPart;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.EarleafException;
@@ -44,7 +45,13 @@ class AccountTest {
                 List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, unknown, unknown, unknown)),
                 "test",
                 new ArrayList<>());
-        return new Zone(ZoneName.of("Home", zone), acres * Units.HA_PER_AC, new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown), new Zone.Land(soil, Drainage.TILED, unknown), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown), DiseaseFacts.NOT_GIVEN);
+        return new Zone(
+                ZoneName.of("Home", zone),
+                acres * Units.HA_PER_AC,
+                new Zone.Planting("corn", LocalDate.of(2026, 5, 1), Hybrid.ofMaturity(108), 8, .76, unknown),
+                new Zone.Land(soil, Drainage.TILED, unknown),
+                new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, unknown),
+                DiseaseFacts.NOT_GIVEN);
     }
 
     private static Farm farm() {
@@ -64,13 +71,10 @@ class AccountTest {
     private static Pass pass(String zone, String product, double rate, String unit, double n_kgHa) {
         return new Pass(
                 "p1",
-                "Home",
-                zone,
+                new FieldPart("Home", zone),
                 DAY,
                 product,
-                rate,
-                unit,
-                n_kgHa,
+                new Pass.Rate(rate, unit, n_kgHa),
                 Placement.ROW_BASE,
                 Inhibitor.NONE,
                 Pass.State.MADE);

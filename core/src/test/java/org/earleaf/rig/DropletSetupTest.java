@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import org.earleaf.farm.RigId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.field.Placement;
 import org.earleaf.label.DropletClass;
 import org.earleaf.units.EarleafException;
@@ -23,7 +23,15 @@ import org.junit.jupiter.api.Test;
 class DropletSetupTest {
     private static final Said VC_TO_UC = Said.of("setup.range", "first", "VC", "last", "UC");
     private static final double PSI = Units.PA_PER_PSI;
-    private static final Rig RIG = new Rig(RigId.called("high"), "self-propelled", new Rig.Clearance(3, Double.NaN), new Rig.Boom(90 * Units.M_PER_FT, 1, 15 * PSI, 90 * PSI), new Rig.Tank(4, 0, 0), new Rig.Pace(Us.mph(4), Us.mph(18), .65), Set.of(Placement.OVER_THE_TOP, Placement.ROW_BASE), 20);
+    private static final Rig RIG = new Rig(
+            RigId.called("high"),
+            "self-propelled",
+            new Rig.Clearance(3, Double.NaN),
+            new Rig.Boom(90 * Units.M_PER_FT, 1, 15 * PSI, 90 * PSI),
+            new Rig.Tank(4, 0, 0),
+            new Rig.Pace(Us.mph(4), Us.mph(18), .65),
+            Set.of(Placement.OVER_THE_TOP, Placement.ROW_BASE),
+            20);
 
     private static NozzleModel model(String size, Object... pressuresAndClasses) {
         TreeMap<Double, DropletClass> classes = new TreeMap<>();

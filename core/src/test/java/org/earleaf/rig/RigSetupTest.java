@@ -9,11 +9,11 @@ import static org.earleaf.rig.Us.in;
 import static org.earleaf.rig.Us.mph;
 import static org.earleaf.rig.Us.psi;
 
-import org.earleaf.farm.RigId;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.field.Placement;
 import org.earleaf.units.Said;
 import org.earleaf.units.Units;
@@ -25,7 +25,15 @@ class RigSetupTest {
     private static final double NO_HEIGHT = Double.NaN;
 
     private static Rig rig(String kind, int hoses, double speedMax, double pressureMax, Placement... placements) {
-        return new Rig(RigId.called("Highboy"), kind, new Rig.Clearance(in(72), Double.NaN), new Rig.Boom(36 * in(30), hoses, psi(8), psi(pressureMax)), new Rig.Tank(1000 * Units.M3_PER_GAL, 0, 0), new Rig.Pace(mph(4), mph(speedMax), 0.65), Set.of(placements), 20);
+        return new Rig(
+                RigId.called("Highboy"),
+                kind,
+                new Rig.Clearance(in(72), Double.NaN),
+                new Rig.Boom(36 * in(30), hoses, psi(8), psi(pressureMax)),
+                new Rig.Tank(1000 * Units.M3_PER_GAL, 0, 0),
+                new Rig.Pace(mph(4), mph(speedMax), 0.65),
+                Set.of(placements),
+                20);
     }
 
     private static PassNeed need(Rig rig, double lbN, Placement placement, double speed, double height_m) {
@@ -86,7 +94,9 @@ class RigSetupTest {
             Placement placement = random.nextBoolean() ? Placement.ROW_BASE : Placement.BROADCAST;
             Rig rig = rig("self-propelled", random.nextInt(1, 3), 16, random.nextDouble(30, 90), placement);
             PassNeed need = need(rig, random.nextDouble(20, 120), placement, Double.NaN, NO_HEIGHT);
-            double highest = need.isByRow() ? Math.min(psi(40), rig.boom().highest_Pa()) : rig.boom().highest_Pa();
+            double highest = need.isByRow()
+                    ? Math.min(psi(40), rig.boom().highest_Pa())
+                    : rig.boom().highest_Pa();
             double before = Double.POSITIVE_INFINITY;
             for (Setup setup : RigSetup.find(need).setups()) {
                 for (double speed : new double[] {setup.slowest_ms(), setup.fastest_ms()}) {

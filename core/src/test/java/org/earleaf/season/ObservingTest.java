@@ -5,14 +5,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.junit.jupiter.api.Test;
 
 /** What readings see of a known state; ppm by kg/ha = ppm x BD x depth in cm x 0.1 (extension soil-test guides). */
 class ObservingTest {
     private static Reading reading(Reading.Kind kind, double top, double bottom, Reading.Position position) {
-        return new Reading("r", "F", "", LocalDate.of(2025, 6, 1), kind, 0, "", top, bottom, position, "");
+        return new Reading(
+                "r",
+                new FieldPart("F", ""),
+                LocalDate.of(2025, 6, 1),
+                kind,
+                0,
+                "",
+                new Reading.Sampled(top, bottom, position),
+                "",
+                Scouted.NOTHING);
     }
 
     @Test

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
 import org.earleaf.season.parameter.Parameter;
@@ -65,13 +65,13 @@ final class RandomSeason {
         double rows = between(.38, 1.02);
         double black = rated ? silk + between(1000.0, 1350.0) : Double.NaN;
         var hybrid = new Hybrid("", maturity, rated ? silk : Double.NaN, black);
-        var crop = new SeasonSetup.Crop(
-                planted.isBefore(first) ? first : planted, hybrid, population, rows, chance(.5));
+        var crop =
+                new SeasonSetup.Crop(planted.isBefore(first) ? first : planted, hybrid, population, rows, chance(.5));
         SoilProfile soil = soil();
         double drain = List.of(3.0, 13.0, 25.0, 60.0).get(between(0, 3));
         double curve = between(55.0, 90.0);
-        var lastCrop = new SeasonSetup.LastCrop(
-                between(0.0, 1.0), between(0.0, 16000.0), between(10.0, 90.0), chance(.4));
+        var lastCrop =
+                new SeasonSetup.LastCrop(between(0.0, 1.0), between(0.0, 16000.0), between(10.0, 90.0), chance(.4));
         var start = new SeasonSetup.Start(layers(0, 60), layers(0, 30), between(-5.0, 18.0));
         double table = chance(.15) ? between(300.0, 1600.0) : Double.NaN;
         return new SeasonSetup(first, crop, new SeasonSetup.Ground(soil, drain, curve, table), lastCrop, start);

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
 import org.earleaf.season.parameter.Parameter;
@@ -167,7 +167,13 @@ final class SyntheticSeason {
         }
 
         SeasonSetup setup() {
-            return new SeasonSetup(date(FIRST), new SeasonSetup.Crop(date(planted), Hybrid.ofMaturity(rm), 8, rowSpacing_m, late), new SeasonSetup.Ground(soil, drainMax, curve, waterTable_mm), new SeasonSetup.LastCrop(cover, residue, residueCn, buried), new SeasonSetup.Start(List.of(6., 5., 4., 3., 2., 1.5), Collections.nCopies(6, 2.0), soilTemperature_C));
+            return new SeasonSetup(
+                    date(FIRST),
+                    new SeasonSetup.Crop(date(planted), Hybrid.ofMaturity(rm), 8, rowSpacing_m, late),
+                    new SeasonSetup.Ground(soil, drainMax, curve, waterTable_mm),
+                    new SeasonSetup.LastCrop(cover, residue, residueCn, buried),
+                    new SeasonSetup.Start(
+                            List.of(6., 5., 4., 3., 2., 1.5), Collections.nCopies(6, 2.0), soilTemperature_C));
         }
 
         SeasonRun start(Forcing weather) {

@@ -95,16 +95,10 @@ class SprayTimesTest {
         Option o = ANSWERS.get(0).protection().options().get(0);
         assertThat(o.mayBeMade()).isTrue();
         Option tomorrow = new Option(
-                o.field(),
-                o.zone(),
+                o.part(),
                 o.kind(),
                 ON.plusDays(1),
-                o.product(),
-                o.placement(),
-                o.nitrogen_kgHa(),
-                o.productRate(),
-                o.liquid(),
-                o.rig(),
+                o.application(),
                 o.worth(),
                 o.waitCost_usdHaDay(),
                 o.why(),

@@ -4,7 +4,6 @@ package org.earleaf.week;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.earleaf.farm.RigId;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +14,7 @@ import org.earleaf.decide.Option;
 import org.earleaf.decide.SprayFarm;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
 import org.earleaf.field.Boundary;
@@ -49,7 +49,15 @@ class WeekTest {
     private static Week week;
 
     private static Rig rig(String name, String kind, double feet, double gallons, Set<Placement> placements) {
-        return new Rig(RigId.called(name), kind, new Rig.Clearance(1.83, Double.NaN), new Rig.Boom(feet * Units.M_PER_FT, 2, 1e5, 4e5), new Rig.Tank(gallons * Units.M3_PER_GAL, 0, 0), new Rig.Pace(2, 10 * Units.MS_PER_MPH, .70), placements, 9 / Units.HA_PER_AC);
+        return new Rig(
+                RigId.called(name),
+                kind,
+                new Rig.Clearance(1.83, Double.NaN),
+                new Rig.Boom(feet * Units.M_PER_FT, 2, 1e5, 4e5),
+                new Rig.Tank(gallons * Units.M3_PER_GAL, 0, 0),
+                new Rig.Pace(2, 10 * Units.MS_PER_MPH, .70),
+                placements,
+                9 / Units.HA_PER_AC);
     }
 
     private static final Rig WIDE = rig("wide", "self-propelled", 90, 1200, Set.of(Placement.ROW_BASE));
@@ -73,13 +81,13 @@ class WeekTest {
     /** What one field wants, told of another. */
     private static NitrogenOptions.Answer as(NitrogenOptions.Answer a, Zone zone) {
         List<Option> options = a.options().stream()
-                .map(o -> RecordCopy.with(o, "field", zone.field()))
+                .map(o -> RecordCopy.with(o, "part.field", zone.field()))
                 .toList();
         NitrogenOptions.Answer named = RecordCopy.with(a, "outlook", RecordCopy.with(a.outlook(), "zone", zone));
         return RecordCopy.with(
                 RecordCopy.with(named, "options", options),
                 "proposed",
-                a.proposed().map(o -> RecordCopy.with(o, "field", zone.field())));
+                a.proposed().map(o -> RecordCopy.with(o, "part.field", zone.field())));
     }
 
     @BeforeAll
@@ -130,10 +138,10 @@ class WeekTest {
     @Test
     void a_pass_takes_its_ground_by_the_pace_and_a_quarter_of_an_hour_a_fill() {
         FieldPass pass = week.passes().get(0);
-        Option o = RecordCopy.with(pass.best(), "productRate", 15 * Units.LHA_PER_GALAC);
+        Option o = RecordCopy.with(pass.best(), "application.productRate", 15 * Units.LHA_PER_GALAC);
         Zone zone = RecordCopy.with(pass.zone(), "area_ha", 160 * Units.HA_PER_AC);
-        Outlook low =
-                RecordCopy.with(RecordCopy.with(pass.outlook(), "zone", zone), "height_cm", new Spread(40, 50, 60));
+        Outlook low = RecordCopy.with(
+                RecordCopy.with(pass.outlook(), "zone", zone), "stand.height_cm", new Spread(40, 50, 60));
         FieldPass wide = RecordCopy.with(pass, "outlook", low);
         assertThat(new WorkTime(farm).of_s(WIDE, o, wide, new Spot(0, 0)) / 60)
                 .isCloseTo(60 * 160 / 61.090909 + 30, within(1e-6));

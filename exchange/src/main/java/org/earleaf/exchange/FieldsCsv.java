@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.exchange;
 
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,6 +19,7 @@ import org.earleaf.exchange.table.Sheet;
 import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.FieldId;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;

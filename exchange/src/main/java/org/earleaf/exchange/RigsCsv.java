@@ -97,7 +97,23 @@ final class RigsCsv {
     private Optional<Rig> read(Row row, String rig) {
         String what = row.word(kind, RigsCsv::findKind, KIND_WORDS).orElse("");
         boolean tender = what.equals("tender");
-        Rig made = new Rig(new Called<>(new RigId(id.of(row, rig)), rig), what, new Rig.Clearance(row.number(tender ? clearance.emptyAllowed() : clearance), row.number(sprayClearance)), new Rig.Boom(row.number(tender ? width.emptyAllowed() : width), outlets(row, tender), given(row, pressureMin, PRESSURE_MIN_PA, tender), given(row, pressureMax, PRESSURE_MAX_PA, tender)), new Rig.Tank(row.number(tank), given(row, heel, HEEL_M3, tender), given(row, prime, PRIME_M3, tender)), new Rig.Pace(given(row, speedMin, SPEED_MIN_MS, tender), given(row, speedMax, SPEED_MAX_MS, tender), given(row, efficiency, FIELD_EFFICIENCY, tender)), placements(row, tender), given(row, cost, COST_USDHA, tender));
+        Rig made = new Rig(
+                new Called<>(new RigId(id.of(row, rig)), rig),
+                what,
+                new Rig.Clearance(
+                        row.number(tender ? clearance.emptyAllowed() : clearance), row.number(sprayClearance)),
+                new Rig.Boom(
+                        row.number(tender ? width.emptyAllowed() : width),
+                        outlets(row, tender),
+                        given(row, pressureMin, PRESSURE_MIN_PA, tender),
+                        given(row, pressureMax, PRESSURE_MAX_PA, tender)),
+                new Rig.Tank(row.number(tank), given(row, heel, HEEL_M3, tender), given(row, prime, PRIME_M3, tender)),
+                new Rig.Pace(
+                        given(row, speedMin, SPEED_MIN_MS, tender),
+                        given(row, speedMax, SPEED_MAX_MS, tender),
+                        given(row, efficiency, FIELD_EFFICIENCY, tender)),
+                placements(row, tender),
+                given(row, cost, COST_USDHA, tender));
         row.refuse(Checks.rig(made), speedMax, pressureMax, sprayClearance);
         return row.isGood() ? Optional.of(made) : Optional.empty();
     }

@@ -164,7 +164,9 @@ class FlagsTest {
         TinyFolder folder = TinyFolder.us();
         folder.edit("fields.csv", "drainage,tillage", "spare,waste");
         Farm farm = read(folder);
-        assertThat(farm.zones()).allMatch(z -> z.land().drainage() == Drainage.WELL && z.seedbed().tillage() == Tillage.REDUCED);
+        assertThat(farm.zones())
+                .allMatch(
+                        z -> z.land().drainage() == Drainage.WELL && z.seedbed().tillage() == Tillage.REDUCED);
         assertThat(farm.flags())
                 .containsOnlyOnce(
                         new Flag("fields.csv, column drainage", "no such column; well is taken in every row"),

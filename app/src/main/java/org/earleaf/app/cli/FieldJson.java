@@ -117,7 +117,11 @@ final class FieldJson {
                 .put("yield", Measure.YIELD, outlook.yield_kgHa())
                 .put(
                         "limited_by",
-                        outlook.limitedBy().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                        outlook.ahead()
+                                .limitedBy()
+                                .name()
+                                .toLowerCase(Locale.ROOT)
+                                .replace('_', ' '))
                 .put("emergence_date", outlook.emergence())
                 .put("silk_date", outlook.silk())
                 .put("maturity_date", outlook.maturity())
@@ -125,8 +129,8 @@ final class FieldJson {
                 .put(
                         "balance",
                         Json.object(
-                                "water_mm", outlook.waterBalance_mm(),
-                                "nitrogen_kg_ha", outlook.nitrogenBalance_kgHa()))
+                                "water_mm", outlook.remainder().water_mm(),
+                                "nitrogen_kg_ha", outlook.remainder().nitrogen_kgHa()))
                 .put("flags", flags(outlook.flags(), out.isMetric()));
     }
 

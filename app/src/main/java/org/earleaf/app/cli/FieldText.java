@@ -152,7 +152,7 @@ final class FieldText {
                 "spread",
                 say.spread(Measure.YIELD, outlook.yield_kgHa(), 0),
                 "limitedBy",
-                say.say(outlook.limitedBy())));
+                say.say(outlook.ahead().limitedBy())));
         for (OutOfReach r : outlook.reach()) {
             page.say(reach(r));
         }

@@ -43,8 +43,9 @@ final class RecordText {
             page.say(tell("cli.record.none"));
         }
         for (Pass p : planned) {
-            page.say(p.date() + "  " + place(p.field(), p.zone()) + ": " + Say.number(p.rate(), 1) + " " + p.rateUnit()
-                    + " " + p.product() + ", " + p.placement().word());
+            page.say(p.date() + "  " + place(p.field(), p.zone()) + ": "
+                    + Say.number(p.rate().entered(), 1) + " " + p.rate().unit() + " " + p.product() + ", "
+                    + p.placement().word());
             page.row("    %s", tell("cli.record.earleaf-record-made-pass", "id", p.id()));
         }
         return page.toString();
@@ -146,8 +147,8 @@ final class RecordText {
                 "zone", p.zone(),
                 "date", p.date(),
                 "product", p.product(),
-                "rate", p.rate(),
-                "rate_unit", p.rateUnit(),
+                "rate", p.rate().entered(),
+                "rate_unit", p.rate().unit(),
                 "placement", p.placement().word())));
         return Json.text(Json.object(
                 "records", entries.stream().map(RecordText::map).toList(),

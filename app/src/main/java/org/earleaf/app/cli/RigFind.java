@@ -3,7 +3,6 @@ package org.earleaf.app.cli;
 
 import static org.earleaf.app.words.Words.tell;
 
-import org.earleaf.farm.RigId;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,7 @@ import org.earleaf.app.words.Words;
 import org.earleaf.entry.Ranges;
 import org.earleaf.entry.SetupEntry;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.field.Placement;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.RigSetup;
@@ -84,7 +84,15 @@ final class RigFind {
         double[] pressure_Pa = pressures_Pa();
         double[] speed_ms = SetupEntry.range(speeds, Ranges.SPEED, "--speeds");
         double no = Double.NaN;
-        return new Rig(RigId.called(tell("cli.rig-find.the-rig")), "self-propelled", new Rig.Clearance(no, Double.NaN), new Rig.Boom(Ranges.WIDTH.read(boom, "--boom"), 1, pressure_Pa[0], pressure_Pa[1]), new Rig.Tank(Ranges.TANK.read(tank, "--tank"), 0, 0), new Rig.Pace(speed_ms[0], speed_ms[1], no), Set.of(Placement.values()), no);
+        return new Rig(
+                RigId.called(tell("cli.rig-find.the-rig")),
+                "self-propelled",
+                new Rig.Clearance(no, Double.NaN),
+                new Rig.Boom(Ranges.WIDTH.read(boom, "--boom"), 1, pressure_Pa[0], pressure_Pa[1]),
+                new Rig.Tank(Ranges.TANK.read(tank, "--tank"), 0, 0),
+                new Rig.Pace(speed_ms[0], speed_ms[1], no),
+                Set.of(Placement.values()),
+                no);
     }
 
     static void print(RigSetup.Answer answer, boolean metric, PrintWriter out) {

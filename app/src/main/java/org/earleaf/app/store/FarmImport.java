@@ -160,7 +160,7 @@ final class FarmImport {
         add(
                 "passes",
                 WorkTables.PASSES,
-                withFreeIds(WorkTables.PASSES, passes.unknown(), Pass::id, WorkTables::withId));
+                withFreeIds(WorkTables.PASSES, passes.unknown(), Pass::id, (id, p) -> p.withId(id)));
         var readings =
                 merge.update(WorkTables.READINGS, farm.readings(), (was, now) -> now.withId(was.id()), stored -> false);
         add(
@@ -173,7 +173,7 @@ final class FarmImport {
 
     /** A pass keeps its id, and stays made when its record is filed whatever the folder still plans. */
     private Pass beside(Pass stored, Pass newer) {
-        Pass now = WorkTables.withId(stored.id(), newer);
+        Pass now = newer.withId(stored.id());
         return filedPasses.contains(stored.id()) ? now.in(stored.state()) : now;
     }
 

@@ -3,8 +3,6 @@ package org.earleaf.app.store;
 
 import static org.earleaf.app.store.Names.Kind.FIELD;
 
-import org.earleaf.field.DiseaseFacts;
-import org.earleaf.field.Hybrid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +11,8 @@ import java.util.TreeMap;
 import org.earleaf.field.Boundary;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.FieldId;
+import org.earleaf.field.FieldPart;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
@@ -47,7 +47,7 @@ final class GroundTables {
 
     static final Table<Boundary> BOUNDARIES = Table.named(
                     "boundary",
-                    (Boundary b) -> "boundary of " + new Place(b.field(), b.zone()).label(),
+                    (Boundary b) -> "boundary of " + new FieldPart(b.field(), b.zone()).label(),
                     b -> List.of(Names.field(b.field()), b.zone()))
             .called("field", FIELD, Boundary::field)
             .key("zone", Boundary::zone)
@@ -56,16 +56,9 @@ final class GroundTables {
 
     private GroundTables() {}
 
-    /** A field's zone by name. */
-    record Place(String field, String zone) {
-        String label() {
-            return zone.isEmpty() ? field : field + ", " + zone;
-        }
-    }
-
     /** One layer of a zone's soil. */
     record Layer(
-            Place at,
+            FieldPart at,
             int layer,
             SoilWater water,
             double bulkDensity_gcm3,
@@ -77,7 +70,7 @@ final class GroundTables {
             SoilProfile s = z.soil();
             for (int k = 0; k < SoilProfile.LAYERS; k++) {
                 layers.add(new Layer(
-                        new Place(z.field(), z.zone()),
+                        new FieldPart(z.field(), z.zone()),
                         k,
                         s.water().get(k),
                         s.bulkDensity_gcm3().get(k),
@@ -90,7 +83,7 @@ final class GroundTables {
 
         private static Layer read(Row r) {
             return new Layer(
-                    new Place(r.called(FIELD, "field"), r.text("zone")),
+                    new FieldPart(r.called(FIELD, "field"), r.text("zone")),
                     r.whole("layer"),
                     new SoilWater(
                             r.number("wilting_point"),
@@ -106,42 +99,63 @@ final class GroundTables {
 
     /** Zones stand on the soil given; the name of its texture lies with the zone. */
     static Table<Zone> zones(List<Layer> soil) {
-        Map<Place, Map<Integer, Layer>> byPlace = new java.util.HashMap<>();
+        Map<FieldPart, Map<Integer, Layer>> byPlace = new java.util.HashMap<>();
         soil.forEach(l -> byPlace.computeIfAbsent(l.at(), p -> new TreeMap<>()).put(l.layer(), l));
-        return DiseaseColumns.add(Table.named(
-                                "zone",
-                                (Zone z) -> "field " + z.label(),
-                                z -> List.of(Names.field(z.field()), z.zone()))
-                        .called("field", FIELD, Zone::field)
-                        .key("zone", Zone::zone)
-                        .number("area_ha", "area", Zone::area_ha, Shown.AREA)
-                        .text("crop", "crop", Zone::crop)
-                        .text("planted", "planted", Zone::planted)
-                        .number("relative_maturity_d", "relative maturity [d]", z -> z.planting().hybrid().relativeMaturity_d(), Shown.PLAIN)
-                        .number("population_m2", "population", z -> z.planting().population_m2(), Shown.PLANTS)
-                        .number("row_spacing_m", "row spacing", Zone::rowSpacing_m, Shown.SPACING)
-                        .text("previous_crop", "previous crop", z -> z.seedbed().previousCrop())
-                        .text("drainage", "drainage", z -> z.land().drainage())
-                        .text("tillage", "tillage", z -> z.seedbed().tillage())
-                        .number("residue_cover", "residue cover", z -> z.seedbed().residueCover(), Shown.SHARE)
-                        .number("curve_number", "curve number", z -> z.land().curveNumber(), Shown.PLAIN)
-                        .text("hybrid", "hybrid", z -> z.planting().hybrid().name())
-                        .number("gdd_silk", "heat to silk [F d]", z -> z.planting().hybrid().gddSilk(), Shown.PLAIN)
-                        .number("gdd_black_layer", "heat to black layer [F d]", z -> z.planting().hybrid().gddBlackLayer(), Shown.PLAIN)
-                        .number("yield_goal_kg_ha", "yield goal, dry grain", z -> z.planting().yieldGoal_kgHa(), Shown.RATE)
+        Table.Builder<Zone> columns = Table.named(
+                        "zone", (Zone z) -> "field " + z.label(), z -> List.of(Names.field(z.field()), z.zone()))
+                .called("field", FIELD, Zone::field)
+                .key("zone", Zone::zone)
+                .number("area_ha", "area", Zone::area_ha, Shown.AREA);
+        return DiseaseColumns.add(hybrid(ground(planting(columns)))
                         .text("texture", "texture", z -> z.soil().texture().word()))
                 .read(r -> zone(r, byPlace));
     }
 
-    private static Zone zone(Row r, Map<Place, Map<Integer, Layer>> soil) {
-        Place place = new Place(r.called(FIELD, "field"), r.text("zone"));
+    private static Table.Builder<Zone> planting(Table.Builder<Zone> table) {
+        return table.text("crop", "crop", Zone::crop)
+                .text("planted", "planted", Zone::planted)
+                .number(
+                        "relative_maturity_d",
+                        "relative maturity [d]",
+                        z -> z.planting().hybrid().relativeMaturity_d(),
+                        Shown.PLAIN)
+                .number("population_m2", "population", z -> z.planting().population_m2(), Shown.PLANTS)
+                .number("row_spacing_m", "row spacing", Zone::rowSpacing_m, Shown.SPACING);
+    }
+
+    private static Table.Builder<Zone> ground(Table.Builder<Zone> table) {
+        return table.text("previous_crop", "previous crop", z -> z.seedbed().previousCrop())
+                .text("drainage", "drainage", z -> z.land().drainage())
+                .text("tillage", "tillage", z -> z.seedbed().tillage())
+                .number("residue_cover", "residue cover", z -> z.seedbed().residueCover(), Shown.SHARE)
+                .number("curve_number", "curve number", z -> z.land().curveNumber(), Shown.PLAIN);
+    }
+
+    private static Table.Builder<Zone> hybrid(Table.Builder<Zone> table) {
+        return table.text("hybrid", "hybrid", z -> z.planting().hybrid().name())
+                .number(
+                        "gdd_silk",
+                        "heat to silk [F d]",
+                        z -> z.planting().hybrid().gddSilk(),
+                        Shown.PLAIN)
+                .number(
+                        "gdd_black_layer",
+                        "heat to black layer [F d]",
+                        z -> z.planting().hybrid().gddBlackLayer(),
+                        Shown.PLAIN)
+                .number(
+                        "yield_goal_kg_ha",
+                        "yield goal, dry grain",
+                        z -> z.planting().yieldGoal_kgHa(),
+                        Shown.RATE);
+    }
+
+    private static Zone zone(Row r, Map<FieldPart, Map<Integer, Layer>> soil) {
+        FieldPart place = new FieldPart(r.called(FIELD, "field"), r.text("zone"));
         ZoneId id = new ZoneId(new FieldId(r.text("field")), place.zone());
         Map<Integer, Layer> layers = Objects.requireNonNullElse(soil.get(place), Map.of());
         var hybrid = new Hybrid(
-                r.text("hybrid"),
-                r.number("relative_maturity_d"),
-                r.number("gdd_silk"),
-                r.number("gdd_black_layer"));
+                r.text("hybrid"), r.number("relative_maturity_d"), r.number("gdd_silk"), r.number("gdd_black_layer"));
         var planting = new Zone.Planting(
                 r.text("crop"),
                 r.date("planted"),

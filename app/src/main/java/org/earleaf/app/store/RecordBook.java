@@ -69,7 +69,7 @@ final class RecordBook {
                     WorkTables.PASSES.updateArguments(known.get().seq(), pass, tables.names()));
             return pass;
         }
-        Pass added = WorkTables.withId(Ids.next(), pass);
+        Pass added = pass.withId(Ids.next());
         tables.insert(WorkTables.PASSES, List.of(added));
         return added;
     }

@@ -84,7 +84,11 @@ final class ShelfTables {
             .number("heel_m3", "heel", r -> r.tank().heel_m3(), Shown.TANK)
             .number("prime_m3", "prime", r -> r.tank().prime_m3(), Shown.TANK)
             .number("field_efficiency", "field efficiency", r -> r.pace().fieldEfficiency(), Shown.SHARE)
-            .number("spray_clearance_m", "clearance for spraying", r -> r.clearance().spray_m(), Shown.SPACING)
+            .number(
+                    "spray_clearance_m",
+                    "clearance for spraying",
+                    r -> r.clearance().spray_m(),
+                    Shown.SPACING)
             .read(ShelfTables::rig);
 
     static final Table<RecipeHead> RECIPES = Table.named(
@@ -207,6 +211,18 @@ final class ShelfTables {
     }
 
     private static Rig rig(Row r) {
-        return new Rig(new Called<>(new RigId(r.text("name")), r.called(RIG, "name")), r.text("kind"), new Rig.Clearance(r.number("clearance_m"), r.number("spray_clearance_m")), new Rig.Boom(r.number("width_m"), r.whole("outlets_per_row"), r.number("pressure_min_pa"), r.number("pressure_max_pa")), new Rig.Tank(r.number("tank_m3"), r.number("heel_m3"), r.number("prime_m3")), new Rig.Pace(r.number("speed_min_m_s"), r.number("speed_max_m_s"), r.number("field_efficiency")), placements(r.text("placements")), r.number("cost_usd_ha"));
+        return new Rig(
+                new Called<>(new RigId(r.text("name")), r.called(RIG, "name")),
+                r.text("kind"),
+                new Rig.Clearance(r.number("clearance_m"), r.number("spray_clearance_m")),
+                new Rig.Boom(
+                        r.number("width_m"),
+                        r.whole("outlets_per_row"),
+                        r.number("pressure_min_pa"),
+                        r.number("pressure_max_pa")),
+                new Rig.Tank(r.number("tank_m3"), r.number("heel_m3"), r.number("prime_m3")),
+                new Rig.Pace(r.number("speed_min_m_s"), r.number("speed_max_m_s"), r.number("field_efficiency")),
+                placements(r.text("placements")),
+                r.number("cost_usd_ha"));
     }
 }

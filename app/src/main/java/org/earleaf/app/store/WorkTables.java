@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.earleaf.field.Disease;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Incidence;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Irrigation;
@@ -29,8 +30,8 @@ final class WorkTables {
             .key("zone", Pass::zone)
             .key("date_", Pass::date)
             .called("product", PRODUCT, Pass::product)
-            .number("rate", "rate", Pass::rate, Shown.PLAIN)
-            .text("rate_unit", "unit of the rate", Pass::rateUnit)
+            .number("rate", "rate", p -> p.rate().entered(), Shown.PLAIN)
+            .text("rate_unit", "unit of the rate", p -> p.rate().unit())
             .number("nitrogen_kg_ha", "nitrogen", Pass::nitrogen_kgHa, Shown.RATE)
             .key("placement", Pass::placement)
             .text("inhibitor", "inhibitor", Pass::inhibitor)
@@ -95,21 +96,6 @@ final class WorkTables {
 
     private WorkTables() {}
 
-    static Pass withId(String id, Pass p) {
-        return new Pass(
-                id,
-                p.field(),
-                p.zone(),
-                p.date(),
-                p.product(),
-                p.rate(),
-                p.rateUnit(),
-                p.nitrogen_kgHa(),
-                p.placement(),
-                p.inhibitor(),
-                p.state());
-    }
-
     private static String found(Scouted s) {
         return s.disease().map(Disease::word).orElse(s.insect());
     }
@@ -143,19 +129,16 @@ final class WorkTables {
     }
 
     private static String place(String field, String zone) {
-        return new GroundTables.Place(field, zone).label();
+        return new FieldPart(field, zone).label();
     }
 
     private static Pass pass(Row r) {
         return new Pass(
                 r.text("id"),
-                r.called(FIELD, "field"),
-                r.text("zone"),
+                new FieldPart(r.called(FIELD, "field"), r.text("zone")),
                 r.date("date_"),
                 r.called(PRODUCT, "product"),
-                r.number("rate"),
-                r.text("rate_unit"),
-                r.number("nitrogen_kg_ha"),
+                new Pass.Rate(r.number("rate"), r.text("rate_unit"), r.number("nitrogen_kg_ha")),
                 r.word(Placement.class, "placement"),
                 r.word(Inhibitor.class, "inhibitor"),
                 r.word(Pass.State.class, "state"));
@@ -165,8 +148,7 @@ final class WorkTables {
         Reading.Kind kind = r.word(Reading.Kind.class, "kind");
         return new Reading(
                 r.text("id"),
-                r.called(FIELD, "field"),
-                r.text("zone"),
+                new FieldPart(r.called(FIELD, "field"), r.text("zone")),
                 r.date("date_"),
                 kind,
                 r.number("amount"),

@@ -16,7 +16,9 @@ import org.earleaf.app.Main;
 import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.exchange.FarmFolder;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -27,16 +29,14 @@ class ExportPhotographsTest {
     private static Reading height(String field) {
         return new Reading(
                 "",
-                field,
-                "",
+                new FieldPart(field, ""),
                 LocalDate.of(2026, 6, 20),
                 Reading.Kind.HEIGHT,
                 80,
                 "80 cm",
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                "pale, \"by the gate\"");
+                Reading.Sampled.NO_SOIL,
+                "pale, \"by the gate\"",
+                Scouted.NOTHING);
     }
 
     private static Photograph photograph(String format) throws Exception {

@@ -13,10 +13,12 @@ import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace;
@@ -70,13 +72,10 @@ class LateEditsTest {
         List<WeatherDay> written = FarmFolder.readWeather(DEMO).observed();
         Pass late = new Pass(
                 "late",
-                FIELD,
-                "",
+                new FieldPart(FIELD, ""),
                 LATE,
                 "UAN 28",
-                12,
-                "gal/ac",
-                40,
+                new Pass.Rate(12, "gal/ac", 40),
                 Placement.ROW_BASE,
                 Inhibitor.NONE,
                 Pass.State.MADE);
@@ -144,16 +143,14 @@ class LateEditsTest {
     private static Reading height(int inches) {
         return new Reading(
                 "late",
-                FIELD,
-                "",
+                new FieldPart(FIELD, ""),
                 LATE,
                 Reading.Kind.HEIGHT,
                 2.54 * inches,
                 inches + " in",
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                "");
+                Reading.Sampled.NO_SOIL,
+                "",
+                Scouted.NOTHING);
     }
 
     private static Farm with(Farm f, Reading more) {

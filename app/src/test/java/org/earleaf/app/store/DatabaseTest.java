@@ -18,7 +18,9 @@ import java.util.concurrent.Future;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelItem;
@@ -75,7 +77,8 @@ class DatabaseTest {
             Merge tables = new Merge(db.sql());
             assertThat(tables.all(ShelfTables.PRODUCTS).get(0).kind()).isEqualTo(ProductKind.OTHER);
             assertThat(new LabelRows(db.sql()).book().entries()).isEmpty();
-            assertThat(tables.all(ShelfTables.RIGS).get(0).clearance().spray_m()).isNaN();
+            assertThat(tables.all(ShelfTables.RIGS).get(0).clearance().spray_m())
+                    .isNaN();
         }
     }
 
@@ -150,16 +153,14 @@ class DatabaseTest {
     private static Reading reading() {
         return new Reading(
                 "",
-                "Home Eighty",
-                "",
+                new FieldPart("Home Eighty", ""),
                 LocalDate.of(2026, 6, 1),
                 Reading.Kind.HEIGHT,
                 80,
                 "80 cm",
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                "");
+                Reading.Sampled.NO_SOIL,
+                "",
+                Scouted.NOTHING);
     }
 
     @Test

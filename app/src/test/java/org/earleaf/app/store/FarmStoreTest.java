@@ -13,8 +13,10 @@ import org.earleaf.app.RecordCopy;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.FieldWeather;
 import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.units.EarleafException;
@@ -178,7 +180,7 @@ class FarmStoreTest {
             assertThat(store.farm().passes())
                     .extracting(Pass::id)
                     .containsExactly("passes.csv row 2", "passes.csv row 3", "passes.csv row 2 (2)");
-            assertThat(store.farm().passes().get(0).rate()).isEqualTo(45);
+            assertThat(store.farm().passes().get(0).rate().entered()).isEqualTo(45);
         }
     }
 
@@ -208,16 +210,14 @@ class FarmStoreTest {
             LocalDate day = LocalDate.of(2026, 6, 3);
             Reading kept = store.enter(new Reading(
                     "",
-                    "Home Eighty",
-                    "",
+                    new FieldPart("Home Eighty", ""),
                     day,
                     Reading.Kind.RAIN,
                     11,
                     "11 mm",
-                    Double.NaN,
-                    Double.NaN,
-                    Reading.Position.RANDOM,
-                    ""));
+                    Reading.Sampled.NO_SOIL,
+                    "",
+                    Scouted.NOTHING));
             Farm farm = store.farm();
             assertThat(kept.id()).isNotEmpty();
             assertThat(farm.readings()).contains(kept);

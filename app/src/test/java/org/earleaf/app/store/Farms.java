@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.store;
 
-import org.earleaf.farm.RigId;
-import org.earleaf.field.DiseaseFacts;
-import org.earleaf.field.ZoneName;
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -22,12 +18,16 @@ import org.earleaf.farm.Prices;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
 import org.earleaf.farm.Stock;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.Boundary;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.FieldPart;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
@@ -35,8 +35,10 @@ import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Flag;
@@ -87,22 +89,28 @@ public final class Farms {
                                 pass("passes.csv row 3", "Home Eighty", FIRST.plusDays(38), 60, Pass.State.PLANNED)),
                         List.of(new Reading(
                                 "readings.csv row 2",
-                                "Home Eighty",
-                                "",
+                                new FieldPart("Home Eighty", ""),
                                 FIRST.plusDays(30),
                                 Reading.Kind.NITRATE,
                                 12,
                                 "12 ppm",
-                                0,
-                                304.8,
-                                Reading.Position.RANDOM,
-                                "")),
+                                new Reading.Sampled(0, 304.8, Reading.Position.RANDOM),
+                                "",
+                                Scouted.NOTHING)),
                         List.of(),
                         List.of()),
                 new Farm.Shelf(
                         List.of(),
                         List.of(),
-                        List.of(new Rig(RigId.called("highboy"), "self-propelled", new Rig.Clearance(1.8, Double.NaN), new Rig.Boom(27.4, 2, 1e5, 4e5), new Rig.Tank(3.8, .02, .01), new Rig.Pace(2, 5, .65), Set.of(Placement.ROW_BASE), 20)),
+                        List.of(new Rig(
+                                RigId.called("highboy"),
+                                "self-propelled",
+                                new Rig.Clearance(1.8, Double.NaN),
+                                new Rig.Boom(27.4, 2, 1e5, 4e5),
+                                new Rig.Tank(3.8, .02, .01),
+                                new Rig.Pace(2, 5, .65),
+                                Set.of(Placement.ROW_BASE),
+                                20)),
                         List.of(),
                         List.of()),
                 new WeatherBook(
@@ -121,12 +129,25 @@ public final class Farms {
                 List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN)),
                 "soil.csv",
                 new ArrayList<>());
-        return new Zone(ZoneName.of(field, zone), area_ha, new Zone.Planting("corn", FIRST, Hybrid.ofMaturity(108), 8, .762, UNKNOWN), new Zone.Land(soil, Drainage.TILED, UNKNOWN), new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, UNKNOWN), DiseaseFacts.NOT_GIVEN);
+        return new Zone(
+                ZoneName.of(field, zone),
+                area_ha,
+                new Zone.Planting("corn", FIRST, Hybrid.ofMaturity(108), 8, .762, UNKNOWN),
+                new Zone.Land(soil, Drainage.TILED, UNKNOWN),
+                new Zone.Seedbed(PreviousCrop.SOYBEAN, Tillage.REDUCED, UNKNOWN),
+                DiseaseFacts.NOT_GIVEN);
     }
 
     public static Pass pass(String id, String field, LocalDate date, double n_kgHa, Pass.State state) {
         return new Pass(
-                id, field, "", date, "UAN 32", n_kgHa, "kg N/ha", n_kgHa, Placement.ROW_BASE, Inhibitor.NONE, state);
+                id,
+                new FieldPart(field, ""),
+                date,
+                "UAN 32",
+                new Pass.Rate(n_kgHa, "kg N/ha", n_kgHa),
+                Placement.ROW_BASE,
+                Inhibitor.NONE,
+                state);
     }
 
     private <T> List<T> some(int most, IntFunction<T> one) {
@@ -211,19 +232,28 @@ public final class Farms {
                         new Horizon(300, 1524, clay, sand / 2 + 5, .5, 7, 12, 1.4, .12, .28)),
                 "soil.csv",
                 new ArrayList<>());
-        return new Zone(ZoneName.of("Field " + k + word(), word()), 1 + amount(), new Zone.Planting(any(new String[] {"corn", "soybean"}), date(), new Hybrid(word(), maybe(), maybe(), maybe()), maybe(), maybe(), maybe()), new Zone.Land(soil, any(Drainage.values()), maybe()), new Zone.Seedbed(any(PreviousCrop.values()), any(Tillage.values()), maybe()), RandomLabels.disease(random));
+        return new Zone(
+                ZoneName.of("Field " + k + word(), word()),
+                1 + amount(),
+                new Zone.Planting(
+                        any(new String[] {"corn", "soybean"}),
+                        date(),
+                        new Hybrid(word(), maybe(), maybe(), maybe()),
+                        maybe(),
+                        maybe(),
+                        maybe()),
+                new Zone.Land(soil, any(Drainage.values()), maybe()),
+                new Zone.Seedbed(any(PreviousCrop.values()), any(Tillage.values()), maybe()),
+                RandomLabels.disease(random));
     }
 
     private Pass pass(int k) {
         return new Pass(
                 "passes.csv row " + (k + 2),
-                word(),
-                word(),
+                new FieldPart(word(), word()),
                 date(),
                 word(),
-                amount(),
-                "lb N/ac",
-                amount(),
+                new Pass.Rate(amount(), "lb N/ac", amount()),
                 any(Placement.values()),
                 any(Inhibitor.values()),
                 any(Pass.State.values()));
@@ -232,16 +262,14 @@ public final class Farms {
     private Reading reading(int k) {
         return new Reading(
                 "readings.csv row " + (k + 2),
-                word(),
-                word(),
+                new FieldPart(word(), word()),
                 date(),
                 any(Reading.Kind.values()),
                 amount(),
                 word(),
-                maybe(),
-                maybe(),
-                any(Reading.Position.values()),
-                word());
+                new Reading.Sampled(maybe(), maybe(), any(Reading.Position.values())),
+                word(),
+                Scouted.NOTHING);
     }
 
     private NitrogenProduct nitrogen(String name) {
@@ -270,7 +298,15 @@ public final class Farms {
 
     private Rig rig(int k) {
         Set<Placement> placements = random.nextBoolean() ? Set.of() : Set.of(Placement.BROADCAST, Placement.MID_INJECT);
-        return new Rig(RigId.called("rig " + k), "pulled", new Rig.Clearance(maybe(), maybe()), new Rig.Boom(maybe(), random.nextInt(3), maybe(), maybe()), new Rig.Tank(maybe(), maybe(), maybe()), new Rig.Pace(maybe(), maybe(), maybe()), placements, maybe());
+        return new Rig(
+                RigId.called("rig " + k),
+                "pulled",
+                new Rig.Clearance(maybe(), maybe()),
+                new Rig.Boom(maybe(), random.nextInt(3), maybe(), maybe()),
+                new Rig.Tank(maybe(), maybe(), maybe()),
+                new Rig.Pace(maybe(), maybe(), maybe()),
+                placements,
+                maybe());
     }
 
     private Recipe recipe(int k) {

@@ -14,7 +14,9 @@ import javax.imageio.ImageIO;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.app.picture.Photograph;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -74,16 +76,14 @@ class KeptReadingsTest {
         double cm = Double.parseDouble(entered.replace(" cm", ""));
         return new Reading(
                 "",
-                field,
-                "",
+                new FieldPart(field, ""),
                 LocalDate.of(2026, 6, 20),
                 Reading.Kind.HEIGHT,
                 cm,
                 entered,
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                "");
+                Reading.Sampled.NO_SOIL,
+                "",
+                Scouted.NOTHING);
     }
 
     private static Farm withReadings(Farm f, List<Reading> readings) {

@@ -172,8 +172,8 @@ class LoadFilingTest extends WithLoads {
                 .findFirst()
                 .orElseThrow();
         assertThat(pass.state()).isEqualTo(Pass.State.MADE);
-        assertThat(pass.rateUnit()).isEqualTo("fl oz/ac");
-        assertThat(pass.rate()).isCloseTo(10, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(pass.rate().unit()).isEqualTo("fl oz/ac");
+        assertThat(pass.rate().entered()).isCloseTo(10, org.assertj.core.api.Assertions.within(1e-9));
         // 10 lie there, 10 more are the 20 of a season; 11 are not.
         assertThat(stops(10)).isFalse();
         assertThat(stops(11)).isTrue();

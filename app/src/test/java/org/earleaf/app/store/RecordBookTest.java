@@ -132,7 +132,7 @@ class RecordBookTest {
                 .extracting(d -> d.sentence(true))
                 .contains(
                         "pass Home Eighty 2026-06-08 UAN 32: rate 60 -> 99 (kept as filed; correct the record instead)");
-        assertThat(planned().rate()).isEqualTo(60);
+        assertThat(planned().rate().entered()).isEqualTo(60);
         assertThat(planned().state()).isEqualTo(Pass.State.MADE);
     }
 

@@ -18,9 +18,11 @@ import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.RigId;
 import org.earleaf.field.FieldId;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.field.Zone;
 import org.earleaf.field.ZoneId;
 import org.earleaf.field.ZoneName;
@@ -155,11 +157,12 @@ class RenameTest extends WithLoads {
                 "half of it",
                 "A. Grower");
         List<Pass> right = half.passes(store.farm());
-        assertThat(right).singleElement().satisfies(p -> assertThat(p.rate()).isEqualTo(15));
+        assertThat(right).singleElement().satisfies(p -> assertThat(p.rate().entered())
+                .isEqualTo(15));
         store.correct(half.record("r2", store.farm().timeZone(), T), right);
         assertThat(store.farm().passes())
                 .filteredOn(p -> p.id().equals(filed.record().passId()))
-                .extracting(Pass::field, Pass::rate)
+                .extracting(Pass::field, p -> p.rate().entered())
                 .containsExactly(org.assertj.core.groups.Tuple.tuple("Long Eighty", 15.0));
     }
 
@@ -260,10 +263,10 @@ class RenameTest extends WithLoads {
                         : z)
                 .toList();
         List<Pass> passes = farmOf().passes().stream()
-                .map(p -> p.field().equals(FIELD) ? RecordCopy.with(p, "field", name) : p)
+                .map(p -> p.field().equals(FIELD) ? RecordCopy.with(p, "part.field", name) : p)
                 .toList();
         List<Reading> readings = farmOf().readings().stream()
-                .map(r -> r.field().equals(FIELD) ? RecordCopy.with(r, "field", name) : r)
+                .map(r -> r.field().equals(FIELD) ? RecordCopy.with(r, "part.field", name) : r)
                 .toList();
         return RecordCopy.with(
                 RecordCopy.with(RecordCopy.with(farmOf(), "ground.zones", zones), "work.passes", passes),
@@ -304,15 +307,13 @@ class RenameTest extends WithLoads {
     private static Reading reading(String field) {
         return new Reading(
                 "",
-                field,
-                "",
+                new FieldPart(field, ""),
                 DAY,
                 Reading.Kind.HEIGHT,
                 80,
                 "80 cm",
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                "");
+                Reading.Sampled.NO_SOIL,
+                "",
+                Scouted.NOTHING);
     }
 }

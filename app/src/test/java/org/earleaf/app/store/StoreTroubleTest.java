@@ -16,7 +16,9 @@ import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.app.store.StoreTrouble.Kind;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.units.EarleafException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,16 +42,14 @@ class StoreTroubleTest {
     private static Reading reading() {
         return new Reading(
                 "",
-                "Home Eighty",
-                "",
+                new FieldPart("Home Eighty", ""),
                 LocalDate.of(2026, 6, 1),
                 Reading.Kind.HEIGHT,
                 80,
                 "80 cm",
-                Double.NaN,
-                Double.NaN,
-                Reading.Position.RANDOM,
-                "");
+                Reading.Sampled.NO_SOIL,
+                "",
+                Scouted.NOTHING);
     }
 
     private static StoreTrouble refused(FarmStore store) {

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import org.earleaf.farm.RigId;
-import org.earleaf.field.DiseaseFacts;
-import org.earleaf.field.ZoneName;
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -26,13 +22,18 @@ import org.earleaf.decide.Worth;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.farm.WeatherBook;
+import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
+import org.earleaf.field.FieldPart;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
+import org.earleaf.field.ZoneName;
 import org.earleaf.label.Cautions;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.FieldCalendar;
@@ -79,11 +80,31 @@ public class Fixture implements FarmDay {
             String field, String zone, double ha, double spacing_m, double sand, double clay, PreviousCrop before) {
         Horizon top = new Horizon(0, 300, sand, clay, 3.2, 6.4, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
         Horizon below = new Horizon(300, 1524, sand, clay, .8, 6.6, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
-        return new Zone(ZoneName.of(field, zone), ha, new Zone.Planting("corn", LocalDate.of(2026, 5, 4), new Hybrid("Demo 108", 108, Double.NaN, Double.NaN), 8.2, spacing_m, Double.NaN), new Zone.Land(SoilProfile.of(List.of(top, below), field, new ArrayList<>()), Drainage.WELL, Double.NaN), new Zone.Seedbed(before, Tillage.REDUCED, Double.NaN), DiseaseFacts.NOT_GIVEN);
+        return new Zone(
+                ZoneName.of(field, zone),
+                ha,
+                new Zone.Planting(
+                        "corn",
+                        LocalDate.of(2026, 5, 4),
+                        new Hybrid("Demo 108", 108, Double.NaN, Double.NaN),
+                        8.2,
+                        spacing_m,
+                        Double.NaN),
+                new Zone.Land(SoilProfile.of(List.of(top, below), field, new ArrayList<>()), Drainage.WELL, Double.NaN),
+                new Zone.Seedbed(before, Tillage.REDUCED, Double.NaN),
+                DiseaseFacts.NOT_GIVEN);
     }
 
     private static Rig rig(String name, String kind, double clearance_m, Set<Placement> placements) {
-        return new Rig(RigId.called(name), kind, new Rig.Clearance(clearance_m, Double.NaN), new Rig.Boom(27.4, 2, 1e5, 4e5), new Rig.Tank(4.5, .05, .1), new Rig.Pace(2, 6, .8), placements, 22);
+        return new Rig(
+                RigId.called(name),
+                kind,
+                new Rig.Clearance(clearance_m, Double.NaN),
+                new Rig.Boom(27.4, 2, 1e5, 4e5),
+                new Rig.Tank(4.5, .05, .1),
+                new Rig.Pace(2, 6, .8),
+                placements,
+                22);
     }
 
     @Override
@@ -194,12 +215,11 @@ public class Fixture implements FarmDay {
                 zone,
                 TODAY,
                 trace,
-                "V" + (int) trace.at(today, Daily.COLLARS),
-                trace.at(today, Daily.COLLARS),
-                new Spread(height * .91, height, height * 1.1),
-                spread,
-                new Spread(8600, 10400, 11900),
-                Yield.Limit.NITROGEN,
+                new Outlook.Stand(
+                        "V" + (int) trace.at(today, Daily.COLLARS),
+                        trace.at(today, Daily.COLLARS),
+                        new Spread(height * .91, height, height * 1.1)),
+                new Outlook.Ahead(spread, nni, new Spread(8600, 10400, 11900), Yield.Limit.NITROGEN),
                 new FieldCalendar(
                         zone.planted(),
                         day(trace, Daily.REP, .33).map(d -> d.minusDays(1)),
@@ -207,12 +227,10 @@ public class Fixture implements FarmDay {
                         about(day(trace, Daily.REP, .01), 2),
                         about(day(trace, Daily.REP, .999), 6),
                         workable(trace)),
-                nni,
                 List.of(
                         new OutOfReach("highboy", last, last.map(d -> d.plusDays(1))),
                         new OutOfReach("coulter bar", Optional.empty(), Optional.of(TODAY.minusDays(2)))),
-                1e-9,
-                2e-9,
+                new Outlook.Remainder(1e-9, 2e-9),
                 List.of(new Flag(zone.field(), "soil pH below 12 in was taken as above it")));
     }
 
@@ -311,16 +329,10 @@ public class Fixture implements FarmDay {
         double bushelsHa = (mean + 96) / 4.15;
         double gained_kgHa = bushelsHa * 56 * Units.KG_PER_LB * Units.DRY_SHARE_OF_TRADE_CORN;
         return new Option(
-                zone.field(),
-                zone.zone(),
+                FieldPart.of(zone),
                 "nitrogen",
                 TODAY.plusDays(days),
-                "UAN 32",
-                placement,
-                kgHa,
-                kgHa / .4242,
-                true,
-                "highboy",
+                new Option.Application("UAN 32", placement, kgHa, kgHa / .4242, true, "highboy"),
                 new Worth(
                         mean,
                         mean - 110,
@@ -335,6 +347,8 @@ public class Fixture implements FarmDay {
                 List.of(
                         () -> Said.text("Short of nitrogen about Sun 5 July (2 to 9 July)."),
                         () -> Said.text(
-                                "The June rain left 17 lb in the top foot, and most of it lies between the rows.")));
+                                "The June rain left 17 lb in the top foot, and most of it lies between the rows.")),
+                Optional.empty(),
+                Optional.empty());
     }
 }

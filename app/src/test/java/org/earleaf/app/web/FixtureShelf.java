@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import org.earleaf.farm.RigId;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -13,6 +12,7 @@ import org.earleaf.farm.Farm;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
+import org.earleaf.farm.RigId;
 import org.earleaf.farm.Stock;
 import org.earleaf.field.Placement;
 import org.earleaf.label.ActiveIngredient;
@@ -64,7 +64,15 @@ final class FixtureShelf {
     }
 
     private static Rig sprayer(String name, double clearance_m) {
-        return new Rig(RigId.called(name), "self-propelled", new Rig.Clearance(clearance_m, Double.NaN), new Rig.Boom(27.4, 2, 1e5, 4e5), new Rig.Tank(3.8, .03, .02), new Rig.Pace(2, 6, .65), Set.of(Placement.OVER_THE_TOP, Placement.BROADCAST), 20);
+        return new Rig(
+                RigId.called(name),
+                "self-propelled",
+                new Rig.Clearance(clearance_m, Double.NaN),
+                new Rig.Boom(27.4, 2, 1e5, 4e5),
+                new Rig.Tank(3.8, .03, .02),
+                new Rig.Pace(2, 6, .65),
+                Set.of(Placement.OVER_THE_TOP, Placement.BROADCAST),
+                20);
     }
 
     private static Product product(

@@ -15,6 +15,7 @@ import org.earleaf.decide.Worth;
 import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.RateUnit;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
 import org.earleaf.label.LabelLimit;
@@ -87,16 +88,10 @@ final class FixtureSprays {
         Product f1 = new Product("Demo F1", "SC", 1.09, 245, "usd/gal", null, "INVENTED-1", "", ProductKind.FUNGICIDE);
         SprayMix mix = new SprayMix("Tassel", 140.3, List.of(new SprayMix.Part(f1, label, 10, RateUnit.FLOZ_AC)));
         return new Option(
-                zone.field(),
-                zone.zone(),
+                FieldPart.of(zone),
                 mix.kind(),
                 Fixture.TODAY.plusDays(3),
-                mix.names(),
-                Placement.OVER_THE_TOP,
-                0,
-                .73,
-                true,
-                rig,
+                new Option.Application(mix.names(), Placement.OVER_THE_TOP, 0, .73, true, rig),
                 new Worth(mean, mean - 110, mean + 110, .6, mean - 125, 4.1, 75, 600, Double.NaN),
                 3,
                 List.of(() -> Said.text("Northern leaf blight on 71 of 100 plants is above the threshold.")),

@@ -32,8 +32,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every page of a farm that grows soybean beside its corn. */
 class OtherCropTest {
-    private static final Zone SOYBEAN =
-            RecordCopy.with(RecordCopy.with(Fixture.MILL, "called", ZoneName.of("Ferry Lane", "")), "crop", "soybean");
+    private static final Zone SOYBEAN = RecordCopy.with(
+            RecordCopy.with(Fixture.MILL, "called", ZoneName.of("Ferry Lane", "")), "planting.crop", "soybean");
     private static final Preview PREVIEW = new Preview();
     private static final WebServer SERVER =
             WebServer.start(new Both(), new StoredNotebook(PREVIEW.store(), true), "127.0.0.1", 0);

@@ -105,7 +105,7 @@ class RecordsPageTest {
                 .filter(p -> p.product().equals("Demo F1"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(pass.rate()).isBetween(9.33, 9.34);
+        assertThat(pass.rate().entered()).isBetween(9.33, 9.34);
         assertThat(get("/records/1").body()).contains("misread the jug", "filed, corrected");
     }
 

@@ -23,7 +23,9 @@ import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.store.Place;
 import org.earleaf.exchange.FarmFolder;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Reading;
+import org.earleaf.field.Scouted;
 import org.earleaf.units.EarleafException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -145,16 +147,14 @@ class ServingTest {
             LocalDate day = LocalDate.of(2026, 6, 20);
             store.enter(new Reading(
                     "",
-                    "Oxbow",
-                    "",
+                    new FieldPart("Oxbow", ""),
                     day,
                     Reading.Kind.HEIGHT,
                     80,
                     "80 cm",
-                    Double.NaN,
-                    Double.NaN,
-                    Reading.Position.RANDOM,
-                    ""));
+                    Reading.Sampled.NO_SOIL,
+                    "",
+                    Scouted.NOTHING));
             assertThat(days.day(days.today())).isNotSameAs(first);
         }
     }

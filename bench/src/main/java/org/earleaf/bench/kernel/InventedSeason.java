@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.bench.kernel;
 
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
 import org.earleaf.season.NitrogenPass;
@@ -86,7 +86,12 @@ final class InventedSeason {
         SoilProfile soil = new SoilProfile(
                 water, density, om, Collections.nCopies(n, 6.5), Collections.nCopies(n, 18.0), Texture.SILT_LOAM);
         List<Double> nitrate = List.of(6., 5., 4., 3., 2., 1.5);
-        return new SeasonSetup(FIRST, new SeasonSetup.Crop(PLANTED, Hybrid.ofMaturity(110), 8, .762, true), new SeasonSetup.Ground(soil, 13, 75, Double.NaN), new SeasonSetup.LastCrop(.5, 9000, 60, false), new SeasonSetup.Start(nitrate, Collections.nCopies(n, 2.0), 2));
+        return new SeasonSetup(
+                FIRST,
+                new SeasonSetup.Crop(PLANTED, Hybrid.ofMaturity(110), 8, .762, true),
+                new SeasonSetup.Ground(soil, 13, 75, Double.NaN),
+                new SeasonSetup.LastCrop(.5, 9000, 60, false),
+                new SeasonSetup.Start(nitrate, Collections.nCopies(n, 2.0), 2));
     }
 
     /** All members side by side. */

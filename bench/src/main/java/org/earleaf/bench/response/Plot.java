@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.bench.response;
 
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
 import org.earleaf.season.NitrogenPass;
@@ -38,7 +38,13 @@ public final class Plot {
     private Plot() {}
 
     static SeasonSetup setup(Ground ground, Before before, StationYear at) {
-        return new SeasonSetup(at.date(StationYear.FIRST_DOY), new SeasonSetup.Crop(at.date(PLANTED_DOY), Hybrid.ofMaturity(110), 8, 0.762, false), new SeasonSetup.Ground(ground.soil(), ground.drainMax_mm(), ground.curveNumber(), Double.NaN), new SeasonSetup.LastCrop(before.cover(), before.residue_kgHa(), before.cn(), false), new SeasonSetup.Start(before.nitrate_ppm(), Collections.nCopies(SoilProfile.LAYERS, 2.0), at.before_C()));
+        return new SeasonSetup(
+                at.date(StationYear.FIRST_DOY),
+                new SeasonSetup.Crop(at.date(PLANTED_DOY), Hybrid.ofMaturity(110), 8, 0.762, false),
+                new SeasonSetup.Ground(ground.soil(), ground.drainMax_mm(), ground.curveNumber(), Double.NaN),
+                new SeasonSetup.LastCrop(before.cover(), before.residue_kgHa(), before.cn(), false),
+                new SeasonSetup.Start(
+                        before.nitrate_ppm(), Collections.nCopies(SoilProfile.LAYERS, 2.0), at.before_C()));
     }
 
     static SeasonRun start(Ground ground, Before before, StationYear at, int rates) {

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.bench.season;
 
-import org.earleaf.field.Hybrid;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.earleaf.bench.season.SeasonCase.PassOfDay;
+import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Placement;
 import org.earleaf.season.NitrogenPass;
@@ -132,6 +132,11 @@ final class Cases {
         int n = SoilProfile.LAYERS;
         SoilProfile soil = new SoilProfile(
                 water, density, om, Collections.nCopies(n, 6.5), Collections.nCopies(n, 18.0), Texture.SILT_LOAM);
-        return new SeasonSetup(first, new SeasonSetup.Crop(planted, Hybrid.ofMaturity(110), 8, .762, true), new SeasonSetup.Ground(soil, 13, 75, Double.NaN), new SeasonSetup.LastCrop(.5, residue_kgHa, 60, false), new SeasonSetup.Start(List.of(6., 5., 4., 3., 2., 1.5), Collections.nCopies(n, 2.0), soil_C));
+        return new SeasonSetup(
+                first,
+                new SeasonSetup.Crop(planted, Hybrid.ofMaturity(110), 8, .762, true),
+                new SeasonSetup.Ground(soil, 13, 75, Double.NaN),
+                new SeasonSetup.LastCrop(.5, residue_kgHa, 60, false),
+                new SeasonSetup.Start(List.of(6., 5., 4., 3., 2., 1.5), Collections.nCopies(n, 2.0), soil_C));
     }
 }

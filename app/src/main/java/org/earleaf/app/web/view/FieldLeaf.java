@@ -102,9 +102,9 @@ public record FieldLeaf(
                 tell(
                         "page.field-leaf.what-the-run-cannot-account",
                         "waterBalance",
-                        Format.number(o.waterBalance_mm(), 6),
+                        Format.number(o.remainder().water_mm(), 6),
                         "nitrogenBalance",
-                        Format.number(o.nitrogenBalance_kgHa(), 6)));
+                        Format.number(o.remainder().nitrogen_kgHa(), 6)));
     }
 
     /** The day's part alone, for the slider. */
@@ -199,8 +199,9 @@ public record FieldLeaf(
         }
         // A finished season is shown whole.
         LocalDate from = Phrases.isRipe(o) ? up.get() : later(up.get(), o.on().minusDays(DRAWN_BEFORE_D));
-        SeasonCurve curve = new SeasonCurve(t.first(), o.nniByDay(), from, to, o.on());
-        return curve.draw("curve-says", o.nShort(), after.map(a -> likeliest(a.nniByDay())));
+        SeasonCurve curve = new SeasonCurve(t.first(), o.ahead().nniByDay(), from, to, o.on());
+        return curve.draw(
+                "curve-says", o.nShort(), after.map(a -> likeliest(a.ahead().nniByDay())));
     }
 
     private static List<Double> likeliest(List<Spread> nni) {
@@ -277,7 +278,10 @@ public record FieldLeaf(
                         format.yield(o.yield_kgHa().p10()),
                         "yield2",
                         format.yield(o.yield_kgHa().p90())))
-                .text(tell("page.field-leaf.limited-by", "limitedBy", format.say(o.limitedBy())))
+                .text(tell(
+                        "page.field-leaf.limited-by",
+                        "limitedBy",
+                        format.say(o.ahead().limitedBy())))
                 .done();
     }
 }

@@ -239,7 +239,10 @@ final class WhyInputs {
                 new Input(
                         tell("page.why-inputs.rows-before-tillage-drainage"),
                         format.length(100 * zone.rowSpacing_m()) + " " + format.lengthUnit() + ", "
-                                + Stream.of(zone.seedbed().previousCrop(), zone.seedbed().tillage(), zone.land().drainage())
+                                + Stream.of(
+                                                zone.seedbed().previousCrop(),
+                                                zone.seedbed().tillage(),
+                                                zone.land().drainage())
                                         .map(t -> t.toString().toLowerCase(Locale.US))
                                         .reduce((a, b) -> a + ", " + b)
                                         .orElse(""),
