@@ -27,7 +27,7 @@ class AgainPageTest {
     private static final String PAGE = "/shelf/again?product=Demo+F1&crop=soybean";
 
     private final Preview preview = new Preview();
-    private final WebServer server = preview.serve(0);
+    private final Served server = preview.serve();
     private final String own = "http://127.0.0.1:" + server.port();
 
     private static Map<String, String> label() {

@@ -345,7 +345,7 @@ public class Fixture implements FarmDay {
                         Double.NaN),
                 12.1 - days,
                 List.of(
-                        () -> Said.text("Short of nitrogen about Sun 5 July (2 to 9 July)."),
+                        () -> Said.text("Short of nitrogen about July 5 (July 2 to July 9)."),
                         () -> Said.text(
                                 "The June rain left 17 lb in the top foot, and most of it lies between the rows.")),
                 Optional.empty(),

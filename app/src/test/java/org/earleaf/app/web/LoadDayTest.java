@@ -33,7 +33,7 @@ class LoadDayTest {
     private static Chromium chromium;
 
     private final Preview preview = new Preview();
-    private final WebServer server = preview.serve(0);
+    private final Served server = preview.serve();
     private final String home = "http://127.0.0.1:" + server.port();
     private final List<String> faults = new ArrayList<>();
     private int taps;

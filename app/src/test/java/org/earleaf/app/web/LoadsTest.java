@@ -25,7 +25,7 @@ class LoadsTest {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
     private Preview preview = new Preview();
-    private WebServer server = preview.serve(0);
+    private Served server = preview.serve();
     private String own = "";
 
     @BeforeEach

@@ -32,7 +32,7 @@ class MixPageTest {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
     private final Preview preview = new Preview();
-    private final WebServer server = preview.serve(0);
+    private final Served server = preview.serve();
     private final String own = "http://127.0.0.1:" + server.port();
     private LoadStore loads = preview.store().loads();
 

@@ -23,12 +23,12 @@ import org.junit.jupiter.api.Test;
 
 /** Asks the real server, as a browser without script would. */
 class PagesTest {
-    private static WebServer server;
+    private static Served server;
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
     @BeforeAll
     static void start() {
-        server = Preview.start(0);
+        server = Preview.start();
     }
 
     @AfterAll

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** The plan that drivers hold, over the real server and store. */
 class PlanHandedTest {
     private final Preview preview = new Preview();
-    private final WebServer server = preview.serve(0);
+    private final Served server = preview.serve();
 
     @AfterEach
     void stop() {

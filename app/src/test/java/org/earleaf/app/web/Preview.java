@@ -77,17 +77,18 @@ public final class Preview implements Days {
         }
     }
 
-    WebServer serve(int port) {
-        return WebServer.start(this, new StoredNotebook(store, true), "127.0.0.1", port);
+    Served serve() {
+        return Served.over(this, new StoredNotebook(store, true));
     }
 
-    static WebServer start(int port) {
-        return new Preview().serve(port);
+    static Served start() {
+        return new Preview().serve();
     }
 
     public static void main(String[] args) {
         Preview preview = new Preview();
         SeededLoads.in(preview);
-        System.out.println("http://127.0.0.1:" + preview.serve(8125).port());
+        WebServer server = WebServer.start(preview, new StoredNotebook(preview.store, true), "127.0.0.1", 8125);
+        System.out.println("http://127.0.0.1:" + server.port());
     }
 }

@@ -38,12 +38,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PrintTest {
     private static final Path PICTURES = Path.of("target/paper");
     private static final Preview PREVIEW = new Preview();
-    private static WebServer server;
+    private static Served server;
 
     @BeforeAll
     static void start() {
         SeededLoads.in(PREVIEW);
-        server = PREVIEW.serve(0);
+        server = PREVIEW.serve();
     }
 
     @AfterAll

@@ -74,12 +74,12 @@ class PseudoLanguageTest {
     private static final int WIDE = 1000;
     private static final int SPELLED = 20;
     private static Set<String> data = Set.of();
-    private static WebServer server;
+    private static Served server;
 
     @BeforeAll
     static void start() throws IOException, InterruptedException {
         // First in the language of every day: a text that a class keeps from its first use would speak it for ever.
-        server = Preview.start(0);
+        server = Preview.start();
         for (String page : PAGES) {
             shown(page);
         }
@@ -87,7 +87,7 @@ class PseudoLanguageTest {
         server.close();
         data = data();
         PseudoLanguage.begin();
-        server = Preview.start(0);
+        server = Preview.start();
     }
 
     @AfterAll

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 /** Records, corrections, the posting place, the shelf and catch tests over plain form posts. */
 class RecordsPageTest {
     private final Preview preview = new Preview();
-    private final WebServer server = preview.serve(0);
+    private final Served server = preview.serve();
     private final String own = "http://127.0.0.1:" + server.port();
 
     @BeforeEach

@@ -50,7 +50,7 @@ final class RefusedAt implements AutoCloseable {
 
     private final Path work;
     private final Map<String, String> files = new LinkedHashMap<>();
-    private final WebServer server = Preview.start(0);
+    private final Served server = Preview.start();
     private final HttpClient client = HttpClient.newHttpClient();
     private final Path farm;
     private int folders;

@@ -35,11 +35,11 @@ class WhyTest {
     private static final Pattern LINK = Pattern.compile("href=\"(/why/([a-z-]+)[^\"]*)\"");
     private static final Set<String> EMPTY_TAGS = Set.of("meta", "link", "input", "br", "img", "hr");
 
-    private static WebServer server;
+    private static Served server;
 
     @BeforeAll
     static void start() {
-        server = Preview.start(0);
+        server = Preview.start();
     }
 
     @AfterAll
