@@ -30,15 +30,13 @@ class LoadDraftTest {
         return new LoadDraft(
                 FARM,
                 LabelBook.EMPTY,
-                "job",
-                FARM.zones().get(0),
-                rig,
-                Tanks.DAY,
+                new LoadDraft.Trip("job", FARM.zones().get(0), rig, Tanks.DAY),
                 List.of(line),
-                galAc * Units.M3M2_PER_GALAC,
-                area_ac * Units.M2_PER_AC,
-                tank_gal * Units.M3_PER_GAL,
-                stays_gal * Units.M3_PER_GAL,
+                new LoadDraft.Tanks(
+                        galAc * Units.M3M2_PER_GALAC,
+                        area_ac * Units.M2_PER_AC,
+                        tank_gal * Units.M3_PER_GAL,
+                        stays_gal * Units.M3_PER_GAL),
                 LoadDraft.Seen.of(12, Tanks.DAY));
     }
 

@@ -60,7 +60,7 @@ final class LabelActives {
         List<LabelFinding> singles = new ArrayList<>();
         List<LabelFinding> seasons = new ArrayList<>();
         for (String product : products) {
-            Optional<LabelEntry> entry = book.find(product, work.crop());
+            Optional<LabelEntry> entry = book.find(product, work.standing().crop());
             entry.flatMap(e -> find(e, name)).ifPresent(a -> {
                 stated(
                         a.single_kgHa(),
@@ -70,7 +70,8 @@ final class LabelActives {
                         most -> seasons.add(within(
                                 a,
                                 Limit.ACTIVE_SEASON,
-                                jobs.inSeason(entry.get().clock(), work.cropBegins(), job -> kgHa(job, name)),
+                                jobs.inSeason(
+                                        entry.get().clock(), work.standing().cropBegins(), job -> kgHa(job, name)),
                                 most)));
             });
         }

@@ -46,11 +46,11 @@ public final class LabelCheck {
                     work.date(),
                     p.product(),
                     p.perHa(),
-                    work.area_ha(),
+                    work.ground().area_ha(),
                     p.labelled(),
                     GroundUse.State.ASKED));
         }
-        this.jobs = GroundJobs.of(all, work.zone_ha());
+        this.jobs = GroundJobs.of(all, work.ground().zone_ha());
     }
 
     /**
@@ -75,11 +75,11 @@ public final class LabelCheck {
     }
 
     private void product(LabelWork.Part part) {
-        Optional<LabelEntry> found = book.find(part.product(), work.crop());
+        Optional<LabelEntry> found = book.find(part.product(), work.standing().crop());
         if (found.isEmpty()) {
-            Said said = book.findWaiting(part.product(), work.crop()).isPresent()
+            Said said = book.findWaiting(part.product(), work.standing().crop()).isPresent()
                     ? Said.of("label.waiting")
-                    : Said.of("label.none", "crop", work.crop());
+                    : Said.of("label.none", "crop", work.standing().crop());
             add(Verdict.NOT_ENTERED, part.product(), Limit.LABEL, NOTHING, NOTHING, NOTHING, said);
             return;
         }
@@ -169,7 +169,8 @@ public final class LabelCheck {
 
     /** Whether an item that not every load needs is needed by this one. */
     private boolean isAskedFor(LabelItem item) {
-        return item == LabelItem.NITROGEN_CARRIER && work.nitrogenCarrier() || item == LabelItem.BY_AIR && work.byAir();
+        return item == LabelItem.NITROGEN_CARRIER && work.carrier().nitrogen()
+                || item == LabelItem.BY_AIR && work.carrier().byAir();
     }
 
     /** Figure to hold against a limit; empty where the limit does not apply to this load. */
@@ -183,23 +184,27 @@ public final class LabelCheck {
             case GROUP_RUN -> OptionalDouble.of(GroupRuns.longest(jobs, book, entry));
             case INTERVAL -> days(product);
             case HARVEST, GRAZING -> OptionalDouble.of(beforeHarvest());
-            case FIRST_STAGE, LAST_STAGE -> OptionalDouble.of(work.stage());
-            case HEIGHT -> OptionalDouble.of(work.height_m());
-            case CARRIER -> work.byAir() ? OptionalDouble.empty() : OptionalDouble.of(work.carrier_LHa());
+            case FIRST_STAGE, LAST_STAGE -> OptionalDouble.of(work.standing().stage());
+            case HEIGHT -> OptionalDouble.of(work.standing().height_m());
+            case CARRIER ->
+                work.carrier().byAir()
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(work.carrier().rate_LHa());
             case FINEST, COARSEST ->
-                OptionalDouble.of(work.droplets().map(c -> (double) c.ordinal()).orElse(Double.NaN));
-            case BOOM -> OptionalDouble.of(work.boom_m());
-            case SPEED -> OptionalDouble.of(work.speed_ms());
-            case WATER -> OptionalDouble.of(work.water_m());
-            case SENSITIVE -> OptionalDouble.of(work.sensitive_m());
+                OptionalDouble.of(
+                        work.driving().droplets().map(c -> (double) c.ordinal()).orElse(Double.NaN));
+            case BOOM -> OptionalDouble.of(work.driving().boom_m());
+            case SPEED -> OptionalDouble.of(work.driving().speed_ms());
+            case WATER -> OptionalDouble.of(work.ground().water_m());
+            case SENSITIVE -> OptionalDouble.of(work.ground().sensitive_m());
             case NITROGEN_CARRIER, BY_AIR -> isAskedFor(item) ? OptionalDouble.of(1) : OptionalDouble.empty();
-            case RESTRICTED -> OptionalDouble.of(work.certified() ? 1 : 0);
+            case RESTRICTED -> OptionalDouble.of(work.driving().certified() ? 1 : 0);
             case REENTRY, WIND_LEAST, WIND_MOST, AIR_MOST, INVERSION, RAINFAST -> OptionalDouble.empty();
         };
     }
 
     private double inSeason(LabelEntry entry, ToDoubleFunction<Job> amount) {
-        return jobs.inSeason(entry.clock(), work.cropBegins(), amount);
+        return jobs.inSeason(entry.clock(), work.standing().cropBegins(), amount);
     }
 
     private OptionalDouble days(String product) {
@@ -211,7 +216,8 @@ public final class LabelCheck {
     }
 
     private double beforeHarvest() {
-        return work.harvest()
+        return work.standing()
+                .harvest()
                 .map(day -> (double) ChronoUnit.DAYS.between(work.date(), day))
                 .orElse(Double.NaN);
     }

@@ -17,14 +17,15 @@ import org.earleaf.farm.Product;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.Stock;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Zone;
-import org.earleaf.label.DropletClass;
 import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelFigure;
 import org.earleaf.label.LabelItem;
 import org.earleaf.mix.Amount;
 import org.earleaf.mix.Dose;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.mix.Load;
 import org.earleaf.mix.LoadJob;
 import org.earleaf.mix.MixForm;
@@ -39,24 +40,8 @@ import org.earleaf.units.Said;
  * Loads as they are first planned: a recipe on one piece of ground by one rig, parted into equal tanks. The first also
  * fills heel and lines: their product is used and put on no ground.
  *
- * @param job by which the loads are known to belong together
- * @param rate_m3m2 finished liquid on ground; NaN: the product goes on alone
- * @param tank_m3 the most that goes in one load
- * @param unapplied_m3 what fills heel and lines, once; 0 where they still hold this mix
  */
-public record LoadDraft(
-        Farm farm,
-        LabelBook labels,
-        String job,
-        Zone zone,
-        Rig rig,
-        LocalDate date,
-        List<MixLine> lines,
-        double rate_m3m2,
-        double area_m2,
-        double tank_m3,
-        double unapplied_m3,
-        Seen seen) {
+public record LoadDraft(Farm farm, LabelBook labels, Trip trip, List<MixLine> lines, Tanks tanks, Seen seen) {
     private static final double M2_PER_HA = 10_000;
     private static final double LHA_PER_M3M2 = 1e7;
 
@@ -64,10 +49,25 @@ public record LoadDraft(
     private static final int HARVEST_MONTH = 10;
 
     /**
+     * Who goes where and when.
+     *
+     * @param job by which the loads are known to belong together
+     */
+    public record Trip(String job, Zone zone, Rig rig, LocalDate date) {}
+
+    /**
+     * How much is mixed.
+     *
+     * @param rate_m3m2 finished liquid on ground; NaN: the product goes on alone
+     * @param tank_m3 the most that goes in one load
+     * @param unapplied_m3 what fills heel and lines, once; 0 where they still hold this mix
+     */
+    public record Tanks(double rate_m3m2, double area_m2, double tank_m3, double unapplied_m3) {}
+
+    /**
      * What was looked at before. NaN and empty: not known.
      *
      * @param stage on the scale of the crop
-     * @param boom_m outlets over the crop
      * @param water_m to the nearest water in any direction
      * @param sensitive_m to the nearest crop or place that the mix hurts
      */
@@ -76,16 +76,13 @@ public record LoadDraft(
             LocalDate day,
             double height_m,
             Optional<LocalDate> harvest,
-            Optional<DropletClass> droplets,
-            double boom_m,
-            double speed_ms,
-            boolean certified,
+            LabelWork.Driving driving,
             double water_m,
             double sensitive_m) {
         /** Of plain fertiliser nothing more is asked. */
         public static Seen of(double stage, LocalDate day) {
             double no = Double.NaN;
-            return new Seen(stage, day, no, Optional.empty(), Optional.empty(), no, no, false, no, no);
+            return new Seen(stage, day, no, Optional.empty(), LabelWork.Driving.NOT_KNOWN, no, no);
         }
     }
 
@@ -118,11 +115,18 @@ public record LoadDraft(
 
     /** @param ids names each load */
     public List<TankLoad> loads(Supplier<String> ids) {
-        LoadPlan plan = LoadPlanner.plan(
-                new LoadJob(lines, area_m2, rate_m3m2, tank_m3, unapplied_m3, 0, LoadJob.Split.EQUAL, order()));
+        LoadPlan plan = LoadPlanner.plan(new LoadJob(
+                lines,
+                tanks.area_m2(),
+                tanks.rate_m3m2(),
+                tanks.tank_m3(),
+                tanks.unapplied_m3(),
+                0,
+                LoadJob.Split.EQUAL,
+                order()));
         List<TankLoad> loads = new ArrayList<>();
         for (Load load : plan.loads()) {
-            double stays_m3 = load.number() == 1 ? unapplied_m3 : 0;
+            double stays_m3 = load.number() == 1 ? tanks.unapplied_m3() : 0;
             loads.add(tank(ids.get(), load.volume_m3(), stays_m3, load.area_m2() / M2_PER_HA, plan));
         }
         return loads;
@@ -148,7 +152,7 @@ public record LoadDraft(
     }
 
     private Optional<LabelEntry> label(String product) {
-        return labels.find(product, zone.crop());
+        return labels.find(product, trip.zone().crop());
     }
 
     private TankLoad tank(String id, double volume_m3, double stays_m3, double area_ha, LoadPlan plan) {
@@ -159,26 +163,16 @@ public record LoadDraft(
         for (MixLine line : order) {
             parts.add(part(parts.size() + 1, line, volume_m3, plan.rate_m3m2()));
         }
-        return new TankLoad(
-                id,
-                job,
-                rig.name(),
-                date,
-                volume_m3,
-                stays_m3,
-                plan.rate_m3m2(),
-                lines.size() > 1 && lines.stream().anyMatch(l -> carries(l, plan.rate_m3m2())),
-                seen.droplets(),
-                seen.boom_m(),
-                seen.speed_ms(),
-                seen.certified(),
+        return TankLoad.planned(
+                TankLoad.Ticket.of(id, trip.job(), trip.rig().name(), trip.date()),
+                new TankLoad.Fill(
+                        volume_m3,
+                        stays_m3,
+                        plan.rate_m3m2(),
+                        lines.size() > 1 && lines.stream().anyMatch(l -> carries(l, plan.rate_m3m2()))),
+                seen.driving(),
                 List.of(ground(area_ha)),
-                parts,
-                LoadState.PLANNED,
-                "",
-                "",
-                List.of(),
-                List.of());
+                parts);
     }
 
     private static boolean carries(MixLine line, double rate_m3m2) {
@@ -197,14 +191,11 @@ public record LoadDraft(
                 : Double.NaN;
         return new LoadLine(
                 order,
-                line.product(),
+                new LoadLine.Goods(
+                        line.product(), line.form().isDry(), line.isLabelled(), codes(line.product()), classes(line)),
                 perHa,
-                line.form().isDry(),
-                line.isLabelled(),
                 amount,
                 line.isLabelled() ? most : Double.NaN,
-                codes(line.product()),
-                classes(line),
                 List.of());
     }
 
@@ -228,6 +219,7 @@ public record LoadDraft(
     }
 
     private LoadGround ground(double area_ha) {
+        Zone zone = trip.zone();
         if (area_ha > zone.area_ha() * (1 + 1e-6)) {
             throw new EarleafException(Problem.of(
                     "load.more-than-ground",
@@ -237,17 +229,14 @@ public record LoadDraft(
                     Measure.AREA.of(zone.area_ha())));
         }
         return new LoadGround(
-                zone.field(),
-                zone.zone(),
-                zone.crop(),
-                zone.area_ha(),
-                area_ha,
-                seen.stage(),
-                seen.day(),
-                seen.height_m(),
-                zone.planted().minusYears(1).withMonth(HARVEST_MONTH).withDayOfMonth(1),
-                seen.harvest(),
-                seen.water_m(),
-                seen.sensitive_m());
+                FieldPart.of(zone),
+                new LabelWork.Ground(zone.area_ha(), area_ha, seen.water_m(), seen.sensitive_m()),
+                new LabelWork.Standing(
+                        zone.crop(),
+                        zone.planted().minusYears(1).withMonth(HARVEST_MONTH).withDayOfMonth(1),
+                        seen.stage(),
+                        seen.height_m(),
+                        seen.harvest()),
+                seen.day());
     }
 }

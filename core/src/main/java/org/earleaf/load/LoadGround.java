@@ -2,53 +2,40 @@
 package org.earleaf.load;
 
 import java.time.LocalDate;
-import java.util.Optional;
+import org.earleaf.field.FieldPart;
+import org.earleaf.mix.LabelWork;
 
 /**
  * Ground that a load goes on, as looked at when the load was made. NaN and empty: not known.
  *
- * @param area_ha that the load covers of the zone
- * @param stage on the scale of the crop
- * @param stageSeen day of that stage
- * @param cropBegins first day that counts to this crop's season
- * @param water_m to the nearest water in any direction
- * @param sensitive_m to the nearest crop or place that the mix hurts
+ * @param stageSeen day of the stage of what stands there
  */
-public record LoadGround(
-        String field,
-        String zone,
-        String crop,
-        double zone_ha,
-        double area_ha,
-        double stage,
-        LocalDate stageSeen,
-        double height_m,
-        LocalDate cropBegins,
-        Optional<LocalDate> harvest,
-        double water_m,
-        double sensitive_m) {
-    public String label() {
-        return label(field, zone);
+public record LoadGround(FieldPart part, LabelWork.Ground ground, LabelWork.Standing standing, LocalDate stageSeen) {
+    public String field() {
+        return part.field();
     }
 
-    /** How people name a zone of a field. */
-    public static String label(String field, String zone) {
-        return zone.isEmpty() ? field : field + ", " + zone;
+    public String zone() {
+        return part.zone();
+    }
+
+    public String label() {
+        return part.label();
+    }
+
+    public String crop() {
+        return standing.crop();
+    }
+
+    public double stage() {
+        return standing.stage();
+    }
+
+    public double area_ha() {
+        return ground.area_ha();
     }
 
     LoadGround covering(double share) {
-        return new LoadGround(
-                field,
-                zone,
-                crop,
-                zone_ha,
-                area_ha * share,
-                stage,
-                stageSeen,
-                height_m,
-                cropBegins,
-                harvest,
-                water_m,
-                sensitive_m);
+        return new LoadGround(part, ground.covering(share), standing, stageSeen);
     }
 }

@@ -20,24 +20,25 @@ import org.earleaf.units.Said;
  *
  * @param order place in the mixing order, from 1
  * @param perHa L/ha or kg/ha on ground
- * @param labelled whether it carries a pesticide label
  * @param planned what goes in this load
  * @param most the most of it that its label allows in this load, m3 or kg; NaN: no such limit
- * @param codes registration number and lots by which its containers are known
- * @param classes words by which labels and rules may name it: form, class, kind
  * @param keys none, one or two
  */
-public record LoadLine(
-        int order,
-        String product,
-        double perHa,
-        boolean dry,
-        boolean labelled,
-        Amount planned,
-        double most,
-        Set<String> codes,
-        Set<String> classes,
-        List<Key> keys) {
+public record LoadLine(int order, Goods goods, double perHa, Amount planned, double most, List<Key> keys) {
+    /**
+     * What it is.
+     *
+     * @param labelled whether it carries a pesticide label
+     * @param codes registration number and lots by which its containers are known
+     * @param classes words by which labels and rules may name it: form, class, kind
+     */
+    public record Goods(String product, boolean dry, boolean labelled, Set<String> codes, Set<String> classes) {
+        public Goods {
+            codes = Set.copyOf(codes);
+            classes = Set.copyOf(classes);
+        }
+    }
+
     /** Between two keys of one person; common practice, no source. */
     public static final Duration PAUSE = Duration.ofSeconds(30);
 
@@ -57,9 +58,27 @@ public record LoadLine(
     public record Key(String code, double measured, String person, Instant at, String reason) {}
 
     public LoadLine {
-        codes = Set.copyOf(codes);
-        classes = Set.copyOf(classes);
         keys = List.copyOf(keys);
+    }
+
+    public String product() {
+        return goods.product();
+    }
+
+    public boolean dry() {
+        return goods.dry();
+    }
+
+    public boolean labelled() {
+        return goods.labelled();
+    }
+
+    public Set<String> codes() {
+        return goods.codes();
+    }
+
+    public Set<String> classes() {
+        return goods.classes();
     }
 
     public boolean isIn() {
@@ -91,13 +110,13 @@ public record LoadLine(
         if (key.person().isBlank()) {
             throw new EarleafException(Problem.of("load.key-unnamed", where(), Said.of("found.no-person")));
         }
-        if (codes.stream().noneMatch(c -> same(c, key.code()))) {
+        if (codes().stream().noneMatch(c -> same(c, key.code()))) {
             throw new EarleafException(Problem.of(
                     "load.wrong-product",
-                    Said.of("where.wrong-product", "step", order, "product", product),
+                    Said.of("where.wrong-product", "step", order, "product", product()),
                     Said.of("found.code", "code", key.code().strip()),
                     "codes",
-                    List.copyOf(new TreeSet<>(codes))));
+                    List.copyOf(new TreeSet<>(codes()))));
         }
         amount(key);
         if (!keys.isEmpty()) {
@@ -113,7 +132,7 @@ public record LoadLine(
     }
 
     private LoadLine keyed(List<Key> all) {
-        return new LoadLine(order, product, perHa, dry, labelled, planned, most, codes, classes, all);
+        return new LoadLine(order, goods, perHa, planned, most, all);
     }
 
     /** The share of it that goes to another tank or stays. */
@@ -121,8 +140,7 @@ public record LoadLine(
         List<Key> parts = keys.stream()
                 .map(k -> new Key(k.code(), k.measured() * share, k.person(), k.at(), k.reason()))
                 .toList();
-        return new LoadLine(
-                order, product, perHa, dry, labelled, planned.times(share), most * share, codes, classes, parts);
+        return new LoadLine(order, goods, perHa, planned.times(share), most * share, parts);
     }
 
     private void amount(Key key) {
@@ -169,7 +187,7 @@ public record LoadLine(
     }
 
     private double slack() {
-        return dry ? DRY_SLACK : LIQUID_SLACK;
+        return dry() ? DRY_SLACK : LIQUID_SLACK;
     }
 
     private Said told(double inside) {
@@ -181,6 +199,6 @@ public record LoadLine(
     }
 
     private Said where() {
-        return Said.of("where.step", "step", order, "product", product);
+        return Said.of("where.step", "step", order, "product", product());
     }
 }

@@ -87,7 +87,7 @@ public final class LoadRules {
         for (Pass p : kept.passes()) {
             boolean here = p.field().equals(g.field()) && meets(p.zone(), g.zone());
             if (here && p.state() == Pass.State.MADE) {
-                uses.add(GroundUse.made(p, g.zone_ha(), isLabelled(products, p.product())));
+                uses.add(GroundUse.made(p, g.ground().zone_ha(), isLabelled(products, p.product())));
             }
         }
         return uses;

@@ -91,7 +91,7 @@ public final class LoadSteps {
     /** What flows out of the rig: the nitrogen solution that carries the mix or goes on alone; else as water. */
     public static Liquid liquid(TankLoad load, Farm farm) {
         return load.lines().stream()
-                .filter(l -> load.nitrogenCarrier() || load.lines().size() == 1)
+                .filter(l -> load.fill().nitrogenCarrier() || load.lines().size() == 1)
                 .flatMap(l -> farm.findNitrogen(l.product()).stream())
                 .filter(NitrogenProduct::isLiquid)
                 .findFirst()

@@ -54,9 +54,10 @@ public final class MixCheck {
                 .toList();
         Set<String> earlier = new TreeSet<>();
         ground.stream()
-                .filter(u -> !u.date().isBefore(work.cropBegins()))
+                .filter(u -> !u.date().isBefore(work.standing().cropBegins()))
                 .forEach(u -> earlier.addAll(MixWords.of(u.product(), Set.of(), book)));
-        return MixRules.of(parts, earlier, work.crop(), work.stage());
+        return MixRules.of(
+                parts, earlier, work.standing().crop(), work.standing().stage());
     }
 
     private void quarrel(MixRules.Found found, List<Overridden> overridden) {
@@ -71,7 +72,7 @@ public final class MixCheck {
 
     /** What may not be planted after it for some time. */
     private void follows(String product) {
-        book.find(product, work.crop()).ifPresent(e -> e.plantBack_d()
+        book.find(product, work.standing().crop()).ifPresent(e -> e.plantBack_d()
                 .forEach((crop, days) -> add(
                         Verdict.MIND,
                         product,
@@ -86,7 +87,7 @@ public final class MixCheck {
 
     /** An earlier pass whose label does not let this crop follow so soon. */
     private void before(GroundUse use) {
-        double days = book.plantBack_d(use.product(), work.crop());
+        double days = book.plantBack_d(use.product(), work.standing().crop());
         LocalDate free = use.date().plusDays((long) Math.ceil(days));
         if (days > 0 && !use.date().isAfter(work.date()) && free.isAfter(work.date())) {
             long since = ChronoUnit.DAYS.between(use.date(), work.date());
@@ -94,7 +95,14 @@ public final class MixCheck {
                     Verdict.MIND,
                     use.product(),
                     Limit.OTHER_CROPS,
-                    Said.of("label.plant-back-earlier", "days", since, "crop", work.crop(), "day", free));
+                    Said.of(
+                            "label.plant-back-earlier",
+                            "days",
+                            since,
+                            "crop",
+                            work.standing().crop(),
+                            "day",
+                            free));
         }
     }
 

@@ -5,8 +5,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.earleaf.label.DropletClass;
 import org.earleaf.mix.LabelWork;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Measure;
@@ -19,38 +17,51 @@ import org.earleaf.units.Said;
  * these later opens the lock and voids every key. Each step says who did it and when; nothing is taken back but by a
  * further step.
  *
- * @param job the pass that it belongs to: loads of one job cover ground beside each other
- * @param volume_m3 of finished liquid
- * @param unapplied_m3 of it that fills the lines and stays as heel: product that is used and put on no ground
- * @param rate_m3m2 finished liquid on ground
- * @param nitrogenCarrier whether a nitrogen solution carries the mix
- * @param boom_m outlets over the crop
- * @param certified whether a certified applicator applies or supervises
  * @param lock fingerprint of what it is locked to; empty: not locked
- * @param from load that it was handed over from; empty: mixed in its own tank
  * @param overridden stops that somebody has set aside for it
  */
 public record TankLoad(
-        String id,
-        String job,
-        String rig,
-        LocalDate date,
-        double volume_m3,
-        double unapplied_m3,
-        double rate_m3m2,
-        boolean nitrogenCarrier,
-        Optional<DropletClass> droplets,
-        double boom_m,
-        double speed_ms,
-        boolean certified,
+        Ticket ticket,
+        Fill fill,
+        LabelWork.Driving driving,
         List<LoadGround> grounds,
         List<LoadLine> lines,
         LoadState state,
         String lock,
-        String from,
         List<Overridden> overridden,
         List<Event> events) {
     private static final double LHA_PER_M3M2 = 1e7;
+
+    /**
+     * Which load it is.
+     *
+     * @param job the pass that it belongs to: loads of one job cover ground beside each other
+     * @param from load that it was handed over from; empty: mixed in its own tank
+     */
+    public record Ticket(String id, String job, String rig, LocalDate date, String from) {
+        /** One that is mixed in its own tank. */
+        public static Ticket of(String id, String job, String rig, LocalDate date) {
+            return new Ticket(id, job, rig, date, "");
+        }
+    }
+
+    /**
+     * What is in the tank.
+     *
+     * @param volume_m3 of finished liquid
+     * @param unapplied_m3 of it that fills the lines and stays as heel: product that is used and put on no ground
+     * @param rate_m3m2 finished liquid on ground
+     * @param nitrogenCarrier whether a nitrogen solution carries the mix
+     */
+    public record Fill(double volume_m3, double unapplied_m3, double rate_m3m2, boolean nitrogenCarrier) {
+        double applied_m3() {
+            return volume_m3 - unapplied_m3;
+        }
+
+        Fill of(double part_m3, double stays_m3) {
+            return new Fill(part_m3, stays_m3, rate_m3m2, nitrogenCarrier);
+        }
+    }
 
     /** Who did what when. */
     public record Event(Instant at, String person, Said what) {}
@@ -62,55 +73,52 @@ public record TankLoad(
         events = List.copyOf(events);
     }
 
-    /** One that leaves nothing behind, with every stop in force. */
-    public TankLoad(
-            String id,
-            String job,
-            String rig,
-            LocalDate date,
-            double volume_m3,
-            double rate_m3m2,
-            boolean nitrogenCarrier,
-            Optional<DropletClass> droplets,
-            double boom_m,
-            double speed_ms,
-            boolean certified,
-            List<LoadGround> grounds,
-            List<LoadLine> lines,
-            LoadState state,
-            String lock,
-            String from,
-            List<Event> events) {
-        this(
-                id,
-                job,
-                rig,
-                date,
-                volume_m3,
-                0,
-                rate_m3m2,
-                nitrogenCarrier,
-                droplets,
-                boom_m,
-                speed_ms,
-                certified,
-                grounds,
-                lines,
-                state,
-                lock,
-                from,
-                List.of(),
-                events);
+    /** As planned, with every stop in force. */
+    public static TankLoad planned(
+            Ticket ticket, Fill fill, LabelWork.Driving driving, List<LoadGround> grounds, List<LoadLine> lines) {
+        return new TankLoad(ticket, fill, driving, grounds, lines, LoadState.PLANNED, "", List.of(), List.of());
+    }
+
+    public String id() {
+        return ticket.id();
+    }
+
+    public String job() {
+        return ticket.job();
+    }
+
+    public String rig() {
+        return ticket.rig();
+    }
+
+    public LocalDate date() {
+        return ticket.date();
+    }
+
+    public String from() {
+        return ticket.from();
+    }
+
+    public double volume_m3() {
+        return fill.volume_m3();
+    }
+
+    public double unapplied_m3() {
+        return fill.unapplied_m3();
+    }
+
+    public double rate_m3m2() {
+        return fill.rate_m3m2();
     }
 
     /** Share of it that goes on ground. */
     public double appliedShare() {
-        return (volume_m3 - unapplied_m3) / volume_m3;
+        return fill.applied_m3() / volume_m3();
     }
 
     /** Whether it may not be poured before a jar test: a nitrogen solution carries a product with a label. */
     public boolean asksForJar() {
-        return nitrogenCarrier && isLabelled();
+        return fill.nitrogenCarrier() && isLabelled();
     }
 
     /** Whether any product in it carries a pesticide label. */
@@ -121,25 +129,13 @@ public record TankLoad(
     /** What labels are asked about one piece of its ground. */
     public LabelWork work(LoadGround g) {
         return new LabelWork(
-                job,
+                job(),
                 g.label(),
-                g.crop(),
-                g.zone_ha(),
-                g.area_ha(),
-                date,
-                g.cropBegins(),
-                g.stage(),
-                g.height_m(),
-                g.harvest(),
-                rate_m3m2 * LHA_PER_M3M2,
-                nitrogenCarrier,
-                false,
-                droplets,
-                boom_m,
-                speed_ms,
-                g.water_m(),
-                g.sensitive_m(),
-                certified,
+                date(),
+                g.ground(),
+                g.standing(),
+                new LabelWork.Carrier(rate_m3m2() * LHA_PER_M3M2, fill.nitrogenCarrier(), false),
+                driving,
                 lines.stream()
                         .map(l -> new LabelWork.Part(l.product(), l.perHa(), l.dry(), l.labelled(), l.classes()))
                         .toList());
@@ -149,7 +145,7 @@ public record TankLoad(
     public List<GroundUse> uses(LoadGround g) {
         GroundUse.State made = state == LoadState.APPLIED ? GroundUse.State.MADE : GroundUse.State.RESERVED;
         return lines.stream()
-                .map(l -> new GroundUse(job, date, l.product(), l.measuredPerHa(), g.area_ha(), l.labelled(), made))
+                .map(l -> new GroundUse(job(), date(), l.product(), l.measuredPerHa(), g.area_ha(), l.labelled(), made))
                 .toList();
     }
 
@@ -166,26 +162,9 @@ public record TankLoad(
     public TankLoad edited(TankLoad plan, String person, Instant at) {
         need(state.isOpen(), Problem.of("load.not-open", where(), seen()));
         List<LoadLine> bare = plan.lines.stream().map(LoadLine::withoutKeys).toList();
+        Ticket same = new Ticket(id(), job(), plan.rig(), plan.date(), from());
         TankLoad changed = new TankLoad(
-                id,
-                job,
-                plan.rig,
-                plan.date,
-                plan.volume_m3,
-                plan.unapplied_m3,
-                plan.rate_m3m2,
-                plan.nitrogenCarrier,
-                plan.droplets,
-                plan.boom_m,
-                plan.speed_ms,
-                plan.certified,
-                plan.grounds,
-                bare,
-                LoadState.PLANNED,
-                "",
-                from,
-                List.of(),
-                events);
+                same, plan.fill, plan.driving, plan.grounds, bare, LoadState.PLANNED, "", List.of(), events);
         return changed.noting(at, person, Said.of("load.event.changed"));
     }
 
@@ -220,7 +199,7 @@ public record TankLoad(
             return begun;
         }
         if (start.reason().isBlank()) {
-            Said place = Said.of("where.calibration", "rig", rig);
+            Said place = Said.of("where.calibration", "rig", rig());
             throw new EarleafException(
                     Problem.of("load.calibration-lapsed", place, start.lapsed().get()));
         }
@@ -263,7 +242,7 @@ public record TankLoad(
     /** Everything is in; refused with every condition that is not met. */
     public TankLoad mixed(MixGate gate, String person, Instant at) {
         need(state == LoadState.MIXING, Problem.of("load.not-mixing", where(), seen()));
-        gate.require(id);
+        gate.require(id());
         return in(LoadState.MIXED, lock, lines).noting(at, person, Said.of("load.event.mixed"));
     }
 
@@ -291,49 +270,32 @@ public record TankLoad(
      */
     public Parted handOver(double moved_m3, String otherRig, String newId, String person, Instant at) {
         need(state == LoadState.MIXED, Problem.of("load.not-mixed", where(), seen()));
-        need(!LoadLine.same(otherRig, rig), Problem.of("load.same-rig", where(), Said.text(otherRig)));
+        need(!LoadLine.same(otherRig, rig()), Problem.of("load.same-rig", where(), Said.text(otherRig)));
         need(
-                moved_m3 > 0 && moved_m3 < volume_m3 - unapplied_m3,
+                moved_m3 > 0 && moved_m3 < fill.applied_m3(),
                 Problem.of(
                         "load.part-moved",
                         where(),
                         Said.of("found.volume", "volume", Measure.VOLUME.of(moved_m3)),
                         "most",
-                        Measure.VOLUME.of(volume_m3 - unapplied_m3)));
+                        Measure.VOLUME.of(fill.applied_m3())));
         Measured moved = Measure.VOLUME.of(moved_m3);
-        Measured all = Measure.VOLUME.of(volume_m3);
-        TankLoad kept = share(id, rig, from, volume_m3 - moved_m3, unapplied_m3)
+        Measured all = Measure.VOLUME.of(volume_m3());
+        TankLoad kept = share(ticket, volume_m3() - moved_m3, unapplied_m3())
                 .noting(at, person, Said.of("load.event.handed-over", "volume", moved, "of", all, "rig", otherRig));
-        TankLoad given = share(newId, otherRig, id, moved_m3, 0)
-                .noting(at, person, Said.of("load.event.taken-over", "volume", moved, "of", all, "rig", rig));
+        TankLoad given = share(new Ticket(newId, job(), otherRig, date(), id()), moved_m3, 0)
+                .noting(at, person, Said.of("load.event.taken-over", "volume", moved, "of", all, "rig", rig()));
         return new Parted(kept, given);
     }
 
     /** Heel and lines stay where they are; ground is shared by what goes on it. */
-    private TankLoad share(String newId, String newRig, String source, double part_m3, double stays_m3) {
-        double share = part_m3 / volume_m3;
-        double ground = (part_m3 - stays_m3) / (volume_m3 - unapplied_m3);
+    private TankLoad share(Ticket taken, double part_m3, double stays_m3) {
+        double share = part_m3 / volume_m3();
+        double ground = (part_m3 - stays_m3) / fill.applied_m3();
         List<LoadLine> parts = lines.stream().map(l -> l.times(share)).toList();
-        TankLoad part = new TankLoad(
-                newId,
-                job,
-                newRig,
-                date,
-                part_m3,
-                stays_m3,
-                rate_m3m2,
-                nitrogenCarrier,
-                droplets,
-                boom_m,
-                speed_ms,
-                certified,
-                grounds.stream().map(g -> g.covering(ground)).toList(),
-                parts,
-                state,
-                "",
-                source,
-                overridden,
-                events);
+        List<LoadGround> covered = grounds.stream().map(g -> g.covering(ground)).toList();
+        TankLoad part =
+                new TankLoad(taken, fill.of(part_m3, stays_m3), driving, covered, parts, state, "", overridden, events);
         return part.in(state, part.fingerprint(), parts);
     }
 
@@ -350,26 +312,7 @@ public record TankLoad(
 
     private TankLoad as(
             LoadState next, String newLock, List<LoadLine> newLines, List<Overridden> aside, List<Event> all) {
-        return new TankLoad(
-                id,
-                job,
-                rig,
-                date,
-                volume_m3,
-                unapplied_m3,
-                rate_m3m2,
-                nitrogenCarrier,
-                droplets,
-                boom_m,
-                speed_ms,
-                certified,
-                grounds,
-                newLines,
-                next,
-                newLock,
-                from,
-                aside,
-                all);
+        return new TankLoad(ticket, fill, driving, grounds, newLines, next, newLock, aside, all);
     }
 
     private static void refuse(List<LabelFinding> findings) {
@@ -388,7 +331,7 @@ public record TankLoad(
     }
 
     private Said where() {
-        return Said.of("where.load", "id", id);
+        return Said.of("where.load", "id", id());
     }
 
     private Said seen() {

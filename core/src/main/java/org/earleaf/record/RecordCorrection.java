@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Pass;
-import org.earleaf.load.LoadGround;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
@@ -101,7 +101,7 @@ public record RecordCorrection(
     public List<Pass> passes(Farm farm) {
         // A load makes a pass for each of its products; its record names the first of them.
         Optional<String> load = Optional.ofNullable(wrong.extras().get(LoadAccount.LOAD))
-                .map(id -> PassOfLoad.start(id, LoadGround.label(wrong.field(), wrong.zone())))
+                .map(id -> PassOfLoad.start(id, new FieldPart(wrong.field(), wrong.zone()).label()))
                 .filter(wrong.passId()::startsWith);
         // By place and not by name: a product may be called otherwise by now.
         List<Pass> of = farm.passes().stream()

@@ -156,23 +156,12 @@ public final class Labels {
         return new LabelWork(
                 "job",
                 "Mill Eighty",
-                "corn",
-                32,
-                32,
                 date,
-                LocalDate.of(2025, 10, 1),
-                31,
-                2.4,
-                Optional.of(LocalDate.of(2026, 9, 25)),
-                15 * Units.LHA_PER_GALAC,
-                false,
-                false,
-                Optional.of(DropletClass.M),
-                .5,
-                4,
-                40,
-                40,
-                true,
+                new LabelWork.Ground(32, 32, 40, 40),
+                new LabelWork.Standing(
+                        "corn", LocalDate.of(2025, 10, 1), 31, 2.4, Optional.of(LocalDate.of(2026, 9, 25))),
+                new LabelWork.Carrier(15 * Units.LHA_PER_GALAC, false, false),
+                new LabelWork.Driving(Optional.of(DropletClass.M), .5, 4, true),
                 List.of(parts));
     }
 

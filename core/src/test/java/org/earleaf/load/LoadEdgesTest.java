@@ -135,7 +135,7 @@ class LoadEdgesTest {
     void a_place_is_its_field_with_its_zone_where_it_has_one() {
         LoadGround mill = TankLoads.mill();
         assertThat(mill.label()).isEqualTo("Mill Eighty");
-        assertThat(RecordCopy.with(mill, "zone", "east").label()).isEqualTo("Mill Eighty, east");
+        assertThat(RecordCopy.with(mill, "part.zone", "east").label()).isEqualTo("Mill Eighty, east");
     }
 
     @Test

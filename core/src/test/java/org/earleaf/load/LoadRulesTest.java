@@ -47,7 +47,7 @@ class LoadRulesTest {
                 TankLoads.reserved(),
                 "lines",
                 TankLoads.reserved().lines().stream()
-                        .map(l -> org.earleaf.units.RecordCopy.with(l, "labelled", false))
+                        .map(l -> org.earleaf.units.RecordCopy.with(l, "goods.labelled", false))
                         .toList());
         assertThat(BeforeMixing.of(plain))
                 .containsExactlyInAnyOrder(BeforeMixing.GEAR_ON, BeforeMixing.TANK_AS_EXPECTED);

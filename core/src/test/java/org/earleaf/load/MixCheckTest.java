@@ -55,8 +55,8 @@ class MixCheckTest {
                 Labels.entry("Soil I", "corn", false, List.of(Labels.active("x", .1, "IRAC 1B", 1)), Map.of())));
         LabelWork work = Works.stage(Labels.work(part("H", "HRAC 2")), 3);
         GroundUse now = Labels.made("before", DAY.minusDays(60), "Soil I", 1);
-        GroundUse longAgo = Labels.made("before", work.cropBegins().minusDays(1), "Soil I", 1);
-        GroundUse first = Labels.made("before", work.cropBegins(), "Soil I", 1);
+        GroundUse longAgo = Labels.made("before", work.standing().cropBegins().minusDays(1), "Soil I", 1);
+        GroundUse first = Labels.made("before", work.standing().cropBegins(), "Soil I", 1);
         assertThat(MixCheck.of(phosphate, work, List.of(now))).hasSize(1);
         assertThat(MixCheck.of(phosphate, work, List.of(first))).hasSize(1);
         assertThat(MixCheck.of(phosphate, work, List.of(longAgo))).isEmpty();

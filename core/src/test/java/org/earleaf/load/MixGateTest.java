@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import org.earleaf.units.RecordCopy;
 import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
@@ -72,14 +73,10 @@ class MixGateTest {
         LoadLine early = good.lines().get(1);
         LoadLine swapped = new LoadLine(
                 2,
-                early.product(),
+                new LoadLine.Goods(early.product(), false, true, early.codes(), early.classes()),
                 early.perHa(),
-                false,
-                true,
                 early.planned(),
                 early.most(),
-                early.codes(),
-                early.classes(),
                 List.of(TankLoads.key(TankLoads.f1(), "A", 19), TankLoads.key(TankLoads.f1(), "B", 19)));
         assertThat(of(lines(good, late, swapped), 0, List.of()).order()).isFalse();
         assertThat(of(lines(good, late, early), 0, List.of()).order()).isTrue();
@@ -91,29 +88,17 @@ class MixGateTest {
     void a_stage_need_not_be_fresh_for_plain_fertiliser() {
         LoadLine f1 = TankLoads.keyed().lines().get(1);
         LoadLine plain = new LoadLine(
-                1, "UAN 32", f1.perHa(), false, false, f1.planned(), Double.NaN, f1.codes(), f1.classes(), f1.keys());
+                1,
+                new LoadLine.Goods("UAN 32", false, false, f1.codes(), f1.classes()),
+                f1.perHa(),
+                f1.planned(),
+                Double.NaN,
+                f1.keys());
         TankLoad load = lines(TankLoads.planned(), plain).reserved(List.of(), "A", TankLoads.T);
         assertThat(of(load, 30, List.of()).locked()).isTrue();
     }
 
     private static TankLoad lines(TankLoad t, LoadLine... lines) {
-        return new TankLoad(
-                t.id(),
-                t.job(),
-                t.rig(),
-                t.date(),
-                t.volume_m3(),
-                t.rate_m3m2(),
-                false,
-                t.droplets(),
-                t.boom_m(),
-                t.speed_ms(),
-                true,
-                t.grounds(),
-                List.of(lines),
-                t.state(),
-                t.lock(),
-                "",
-                t.events());
+        return RecordCopy.with(t, "lines", List.of(lines));
     }
 }

@@ -23,14 +23,14 @@ class ResidueTest {
         assertThat(Residue.of(one, both, Labels.BOOK)).isEmpty();
         Residue rest = Residue.of(both, one, Labels.BOOK).orElseThrow();
         assertThat(rest.products()).containsExactly("Demo I2");
-        TankLoad plain = with(RecordCopy.with(TankLoads.i2(), "labelled", false));
+        TankLoad plain = with(RecordCopy.with(TankLoads.i2(), "goods.labelled", false));
         assertThat(Residue.of(plain, one, Labels.BOOK)).isEmpty();
     }
 
     @Test
     void residue_may_hurt_a_crop_that_no_label_names() {
         TankLoad one = with(TankLoads.f1());
-        TankLoad killer = with(RecordCopy.with(TankLoads.i2(), "product", "Demo H2"));
+        TankLoad killer = with(RecordCopy.with(TankLoads.i2(), "goods.product", "Demo H2"));
         Residue rest = Residue.of(killer, one, Labels.BOOK).orElseThrow();
         assertThat(rest.hurts()).containsExactly("Demo H2");
         assertThat(rest.said())

@@ -36,10 +36,11 @@ class TankAdviceTest {
         assertThat(of(RecordCopy.with(planned, "lines", List.of(TankLoads.f1())))
                         .jar())
                 .isEmpty();
-        TankLoad carried = RecordCopy.with(planned, "nitrogenCarrier", true);
+        TankLoad carried = RecordCopy.with(planned, "fill.nitrogenCarrier", true);
         assertThat(carried.asksForJar()).isTrue();
         assertThat(of(carried).jarAsked()).isTrue();
-        TankLoad plain = RecordCopy.with(carried, "lines", List.of(RecordCopy.with(TankLoads.f1(), "labelled", false)));
+        TankLoad plain =
+                RecordCopy.with(carried, "lines", List.of(RecordCopy.with(TankLoads.f1(), "goods.labelled", false)));
         assertThat(plain.asksForJar()).isFalse();
         assertThat(planned.asksForJar()).isFalse();
     }

@@ -67,43 +67,19 @@ class TankLoadTest {
         assertThatThrownBy(() -> mixing().handOver(1, "Old rig", "x", "A", T)).hasMessageContaining("load.not-mixed");
         assertThatThrownBy(() -> reserved().mixing(TankLoads.LOOKED, " ", T)).hasMessageContaining("load.unnamed");
         assertThatThrownBy(() -> mixing().edited(planned(), "A", T)).hasMessageContaining("load.not-open");
-        TankLoad empty = new TankLoad(
-                "e",
-                "j",
-                "r",
-                TankLoads.DAY,
-                1,
-                1,
-                false,
-                java.util.Optional.empty(),
-                0,
-                0,
-                false,
+        TankLoad empty = TankLoad.planned(
+                TankLoad.Ticket.of("e", "j", "r", TankLoads.DAY),
+                new TankLoad.Fill(1, 0, 1, false),
+                new LabelWork.Driving(java.util.Optional.empty(), 0, 0, false),
                 List.of(),
-                List.of(),
-                LoadState.PLANNED,
-                "",
-                "",
                 List.of());
         assertThatThrownBy(() -> empty.reserved(List.of(), "A", T)).hasMessageContaining("load.empty");
-        TankLoad noField = new TankLoad(
-                "e",
-                "j",
-                "r",
-                TankLoads.DAY,
-                1,
-                1,
-                false,
-                java.util.Optional.empty(),
-                0,
-                0,
-                false,
+        TankLoad noField = TankLoad.planned(
+                TankLoad.Ticket.of("e", "j", "r", TankLoads.DAY),
+                new TankLoad.Fill(1, 0, 1, false),
+                new LabelWork.Driving(java.util.Optional.empty(), 0, 0, false),
                 List.of(),
-                List.of(f1()),
-                LoadState.PLANNED,
-                "",
-                "",
-                List.of());
+                List.of(f1()));
         assertThatThrownBy(() -> noField.reserved(List.of(), "A", T)).hasMessageContaining("load.empty");
     }
 
@@ -191,22 +167,14 @@ class TankLoadTest {
         assertThat(planned().isLocked()).isFalse();
         TankLoad r = reserved();
         TankLoad tampered = new TankLoad(
-                r.id(),
-                r.job(),
-                "Other rig",
-                r.date(),
-                r.volume_m3(),
-                r.rate_m3m2(),
-                false,
-                r.droplets(),
-                r.boom_m(),
-                r.speed_ms(),
-                true,
+                TankLoad.Ticket.of(r.id(), r.job(), "Other rig", r.date()),
+                new TankLoad.Fill(r.volume_m3(), 0, r.rate_m3m2(), false),
+                r.driving(),
                 r.grounds(),
                 r.lines(),
                 r.state(),
                 r.lock(),
-                "",
+                List.of(),
                 r.events());
         assertThat(tampered.isLocked()).isFalse();
         assertThatThrownBy(() -> tampered.mixing(TankLoads.LOOKED, "A", T)).hasMessageContaining("load.not-as-locked");
@@ -263,8 +231,8 @@ class TankLoadTest {
     @Test
     void heel_and_lines_stay_with_the_rig_when_a_part_is_handed_over() {
         double gal = org.earleaf.units.Units.M3_PER_GAL;
-        TankLoad whole =
-                RecordCopy.with(RecordCopy.with(TankLoads.mixed(), "volume_m3", 1000 * gal), "unapplied_m3", 14 * gal);
+        TankLoad whole = RecordCopy.with(
+                RecordCopy.with(TankLoads.mixed(), "fill.volume_m3", 1000 * gal), "fill.unapplied_m3", 14 * gal);
         assertThat(whole.appliedShare()).isCloseTo(.986, within(1e-12));
         TankLoad.Parted two = whole.handOver(300 * gal, "Hired rig", "load 2", "A", T);
         assertThat(two.kept().volume_m3()).isCloseTo(700 * gal, within(1e-12));

@@ -6,8 +6,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.field.FieldPart;
 import org.earleaf.label.DropletClass;
 import org.earleaf.mix.Amount;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.units.Units;
 
 /** A load of two invented products on one field, and its way to the ground. */
@@ -20,18 +22,11 @@ public final class TankLoads {
 
     public static LoadGround mill() {
         return new LoadGround(
-                "Mill Eighty",
-                "",
-                "corn",
-                HA,
-                HA,
-                31,
-                DAY,
-                2.4,
-                LocalDate.of(2025, 10, 1),
-                Optional.of(LocalDate.of(2026, 9, 25)),
-                40,
-                40);
+                new FieldPart("Mill Eighty", ""),
+                new LabelWork.Ground(HA, HA, 40, 40),
+                new LabelWork.Standing(
+                        "corn", LocalDate.of(2025, 10, 1), 31, 2.4, Optional.of(LocalDate.of(2026, 9, 25))),
+                DAY);
     }
 
     /** 10 fl oz/ac and 2 oz/ac at 15 gal/ac on the whole field. */
@@ -39,14 +34,10 @@ public final class TankLoads {
         double perHa = Labels.flozAc(10);
         return new LoadLine(
                 2,
-                "Demo F1",
+                new LoadLine.Goods("Demo F1", false, true, Set.of("INVENTED-1", "F1-0426"), Set.of("SC", "fungicide")),
                 perHa,
-                false,
-                true,
                 new Amount(perHa * HA / 1000, false, "fl oz"),
                 Labels.flozAc(12) * HA / 1000,
-                Set.of("INVENTED-1", "F1-0426"),
-                Set.of("SC", "fungicide"),
                 List.of());
     }
 
@@ -54,37 +45,21 @@ public final class TankLoads {
         double perHa = 2 * Units.KGHA_PER_LBAC / 16;
         return new LoadLine(
                 1,
-                "Demo I2",
+                new LoadLine.Goods("Demo I2", true, true, Set.of("INVENTED-3"), Set.of("WG", "insecticide")),
                 perHa,
-                true,
-                true,
                 new Amount(perHa * HA, true, "oz"),
                 Double.NaN,
-                Set.of("INVENTED-3"),
-                Set.of("WG", "insecticide"),
                 List.of());
     }
 
     public static TankLoad planned() {
         double rate = 15 * Units.M3M2_PER_GALAC;
-        return new TankLoad(
-                "load 1",
-                "tassel pass",
-                "Highboy",
-                DAY,
-                rate * HA * 10_000,
-                rate,
-                false,
-                Optional.of(DropletClass.M),
-                .5,
-                4,
-                true,
+        return TankLoad.planned(
+                TankLoad.Ticket.of("load 1", "tassel pass", "Highboy", DAY),
+                new TankLoad.Fill(rate * HA * 10_000, 0, rate, false),
+                new LabelWork.Driving(Optional.of(DropletClass.M), .5, 4, true),
                 List.of(mill()),
-                List.of(i2(), f1()),
-                LoadState.PLANNED,
-                "",
-                "",
-                List.of());
+                List.of(i2(), f1()));
     }
 
     public static List<LabelFinding> findings(TankLoad load) {

@@ -3,17 +3,47 @@ package org.earleaf.app.store;
 
 import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BiFunction;
 import org.earleaf.app.store.Names.Kind;
+import org.earleaf.field.FieldPart;
 import org.earleaf.label.LabelEntry;
+import org.earleaf.load.LoadLine;
 import org.earleaf.load.TankLoad;
+import org.earleaf.mix.LabelWork;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.cfg.MapperConfig;
+import tools.jackson.databind.introspect.AnnotatedMember;
+import tools.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.util.NameTransformer;
 
-/** Loads and label entries as text: the parts of the records and nothing that follows from them. */
+/**
+ * Loads and label entries as text: the parts of the records and nothing that follows from them. What a record groups is
+ * kept as if it stood in the record itself: how facts are grouped may change, what a farm has kept may not.
+ */
 final class LoadJson {
+    private static final Set<Class<?>> GROUPS = Set.of(
+            TankLoad.Ticket.class,
+            TankLoad.Fill.class,
+            LabelWork.Driving.class,
+            LoadLine.Goods.class,
+            FieldPart.class,
+            LabelWork.Ground.class,
+            LabelWork.Standing.class);
+
     private static final JsonMapper JSON = JsonMapper.builder()
+            .annotationIntrospector(new JacksonAnnotationIntrospector() {
+                @Override
+                public @Nullable NameTransformer findUnwrappingNameTransformer(
+                        MapperConfig<?> config, AnnotatedMember part) {
+                    return GROUPS.contains(part.getRawType())
+                            ? NameTransformer.NOP
+                            : super.findUnwrappingNameTransformer(config, part);
+                }
+            })
             .addModule(SaidJson.module())
             .changeDefaultVisibility(v -> v.withIsGetterVisibility(Visibility.NONE))
             .build();

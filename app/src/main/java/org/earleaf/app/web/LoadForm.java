@@ -26,6 +26,7 @@ import org.earleaf.load.LoadDraft;
 import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadSteps;
 import org.earleaf.load.TankLoad;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.mix.MixLine;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.rig.FlowPart;
@@ -94,13 +95,13 @@ public record LoadForm(
                 seen.flatMap(o -> o.calendar().maturity().p10())
                         .map(LocalDate::toString)
                         .orElse(""),
-                last.flatMap(TankLoad::droplets).map(Enum::name).orElse(""),
-                last.map(l -> length(l.boom_m(), format.isMetric() ? "cm" : "in"))
+                last.flatMap(l -> l.driving().droplets()).map(Enum::name).orElse(""),
+                last.map(l -> length(l.driving().boom_m(), format.isMetric() ? "cm" : "in"))
                         .orElse(""),
                 speed(WorkingSpeed.of(placement, height_m).within(rig).cruise_ms(), format),
-                last.map(l -> length(l.grounds().get(0).water_m(), format.isMetric() ? "m" : "ft"))
+                last.map(l -> length(l.grounds().get(0).ground().water_m(), format.isMetric() ? "m" : "ft"))
                         .orElse(""),
-                last.map(l -> length(l.grounds().get(0).sensitive_m(), format.isMetric() ? "m" : "ft"))
+                last.map(l -> length(l.grounds().get(0).ground().sensitive_m(), format.isMetric() ? "m" : "ft"))
                         .orElse(""),
                 "",
                 person,
@@ -123,14 +124,14 @@ public record LoadForm(
                 area(g.area_ha(), format),
                 FlowPart.RATE.text(load.rate_m3m2(), metric),
                 Double.isNaN(g.stage()) ? "" : CropStages.word(g.crop(), g.stage()),
-                length(g.height_m(), metric ? "cm" : "in"),
-                g.harvest().map(LocalDate::toString).orElse(""),
-                load.droplets().map(Enum::name).orElse(""),
-                length(load.boom_m(), metric ? "cm" : "in"),
-                speed(load.speed_ms(), format),
-                length(g.water_m(), metric ? "m" : "ft"),
-                length(g.sensitive_m(), metric ? "m" : "ft"),
-                load.certified() ? "yes" : "no",
+                length(g.standing().height_m(), metric ? "cm" : "in"),
+                g.standing().harvest().map(LocalDate::toString).orElse(""),
+                load.driving().droplets().map(Enum::name).orElse(""),
+                length(load.driving().boom_m(), metric ? "cm" : "in"),
+                speed(load.driving().speed_ms(), format),
+                length(g.ground().water_m(), metric ? "m" : "ft"),
+                length(g.ground().sensitive_m(), metric ? "m" : "ft"),
+                load.driving().certified() ? "yes" : "no",
                 person,
                 String.valueOf(version),
                 "",
@@ -179,15 +180,17 @@ public record LoadForm(
         return new LoadDraft(
                 day.farm(),
                 labels,
-                job,
-                zone,
-                machine,
-                date("date", date).orElse(day.on()),
+                new LoadDraft.Trip(job, zone, machine, date("date", date).orElse(day.on())),
                 lines,
-                solution && ReadingForm.text(rate).isEmpty() ? Double.NaN : number(rate, Ranges.CARRIER, "rate"),
-                number(area, Ranges.LOAD_AREA, tell("page.load.ground-of-this-pass")),
-                like.isPresent() ? ANY_TANK_M3 : machine.tank_m3(),
-                ReadingForm.text(heel).isEmpty() ? 0 : number(heel, Ranges.HEEL, tell("page.load.heel-and-lines")),
+                new LoadDraft.Tanks(
+                        solution && ReadingForm.text(rate).isEmpty()
+                                ? Double.NaN
+                                : number(rate, Ranges.CARRIER, "rate"),
+                        number(area, Ranges.LOAD_AREA, tell("page.load.ground-of-this-pass")),
+                        like.isPresent() ? ANY_TANK_M3 : machine.tank_m3(),
+                        ReadingForm.text(heel).isEmpty()
+                                ? 0
+                                : number(heel, Ranges.HEEL, tell("page.load.heel-and-lines"))),
                 seen(day, zone));
     }
 
@@ -240,18 +243,19 @@ public record LoadForm(
                 day.on(),
                 optional(height, Ranges.LOAD_HEIGHT, tell("page.load.crop-height")),
                 date("harvest", harvest),
-                ReadingForm.text(droplets).isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(DropletClass.find(ReadingForm.text(droplets))
-                                .orElseThrow(() -> EarleafException.coded(
-                                        "droplets.unknown",
-                                        "droplets",
-                                        ReadingForm.text(droplets),
-                                        "classes",
-                                        DropletClass.letters()))),
-                optional(boom, Ranges.BOOM, tell("page.load.boom-over-the-crop")),
-                optional(speed, Ranges.SPEED, "speed"),
-                "yes".equals(certified),
+                new LabelWork.Driving(
+                        ReadingForm.text(droplets).isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(DropletClass.find(ReadingForm.text(droplets))
+                                        .orElseThrow(() -> EarleafException.coded(
+                                                "droplets.unknown",
+                                                "droplets",
+                                                ReadingForm.text(droplets),
+                                                "classes",
+                                                DropletClass.letters()))),
+                        optional(boom, Ranges.BOOM, tell("page.load.boom-over-the-crop")),
+                        optional(speed, Ranges.SPEED, "speed"),
+                        "yes".equals(certified)),
                 optional(water, Ranges.DISTANCE, tell("page.load.distance-to-water")),
                 optional(sensitive, Ranges.DISTANCE, tell("page.load.distance-to-what-the-mix")));
     }

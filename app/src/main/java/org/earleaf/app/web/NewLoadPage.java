@@ -108,15 +108,13 @@ class NewLoadPage {
         LoadDraft draft = new LoadDraft(
                 today.farm(),
                 desk.notebook().loads().labels(),
-                job,
-                zone,
-                rig,
-                o.date(),
+                new LoadDraft.Trip(job, zone, rig, o.date()),
                 List.of(LoadDraft.line(today.farm(), o.product(), Units.lbAc(o.nitrogen_kgHa()), "lb N/ac")),
-                Double.NaN,
-                zone.area_ha() * 10_000,
-                rig.tank_m3(),
-                rig.tank().unapplied_m3(),
+                new LoadDraft.Tanks(
+                        Double.NaN,
+                        zone.area_ha() * 10_000,
+                        rig.tank_m3(),
+                        rig.tank().unapplied_m3()),
                 LoadDraft.Seen.of(today.outlook(zone).leafCollars(), today.on()));
         return keep(draft, new LoadJobs.Job(job, recipe, o.placement()));
     }

@@ -55,7 +55,7 @@ class CalibratedTest {
                     .map(Said::code)
                     .contains("calibration.ground");
             TankLoad uan = RecordCopy.with(
-                    next, "lines", List.of(RecordCopy.with(next.lines().get(0), "product", "UAN 32")));
+                    next, "lines", List.of(RecordCopy.with(next.lines().get(0), "goods.product", "UAN 32")));
             assertThat(Calibrated.lapsed(uan, farm, catches, List.of(), T))
                     .map(Said::code)
                     .contains("calibration.other-liquid");

@@ -98,7 +98,7 @@ class LoadFilingTest extends WithLoads {
                 1,
                 org.earleaf.app.RecordCopy.with(
                         Tanks.load("a", "1", "highboy", 10, 1, 500),
-                        "unapplied_m3",
+                        "fill.unapplied_m3",
                         100 * org.earleaf.units.Units.M3_PER_GAL),
                 "A. Grower",
                 T);

@@ -25,7 +25,10 @@ class LoadMixTest extends WithLoads {
                 next,
                 "lines",
                 List.of(RecordCopy.with(
-                        RecordCopy.with(RecordCopy.with(next.lines().get(0), "product", "UAN 32"), "labelled", false),
+                        RecordCopy.with(
+                                RecordCopy.with(next.lines().get(0), "goods.product", "UAN 32"),
+                                "goods.labelled",
+                                false),
                         "planned",
                         org.earleaf.mix.Amount.volume(.01, "gal")))));
         FarmStoreTest.put(
@@ -52,14 +55,10 @@ class LoadMixTest extends WithLoads {
         TankLoad load = Tanks.load("b", "1", "highboy", 5, 1, 500);
         LoadLine oil = new LoadLine(
                 2,
-                "Oil",
+                new LoadLine.Goods("Oil", false, false, java.util.Set.of("OIL"), java.util.Set.of("COC")),
                 1,
-                false,
-                false,
                 org.earleaf.mix.Amount.volume(.001, "gal"),
                 Double.NaN,
-                java.util.Set.of("OIL"),
-                java.util.Set.of("COC"),
                 List.of());
         loads.add(RecordCopy.with(load, "lines", List.of(load.lines().get(0), oil)));
         // V12: between V8 and tassel.

@@ -18,6 +18,7 @@ import org.earleaf.load.LoadState;
 import org.earleaf.load.LotStock;
 import org.earleaf.load.TankLoad;
 import org.earleaf.mix.JarResult;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
@@ -217,34 +218,18 @@ class LoadStoreTest extends WithLoads {
         loads.applied("a", m.version(), "A", T);
         TankLoad uan = Tanks.load("u", "9", "highboy", 5, 1, 500);
         var l = uan.lines().get(0);
-        TankLoad other = new TankLoad(
-                "u",
-                "9",
-                "highboy",
-                DAY,
-                uan.volume_m3(),
-                uan.rate_m3m2(),
-                false,
-                uan.droplets(),
-                .5,
-                4,
-                true,
+        TankLoad other = TankLoad.planned(
+                TankLoad.Ticket.of("u", "9", "highboy", DAY),
+                new TankLoad.Fill(uan.volume_m3(), 0, uan.rate_m3m2(), false),
+                new LabelWork.Driving(uan.driving().droplets(), .5, 4, true),
                 uan.grounds(),
-                List.of(new org.earleaf.load.LoadLine(
+                List.of(new LoadLine(
                         1,
-                        "UAN 32",
+                        new LoadLine.Goods("UAN 32", false, false, l.codes(), l.classes()),
                         l.perHa(),
-                        false,
-                        false,
                         l.planned(),
                         Double.NaN,
-                        l.codes(),
-                        l.classes(),
-                        List.of())),
-                LoadState.PLANNED,
-                "",
-                "",
-                List.of());
+                        List.of())));
         assertThat(loads.gate(other, DAY, true).rigReady()).isFalse();
         assertThat(loads.gate(Tanks.load("x", "1", "highboy", 5, 1, 5), DAY, true)
                         .rigReady())
@@ -258,24 +243,12 @@ class LoadStoreTest extends WithLoads {
     @Test
     void a_jar_test_is_asked_for_where_nitrogen_solution_carries_a_labelled_product() {
         TankLoad p = Tanks.load("a", "1", "highboy", 5, 1, 500);
-        TankLoad inUan = new TankLoad(
-                "a",
-                "1",
-                "highboy",
-                DAY,
-                p.volume_m3(),
-                p.rate_m3m2(),
-                true,
-                p.droplets(),
-                .5,
-                4,
-                true,
+        TankLoad inUan = TankLoad.planned(
+                TankLoad.Ticket.of("a", "1", "highboy", DAY),
+                new TankLoad.Fill(p.volume_m3(), 0, p.rate_m3m2(), true),
+                new LabelWork.Driving(p.driving().droplets(), .5, 4, true),
                 p.grounds(),
-                p.lines(),
-                LoadState.PLANNED,
-                "",
-                "",
-                List.of());
+                p.lines());
         assertThat(loads.gate(p, DAY, true).jarTest()).isTrue();
         assertThat(loads.gate(inUan, DAY, true).jarTest()).isFalse();
         loads.jarTested(inUan, jar(JarResult.Outcome.REMIXES));

@@ -12,6 +12,7 @@ import java.util.Set;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Stock;
+import org.earleaf.field.FieldPart;
 import org.earleaf.label.ActiveIngredient;
 import org.earleaf.label.DropletClass;
 import org.earleaf.label.LabelEntry;
@@ -25,6 +26,7 @@ import org.earleaf.load.LoadState;
 import org.earleaf.load.MixStart;
 import org.earleaf.load.TankLoad;
 import org.earleaf.mix.Amount;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
@@ -90,45 +92,26 @@ public final class Tanks {
         double area_ha = HA * share;
         LoadLine line = new LoadLine(
                 1,
-                "Demo P",
+                new LoadLine.Goods("Demo P", false, true, Set.of("INVENTED-7"), Set.of("SC", "fungicide")),
                 perHa,
-                false,
-                true,
                 Amount.volume(perHa * area_ha / 1000, "fl oz"),
                 Double.NaN,
-                Set.of("INVENTED-7"),
-                Set.of("SC", "fungicide"),
                 List.of());
         LoadGround ground = new LoadGround(
-                "Home Eighty",
-                "",
-                "corn",
-                HA,
-                area_ha,
-                12,
-                DAY,
-                1.2,
-                LocalDate.of(2025, 10, 1),
-                Optional.of(LocalDate.of(2026, 9, 20)),
-                60,
-                60);
+                new FieldPart("Home Eighty", ""),
+                new LabelWork.Ground(HA, area_ha, 60, 60),
+                new LabelWork.Standing(
+                        "corn", LocalDate.of(2025, 10, 1), 12, 1.2, Optional.of(LocalDate.of(2026, 9, 20))),
+                DAY);
         return new TankLoad(
-                id,
-                job,
-                rig,
-                DAY,
-                gal * Units.M3_PER_GAL,
-                15 * Units.M3M2_PER_GALAC,
-                false,
-                Optional.of(DropletClass.M),
-                .5,
-                4,
-                true,
+                TankLoad.Ticket.of(id, job, rig, DAY),
+                new TankLoad.Fill(gal * Units.M3_PER_GAL, 0, 15 * Units.M3M2_PER_GALAC, false),
+                new LabelWork.Driving(Optional.of(DropletClass.M), .5, 4, true),
                 List.of(ground),
                 List.of(line),
                 LoadState.PLANNED,
                 "",
-                "",
+                List.of(),
                 new ArrayList<>());
     }
 

@@ -92,9 +92,11 @@ class MixPageTest {
     private void fungicide(String id) {
         TankLoad like = loads.get("1").load();
         List<LoadLine> lines = like.lines().stream()
-                .map(l -> l.product().equals("Demo F1") ? RecordCopy.with(l, "classes", Set.of("SC", "fungicide")) : l)
+                .map(l -> l.product().equals("Demo F1")
+                        ? RecordCopy.with(l, "goods.classes", Set.of("SC", "fungicide"))
+                        : l)
                 .toList();
-        loads.add(RecordCopy.with(RecordCopy.with(like, "lines", lines), "id", id));
+        loads.add(RecordCopy.with(RecordCopy.with(like, "lines", lines), "ticket.id", id));
     }
 
     @Test
@@ -163,7 +165,8 @@ class MixPageTest {
         assertThat(begin("2", "caught in spring").statusCode()).isEqualTo(302);
         assertThat(get("/load/2")).contains("Without a calibration that holds, by Ana: caught in spring");
         // The highboy was caught at the end of the seed.
-        TankLoad high = RecordCopy.with(RecordCopy.with(loads.get("1").load(), "rig", "highboy"), "id", "8");
+        TankLoad high =
+                RecordCopy.with(RecordCopy.with(loads.get("1").load(), "ticket.rig", "highboy"), "ticket.id", "8");
         loads.add(high);
         loads.reserve("8", 1, "Ana", preview.now());
         assertThat(get("/load/8")).doesNotContain("does not hold");
@@ -173,10 +176,12 @@ class MixPageTest {
 
     @Test
     void a_tank_that_held_something_else_is_cleaned_first_with_the_caution_on_bleach() throws Exception {
-        TankLoad other = RecordCopy.with(loads.get("1").load(), "id", "9");
+        TankLoad other = RecordCopy.with(loads.get("1").load(), "ticket.id", "9");
         LoadLine spreader = other.lines().get(2);
         other = RecordCopy.with(
-                RecordCopy.with(other, "rig", "highboy"), "lines", List.of(RecordCopy.with(spreader, "order", 1)));
+                RecordCopy.with(other, "ticket.rig", "highboy"),
+                "lines",
+                List.of(RecordCopy.with(spreader, "order", 1)));
         loads.add(other);
         loads.reserve("9", 1, "Ana", preview.now());
         String page = get("/load/9");

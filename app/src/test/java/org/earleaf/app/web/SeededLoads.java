@@ -20,6 +20,7 @@ import org.earleaf.label.DropletClass;
 import org.earleaf.load.LoadDraft;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.TankLoad;
+import org.earleaf.mix.LabelWork;
 import org.earleaf.record.Applicator;
 import org.earleaf.record.Told;
 import org.earleaf.units.Units;
@@ -126,24 +127,15 @@ final class SeededLoads {
                 day.on(),
                 1.4,
                 Optional.of(day.on().plusDays(90)),
-                Optional.of(DropletClass.M),
-                .5,
-                4,
-                true,
+                new LabelWork.Driving(Optional.of(DropletClass.M), .5, 4, true),
                 60,
                 90);
         return new LoadDraft(
                 day.farm(),
                 new org.earleaf.label.LabelBook(FixtureShelf.labels()),
-                job,
-                day.farm().zones().get(k % 5),
-                rig,
-                day.on(),
+                new LoadDraft.Trip(job, day.farm().zones().get(k % 5), rig, day.on()),
                 LoadDraft.lines(day.farm(), day.farm().shelf().recipes().get(0)),
-                15 * Units.M3M2_PER_GALAC,
-                15 * Units.M2_PER_AC,
-                rig.tank_m3(),
-                0,
+                new LoadDraft.Tanks(15 * Units.M3M2_PER_GALAC, 15 * Units.M2_PER_AC, rig.tank_m3(), 0),
                 seen);
     }
 }

@@ -140,13 +140,13 @@ public record TankMix(
         Optional<Rig> tender = shop.day().farm().rigs().stream()
                 .filter(r -> r.isTender() && r.tank_m3() > 0)
                 .findFirst();
-        if (tender.isEmpty() || !(load.speed_ms() > 0)) {
+        if (tender.isEmpty() || !(load.driving().speed_ms() > 0)) {
             return "";
         }
         TenderTrips trips = TenderTrips.of(
                 load.volume_m3(),
                 load.rate_m3m2(),
-                load.speed_ms(),
+                load.driving().speed_ms(),
                 rig.width_m(),
                 rig.pace().fieldEfficiency(),
                 shop.day().farm().settings().of(Setting.FILL_TIME) * MINUTE_S,

@@ -100,7 +100,7 @@ final class TankSettings {
                     zone.get().rowSpacing_m(),
                     shop.job().get().placement(),
                     PassNeed.USUAL_NOZZLE_M,
-                    load.speed_ms(),
+                    load.driving().speed_ms(),
                     Double.NaN)));
         } catch (EarleafException cannot) {
             return Optional.empty();

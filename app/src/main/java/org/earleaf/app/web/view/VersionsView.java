@@ -46,13 +46,17 @@ public record VersionsView(String number, String who, String mine, long version,
         }
         add(rows, tell("page.versions.droplets"), droplets(mine), droplets(stands));
         String unit = metric ? "cm" : "in";
-        add(rows, tell("page.versions.boom-over-the-crop"), length(mine.boom_m(), unit), length(stands.boom_m(), unit));
+        add(
+                rows,
+                tell("page.versions.boom-over-the-crop"),
+                length(mine.driving().boom_m(), unit),
+                length(stands.driving().boom_m(), unit));
         String far = metric ? "m" : "ft";
         add(
                 rows,
                 tell("page.versions.to-water"),
-                length(ground(mine).water_m(), far),
-                length(ground(stands).water_m(), far));
+                length(ground(mine).ground().water_m(), far),
+                length(ground(stands).ground().water_m(), far));
         String who = stands.events().isEmpty()
                 ? tell("page.versions.somebody-else")
                 : stands.events().get(stands.events().size() - 1).person() + ": "
@@ -81,7 +85,7 @@ public record VersionsView(String number, String who, String mine, long version,
     }
 
     private static String droplets(TankLoad load) {
-        return load.droplets().map(Enum::name).orElse(tell("page.versions.not-told"));
+        return load.driving().droplets().map(Enum::name).orElse(tell("page.versions.not-told"));
     }
 
     private static String length(double m, String unit) {
