@@ -20,11 +20,7 @@ final class Gathered {
     }
 
     static Problem problem(String code, String part, String found, Object... namesAndValues) {
-        return Problem.of(code, Said.text(part), found(found), namesAndValues);
-    }
-
-    private static Said found(String text) {
-        return text.isBlank() ? Said.of("found.nothing") : Said.of("found.quoted", "text", text);
+        return Problem.of(code, Said.text(part), Problem.seen(found), namesAndValues);
     }
 
     void remark(String part, Said said) {

@@ -83,7 +83,7 @@ public enum RateUnit {
     public double nitrogen_kgHa(double rate, String product, @Nullable NitrogenProduct nitrogen) {
         if (nitrogen == null) {
             if (isOfNitrogen()) {
-                throw refused(product + " carries no nitrogen", "a rate of product, as in gal/ac");
+                throw unfit("rate.no-nitrogen", product);
             }
             return 0;
         }
@@ -91,22 +91,21 @@ public enum RateUnit {
             return inside(rate);
         }
         if (this == PERCENT_VV) {
-            throw refused("a share of the tank", "a rate of nitrogen or of product on ground");
+            throw unfit("rate.share-of-tank", product);
         }
         if (isVolume()) {
             if (!nitrogen.isLiquid()) {
-                throw refused(product + " is dry and has no density", "a rate by weight, as in lb/ac");
+                throw unfit("rate.volume-of-dry", product);
             }
             return inside(rate) * nitrogen.nitrogen_kgL();
         }
         if (this == OZ_AC && nitrogen.isLiquid()) {
-            throw refused("ounces of a liquid, which may be weight or volume", "fl oz/ac or lb/ac");
+            throw unfit("rate.ounces-of-liquid", product);
         }
         return inside(rate) * nitrogen.nitrogen_share();
     }
 
-    private EarleafException refused(String found, String expected) {
-        return EarleafException.of(
-                "unit of the rate", word + ": " + found, expected, "Write the rate in a unit that fits the product.");
+    private EarleafException unfit(String code, String product) {
+        return EarleafException.coded(code, "rate_unit", word, "product", product);
     }
 }

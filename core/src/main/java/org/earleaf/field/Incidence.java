@@ -21,11 +21,7 @@ public record Incidence(int shows, int plants) {
 
     public Incidence {
         if (plants < 1 || shows < 0 || shows > plants) {
-            throw EarleafException.of(
-                    "plants scouted",
-                    shows + " of " + plants,
-                    "at least one plant, and no more that show it than were looked at",
-                    "Write it as in \"58 of 100 plants\".");
+            throw EarleafException.coded("count.impossible", "plants", shows + "/" + plants);
         }
     }
 

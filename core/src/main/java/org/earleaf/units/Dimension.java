@@ -105,7 +105,7 @@ public enum Dimension {
     public double outside(double inside, String unit) {
         Double factor = factors.get(normal(unit));
         if (factor == null) {
-            throw EarleafException.of("unit", unit, "one of " + words(), "Write one of these units.");
+            throw EarleafException.coded("unit.unknown", "unit", unit, "units", words());
         }
         boolean fahrenheit = this == TEMPERATURE && normal(unit).endsWith("f");
         return fahrenheit ? Units.fahrenheit(inside) : inside / factor;

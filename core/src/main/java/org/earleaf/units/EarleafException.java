@@ -23,14 +23,9 @@ public class EarleafException extends RuntimeException {
         this(List.of(problem));
     }
 
-    public static EarleafException of(String where, String found, String expected, String todo) {
-        return new EarleafException(new Problem(where, found, expected, todo));
-    }
-
     /** Of a rule that has a code: {@code coded("unit.unknown", where, found, "units", units)}. */
     public static EarleafException coded(String code, String where, String found, Object... namesAndValues) {
-        Said seen = found.isBlank() ? Said.of("found.nothing") : Said.of("found.quoted", "text", found);
-        return new EarleafException(Problem.of(code, Said.text(where), seen, namesAndValues));
+        return new EarleafException(Problem.of(code, Said.text(where), Problem.seen(found), namesAndValues));
     }
 
     /** The same problems at a place that is better known. */

@@ -13,16 +13,14 @@ import java.util.Map;
  * @param seen what stands there
  */
 public record Problem(Said rule, Said place, Said seen) {
-    private static final String SPOKEN = "spoken";
-
-    /** The old way, in sentences; new rules take a code. */
-    public Problem(String where, String found, String expected, String todo) {
-        this(Said.of(SPOKEN, "expected", expected, "todo", todo), Said.text(where), Said.text(found));
-    }
-
     /** {@code Problem.of("rate.above-most", where, found, "most", Measure.NITROGEN_RATE.of(336))}. */
     public static Problem of(String code, Said place, Said seen, Object... namesAndValues) {
         return new Problem(Said.of(code, namesAndValues), place, seen);
+    }
+
+    /** What stands there, as it was entered; blank: nothing. */
+    public static Said seen(String text) {
+        return text.isBlank() ? Said.of("found.nothing") : Said.of("found.quoted", "text", text);
     }
 
     /** The rule that is broken: stable, for tests and programs. */
@@ -46,9 +44,6 @@ public record Problem(Said rule, Said place, Said seen) {
     }
 
     private Said part(String which) {
-        if (code().equals(SPOKEN)) {
-            return Said.text(String.valueOf(rule.values().get(which)));
-        }
         Map<String, Object> values = new LinkedHashMap<>(rule.values());
         return new Said("problem." + code() + "." + which, values);
     }
@@ -72,8 +67,6 @@ public record Problem(Said rule, Said place, Said seen) {
 
     /** For logs and tests; people are told by the doors. */
     public String sentence() {
-        return code().equals(SPOKEN)
-                ? where() + ": found " + found() + "; expected " + expected() + ". " + todo()
-                : code() + " at " + where() + ": found " + found();
+        return code() + " at " + where() + ": found " + found();
     }
 }

@@ -52,13 +52,13 @@ class RateUnitTest {
     void a_unit_that_does_not_fit_the_product_is_refused() {
         assertThatThrownBy(() -> RateUnit.GAL_AC.nitrogen_kgHa(10, "urea", UREA))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("urea is dry");
+                .hasMessageContaining("rate.volume-of-dry");
         assertThatThrownBy(() -> RateUnit.OZ_AC.nitrogen_kgHa(10, "UAN 32", UAN_32))
-                .hasMessageContaining("fl oz/ac or lb/ac");
+                .hasMessageContaining("rate.ounces-of-liquid");
         assertThatThrownBy(() -> RateUnit.PERCENT_VV.nitrogen_kgHa(10, "UAN 32", UAN_32))
-                .hasMessageContaining("a share of the tank");
+                .hasMessageContaining("rate.share-of-tank");
         assertThatThrownBy(() -> RateUnit.LB_N_AC.nitrogen_kgHa(10, "Leaf Guard", null))
-                .hasMessageContaining("carries no nitrogen");
+                .hasMessageContaining("rate.no-nitrogen");
     }
 
     @Test

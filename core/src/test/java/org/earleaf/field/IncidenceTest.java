@@ -46,6 +46,6 @@ class IncidenceTest {
     void more_than_all_plants_are_refused() {
         assertThatThrownBy(() -> new Incidence(51, 50))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("51 of 50");
+                .hasMessageContaining("count.impossible at plants: found found.quoted{text=51/50}");
     }
 }

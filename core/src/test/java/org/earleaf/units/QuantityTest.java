@@ -86,11 +86,11 @@ class QuantityTest {
 
     @Test
     void an_exception_tells_every_problem_it_carries() {
-        Problem first = new Problem("a.csv, row 2", "x", "a number", "Write one.");
-        Problem second = new Problem("a.csv, row 3", "y", "a date", "Write one.");
+        Problem first = Problem.of("number.unreadable", Said.text("a.csv, row 2"), Said.text("x"));
+        Problem second = Problem.of("date.unreadable", Said.text("a.csv, row 3"), Said.text("y"));
         EarleafException e = new EarleafException(java.util.List.of(first, second));
         assertThat(e.problems()).containsExactly(first, second);
         assertThat(e).hasMessage(first.sentence() + "\n" + second.sentence());
-        assertThat(first.sentence()).isEqualTo("a.csv, row 2: found x; expected a number. Write one.");
+        assertThat(first.sentence()).isEqualTo("number.unreadable at a.csv, row 2: found x");
     }
 }

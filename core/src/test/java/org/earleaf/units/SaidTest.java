@@ -53,11 +53,4 @@ class SaidTest {
         assertThat(problem.next().code()).isEqualTo("problem.rate.above-most.todo");
         assertThat(problem.at(Said.text("line 4")).code()).isEqualTo("rate.above-most");
     }
-
-    @Test
-    void a_problem_in_sentences_still_reads_as_it_did() {
-        Problem problem = new Problem("line 3", "x", "a number", "Write one.");
-        assertThat(problem.sentence()).isEqualTo("line 3: found x; expected a number. Write one.");
-        assertThat(problem.expected()).isEqualTo("a number");
-    }
 }

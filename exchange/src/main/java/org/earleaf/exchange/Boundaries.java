@@ -15,6 +15,8 @@ import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Texts;
 import org.earleaf.field.Boundary;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.json.simple.JSONArray;
 import org.json.simple.JSONObject;
 import org.json.simple.parser.JSONParser;
@@ -55,8 +57,8 @@ final class Boundaries {
         return work.read;
     }
 
-    private void problem(int feature, String found, String expected, String todo) {
-        findings.problem(new Place(file + ", feature " + feature, 0, ""), found, expected, todo);
+    private void problem(String code, int feature, Said seen) {
+        findings.problem(code, new Place(file + ", feature " + feature, 0, ""), seen);
     }
 
     private void flag(int feature, String kind, String what) {
@@ -67,10 +69,9 @@ final class Boundaries {
         OptionalInt deep = JsonDepth.findBeyond(text, DEEPEST);
         if (deep.isPresent()) {
             findings.problem(
+                    "geojson.too-deep",
                     new Place(file, row(text, deep.getAsInt()), ""),
-                    "brackets more than " + DEEPEST + " deep",
-                    "GeoJSON (RFC 7946)",
-                    "Export it anew.");
+                    Said.of("found.deep-brackets", "most", DEEPEST));
             return;
         }
         Object root;
@@ -78,20 +79,12 @@ final class Boundaries {
             root = new JSONParser().parse(text);
         } catch (ParseException | RuntimeException | Error e) {
             int at = e instanceof ParseException p ? Math.min(Math.max(0, p.getPosition()), text.length()) : 0;
-            findings.problem(
-                    new Place(file, row(text, at), ""),
-                    "text that is no JSON",
-                    "GeoJSON (RFC 7946)",
-                    "Export it anew.");
+            findings.problem("geojson.unreadable", new Place(file, row(text, at), ""), Said.of("found.no-json"));
             return;
         }
         Object features = root instanceof JSONObject o ? o.get("features") : null;
         if (!(features instanceof JSONArray list) || list.isEmpty()) {
-            findings.problem(
-                    Place.of(file),
-                    "no features",
-                    "a FeatureCollection with a polygon for every field",
-                    "Export it anew.");
+            findings.problem("geojson.no-features", Place.of(file), Said.of("found.no-features"));
             return;
         }
         for (int k = 0; k < list.size(); k++) {
@@ -105,18 +98,14 @@ final class Boundaries {
 
     private void feature(int number, Object feature) {
         if (!(feature instanceof JSONObject object) || !(object.get("geometry") instanceof JSONObject geometry)) {
-            problem(number, "no geometry", "a polygon", "Draw the outline, or take the feature away.");
+            problem("boundary.no-geometry", number, Said.of("found.no-geometry"));
             return;
         }
         JSONObject properties = object.get("properties") instanceof JSONObject p ? p : new JSONObject();
         String field = Objects.toString(properties.get("field"), "").strip();
         String zone = Objects.toString(properties.get("zone"), "").strip();
         if (field.isEmpty()) {
-            problem(
-                    number,
-                    "the properties " + String.join(", ", names(properties)),
-                    "a property field",
-                    "Name the field in the property field.");
+            problem("boundary.no-field", number, Said.of("found.properties", "names", names(properties)));
             return;
         }
         Optional<List<FieldsCsv.FieldRow>> zones = zones(number, field, zone);
@@ -149,7 +138,7 @@ final class Boundaries {
                         .toList();
         if (inside.isEmpty()) {
             String name = zone.isEmpty() ? field : field + ", zone " + zone;
-            problem(number, "\"" + name + "\"", "a field and zone of fields.csv", "Spell them as there.");
+            problem("boundary.field-unknown", number, Problem.seen(name));
             return Optional.empty();
         }
         return Optional.of(inside);
@@ -160,31 +149,23 @@ final class Boundaries {
         try {
             shape = new GeoJsonReader().read(json.toJSONString());
         } catch (org.locationtech.jts.io.ParseException | RuntimeException e) {
-            problem(number, "a geometry that cannot be read", "a closed polygon", "Draw the outline again.");
+            problem("boundary.unreadable", number, Said.of("found.unreadable-geometry"));
             return Optional.empty();
         }
         if (!(shape instanceof Polygonal) || shape.isEmpty()) {
-            problem(number, "a " + shape.getGeometryType(), "a polygon", "Draw the outline as an area.");
+            problem("boundary.no-area", number, Said.text(shape.getGeometryType()));
             return Optional.empty();
         }
         for (Coordinate c : shape.getCoordinates()) {
             if (Math.abs(c.x) > 180 || Math.abs(c.y) > 90) {
-                problem(
-                        number,
-                        "the point " + c.x + ", " + c.y,
-                        "longitude and latitude in degrees",
-                        "Put longitude first; export in WGS 84 (EPSG:4326).");
+                problem("boundary.no-degrees", number, Said.of("found.point", "point", c.x + ", " + c.y));
                 return Optional.empty();
             }
         }
         TopologyValidationError wrong = new IsValidOp(shape).getValidationError();
         if (wrong != null) {
             Coordinate at = wrong.getCoordinate();
-            problem(
-                    number,
-                    wrong.getMessage() + " at " + at.x + ", " + at.y,
-                    "an outline that does not cross itself",
-                    "Draw that corner again.");
+            problem("boundary.crosses-itself", number, Said.of("found.crossing", "point", at.x + ", " + at.y));
             return Optional.empty();
         }
         checkNear(number, shape);

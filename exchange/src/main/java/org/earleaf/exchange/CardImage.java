@@ -10,6 +10,8 @@ import javax.imageio.stream.ImageInputStream;
 import org.earleaf.card.CardPicture;
 import org.earleaf.exchange.table.CsvText;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /** Scan of a card from a PNG or JPEG file. Its size is read and judged before a dot of it is. */
 public final class CardImage {
@@ -19,43 +21,36 @@ public final class CardImage {
 
     private static final double MOST_DPI = 9600;
     private static final long MOST_DOTS = 60_000_000;
-    private static final String EXPECTED =
-            "a flat scan of one card, PNG or JPEG, at most 60 million dots, cut to the card";
 
     private CardImage() {}
 
     /** @param dpi dots per inch of the scan */
     public static CardPicture read(Path file, double dpi) {
         if (!(dpi >= LEAST_DPI && dpi <= MOST_DPI)) {
-            throw EarleafException.of(
-                    "--dpi",
-                    dpi + " dots per inch",
-                    "600 to 9600; 1200 is better than 600",
-                    "Scan the card anew: coarser dots hide small drops.");
+            throw EarleafException.coded("card.dpi", "--dpi", String.valueOf(dpi));
         }
         String name = CsvText.name(file);
         if (!Files.isRegularFile(file)) {
-            throw EarleafException.of(name, "no such file", EXPECTED, "Mend the name.");
+            throw refused("card.no-file", name, Said.of("found.no-file"));
         }
         try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile());
                 WholePicture whole = WholePicture.find(in)
-                        .orElseThrow(() -> EarleafException.of(
-                                name, "something that is no picture in PNG or JPEG", EXPECTED, "Save it as PNG."))) {
+                        .orElseThrow(() -> refused("card.no-picture", name, Said.of("found.no-picture")))) {
             return picture(name, whole, UM_PER_IN / dpi);
         } catch (IOException broken) {
-            throw EarleafException.of(
-                    name,
-                    "a picture that cannot be opened whole: it is damaged or cut short",
-                    EXPECTED,
-                    "Scan or save it anew.");
+            throw refused("card.damaged", name, Said.of("found.damaged-picture"));
         }
+    }
+
+    private static EarleafException refused(String code, String name, Said seen) {
+        return new EarleafException(Problem.of(code, Said.text(name), seen));
     }
 
     private static CardPicture picture(String name, WholePicture whole, double pixel_um) throws IOException {
         int wide = whole.wide();
         int tall = whole.tall();
         if ((long) wide * tall > MOST_DOTS) {
-            throw EarleafException.of(name, wide + " x " + tall + " dots", EXPECTED, "Cut it to the card.");
+            throw refused("card.too-many-dots", name, Said.of("found.dots", "wide", wide, "tall", tall));
         }
         BufferedImage image = whole.dots(1);
         return new CardPicture(wide, tall, image.getRGB(0, 0, wide, tall, null, 0, wide), pixel_um);

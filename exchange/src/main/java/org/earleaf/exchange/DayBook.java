@@ -10,6 +10,7 @@ import java.util.function.ToDoubleFunction;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Texts;
+import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherDay;
 
 /** Days of weather as they are read: each once, in order, and such as the unit they claim can be. */
@@ -51,10 +52,14 @@ final class DayBook {
             findings.flag(place, "twice", day.date() + " stands twice with the same values; one is read");
         } else {
             findings.problem(
+                    "weather.day-twice",
                     place,
-                    day.date() + " a second time with other values (first in " + before.place() + ")",
-                    "every day once",
-                    "Keep the row that is right.");
+                    Said.of(
+                            "found.other-values",
+                            "day",
+                            day.date(),
+                            "place",
+                            before.place().toString()));
         }
     }
 
@@ -77,10 +82,7 @@ final class DayBook {
             if (values(n -> high ? n.day().tmax_C() : n.day().tmin_C()).length == 0) {
                 String name = high ? "highest" : "lowest";
                 findings.problem(
-                        new Place(file, 0, name + " temperature"),
-                        "no value on any day",
-                        "a temperature on most days",
-                        "Fill the column.");
+                        "weather.column-empty", new Place(file, 0, name + " temperature"), Said.of("found.no-value"));
             }
         }
     }
@@ -103,7 +105,7 @@ final class DayBook {
      * @param otherwise what to do about it
      */
     boolean hasLikelyTemperatures(
-            ToDoubleFunction<WeatherDay> temperature, String column, boolean celsius, double cold_C, String otherwise) {
+            ToDoubleFunction<WeatherDay> temperature, String column, boolean celsius, double cold_C, Said otherwise) {
         List<Noted> hot = days.values().stream()
                 .filter(n -> temperature.applyAsDouble(n.day()) > MOST_C)
                 .toList();
@@ -111,35 +113,39 @@ final class DayBook {
         boolean tooHot = hot.size() > WRONG_SHARE * days.size() || summer > HOT_SUMMER_C;
         if (celsius && tooHot) {
             Noted first = hot.isEmpty() ? days.values().iterator().next() : hot.get(0);
-            String found = hot.isEmpty()
-                    ? "a median summer day of " + Texts.number(summer)
-                    : Texts.number(temperature.applyAsDouble(first.day())) + " and " + (hot.size() - 1)
-                            + " more values over 55";
-            refuse(first, column, found, "temperatures in °C", "These look like °F: " + otherwise);
+            Said found = hot.isEmpty()
+                    ? Said.of("found.median-summer", "value", Texts.number(summer))
+                    : Said.of(
+                            "found.values-over",
+                            "value",
+                            Texts.number(temperature.applyAsDouble(first.day())),
+                            "more",
+                            hot.size() - 1);
+            findings.problem("weather.not-celsius", at(first, column), found, "otherwise", otherwise);
             return false;
         }
         if (summer < cold_C) {
             Noted first = days.values().iterator().next();
-            String found = "a median summer day of " + Texts.number(summer) + " °C once converted";
-            refuse(first, column, found, "temperatures in the unit named", "They look like another unit: " + otherwise);
+            Said found = Said.of("found.median-summer-converted", "value", Texts.number(summer));
+            findings.problem("weather.other-unit", at(first, column), found, "otherwise", otherwise);
             return false;
         }
         return true;
     }
 
     /** Notes a problem when so much rain can only be another unit. */
-    void checkRain(String column, String otherwise) {
+    void checkRain(String column, Said otherwise) {
         double[] rain = values(n -> n.day().rain_mm());
         double mean = Arrays.stream(rain).average().orElse(0);
         if (rain.length >= ENOUGH_RAIN_DAYS && mean > FLOOD_MM) {
-            String found = Texts.number(mean) + " mm a day over all days, once converted";
-            refuse(days.values().iterator().next(), column, found, "rain in the unit named", otherwise);
+            Noted first = days.values().iterator().next();
+            Said found = Said.of("found.rain-a-day", "value", Texts.number(mean));
+            findings.problem("weather.rain-other-unit", at(first, column), found, "otherwise", otherwise);
         }
     }
 
-    private void refuse(Noted first, String column, String found, String expected, String todo) {
-        Place place = new Place(first.place().file(), first.place().row(), column);
-        findings.problem(place, found, expected, todo);
+    private static Place at(Noted noted, String column) {
+        return new Place(noted.place().file(), noted.place().row(), column);
     }
 
     private double summerMedian(ToDoubleFunction<WeatherDay> temperature) {

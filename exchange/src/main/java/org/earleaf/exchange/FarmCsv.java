@@ -29,6 +29,8 @@ import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Setting;
 import org.earleaf.farm.Settings;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.earleaf.weather.Site;
 
@@ -76,10 +78,9 @@ final class FarmCsv {
             Row before = file.keys.putIfAbsent(name, row);
             if (before != null) {
                 row.refuse(
+                        "row.twice",
                         file.keyColumn,
-                        "\"" + name + "\" a second time (first in row " + before.line() + ")",
-                        "every key once",
-                        "Keep the row that is right.");
+                        Said.of("found.second-time-row", "what", name, "row", String.valueOf(before.line())));
             }
         }
         return file.read();
@@ -143,7 +144,7 @@ final class FarmCsv {
         Optional<Boolean> yes = YesNo.find(word);
         if (yes.isEmpty()) {
             whole = false;
-            row.refuse(column, "\"" + word + "\"", YesNo.WORDS, "Write one of them.");
+            row.refuse("word.not-yes-or-no", column, Problem.seen(word));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(yes.get() ? 1 : 0);
@@ -210,7 +211,7 @@ final class FarmCsv {
             return Optional.of(ZoneId.of(zone));
         } catch (DateTimeException e) {
             Column column = valueOf("time_zone", Measure.PLAIN, Allowed.ANY, "").orElseThrow();
-            row.refuse(column, "\"" + zone + "\"", "a time zone such as America/Chicago", "Write region and city.");
+            row.refuse("time-zone.unknown", column, Problem.seen(zone));
             return Optional.empty();
         }
     }
@@ -237,7 +238,7 @@ final class FarmCsv {
             }
             Row row = Objects.requireNonNull(keys.remove(inFile));
             if (found.isPresent()) {
-                row.refuse(column.get(), "a second " + key, "one unit for it", "Keep the one you trust.");
+                row.refuse("key.two-units", column.get(), Said.of("found.second-time", "what", key));
             } else {
                 found = OptionalDouble.of(row.number(column.get()));
             }
@@ -257,10 +258,11 @@ final class FarmCsv {
         whole = false;
         missing.add(key);
         findings.problem(
+                "key.missing",
                 new Place(sheet.name(), 0, "key"),
-                "no key " + key + "; the keys are " + String.join(", ", inFile),
-                "a key " + names,
-                "Add a row with it.");
+                Said.of("found.keys", "key", key, "keys", List.copyOf(inFile)),
+                "names",
+                names);
     }
 
     private void unknown(String key) {
@@ -271,11 +273,7 @@ final class FarmCsv {
             return;
         }
         if (row != null && base.isPresent()) {
-            row.refuse(
-                    keyColumn,
-                    "the key " + key,
-                    base.get() + " with a unit that is known",
-                    "See the reference of the farm folder for its units.");
+            row.refuse("key.unit-unknown", keyColumn, Problem.seen(key), "key", base.get());
         } else if (row != null) {
             findings.flag(row.place(), "unknown key", "the key " + key + " is not known; it is not read");
         }

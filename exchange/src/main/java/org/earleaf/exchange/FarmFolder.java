@@ -29,6 +29,7 @@ import org.earleaf.label.LabelBook;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 
 /**
  * A farm as plain files in a folder (docs/farm-folder.md is their reference). Reading collects every problem of every file
@@ -122,12 +123,12 @@ public final class FarmFolder {
             Optional<SoilProfile> profile = soil.flatMap(s -> s.find(row.field(), row.zone(), findings));
             profile.ifPresent(p -> zones.add(row.with().apply(p)));
             if (profile.isEmpty() && soil.isPresent() && soil.get().isWhole()) {
-                String zone = row.zone().isEmpty() ? "the field " + row.field() : row.field() + ", zone " + row.zone();
                 findings.problem(
+                        "soil.missing",
                         new Place("fields.csv", row.line(), "field"),
-                        zone + " without soil",
-                        "horizons of it in soil.csv",
-                        "Add them to soil.csv, from the soil survey or a test.");
+                        row.zone().isEmpty()
+                                ? Said.of("found.field-without-soil", "field", row.field())
+                                : Said.of("found.zone-without-soil", "field", row.field(), "zone", row.zone()));
             }
         }
         names.setSoils((f, z) -> soilOf(zones, f, z));

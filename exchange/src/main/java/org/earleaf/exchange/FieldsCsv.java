@@ -27,6 +27,7 @@ import org.earleaf.field.ZoneId;
 import org.earleaf.field.ZoneName;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /** fields.csv: one row for each field or zone with its crop of the season. */
 final class FieldsCsv {
@@ -113,23 +114,18 @@ final class FieldsCsv {
         String key = (name + "|" + row.cell(zone)).toLowerCase(Locale.ROOT);
         Row before = seen.putIfAbsent(key, row);
         if (before != null && !name.isEmpty()) {
-            String label = row.isEmpty(zone) ? name : name + ", zone " + row.cell(zone);
+            String label = row.isEmpty(zone) ? name : name + ", " + row.cell(zone);
             row.refuse(
+                    "field.planted-twice",
                     field,
-                    label + " planted a second time (first in row " + before.line() + ")",
-                    "one planting of a zone",
-                    "Keep one row; give parts managed differently a zone name each.");
+                    Said.of("found.planted-twice", "place", label, "row", String.valueOf(before.line())));
         }
         String whole = (name + "|").toLowerCase(Locale.ROOT);
         boolean mixed = row.isEmpty(zone)
                 ? seen.keySet().stream().anyMatch(k -> k.startsWith(whole) && !k.equals(whole))
                 : seen.containsKey(whole);
         if (mixed) {
-            row.refuse(
-                    zone,
-                    name + " both as a whole and in zones",
-                    "either one row without zone, or a zone name in every row of the field",
-                    "Name the zone in every row of this field.");
+            row.refuse("field.whole-and-zones", zone, Said.of("found.whole-and-zones", "field", name));
         }
     }
 

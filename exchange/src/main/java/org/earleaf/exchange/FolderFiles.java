@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Sheet;
+import org.earleaf.units.Said;
 
 /** The files of a folder, by name; those that no one knows are flagged. */
 final class FolderFiles {
@@ -45,11 +46,7 @@ final class FolderFiles {
         this.folder = folder;
         this.findings = findings;
         if (!Files.isDirectory(folder)) {
-            findings.problem(
-                    Place.of(folder.toString()),
-                    "no such folder",
-                    "a farm folder",
-                    "Give the folder that holds farm.csv.");
+            findings.problem("folder.missing", Place.of(folder.toString()), Said.of("found.no-folder"));
             return;
         }
         for (Path file : list(folder)) {
@@ -66,8 +63,7 @@ final class FolderFiles {
         try (Stream<Path> all = Files.list(of)) {
             return all.sorted().toList();
         } catch (IOException e) {
-            findings.problem(
-                    Place.of(of.toString()), "a folder that cannot be read", "a readable folder", "Check its rights.");
+            findings.problem("folder.unreadable", Place.of(of.toString()), Said.of("found.unreadable-folder"));
             return List.of();
         }
     }
@@ -94,12 +90,15 @@ final class FolderFiles {
 
     void refuseMissing(String name, String expected) {
         if (Files.isDirectory(folder)) {
-            String there = files.isEmpty() ? "it is empty" : "it holds " + String.join(", ", files.keySet());
+            String in = String.valueOf(folder.getFileName());
             findings.problem(
+                    "folder.file-missing",
                     Place.of(name),
-                    "no such file in the folder " + folder.getFileName() + " (" + there + ")",
-                    expected,
-                    "Add the file; docs/farm-folder.md says what belongs in it.");
+                    files.isEmpty()
+                            ? Said.of("found.empty-folder", "folder", in)
+                            : Said.of("found.other-files", "folder", in, "files", List.copyOf(files.keySet())),
+                    "file",
+                    expected);
         }
     }
 

@@ -11,6 +11,7 @@ import org.earleaf.entry.Ranges;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
+import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherHour;
 
 /** hours.csv: weather by the hour, for spraying. */
@@ -44,7 +45,7 @@ final class HoursCsv {
             if (row.isGood() && at.isPresent()) {
                 WeatherHour hour = new WeatherHour(at.get(), c, pct, ms, most, deg, mm, share, sky);
                 if (hours.putIfAbsent(at.get(), hour) != null) {
-                    row.refuse(time, at.get() + " a second time", "every hour once", "Keep the row that is right.");
+                    row.refuse("row.twice", time, Said.of("found.second-time", "what", row.cell(time)));
                 }
             }
         }

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
+import org.earleaf.units.Said;
 
 /** A column by which a folder knows its things for good, so that what it calls them may change. */
 final class IdColumn {
@@ -28,16 +29,16 @@ final class IdColumn {
             return id;
         }
         if (id.length() > LONGEST) {
-            row.refuse(column, "an id of " + id.length() + " letters", "at most " + LONGEST, "Give a shorter id.");
+            row.refuse("id.too-long", column, Said.of("found.long-id", "n", id.length()), "most", LONGEST);
         }
         String plain = name.toLowerCase(Locale.ROOT);
         String before = idByName.putIfAbsent(plain, id);
         if (before != null && !before.equals(id)) {
-            row.refuse(column, "another id for " + name, before, "Give it one id in every row.");
+            row.refuse("id.another", column, Said.of("found.another-id", "name", name), "before", before);
         }
         String other = nameById.putIfAbsent(id, plain);
         if (other != null && !other.equals(plain)) {
-            row.refuse(column, "the id \"" + id + "\" a second time", "an id of its own", "Give it another id.");
+            row.refuse("id.twice", column, Said.of("found.second-id", "id", id));
         }
         return id;
     }

@@ -5,6 +5,7 @@ import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * One row of labels.csv.
@@ -30,9 +31,10 @@ record LabelLine(
 
     void refuseSecond() {
         row.refuse(
+                "label.item-twice",
                 item,
-                what + (of.isEmpty() ? "" : " of " + of) + " a second time",
-                "it once for a crop",
-                "Keep the row that is right.");
+                of.isEmpty()
+                        ? Said.of("found.second-time", "what", what)
+                        : Said.of("found.second-time-of", "what", what, "of", of));
     }
 }

@@ -125,8 +125,8 @@ final class LabelWriter {
     }
 
     /** Once for a row, though it counts for several crops. */
-    private static void refuseOnce(LabelLine line, String found, String expected, String todo) {
-        refuseOnce(line, new Problem("", found, expected, todo));
+    private static void refuseOnce(String code, LabelLine line, Said seen) {
+        refuseOnce(line, Problem.of(code, Said.text(line.what()), seen));
     }
 
     private static void refuseOnce(LabelLine line, Problem problem) {
@@ -167,8 +167,7 @@ final class LabelWriter {
                 case "365 days":
                     return Clock.DAYS_365;
                 default:
-                    refuseOnce(
-                            line, "\"" + line.said() + "\"", "crop, calendar year or 365 days", "Write one of these.");
+                    refuseOnce("label.season-unknown", line, Problem.seen(line.said()));
             }
         }
         return Clock.CROP;
@@ -210,8 +209,7 @@ final class LabelWriter {
             }
         }
         if (Double.isNaN(content)) {
-            refuseOnce(
-                    said.get(0), "no content of " + active, "how much of it is in the product", "Add a row content.");
+            refuseOnce("label.no-content", said.get(0), Said.of("found.no-content", "active", active));
         }
         return new ActiveIngredient(active, content, counts, groups, single, season);
     }
@@ -225,7 +223,7 @@ final class LabelWriter {
     private static double share(LabelLine line) {
         double share = quantity(line, Dimension.SHARE);
         if (!(share <= 1)) {
-            refuseOnce(line, line.said(), "at most 100 %", "Copy it from the label.");
+            refuseOnce("label.share-above-all", line, Problem.seen(line.said()));
         }
         return share;
     }
@@ -234,7 +232,7 @@ final class LabelWriter {
         try {
             double inside = Quantity.parse(line.said(), dimension, line.what()).inside();
             if (!(inside > 0)) {
-                refuseOnce(line, line.said(), "more than 0", "Copy it from the label.");
+                refuseOnce("label.not-above-zero", line, Problem.seen(line.said()));
             }
             return inside;
         } catch (EarleafException e) {
@@ -246,11 +244,7 @@ final class LabelWriter {
     private static String group(LabelLine line) {
         String group = line.said().toUpperCase(Locale.ROOT);
         if (!GROUP.matcher(group).matches()) {
-            refuseOnce(
-                    line,
-                    "\"" + line.said() + "\"",
-                    "the list and the group as in the box on the label: FRAC 11, IRAC 3A or HRAC 9",
-                    "Copy it, one row for each group.");
+            refuseOnce("label.group-unknown", line, Problem.seen(line.said()));
         }
         return group;
     }

@@ -19,6 +19,8 @@ import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelEntry.Look;
 import org.earleaf.label.LabelItem;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * labels.csv: what labels say, one figure a row. The rows of a product and crop make one entry; a row without a crop
@@ -74,15 +76,11 @@ final class LabelsCsv {
         String name = row.told(shelf.named(row.cell(product)), List.of(product)).orElse(row.cell(product));
         String what = row.text(item).toLowerCase(Locale.ROOT);
         if (!what.isEmpty() && LabelItem.findByWord(what).isEmpty() && !LabelWriter.WORDS.contains(what)) {
-            row.refuse(item, "\"" + what + "\"", "one of " + LabelWriter.words(), "Write one of these words.");
+            row.refuse("label.item-unknown", item, Problem.seen(what), "items", LabelWriter.words());
         }
         boolean named = LabelWriter.NAMED.contains(what);
         if (named == row.isEmpty(of) && row.isGood()) {
-            row.refuse(
-                    of,
-                    named ? "an empty cell" : row.cell(of),
-                    named ? "the active ingredient, or the crop of plant_back" : "an empty cell with " + what,
-                    "Fill the cell for content, counts, group, active_single, active_season and plant_back alone.");
+            row.refuse(named ? "label.of-missing" : "label.of-not-here", of, Problem.seen(row.cell(of)));
         }
         String said = (row.text(value) + " " + row.text(unit)).strip();
         Look look = look(row);
@@ -107,14 +105,15 @@ final class LabelsCsv {
         Optional<LocalDate> again = row.date(checkedOn.emptyAllowed());
         if (second.isEmpty() != again.isEmpty() && row.isGood()) {
             Column missing = second.isEmpty() ? checkedBy : checkedOn;
-            row.refuse(missing, "an empty cell", "who looked again, and on which day", "Fill both or neither.");
+            row.refuse("label.look-half", missing, Said.of("found.nothing"));
         }
         if (day.isPresent() && again.isPresent() && again.get().isBefore(day.get())) {
             row.refuse(
+                    "label.looked-before-entered",
                     checkedOn,
-                    row.cell(checkedOn) + ", before it was entered",
-                    row.cell(enteredOn) + " or later",
-                    "Mend the day.");
+                    Said.of("found.before-entered", "day", again.get()),
+                    "day",
+                    day.get());
         }
         var at = day.orElse(LocalDate.EPOCH).atStartOfDay(zone).toInstant();
         return new Look(
@@ -130,7 +129,7 @@ final class LabelsCsv {
         lines.stream().map(LabelLine::crop).filter(c -> !c.isEmpty()).forEach(crops::add);
         LabelLine head = lines.get(0);
         if (crops.isEmpty()) {
-            head.row().refuse(crop, "no row with a crop", "a row for each crop on the label", "Name the crops.");
+            head.row().refuse("label.no-crop", crop, Said.of("found.no-crop"));
         }
         List<LabelEntry> entries = new ArrayList<>();
         for (String of : crops) {
@@ -159,12 +158,7 @@ final class LabelsCsv {
         Look look = lines.get(0).look();
         for (LabelLine line : lines) {
             if (!line.look().equals(look)) {
-                line.row()
-                        .refuse(
-                                enteredBy,
-                                "another name or day than in the row before of this product and crop",
-                                "one person who entered the label as a whole, and one who looked again",
-                                "Look over the whole label once more and write that in every row.");
+                line.row().refuse("label.two-looks", enteredBy, Said.of("found.other-look"));
                 return false;
             }
         }

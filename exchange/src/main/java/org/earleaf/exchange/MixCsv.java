@@ -17,6 +17,7 @@ import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Stock;
+import org.earleaf.units.Said;
 
 /** recipes.csv and stock.csv: what goes together, and what is on hand. */
 final class MixCsv {
@@ -53,10 +54,7 @@ final class MixCsv {
             Open one = open.computeIfAbsent(name.toLowerCase(Locale.ROOT), k -> new Open(name));
             if (!Double.isNaN(litres) && !Double.isNaN(one.carrier_LHa) && litres != one.carrier_LHa) {
                 row.refuse(
-                        carrier,
-                        row.cell(carrier) + ", another than in the rows above",
-                        "one carrier rate a recipe",
-                        "Give it once.");
+                        "recipe.two-carriers", carrier, Said.of("found.other-carrier", "carrier", row.cell(carrier)));
             }
             one.carrier_LHa = Double.isNaN(litres) ? one.carrier_LHa : litres;
             one.lines.add(line.get());

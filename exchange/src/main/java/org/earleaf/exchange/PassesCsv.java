@@ -14,6 +14,7 @@ import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.exchange.table.Texts;
 import org.earleaf.field.Pass;
+import org.earleaf.units.Said;
 
 /** passes.csv: passes made and planned. */
 final class PassesCsv {
@@ -64,7 +65,7 @@ final class PassesCsv {
         Optional<Boolean> isPlanned = row.word(planned, YesNo::find, YesNo.WORDS);
         Optional<Boolean> isMade = row.word(made, YesNo::find, YesNo.WORDS);
         if (isPlanned.orElse(false) && isMade.orElse(false)) {
-            row.refuse(planned, "a pass both planned and made", "one of the two", "Keep yes in one of the columns.");
+            row.refuse("pass.planned-and-made", planned, Said.of("found.planned-and-made"));
         }
         return isMade.orElse(!isPlanned.orElse(false)) ? Pass.State.MADE : Pass.State.PLANNED;
     }

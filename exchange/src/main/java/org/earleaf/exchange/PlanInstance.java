@@ -29,6 +29,8 @@ import org.earleaf.plan.Supply;
 import org.earleaf.plan.Tender;
 import org.earleaf.plan.Window;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /** A scheduling problem as a folder of plain files (docs/plan-instance.md). */
@@ -57,11 +59,7 @@ public final class PlanInstance {
 
     private Read read() {
         if (!Files.isDirectory(folder)) {
-            findings.problem(
-                    Place.of(folder.toString()),
-                    "no such folder",
-                    "a folder with jobs.csv, rigs.csv, shifts.csv and travel.csv",
-                    "Check the name.");
+            findings.problem("instance.no-folder", Place.of(folder.toString()), Said.of("found.no-folder"));
             findings.refuseIfAny();
         }
         List<PlanRig> fleet = required("rigs.csv", this::rigs).orElse(List.of());
@@ -92,7 +90,8 @@ public final class PlanInstance {
     private <T> Optional<T> required(String file, Function<Sheet, T> reader) {
         Path path = folder.resolve(file);
         if (!Files.isRegularFile(path)) {
-            findings.problem(Place.of(file), "no such file in " + folder, "the file", "Add it to the folder.");
+            findings.problem(
+                    "instance.no-file", Place.of(file), Said.of("found.no-file-in", "folder", folder.toString()));
             return Optional.empty();
         }
         return Sheet.open(path, findings).map(reader);
@@ -119,7 +118,7 @@ public final class PlanInstance {
             double tank_m3 = row.isEmpty(tank) ? Double.NaN : row.number(tank);
             double fill_s = row.isEmpty(fill) ? 0 : row.number(fill);
             if (!rig.isEmpty() && rigs.putIfAbsent(rig, fleet.size()) != null) {
-                row.refuse(name, rig + " a second time", "every rig once", "Take one of the two rows away.");
+                row.refuse("row.twice", name, Said.of("found.second-time", "what", rig));
             }
             if (row.isGood()) {
                 fleet.add(new PlanRig(rig, usdS, yard, tank_m3, fill_s));
@@ -155,7 +154,7 @@ public final class PlanInstance {
             int d = whole(row, day);
             double s = row.number(length);
             if (row.isGood() && seen.putIfAbsent(r + "/" + d, row.line()) != null) {
-                row.refuse(day, "a second shift of that rig on day " + d, "one a day", "Put the two into one row.");
+                row.refuse("instance.second-shift", day, Said.of("found.second-shift", "day", d));
             }
             if (row.isGood() && s > 0) {
                 shifts.add(new Shift(r, d, s, Double.NaN, windowsOf(windows, r, d)));
@@ -190,10 +189,10 @@ public final class PlanInstance {
             String c = row.text(productClass);
             Window w = new Window(row.number(from), row.number(to));
             if (row.isGood() && w.to_s() < w.from_s()) {
-                row.refuse(to, row.cell(to), "no earlier than " + row.cell(from), "Check the two times.");
+                row.refuse("instance.window-turned", to, Problem.seen(row.cell(to)), "from", row.cell(from));
             }
             if (row.isGood() && all.putIfAbsent(r + "/" + d + "/" + c, w) != null) {
-                row.refuse(productClass, "a second row for it", "one row for rig, day and class", "Keep one.");
+                row.refuse("instance.second-window", productClass, Said.of("found.second-row"));
             }
         }
         return all;
@@ -224,7 +223,7 @@ public final class PlanInstance {
         for (Row row : rows(sheet)) {
             Tender t = new Tender(row.text(name), row.number(holds), row.number(trip), row.number(reload));
             if (row.isGood() && !(t.away_s() > 0)) {
-                row.refuse(trip, row.cell(trip), "round trip and reload above 0 together", "Write the minutes.");
+                row.refuse("instance.tender-without-time", trip, Problem.seen(row.cell(trip)));
             }
             if (row.isGood()) {
                 all.add(t);
@@ -249,7 +248,7 @@ public final class PlanInstance {
         String word = row.text(column);
         Integer rig = rigs.get(word);
         if (rig == null && !word.isEmpty()) {
-            row.refuse(column, word, "a rig of rigs.csv", "Write its name as there, or add the rig.");
+            row.refuse("instance.rig-unknown", column, Problem.seen(word));
         }
         return rig == null ? -1 : rig;
     }
@@ -268,7 +267,7 @@ public final class PlanInstance {
     static int whole(Row row, Column column) {
         double value = row.number(column);
         if (row.isGood() && value != Math.rint(value)) {
-            row.refuse(column, row.cell(column), "a whole number", "Write a whole number.");
+            row.refuse("number.not-whole", column, Problem.seen(row.cell(column)));
         }
         return (int) value;
     }

@@ -21,6 +21,8 @@ import org.earleaf.plan.Pin;
 import org.earleaf.plan.PlanRig;
 import org.earleaf.plan.Shift;
 import org.earleaf.plan.Spot;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /** jobs.csv and gaps.csv of a plan instance. */
@@ -83,7 +85,7 @@ final class PlanJobsCsv {
         for (Row row : PlanInstance.rows(sheet)) {
             String job = row.text(name);
             if (!job.isEmpty() && names.putIfAbsent(job, jobs.size()) != null) {
-                row.refuse(name, job + " a second time", "every job once", "Give each its own name.");
+                row.refuse("instance.job-twice", name, Said.of("found.second-time", "what", job));
             }
             double acres = row.number(area);
             Spot at = new Spot(row.number(x), row.number(y));
@@ -91,7 +93,7 @@ final class PlanJobsCsv {
             int from = row.isEmpty(release) ? 0 : PlanInstance.whole(row, release);
             double m3 = row.isEmpty(supply) ? 0 : row.number(supply);
             if (supplied && row.isEmpty(supply)) {
-                row.refuse(supply, "an empty cell", "what the job takes, as supply_gal", "Fill it: there are tenders.");
+                row.refuse("instance.supply-missing", supply, Said.of("found.nothing"));
             }
             List<Double> minutes = work(row);
             List<Integer> until = lastDays(row);
@@ -142,7 +144,7 @@ final class PlanJobsCsv {
         for (Map.Entry<Integer, Double> e : given.entrySet()) {
             if (e.getValue() < before) {
                 Column column = losses.get(e.getKey());
-                row.refuse(column, row.cell(column), "no less than the day before", "Losses grow with the day.");
+                row.refuse("instance.loss-falls", column, Problem.seen(row.cell(column)));
             }
             before = e.getValue();
         }
@@ -151,11 +153,16 @@ final class PlanJobsCsv {
             boolean around = given.floorKey(s.day()) != null && given.ceilingKey(s.day()) != null;
             if (row.isGood() && may && !around) {
                 row.refuse(
+                        "instance.loss-missing",
                         losses.get(s.day()),
-                        "no loss for day " + s.day() + ", on which "
-                                + rigs.get(s.rig()).name() + " may do the job",
-                        "loss_day_" + s.day() + " in $/ac, or days around it",
-                        "Fill the cell.");
+                        Said.of(
+                                "found.no-loss",
+                                "day",
+                                s.day(),
+                                "rig",
+                                rigs.get(s.rig()).name()),
+                        "day",
+                        s.day());
             }
         }
         return new LossByDay(given.isEmpty() ? Map.of(0, 0.0) : given);
@@ -172,7 +179,7 @@ final class PlanJobsCsv {
                 return;
             }
         }
-        row.refuse(rig, "\"" + row.cell(rig) + "\"", "a rig of rigs.csv, and its pin_day", "Fill both or neither.");
+        row.refuse("instance.pin-half", rig, Problem.seen(row.cell(rig)));
     }
 
     List<Gap> gaps(Sheet sheet) {
@@ -187,7 +194,7 @@ final class PlanJobsCsv {
             boolean order = !row.isEmpty(either)
                     && row.word(either, YesNo::find, YesNo.WORDS).orElse(false);
             if (row.isGood() && a == b) {
-                row.refuse(second, row.cell(second), "another job than the first", "Name two jobs.");
+                row.refuse("instance.same-job", second, Problem.seen(row.cell(second)));
             }
             if (row.isGood()) {
                 gaps.add(new Gap(a, b, d, order));
@@ -200,7 +207,7 @@ final class PlanJobsCsv {
         String word = row.text(column);
         Integer job = names.get(word);
         if (job == null && !word.isEmpty() && !findings.hasProblemsIn("jobs.csv")) {
-            row.refuse(column, word, "a job of jobs.csv", "Write its name as there.");
+            row.refuse("instance.job-unknown", column, Problem.seen(word));
         }
         return job == null ? -1 : job;
     }

@@ -17,6 +17,8 @@ import org.earleaf.farm.ProductKind;
 import org.earleaf.units.Called;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /** products.csv: what is bought. */
 final class ProductsCsv {
@@ -60,9 +62,7 @@ final class ProductsCsv {
         ProductsCsv file = new ProductsCsv(sheet, shelf);
         for (String moved : List.of("label_", "group")) {
             sheet.refuseColumns(
-                    moved,
-                    "what labels say in labels.csv, one figure a row",
-                    "Move it there (docs/farm-folder.md shows how) and take the column away.");
+                    moved, Problem.of("column.moved-to-labels", Said.text(moved), Said.of("found.column-not-kept")));
         }
         if (!sheet.isComplete()) {
             shelf.setTorn();
@@ -90,7 +90,7 @@ final class ProductsCsv {
         Product made = new Product(
                 called, code, density, money, unit, n.orElse(null), row.text(registration), row.text(caution), what);
         if (!shelf.add(made)) {
-            row.refuse(product, name + " a second time", "every product once", "Keep the row that is right.");
+            row.refuse("row.twice", product, Said.of("found.second-time", "what", name));
         } else if (!Double.isNaN(usdKg)) {
             shelf.price(name, usdKg);
         }

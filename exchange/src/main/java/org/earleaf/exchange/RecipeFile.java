@@ -19,6 +19,7 @@ import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.mix.MixLine;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Said;
 
 /**
  * A recipe as a file of its own: {@code product,rate,rate_unit,form} and, if wanted, {@code class}, which overrides the
@@ -37,7 +38,7 @@ public final class RecipeFile {
 
     private List<MixLine> lines(Path file) {
         if (!Files.isRegularFile(file)) {
-            findings.problem(Place.of(file.toString()), "no such file", "a recipe as CSV", "Check the name.");
+            findings.problem("recipe.no-file", Place.of(file.toString()), Said.of("found.no-file"));
             findings.refuseIfAny();
         }
         List<MixLine> lines = Sheet.open(file, findings).map(this::lines).orElse(List.of());
@@ -63,7 +64,7 @@ public final class RecipeFile {
             Entered<MixLine> line = RecipeEntry.alone(row.draft(columns));
             String name = row.cell(product);
             if (!name.isEmpty() && !seen.add(name.toLowerCase(Locale.ROOT))) {
-                row.refuse(product, name + " a second time", "every product once", "Put both amounts in one row.");
+                row.refuse("recipe.product-twice", product, Said.of("found.second-time", "what", name));
             }
             row.told(line, columns).ifPresent(lines::add);
         }

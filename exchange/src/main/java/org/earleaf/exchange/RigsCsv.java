@@ -20,6 +20,7 @@ import org.earleaf.farm.RigId;
 import org.earleaf.field.Placement;
 import org.earleaf.units.Called;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /** rigs.csv: machines that make passes. */
@@ -87,7 +88,7 @@ final class RigsCsv {
         for (Row row : sheet.rows()) {
             String rig = row.text(file.name);
             if (!seen.add(rig.toLowerCase(Locale.ROOT))) {
-                row.refuse(file.name, rig + " a second time", "every rig once", "Keep the row that is right.");
+                row.refuse("row.twice", file.name, Said.of("found.second-time", "what", rig));
             }
             file.read(row, rig).ifPresent(rigs::add);
         }

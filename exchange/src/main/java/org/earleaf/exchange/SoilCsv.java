@@ -22,6 +22,7 @@ import org.earleaf.soil.Horizon;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 
 /** soil.csv: horizons of a field or zone, top first. */
 final class SoilCsv {
@@ -114,12 +115,14 @@ final class SoilCsv {
         for (Found x : found) {
             Row row = x.row();
             if (Math.abs(x.horizon().top_mm() - reached) > EQUAL_MM) {
-                String what = x.horizon().top_mm() > reached ? " leaves a gap" : " overlaps the horizon above";
                 row.refuse(
+                        "soil.horizons-apart",
                         top,
-                        row.cell(top) + what,
-                        Texts.number(top.unit().entered(reached)) + ", where the one above ends",
-                        "Let the horizons of a zone meet, the first beginning at 0.");
+                        x.horizon().top_mm() > reached
+                                ? Said.of("found.horizon-gap", "top", row.cell(top))
+                                : Said.of("found.horizon-overlap", "top", row.cell(top)),
+                        "reached",
+                        Texts.number(top.unit().entered(reached)));
             }
             reached = x.horizon().bottom_mm();
         }

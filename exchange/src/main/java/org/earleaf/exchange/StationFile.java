@@ -11,6 +11,8 @@ import java.util.Optional;
 import org.earleaf.exchange.table.CsvText;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Place;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherDay;
 
 /**
@@ -21,8 +23,6 @@ import org.earleaf.weather.WeatherDay;
 public final class StationFile {
     private static final String[] COLUMNS = {"1 (date)", "2 (highest)", "3 (lowest)", "4 (rain)"};
     private static final int MISSING = -9999;
-    private static final String EXPECTED =
-            "date YYYYMMDD, highest and lowest in 0.1 °C, rain in 0.1 mm, parted by tabs";
 
     private StationFile() {}
 
@@ -52,17 +52,13 @@ public final class StationFile {
         }
         if (own.isEmpty()) {
             if (!findings.hasProblemsIn(name)) {
-                findings.problem(Place.of(name), "an empty file", EXPECTED, "Fill the file or take it away.");
+                findings.problem("station.empty", Place.of(name), Said.of("found.empty-file"));
             }
             return;
         }
         own.hasLikelyTemperatures(
-                WeatherDay::tmax_C,
-                COLUMNS[1],
-                true,
-                COLD_SUMMER_C,
-                "this layout holds tenths of a °C; convert the file.");
-        own.checkRain(COLUMNS[3], "This layout holds tenths of a mm; convert the file.");
+                WeatherDay::tmax_C, COLUMNS[1], true, COLD_SUMMER_C, Said.of("weather.tenths-of-degrees"));
+        own.checkRain(COLUMNS[3], Said.of("weather.tenths-of-mm"));
         book.addAll(own);
     }
 
@@ -70,19 +66,14 @@ public final class StationFile {
         String[] cells = line.strip().split("\\s+");
         if (cells.length != COLUMNS.length) {
             findings.problem(
+                    "station.cells",
                     new Place(place.file(), place.row(), ""),
-                    cells.length + " cells",
-                    EXPECTED,
-                    "Mend the row, or use weather.csv.");
+                    Said.of("found.cells", "n", cells.length));
             return Optional.empty();
         }
         Optional<LocalDate> date = date(cells[0]);
         if (date.isEmpty()) {
-            findings.problem(
-                    new Place(place.file(), place.row(), COLUMNS[0]),
-                    "\"" + cells[0] + "\"",
-                    "a date as YYYYMMDD",
-                    "Write it like 20120504.");
+            findings.problem("station.date", new Place(place.file(), place.row(), COLUMNS[0]), Problem.seen(cells[0]));
             return Optional.empty();
         }
         double[] values = new double[COLUMNS.length];
@@ -90,20 +81,16 @@ public final class StationFile {
             Optional<Double> tenths = tenths(cells[k]);
             if (tenths.isEmpty()) {
                 findings.problem(
-                        new Place(place.file(), place.row(), COLUMNS[k]),
-                        "\"" + cells[k] + "\"",
-                        "a whole number of tenths, or -9999 for missing",
-                        "Mend the cell.");
+                        "station.number", new Place(place.file(), place.row(), COLUMNS[k]), Problem.seen(cells[k]));
                 return Optional.empty();
             }
             values[k] = tenths.get();
         }
         if (values[3] < 0) {
             findings.problem(
+                    "station.rain-below-zero",
                     new Place(place.file(), place.row(), COLUMNS[3]),
-                    cells[3],
-                    "0 or more, or -9999 for missing",
-                    "Mend the cell.");
+                    Problem.seen(cells[3]));
             return Optional.empty();
         }
         return Optional.of(WeatherDay.of(date.get(), values[1], values[2], values[3]));

@@ -40,7 +40,7 @@ public final class TypedLabel {
     public static LabelEntry read(
             String product, String crop, List<Product> shelf, List<Line> lines, String person, Instant at) {
         if (person.isBlank()) {
-            throw EarleafException.of("label of " + product, "nobody named", "who read the label", "Say who you are.");
+            throw EarleafException.coded("person.missing", product, "");
         }
         Findings findings = new Findings();
         LabelBook book = Sheet.of(FILE, text(product, crop, lines), findings)
@@ -52,8 +52,7 @@ public final class TypedLabel {
                     .toList());
         }
         if (book.entries().isEmpty()) {
-            throw EarleafException.of(
-                    "label of " + product, "nothing typed", "what the label says", "Type it from the label.");
+            throw EarleafException.coded("label.nothing-typed", product, "");
         }
         LabelEntry e = book.entries().get(0);
         return new LabelEntry(

@@ -14,6 +14,7 @@ import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
+import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherDay;
 
 /** weather.csv and forecast.csv: one row a day. */
@@ -102,7 +103,7 @@ public final class WeatherCsv {
     }
 
     private boolean hasLikelyUnits(DayBook book) {
-        book.checkRain(rain.header(), "These look like mm in an inch column: name it rain_mm, or convert the numbers.");
+        book.checkRain(rain.header(), Said.of("weather.looks-like-mm"));
         return isLikely(book, WeatherDay::tmax_C, tmax, DayBook.COLD_SUMMER_C)
                 & isLikely(book, WeatherDay::tmin_C, tmin, DayBook.COLD_SUMMER_NIGHT_C);
     }
@@ -110,7 +111,7 @@ public final class WeatherCsv {
     private static boolean isLikely(
             DayBook book, ToDoubleFunction<WeatherDay> temperature, Column column, double cold_C) {
         boolean celsius = column.unit().inside(0) == 0;
-        String todo = "name the column " + column.base() + (celsius ? "_f" : "_c") + ", or convert the numbers.";
+        Said todo = Said.of("weather.name-the-column", "name", column.base() + (celsius ? "_f" : "_c"));
         return book.hasLikelyTemperatures(temperature, column.header(), celsius, cold_C, todo);
     }
 

@@ -12,9 +12,9 @@ final class FarmFaults {
     static Stream<Fault> farm() {
         String f = "farm.csv";
         return Stream.of(
-                Fault.of("no farm.csv", t -> t.without(f), f, "no such file", "it holds", "fields.csv", "Add the file"),
-                Fault.of("farm.csv empty", t -> t.with(f, ""), f, "an empty file", "header"),
-                Fault.of("farm.csv header alone", t -> t.with(f, "key,value\n"), f + ", row 1", "no rows"),
+                Fault.of("no farm.csv", t -> t.without(f), f, "folder.file-missing", "found.other-files", "fields.csv"),
+                Fault.of("farm.csv empty", t -> t.with(f, ""), f, "file.empty", "found.empty-file"),
+                Fault.of("farm.csv header alone", t -> t.with(f, "key,value\n"), f + ", row 1", "file.no-rows"),
                 Fault.of(
                         "latitude beyond the pole",
                         f,
@@ -44,7 +44,7 @@ final class FarmFaults {
                         "corn_price_usd_bu,4.50\n",
                         "",
                         f + ", column key",
-                        "no key corn_price",
+                        "key.missing",
                         "n_price_usd_lb",
                         "corn_price_usd_bu"),
                 Fault.of(
@@ -54,7 +54,7 @@ final class FarmFaults {
                         "Central",
                         f + ", row 6, column value of time_zone",
                         "\"Central\"",
-                        "America/Chicago"),
+                        "time-zone.unknown"),
                 Fault.of(
                         "a setting that is neither yes nor no",
                         f,
@@ -62,7 +62,7 @@ final class FarmFaults {
                         "elevation_ft,700\nhired_rig_near,perhaps",
                         f + ", row 6, column value of hired_rig_near",
                         "\"perhaps\"",
-                        "yes, no"),
+                        "word.not-yes-or-no"),
                 Fault.of(
                         "a weight above 1",
                         f,
@@ -77,15 +77,15 @@ final class FarmFaults {
                         "longitude,-90.5",
                         "latitude,42\nlongitude,-90.5",
                         f + ", row 4, column key",
-                        "\"latitude\" a second time",
-                        "row 3"),
+                        "row.twice",
+                        "found.second-time-row"),
                 Fault.of(
                         "unknown unit in a key",
                         f,
                         "elevation_ft",
                         "elevation_furlong",
                         f + ", column key",
-                        "no key elevation",
+                        "key.missing",
                         "elevation_m"),
                 Fault.of(
                         "a price in a unit it cannot have",
@@ -94,7 +94,7 @@ final class FarmFaults {
                         "n_price_usd_bu",
                         f + ", row 9, column key",
                         "n_price_usd_bu",
-                        "a unit that is known"),
+                        "key.unit-unknown"),
                 Fault.of(
                         "a price for the ton where the bushel is meant",
                         f,
@@ -107,17 +107,16 @@ final class FarmFaults {
     static Stream<Fault> fields() {
         String f = "fields.csv";
         return Stream.of(
-                Fault.of("no fields.csv", t -> t.without(f), f, "no such file"),
-                Fault.of("fields.csv empty", t -> t.with(f, "\n\n"), f, "an empty file"),
+                Fault.of("no fields.csv", t -> t.without(f), f, "folder.file-missing"),
+                Fault.of("fields.csv empty", t -> t.with(f, "\n\n"), f, "file.empty"),
                 Fault.of(
                         "missing column",
                         f,
                         "previous_crop",
                         "before",
                         f + ", row 1, column previous_crop",
-                        "no such column",
-                        "the columns are field, zone, area_ac",
-                        "Add the column"),
+                        "column.missing",
+                        "found.columns"),
                 Fault.of(
                         "no unit in the header",
                         f,
@@ -132,15 +131,15 @@ final class FarmFaults {
                         "row_spacing_psi",
                         f + ", row 1, column row_spacing",
                         "row_spacing_cm",
-                        "name it with its unit"),
+                        "column.missing"),
                 Fault.of(
                         "one quantity in two columns",
                         f,
                         "hybrid,gdd",
                         "area_ha,gdd",
                         f + ", row 1, column area_ha",
-                        "the same quantity as in column area_ac"),
-                Fault.of("a column twice", f, "hybrid,gdd", "crop,gdd", f + ", row 1, column crop", "the column twice"),
+                        "column.two-units"),
+                Fault.of("a column twice", f, "hybrid,gdd", "crop,gdd", f + ", row 1, column crop", "column.twice"),
                 Fault.of(
                         "text in a number",
                         f,
@@ -165,16 +164,16 @@ final class FarmFaults {
                         "Creek,flat",
                         "Creek,hill",
                         f + ", row 4, column field",
-                        "Creek, zone hill planted a second time (first in row 3)",
-                        "one planting"),
+                        "field.planted-twice",
+                        "found.planted-twice"),
                 Fault.of(
                                 "a field whole and in zones",
                                 f,
                                 "Home,,80",
                                 "Creek,,80",
                                 f + ", row 3, column zone",
-                                "Creek both as a whole and in zones",
-                                "Name the zone")
+                                "field.whole-and-zones",
+                                "found.whole-and-zones")
                         .problems(2),
                 Fault.of(
                         "unknown word",
@@ -234,54 +233,45 @@ final class FarmFaults {
                         "0.762",
                         "14.961 to 40.157 in"),
                 Fault.of("cell.empty", f, "80,corn", "80,", f + ", row 2, column crop", "cell.empty"),
-                Fault.of(
-                        "a comma without quotes",
-                        f,
-                        "Early 8",
-                        "Early, 8",
-                        f + ", row 2",
-                        "18 cells",
-                        "17 cells",
-                        "quotes"),
+                Fault.of("a comma without quotes", f, "Early 8", "Early, 8", f + ", row 2", "row.cells", "found.cells"),
                 Fault.of(
                         "a row cut short",
                         f,
                         ",30,78,Early 8,1350,2650,210",
                         "",
                         f + ", row 2",
-                        "11 cells",
-                        "17 cells"),
+                        "row.cells",
+                        "found.cells"),
                 Fault.of(
                         "a quote left open",
                         f,
                         "Creek,hill",
                         "\"Creek,hill",
                         f + ", row 3",
-                        "a quote",
-                        "Close the quote"),
+                        "csv.quote",
+                        "found.odd-quote"),
                 Fault.of(
                         "another encoding",
                         t -> t.withBytes(f, t.text(f).replace("Early", "Früh").getBytes(StandardCharsets.ISO_8859_1)),
                         f + ", row 2",
-                        "the byte FC",
-                        "UTF-8",
-                        "Save the file as CSV in UTF-8"),
+                        "file.not-utf-8",
+                        "found.odd-byte"),
                 Fault.of(
                         "two bytes a letter",
                         t -> t.withBytes(f, ("\uFEFF" + t.text(f)).getBytes(StandardCharsets.UTF_16LE)),
                         f + ", row 1",
-                        "UTF-16"),
+                        "file.not-utf-8"),
                 Fault.of(
                         "a workbook",
                         t -> t.withBytes(f, new byte[] {'P', 'K', 3, 4, 0}),
                         f + ", row 1",
-                        "a workbook"));
+                        "file.not-utf-8"));
     }
 
     static Stream<Fault> soil() {
         String f = "soil.csv";
         return Stream.of(
-                Fault.of("no soil.csv", t -> t.without(f), f, "no such file"),
+                Fault.of("no soil.csv", t -> t.without(f), f, "folder.file-missing"),
                 Fault.of(
                         "sand and clay over 100",
                         f,
@@ -296,16 +286,22 @@ final class FarmFaults {
                         "Home,,12,60",
                         "Home,,14,60",
                         f + ", row 3, column top_in",
-                        "14 leaves a gap",
-                        "12,"),
-                Fault.of("an overlap", f, "Home,,12,60", "Home,,10,60", f + ", row 3, column top_in", "overlaps"),
+                        "soil.horizons-apart",
+                        "found.horizon-gap"),
+                Fault.of(
+                        "an overlap",
+                        f,
+                        "Home,,12,60",
+                        "Home,,10,60",
+                        f + ", row 3, column top_in",
+                        "soil.horizons-apart"),
                 Fault.of(
                         "soil that begins below",
                         f,
                         "Home,,0,12",
                         "Home,,2,12",
                         f + ", row 2, column top_in",
-                        "leaves a gap"),
+                        "soil.horizons-apart"),
                 Fault.of(
                         "upside down",
                         f,
@@ -337,7 +333,7 @@ final class FarmFaults {
                         "a zone without soil",
                         t -> t.edit(f, "Home,,0,12,12,24,3.6,6.4,22,1.35,14,31\nHome,,12,60,10,30,1.2,6.8,,,,\n", ""),
                         "fields.csv, row 2, column field",
-                        "the field Home without soil",
-                        "soil.csv"));
+                        "soil.missing",
+                        "found.field-without-soil"));
     }
 }

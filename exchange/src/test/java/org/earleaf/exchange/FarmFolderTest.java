@@ -168,8 +168,6 @@ class FarmFolderTest {
                                 Creek,hill,,30,corn,2012-05-10,105,30000,30,corn
                                 Creek,flat,f-2,50,corn,2012-05-10,105,31000,30,corn
                                 """)));
-        assertThat(wrong.problems())
-                .extracting(p -> p.found())
-                .containsExactly("the id \"Creek\" a second time", "another id for Creek");
+        assertThat(wrong.problems()).extracting(p -> p.code()).containsExactly("id.twice", "id.another");
     }
 }

@@ -52,8 +52,8 @@ final class LabelFaults {
                 moved("group"),
                 told("an unknown product", "Leaf Guard,corn,harvest", "Leaf Gard,corn,harvest", 21, "product", "Gard"),
                 told("an unknown item", ",rainfast,", ",dry,", 14, "item", "\"dry\"", "rainfast", "never_with"),
-                told("a group in words", "FRAC 11", "strobi", 6, "value", "\"strobi\"", "FRAC 11, IRAC 3A"),
-                told("a group without its list", "FRAC 11", "11", 6, "value", "\"11\"", "FRAC 11"),
+                told("a group in words", "FRAC 11", "strobi", 6, "value", "\"strobi\"", "label.group-unknown"),
+                told("a group without its list", "FRAC 11", "11", 6, "value", "\"11\"", "label.group-unknown"),
                 told("wind in words", ",10,mph", ",light,mph", 13, "value", "light mph", "quantity.unreadable"),
                 told("a storm allowed", ",10,mph", ",60,mph", 13, "value", "60 mph", "label.implausible"),
                 told("no unit", ",10,mph", ",10,", 13, "value", "10", "quantity.unreadable"),
@@ -98,17 +98,17 @@ final class LabelFaults {
                         "unit.unknown",
                         "\"lb/ac\"",
                         "floz/ac"),
-                told("nothing allowed of an active", ",0.26,", ",0,", 9, "value", "0 lb/ac", "more than 0"),
-                told("more than all", ",80,%", ",180,%", 5, "value", "180 %", "at most 100 %"),
+                told("nothing allowed of an active", ",0.26,", ",0,", 9, "value", "0 lb/ac", "label.not-above-zero"),
+                told("more than all", ",80,%", ",180,%", 5, "value", "180 %", "label.share-above-all"),
                 told(
                         "no content",
                         "content,Guardin,1.2,lb/gal",
                         "passes,,2,",
                         5,
                         "value",
-                        "no content of guardin",
-                        "Add a row"),
-                told("a season of its own", "365 days", "summer", 2, "value", "\"summer\"", "calendar year"),
+                        "label.no-content",
+                        "found.no-content"),
+                told("a season of its own", "365 days", "summer", 2, "value", "\"summer\"", "label.season-unknown"),
                 told(
                         "half a month of planting back",
                         ",30,days,Ann,2012-02-01,Ben,2012-02-02\nLeaf Guard,corn,harvest",
@@ -117,32 +117,39 @@ final class LabelFaults {
                         "value",
                         "half days",
                         "label.example.days"),
-                told("content of nothing", "content,Guardin", "content,", 4, "of", "an empty cell", "active ingredient")
+                told("content of nothing", "content,Guardin", "content,", 4, "of", "label.of-missing")
                         .problems(2),
-                told("a wind of something", "wind_most,,", "wind_most,guardin,", 13, "of", "guardin", "an empty cell"),
+                told(
+                        "a wind of something",
+                        "wind_most,,",
+                        "wind_most,guardin,",
+                        13,
+                        "of",
+                        "guardin",
+                        "label.of-not-here"),
                 told(
                         "an item twice",
                         "wheat,last_stage,,Z69",
                         "corn,last_stage,,R4",
                         24,
                         "item",
-                        "second time",
-                        "once"),
+                        "label.item-twice",
+                        "found.second-time"),
                 told(
                         "for every crop and for one",
                         "wheat,last_stage,,Z69",
                         "wheat,single,,10 fl oz/ac",
                         24,
                         "item",
-                        "second time"),
+                        "label.item-twice"),
                 told(
                         "no crop at all",
                         t -> GOOD.replace("Guard,corn", "Guard,")
                                 .replace("Guard,wheat,last_stage,,Z69", "Guard,,height,,30 in"),
                         2,
                         "crop",
-                        "no row with a crop",
-                        "each crop"),
+                        "label.no-crop",
+                        "found.no-crop"),
                 told("nobody entered it", "12-A,,Ann", "12-A,,", 3, "entered_by", "cell.empty"),
                 told(
                                 "another person entered one figure",
@@ -150,8 +157,8 @@ final class LabelFaults {
                                 "12-A,,Cid",
                                 3,
                                 "entered_by",
-                                "another name",
-                                "as a whole")
+                                "label.two-looks",
+                                "found.other-look")
                         .problems(2),
                 told(
                                 "one figure not looked at again",
@@ -159,7 +166,7 @@ final class LabelFaults {
                                 "12-A,,Ann,2012-02-01,,",
                                 3,
                                 "entered_by",
-                                "another name")
+                                "label.two-looks")
                         .problems(2),
                 told(
                         "a second look without its day",
@@ -167,24 +174,22 @@ final class LabelFaults {
                         "12-A,,Ann,2012-02-01,Ben,",
                         3,
                         "second_look_on",
-                        "an empty cell",
-                        "both or neither"),
+                        "label.look-half"),
                 told(
                         "a second look without a name",
                         "12-A,,Ann,2012-02-01,Ben,2012-02-02",
                         "12-A,,Ann,2012-02-01,,2012-02-02",
                         3,
                         "second_look_by",
-                        "an empty cell",
-                        "both or neither"),
+                        "label.look-half"),
                 told(
                         "looked at again before",
                         "12-A,,Ann,2012-02-01,Ben,2012-02-02",
                         "12-A,,Ann,2012-02-01,Ben,2012-01-02",
                         3,
                         "second_look_on",
-                        "before it was entered",
-                        "2012-02-01 or later"),
+                        "label.looked-before-entered",
+                        "found.before-entered"),
                 told("no day", "12-A,,Ann,2012-02-01", "12-A,,Ann,1 Feb", 3, "entered_on", "1 Feb", "date.unreadable"));
     }
 
@@ -193,9 +198,8 @@ final class LabelFaults {
                 "labels in products.csv: " + column,
                 t -> t.wider("products.csv", column, 3, "10"),
                 "products.csv, row 1, column " + column,
-                "not kept here",
-                "labels.csv",
-                "take the column away");
+                "column.moved-to-labels",
+                "found.column-not-kept");
     }
 
     private static Fault told(String name, String from, String to, int row, String column, String... parts) {

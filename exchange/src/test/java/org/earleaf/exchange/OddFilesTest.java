@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,7 +36,7 @@ class OddFilesTest {
             Files.createSymbolicLink(folder.resolve(name), zero);
             assertThat(refused(folder)).as(name).anySatisfy(p -> {
                 assertThat(p.where()).isEqualTo(name);
-                assertThat(p.found()).contains("a device");
+                assertThat(p.code()).isEqualTo("file.no-file");
             });
         }
     }
@@ -46,7 +47,7 @@ class OddFilesTest {
         Files.createDirectory(folder.resolve("hours.csv"));
         assertThat(refused(folder)).singleElement().satisfies(p -> {
             assertThat(p.where()).isEqualTo("hours.csv");
-            assertThat(p.found()).contains("a folder");
+            assertThat(p.code()).isEqualTo("file.no-file");
         });
     }
 
@@ -59,7 +60,8 @@ class OddFilesTest {
         }
         assertThat(refused(folder)).singleElement().satisfies(p -> {
             assertThat(p.where()).isEqualTo("hours.csv");
-            assertThat(p.found()).isEqualTo("more than 32 MB");
+            assertThat(p.code()).isEqualTo("file.too-large");
+            assertThat(p.seen()).isEqualTo(Said.of("found.more-than-mb", "most", 32));
         });
     }
 
@@ -74,7 +76,7 @@ class OddFilesTest {
             Path folder = TinyFolder.us().with("boundaries.geojson", text).write(dir);
             assertThat(refused(folder)).singleElement().satisfies(p -> {
                 assertThat(p.where()).isEqualTo("boundaries.geojson, row 2");
-                assertThat(p.found()).isEqualTo("brackets more than 64 deep");
+                assertThat(p.code()).isEqualTo("geojson.too-deep");
             });
         }
     }

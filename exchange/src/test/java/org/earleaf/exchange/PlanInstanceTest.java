@@ -117,9 +117,9 @@ class PlanInstanceTest {
     @Test
     void refuses_a_folder_that_is_not_there_and_a_file_that_misses() throws IOException {
         Files.delete(dir.resolve("travel.csv"));
-        refuses("travel.csv", "the file");
+        refuses("travel.csv", "instance.no-file");
         assertThat(catchThrowableOfType(EarleafException.class, () -> PlanInstance.read(dir.resolve("no"))))
-                .hasMessageContaining("no such folder");
+                .hasMessageContaining("instance.no-folder");
     }
 
     @Test
@@ -131,19 +131,19 @@ class PlanInstanceTest {
     @Test
     void refuses_an_unknown_rig_in_a_shift() throws IOException {
         change("shifts.csv", "R2,3,300", "R9,3,300");
-        refuses("shifts.csv, row 7, column rig", "a rig of rigs.csv");
+        refuses("shifts.csv, row 7, column rig", "instance.rig-unknown");
     }
 
     @Test
     void refuses_two_shifts_of_a_rig_on_one_day() throws IOException {
         change("shifts.csv", "R2,4,480", "R2,3,480");
-        refuses("shifts.csv, row 9, column day", "one a day");
+        refuses("shifts.csv, row 9, column day", "instance.second-shift");
     }
 
     @Test
     void refuses_a_job_twice_and_a_word_for_a_number() throws IOException {
         change("jobs.csv", "F2,80", "F1,eighty");
-        refuses("jobs.csv, row 3, column job", "every job once");
+        refuses("jobs.csv, row 3, column job", "instance.job-twice");
         refuses("jobs.csv, row 3, column area_ac", "number.unreadable");
     }
 
@@ -151,8 +151,8 @@ class PlanInstanceTest {
     void refuses_a_day_without_a_loss_and_a_loss_that_falls() throws IOException {
         change("jobs.csv", "0,6,9,55", "0,6,5,55");
         change("jobs.csv", ",0,2,35,3", ",,2,35,3");
-        refuses("jobs.csv, row 3, column loss_day_4", "no less than the day before");
-        refuses("jobs.csv, row 7, column loss_day_3", "loss_day_3 in $/ac");
+        refuses("jobs.csv, row 3, column loss_day_4", "instance.loss-falls");
+        refuses("jobs.csv, row 7, column loss_day_3", "instance.loss-missing.expected{day=3}");
     }
 
     @Test
@@ -164,7 +164,7 @@ class PlanInstanceTest {
                 text.replace(",4\n", ",4,R1\n").replace(",3\n", ",3,\n").replace(",1\n", ",1,\n"));
         change("shifts.csv", "R1,1,420", "R1,1,3000");
         Files.writeString(dir.resolve("gaps.csv"), "first,second,days\nF1,F99,2\n");
-        refuses("jobs.csv, row 2, column pin_rig", "and its pin_day");
+        refuses("jobs.csv, row 2, column pin_rig", "instance.pin-half");
         refuses("shifts.csv, row 2, column minutes", "1440");
     }
 }

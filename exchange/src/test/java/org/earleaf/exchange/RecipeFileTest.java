@@ -93,11 +93,11 @@ class RecipeFileTest {
 
     @Test
     void an_empty_file_a_missing_column_and_no_rows_are_refused() {
-        assertThat(problems("").get(0).found()).contains("empty");
+        assertThat(problems("").get(0).code()).isEqualTo("file.empty");
         assertThat(problems("product,rate,form\nA,1,SC\n").get(0).where()).contains("rate_unit");
-        assertThat(problems("product,rate,rate_unit,form\n").get(0).found()).contains("no rows");
+        assertThat(problems("product,rate,rate_unit,form\n").get(0).code()).isEqualTo("file.no-rows");
         EarleafException e =
                 catchThrowableOfType(EarleafException.class, () -> RecipeFile.read(dir.resolve("none.csv")));
-        assertThat(e.problems().get(0).sentence()).contains("none.csv").contains("no such file");
+        assertThat(e.problems().get(0).sentence()).contains("none.csv").contains("recipe.no-file");
     }
 }

@@ -20,18 +20,24 @@ final class ShedFaults {
 
     static Stream<Fault> boundaries() {
         return Stream.of(
-                outline("no JSON", "{\"field\":\"Home\"}", "{field:Home}", ", row 2", "no JSON", "GeoJSON"),
-                outline("no features", "features", "shapes", "", "no features"),
-                outline("no field", "\"field\"", "\"name\"", ", feature 1", "the properties name", "a property field"),
-                outline("unknown field", "Home", "Away", ", feature 1", "\"Away\"", "fields.csv"),
+                outline(
+                        "no JSON",
+                        "{\"field\":\"Home\"}",
+                        "{field:Home}",
+                        ", row 2",
+                        "geojson.unreadable",
+                        "found.no-json"),
+                outline("no features", "features", "shapes", "", "geojson.no-features"),
+                outline("no field", "\"field\"", "\"name\"", ", feature 1", "boundary.no-field", "found.properties"),
+                outline("unknown field", "Home", "Away", ", feature 1", "\"Away\"", "boundary.field-unknown"),
                 outline(
                         "crossing itself",
                         "[-90.4932,41.5],[-90.4932,41.50514]",
                         "[-90.4932,41.50514],[-90.4932,41.5]",
                         ", feature 1",
-                        "intersection",
-                        "does not cross itself"),
-                outline("latitude first", "-90.5,41.5]", "41.5,-90.5]", ", feature 1", "longitude first"),
+                        "boundary.crosses-itself",
+                        "found.crossing"),
+                outline("latitude first", "-90.5,41.5]", "41.5,-90.5]", ", feature 1", "boundary.no-degrees"),
                 Fault.of(
                         "a point",
                         t -> t.with(
@@ -39,9 +45,8 @@ final class ShedFaults {
                                 "{\"features\":[{\"properties\":{\"field\":\"Home\"},\"geometry\":"
                                         + "{\"type\":\"Point\",\"coordinates\":[-90.5,41.5]}}]}"),
                         "boundaries.geojson, feature 1",
-                        "a Point",
-                        "a polygon"),
-                outline("not closed", ",[-90.5,41.5]]]", "]]", ", feature 1", "a closed polygon"));
+                        "boundary.no-area"),
+                outline("not closed", ",[-90.5,41.5]]]", "]]", ", feature 1", "boundary.unreadable"));
     }
 
     static Stream<Fault> shed() {
@@ -76,7 +81,7 @@ final class ShedFaults {
                                 "Leaf Guard",
                                 "Starter 10",
                                 "products.csv, row 3, column product",
-                                "Starter 10 a second time")
+                                "row.twice")
                         .problems(3),
                 Fault.of(
                         "kilograms a litre in pounds a gallon",
@@ -122,13 +127,7 @@ final class ShedFaults {
                         "self-propelled,",
                         "rigs.csv, row 2, column clearance_in",
                         "cell.empty"),
-                Fault.of(
-                        "a rig twice",
-                        "rigs.csv",
-                        "Trailer",
-                        "High",
-                        "rigs.csv, row 3, column rig",
-                        "High a second time"),
+                Fault.of("a rig twice", "rigs.csv", "Trailer", "High", "rigs.csv, row 3, column rig", "row.twice"),
                 Fault.of(
                         "unknown product in a recipe",
                         "recipes.csv",
@@ -140,7 +139,7 @@ final class ShedFaults {
                         "two carriers in a recipe",
                         t -> t.with("recipes.csv", t.text("recipes.csv") + "Tassel,UAN 32,1,% v/v,20\n"),
                         "recipes.csv, row 3, column carrier_gal_ac",
-                        "another than in the rows above"),
+                        "recipe.two-carriers"),
                 Fault.of(
                         "stock by the jug",
                         "stock.csv",

@@ -12,8 +12,8 @@ final class WeatherFaults {
     static Stream<Fault> weather() {
         String f = "weather.csv";
         return Stream.of(
-                Fault.of("no weather", t -> t.without(f), f, "no such file", "station files weather/*.txt"),
-                Fault.of("header alone", t -> t.with(f, "date,tmax_f,tmin_f,rain_in\n"), f + ", row 1", "no rows"),
+                Fault.of("no weather", t -> t.without(f), f, "folder.file-missing", "station files weather/*.txt"),
+                Fault.of("header alone", t -> t.with(f, "date,tmax_f,tmin_f,rain_in\n"), f + ", row 1", "file.no-rows"),
                 Fault.of(
                         "lowest above highest",
                         t -> t.with(f, "date,tmax_f,tmin_f,rain_in\n2012-05-01,60,70,0\n"),
@@ -25,8 +25,8 @@ final class WeatherFaults {
                                 t -> t.with(
                                         f, t.text(f).replace("tmax_f", "tmax_c").replace("tmin_f", "tmin_c")),
                                 f + ", row 115, column tmax_c",
-                                "more values over 55",
-                                "°F",
+                                "weather.not-celsius",
+                                "found.values-over",
                                 "tmax_f")
                         .problems(2),
                 Fault.of(
@@ -38,26 +38,26 @@ final class WeatherFaults {
                                                 .replace("tmax_c", "tmax_f")
                                                 .replace("tmin_c", "tmin_f")),
                                 f + ", row 2, column tmax_f",
-                                "once converted",
+                                "weather.other-unit",
                                 "tmax_c")
                         .problems(2),
                 Fault.of(
                         "millimetres in an inch column",
                         t -> t.with(f, TinyFolder.metric().text(f).replace("rain_mm", "rain_in")),
                         f + ", row 2, column rain_in",
-                        "mm a day",
-                        "rain_mm"),
+                        "weather.rain-other-unit",
+                        "found.rain-a-day"),
                 Fault.of(
                         "a day twice with other rain",
                         t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,20,10,0\n2012-05-01,20,10,4\n"),
                         f + ", row 3, column date",
-                        "2012-05-01 a second time",
+                        "weather.day-twice",
                         "row 2"),
                 Fault.of(
                         "no highest temperature at all",
                         t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,,10,0\n"),
                         f + ", column highest temperature",
-                        "no value on any day"),
+                        "weather.column-empty"),
                 Fault.of(
                         "negative rain",
                         t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,20,10,-3\n"),
@@ -77,7 +77,7 @@ final class WeatherFaults {
                         "wind_mph",
                         "wind_psi",
                         f + ", row 1, column wind_psi",
-                        "the unit \"psi\"",
+                        "column.unit",
                         "wind_m_s, wind_km_h, wind_mph"),
                 Fault.of(
                                 "more than all air is water",
@@ -102,13 +102,13 @@ final class WeatherFaults {
                         "forecast.csv, row 2, column rain_chance_pct",
                         "140",
                         "0 to 100"),
-                Fault.of("an empty forecast", t -> t.with("forecast.csv", ""), "forecast.csv", "an empty file"),
+                Fault.of("an empty forecast", t -> t.with("forecast.csv", ""), "forecast.csv", "file.empty"),
                 Fault.of(
                                 "Fahrenheit in a forecast",
                                 t -> t.with("forecast.csv", "date,tmax_c,tmin_c,rain_mm\n2012-07-01,88,66,0\n"),
                                 "forecast.csv, row 2, column tmax_c",
-                                "88 and 0 more",
-                                "°F")
+                                "weather.not-celsius",
+                                "found.values-over")
                         .problems(2),
                 Fault.of(
                         "an hour that is none",
@@ -136,17 +136,12 @@ final class WeatherFaults {
 
     static Stream<Fault> station() {
         return Stream.of(
-                station("a column less", "\t   0", "", ", row 2", "3 cells", "0.1 mm"),
-                station("no such day", "20120102", "20120142", ", row 2, column 1 (date)", "YYYYMMDD"),
+                station("a column less", "\t   0", "", ", row 2", "station.cells", "found.cells"),
+                station("no such day", "20120102", "20120142", ", row 2, column 1 (date)", "station.date"),
                 station("text for a temperature", " -61", "cold", ", row 2, column 2 (highest)", "\"cold\""),
-                station(
-                        "degrees with a point",
-                        "-122",
-                        "-12.2",
-                        ", row 2, column 3 (lowest)",
-                        "whole number of tenths"),
-                station("negative rain", "  56", "  -1", ", row 1, column 4 (rain)", "0 or more"),
-                station("a day twice", "20120102", "20120101", ", row 2, column 1 (date)", "a second time"),
-                station("nothing", STATION, "", "", "an empty file"));
+                station("degrees with a point", "-122", "-12.2", ", row 2, column 3 (lowest)", "station.number"),
+                station("negative rain", "  56", "  -1", ", row 1, column 4 (rain)", "station.rain-below-zero"),
+                station("a day twice", "20120102", "20120101", ", row 2, column 1 (date)", "weather.day-twice"),
+                station("nothing", STATION, "", "", "station.empty"));
     }
 }

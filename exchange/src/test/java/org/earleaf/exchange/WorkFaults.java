@@ -147,7 +147,7 @@ final class WorkFaults {
                         ",none,yes,",
                         ",none,yes,yes",
                         f + ", row 2, column planned",
-                        "both planned and made"));
+                        "pass.planned-and-made"));
     }
 
     static Stream<Fault> readings() {

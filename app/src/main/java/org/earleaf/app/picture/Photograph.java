@@ -3,6 +3,8 @@ package org.earleaf.app.picture;
 
 import java.util.Arrays;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A photograph that goes with a reading. What a camera writes beside the picture (where and when it was taken, with
@@ -25,16 +27,15 @@ public record Photograph(byte[] image, String type, byte[] small, int wide, int 
     public static Photograph of(byte[] sent) {
         if (sent.length > MOST_BYTES) {
             throw refused(
-                    (sent.length >> 20) + " MB",
-                    "at most " + (MOST_BYTES >> 20) + " MB",
-                    "Take it in a lower resolution.");
+                    "photograph.too-large", Said.of("found.mb", "mb", sent.length >> 20), "most", MOST_BYTES >> 20);
         }
         Stripped picture = Stripped.of(sent);
         if (picture.wide() < 1 || picture.tall() < 1 || (long) picture.wide() * picture.tall() > MOST_PIXELS) {
             throw refused(
-                    picture.wide() + " by " + picture.tall() + " dots",
-                    "at most " + MOST_PIXELS / 1_000_000 + " million dots",
-                    "Take it in a lower resolution.");
+                    "photograph.too-many-dots",
+                    Said.of("found.dots", "wide", picture.wide(), "tall", picture.tall()),
+                    "most",
+                    MOST_PIXELS / 1_000_000);
         }
         byte[] small = Thumb.of(picture);
         boolean turned = picture.turn() >= 5;
@@ -46,8 +47,8 @@ public record Photograph(byte[] image, String type, byte[] small, int wide, int 
                 turned ? picture.wide() : picture.tall());
     }
 
-    static EarleafException refused(String found, String expected, String whatToDo) {
-        return EarleafException.of("photograph", found, expected, whatToDo);
+    static EarleafException refused(String code, Said seen, Object... namesAndValues) {
+        return new EarleafException(Problem.of(code, Said.of("where.photograph"), seen, namesAndValues));
     }
 
     @Override

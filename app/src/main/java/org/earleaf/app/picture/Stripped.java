@@ -7,6 +7,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
+import org.earleaf.units.Said;
 
 /**
  * A picture's file without what stands beside the picture: of a JPEG all APP segments but for colour, comments, and what
@@ -35,12 +36,10 @@ record Stripped(byte[] bytes, String type, int wide, int tall, int turn) {
                 return png(in);
             }
         } catch (BufferUnderflowException | IllegalArgumentException | IndexOutOfBoundsException cutShort) {
-            throw Photograph.refused("a picture that is cut short", "a whole file", "Send it again.");
+            throw Photograph.refused("photograph.cut-short", Said.of("found.cut-short"));
         }
         throw Photograph.refused(
-                file.length == 0 ? "an empty file" : "a file that is neither JPEG nor PNG",
-                "a photograph as JPEG or PNG",
-                "Set the camera to JPEG (some phones call it the most compatible format).");
+                "photograph.no-picture", Said.of(file.length == 0 ? "found.empty-file" : "found.no-picture"));
     }
 
     private static Stripped jpeg(ByteBuffer in) {

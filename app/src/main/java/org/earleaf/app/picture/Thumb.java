@@ -10,6 +10,7 @@ import java.io.IOException;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageInputStream;
 import org.earleaf.exchange.WholePicture;
+import org.earleaf.units.Said;
 
 /** A picture made small enough for a list; making it also shows that it can be opened. */
 final class Thumb {
@@ -29,10 +30,7 @@ final class Thumb {
             ImageIO.write(plain, "jpg", out);
             return Stripped.withTurn(out.toByteArray(), picture.turn());
         } catch (IOException | RuntimeException unreadable) {
-            throw Photograph.refused(
-                    "a picture that cannot be opened whole: it is damaged or cut short",
-                    "a whole JPEG or PNG",
-                    "Send it again, or take it again.");
+            throw Photograph.refused("photograph.damaged", Said.of("found.damaged-picture"));
         }
     }
 

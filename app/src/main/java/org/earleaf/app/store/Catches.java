@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.earleaf.app.store.Names.Kind;
+import org.earleaf.entry.NameEntry;
 import org.earleaf.load.Calibrated;
 import org.earleaf.rig.Calibration;
 import org.earleaf.rig.CatchTest;
-import org.earleaf.units.EarleafException;
 
 /** Catch tests of the farm's rigs, each as it was entered. */
 public final class Catches implements Calibrated.Outlets {
@@ -50,9 +50,7 @@ public final class Catches implements Calibrated.Outlets {
 
     /** Keeps a test behind those before it; refused when it cannot be read or nobody is named. */
     public void keep(Caught test) {
-        if (test.person().isBlank()) {
-            throw EarleafException.of("catch test", "nobody", "the name of who caught it", "Say who you are.");
-        }
+        String person = NameEntry.person(test.person(), "person");
         test.read();
         String flows = test.flows_m3s().stream()
                 .map(f -> String.valueOf(f * LMIN_PER_M3S))
@@ -63,7 +61,7 @@ public final class Catches implements Calibrated.Outlets {
                                 + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ?, ?, ?, ? from catch_test",
                         Names.of(db.sql()).id(Kind.RIG, test.rig()),
                         test.at().toString(),
-                        test.person().strip(),
+                        person,
                         test.outlet(),
                         test.rated_m3s() * LMIN_PER_M3S,
                         flows,
@@ -72,21 +70,16 @@ public final class Catches implements Calibrated.Outlets {
 
     /** Notes that nozzles or plates of a rig were changed: what was caught before no longer holds. */
     public void changed(String rig, String said, String person, Instant at) {
-        if (person.isBlank() || said.isBlank()) {
-            throw EarleafException.of(
-                    "outlets of the " + rig,
-                    person.isBlank() ? "nobody named" : "nothing told",
-                    "what was put on, and by whom",
-                    "Write both.");
-        }
+        String who = NameEntry.person(person, "person");
+        String what = NameEntry.told(said, rig);
         db.inTransaction(() -> db.sql()
                 .update(
                         "insert into outlet_change (seq, rig, at, person, said)"
                                 + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ? from outlet_change",
                         Names.of(db.sql()).id(Kind.RIG, rig),
                         at.toString(),
-                        person.strip(),
-                        said.strip()));
+                        who,
+                        what));
     }
 
     @Override

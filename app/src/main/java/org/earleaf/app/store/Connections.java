@@ -13,6 +13,8 @@ import java.util.Optional;
 import javax.sql.DataSource;
 import org.earleaf.app.store.StoreTrouble.Kind;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.springframework.jdbc.datasource.LazyConnectionDataSourceProxy;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.TransactionMode;
@@ -80,11 +82,10 @@ final class Connections implements AutoCloseable {
     }
 
     static EarleafException notADatabase(Path file, Exception cause) {
-        EarleafException wrong = EarleafException.of(
-                file.toString(),
-                "a file that cannot be opened as a farm's database (" + SqliteErrors.reason(cause) + ")",
-                "a file made by earleaf import or earleaf init",
-                "Check the name, or restore it from a backup.");
+        EarleafException wrong = new EarleafException(Problem.of(
+                "store.no-database",
+                Said.text(file.toString()),
+                Said.of("found.no-database", "why", SqliteErrors.reason(cause))));
         wrong.initCause(cause);
         return wrong;
     }

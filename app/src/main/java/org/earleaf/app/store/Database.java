@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationInfo;
@@ -49,8 +51,7 @@ final class Database implements AutoCloseable {
     static Database create(Path file) {
         Path folder = Objects.requireNonNullElse(file.toAbsolutePath().getParent(), Path.of("."));
         if (!Files.isDirectory(folder)) {
-            throw EarleafException.of(
-                    file.toString(), "no folder there to write in", "an existing folder", "Make the folder first.");
+            throw refused("store.no-folder", file, Said.of("found.no-folder"));
         }
         if (!Files.exists(file) && !Files.isWritable(folder)) {
             throw StoreTrouble.readOnly(file);
@@ -60,13 +61,14 @@ final class Database implements AutoCloseable {
 
     static Database open(Path file) {
         if (!Files.isRegularFile(file)) {
-            throw EarleafException.of(
-                    file.toString(),
-                    "no such file",
-                    "a farm's database",
-                    "Make it with: earleaf import --folder DIR --farm " + file + " (or name a folder with --folder).");
+            throw new EarleafException(Problem.of(
+                    "store.no-file", Said.text(file.toString()), Said.of("found.no-file"), "file", file.toString()));
         }
         return migrated(file);
+    }
+
+    private static EarleafException refused(String code, Path file, Said seen) {
+        return new EarleafException(Problem.of(code, Said.text(file.toString()), seen));
     }
 
     private static Database migrated(Path file) {
@@ -96,11 +98,10 @@ final class Database implements AutoCloseable {
         MigrationInfoService info = flyway(connections.reading()).info();
         for (MigrationInfo known : info.applied()) {
             if (known.getState() == MigrationState.FUTURE_SUCCESS) {
-                throw EarleafException.of(
-                        file.toString(),
-                        "tables of version " + known.getVersion(),
-                        "tables that this version of Earleaf knows",
-                        "The file was written by a newer Earleaf; use that one.");
+                throw refused(
+                        "store.newer",
+                        file,
+                        Said.of("found.newer-tables", "version", String.valueOf(known.getVersion())));
             }
         }
         if (info.pending().length > 0) {

@@ -21,6 +21,8 @@ import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherDay;
 import org.earleaf.weather.WeatherFill;
@@ -71,11 +73,10 @@ final class FarmImport {
                 soil.stream().anyMatch(l -> !farm.zonesOf(l.at().field()).isEmpty());
         for (FarmHead stored : merge.all(FarmHead.TABLE)) {
             if (!stored.name().equals(farm.name()) && !soil.isEmpty() && !common) {
-                throw EarleafException.of(
-                        "farm.csv",
-                        "the farm \"" + farm.name() + "\", with no field of \"" + stored.name() + "\"",
-                        "the farm that is stored, under its name or with one of its fields",
-                        "Name another database with --farm.");
+                throw new EarleafException(Problem.of(
+                        "farm.another",
+                        Said.text("farm.csv"),
+                        Said.of("found.another-farm", "name", farm.name(), "stored", stored.name())));
             }
         }
     }

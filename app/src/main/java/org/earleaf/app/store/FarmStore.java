@@ -21,6 +21,8 @@ import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherDay;
 import org.earleaf.weather.WeatherFill;
 
@@ -94,11 +96,12 @@ public final class FarmStore implements AutoCloseable {
     /** The farm; refused while nothing has been imported. */
     public Farm farm() {
         return findFarm()
-                .orElseThrow(() -> EarleafException.of(
-                        db.file().toString(),
-                        "a database without a farm",
-                        "a farm that was imported",
-                        "Import its folder: earleaf import --folder DIR --farm " + db.file()));
+                .orElseThrow(() -> new EarleafException(Problem.of(
+                        "store.no-farm",
+                        Said.text(db.file().toString()),
+                        Said.of("found.no-farm"),
+                        "file",
+                        db.file().toString())));
     }
 
     /** Empty while nothing has been imported; a file of which any row is not what was written is refused. */

@@ -197,11 +197,7 @@ final class GroundTables {
             return new Boundary(
                     r.called(FIELD, "field"), r.text("zone"), new WKBReader().read(WKBReader.hexToBytes(hex)));
         } catch (ParseException | IllegalArgumentException e) {
-            throw EarleafException.of(
-                    "database, boundary of " + r.text("field"),
-                    "a shape that cannot be read (" + e.getMessage() + ")",
-                    "well-known binary in hexadecimal",
-                    "Restore the database from a backup, or import the folder anew.");
+            throw EarleafException.coded("store.shape-unreadable", r.text("field"), String.valueOf(e.getMessage()));
         }
     }
 }

@@ -26,8 +26,7 @@ public final class HandedPlans {
     /** Keeps a plan behind those before it; refused when nothing stands in it. */
     public void keep(Handed plan) {
         if (plan.passes().isEmpty()) {
-            throw EarleafException.of(
-                    "plan", "a week without a pass", "a plan with work in it", "There is nothing to hand out.");
+            throw EarleafException.coded("plan.empty", "plan", "");
         }
         db.inTransaction(() -> {
             db.sql()

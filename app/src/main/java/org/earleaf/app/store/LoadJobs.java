@@ -39,9 +39,7 @@ public final class LoadJobs {
 
     /** Refused where no page has noted it. */
     public Job get(String job) {
-        return find(job)
-                .orElseThrow(() -> EarleafException.of(
-                        "job " + job, "nothing noted of it", "its recipe and placement", "Change the load once."));
+        return find(job).orElseThrow(() -> EarleafException.coded("load.job-unknown", job, ""));
     }
 
     public List<Job> all() {

@@ -215,9 +215,7 @@ public final class LoadStore {
     }
 
     private Kept one(String id) {
-        return rows.find(id)
-                .orElseThrow(() ->
-                        EarleafException.of("load", "\"" + id + "\"", "a load of this farm", "See the page Loads."));
+        return rows.find(id).orElseThrow(() -> EarleafException.coded("load.unknown", "load", id));
     }
 
     /** The load, where it still is the version that the caller saw. */

@@ -4,8 +4,8 @@ package org.earleaf.app.store;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.entry.NameEntry;
 import org.earleaf.mix.JarResult;
-import org.earleaf.units.EarleafException;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** Notes that let a tank be filled: cleanouts of rigs, jar tests of mixes. Runs inside a transaction. */
@@ -17,17 +17,16 @@ final class MixNotes {
     }
 
     int note(String kind, String about, String said, String person, Instant at) {
-        if (said.isBlank() || person.isBlank()) {
-            throw EarleafException.of("cleanout", "nothing", "what was done, and by whom", "Write both.");
-        }
+        String what = NameEntry.told(said, kind);
+        String who = NameEntry.person(person, "person");
         return sql.update(
                 "insert into mix_note (seq, kind, about, at, person, said)"
                         + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ?, ? from mix_note",
                 kind,
                 about.toLowerCase(Locale.ROOT),
                 at.toString(),
-                person.strip(),
-                said.strip());
+                who,
+                what);
     }
 
     /** Whether one was noted at a time or later. */

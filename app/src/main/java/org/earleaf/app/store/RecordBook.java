@@ -10,6 +10,7 @@ import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** The append-only book of records; its methods run inside a transaction. */
@@ -28,11 +29,8 @@ final class RecordBook {
 
     Chain.Entry fileMade(Pass made, Function<Pass, FiledRecord> account) {
         if (isFiled(made.id())) {
-            throw EarleafException.of(
-                    "pass " + made.id(),
-                    "a record filed already",
-                    "a pass without a record",
-                    "Correct the record instead.");
+            throw new EarleafException(
+                    Problem.of("record.filed-already", Said.text(made.id()), Said.of("found.filed-record")));
         }
         Pass kept = keep(made.in(Pass.State.MADE));
         return append(account.apply(kept));
@@ -41,11 +39,7 @@ final class RecordBook {
     Chain.Entry correct(FiledRecord correction, List<Pass> passes) {
         boolean known = all().stream().anyMatch(e -> e.record().id().equals(correction.corrects()));
         if (!known) {
-            throw EarleafException.of(
-                    "correction",
-                    "record " + correction.corrects(),
-                    "a record that is filed",
-                    "See: earleaf record list");
+            throw EarleafException.coded("record.unknown", "correction", correction.corrects());
         }
         passes.forEach(this::keep);
         return append(correction);

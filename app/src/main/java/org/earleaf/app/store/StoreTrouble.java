@@ -4,6 +4,7 @@ package org.earleaf.app.store;
 import java.nio.file.Path;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /** What keeps the farm's file from being read or written, in the words of the person at the machine. */
 public final class StoreTrouble extends EarleafException {
@@ -29,43 +30,37 @@ public final class StoreTrouble extends EarleafException {
     }
 
     static StoreTrouble busy(Path file) {
-        return of(Kind.BUSY, file, "another program writing", "the file free within 5 seconds", "Try again.");
+        return trouble("store.busy", Kind.BUSY, file, Said.of("found.busy"));
     }
 
     static StoreTrouble full(Path file) {
-        return of(
-                Kind.FULL,
-                file,
-                "no space left",
-                "room on the disk",
-                "Free some space, then do it again; nothing was stored.");
+        return trouble("store.full", Kind.FULL, file, Said.of("found.no-space"));
     }
 
     static StoreTrouble readOnly(Path file) {
-        return of(
-                Kind.READ_ONLY,
-                file,
-                "a file or folder that may be read and not written",
-                "write permission for both",
-                "Change the permission, or copy the file to where you may write; nothing was stored.");
+        return trouble("store.read-only", Kind.READ_ONLY, file, Said.of("found.read-only"));
     }
 
     /** A file that cannot be read as it lies, since the last work stands beside it and cannot be brought in. */
     static StoreTrouble unfinished(Path file, StoreTrouble why) {
-        return of(
+        return trouble(
+                "store.unfinished",
                 why.kind(),
                 file,
-                why.problems().get(0).found() + ", and work not yet brought in from " + file.getFileName() + "-wal",
-                "a folder that may be written, with room",
-                "Make it so, or copy the file and the one that ends with -wal to such a folder, and open it there.");
+                Said.of(
+                        "found.unfinished",
+                        "why",
+                        why.problems().get(0).seen(),
+                        "file",
+                        String.valueOf(file.getFileName())));
     }
 
     static StoreTrouble damaged(Path file, String what) {
-        return of(Kind.DAMAGED, file, "damage: " + what, "the file as it was written", "Restore it from a backup.");
+        return trouble("store.damaged", Kind.DAMAGED, file, Said.of("found.damage", "what", what));
     }
 
-    private static StoreTrouble of(Kind kind, Path file, String found, String expected, String todo) {
-        return new StoreTrouble(kind, new Problem(file.toString(), found, expected, todo));
+    private static StoreTrouble trouble(String code, Kind kind, Path file, Said seen) {
+        return new StoreTrouble(kind, Problem.of(code, Said.text(file.toString()), seen));
     }
 
     StoreTrouble from(Throwable cause) {

@@ -12,14 +12,16 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.earleaf.app.store.Names.Kind;
 import org.earleaf.app.store.Names.Thing;
+import org.earleaf.entry.NameEntry;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.springframework.jdbc.core.JdbcTemplate;
 
 /** What things are called, as people and folders tell it; runs inside a transaction. */
 final class Things {
-    private static final int LONGEST = 60;
 
     private final JdbcTemplate sql;
 
@@ -37,38 +39,22 @@ final class Things {
         String id = names.id(kind, name);
         Set<String> ids = ids(kind);
         if (!ids.contains(id)) {
-            throw EarleafException.of(
-                    kind.word(),
-                    "\"" + name + "\"",
-                    "a " + kind.word() + " of this farm",
-                    "Open the page again: it may be called otherwise by now.");
+            throw EarleafException.coded("name.unknown", kind.word(), name, "kind", kind.word());
         }
         String called = other.strip();
-        requireName(kind, called);
+        NameEntry.check(called, kind.word());
         for (String known : ids) {
             boolean taken = called.equalsIgnoreCase(known)
                     || names.id(kind, called).equals(known)
                     || called.equalsIgnoreCase(names.name(kind, known));
             if (!known.equals(id) && taken) {
-                throw EarleafException.of(
-                        "name of the " + kind.word() + " " + name,
-                        "\"" + called + "\", which another " + kind.word() + " is called or was",
-                        "a name of its own",
-                        "Give another name.");
+                throw new EarleafException(Problem.of(
+                        "name.taken",
+                        Said.of("where.name-of", "kind", kind.word(), "name", name),
+                        Said.of("found.taken-name", "called", called, "kind", kind.word())));
             }
         }
         put(new Thing(kind, id, called, names.find(kind, id).map(Thing::given).orElse("")), names);
-    }
-
-    private static void requireName(Kind kind, String name) {
-        boolean odd = name.chars().anyMatch(Character::isISOControl);
-        if (name.isEmpty() || odd || name.length() > LONGEST) {
-            throw EarleafException.of(
-                    "name of a " + kind.word(),
-                    name.isEmpty() ? "nothing" : odd ? "more than one line" : name.length() + " letters",
-                    "1 to " + LONGEST + " letters in one line",
-                    "Give another name.");
-        }
     }
 
     private void put(Thing t, Names before) {

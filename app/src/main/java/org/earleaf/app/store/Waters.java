@@ -3,8 +3,8 @@ package org.earleaf.app.store;
 
 import java.time.Instant;
 import java.util.Optional;
+import org.earleaf.entry.NameEntry;
 import org.earleaf.mix.WaterQuality;
-import org.earleaf.units.EarleafException;
 import org.earleaf.units.Said;
 
 /** Tests of the water that goes in the tanks, each as it was entered; the newest counts. */
@@ -29,21 +29,16 @@ public final class Waters {
 
     /** Keeps a test; refused when it cannot be read or somebody is not named. */
     public void keep(Tested test) {
-        if (test.person().isBlank() || test.source().isBlank()) {
-            throw EarleafException.of(
-                    "water test",
-                    test.person().isBlank() ? "nobody named" : "no source named",
-                    "who had it tested, and which water it is",
-                    "Write both.");
-        }
+        String person = NameEntry.person(test.person(), "person");
+        String source = NameEntry.told(test.source(), "source");
         test.read();
         db.inTransaction(() -> db.sql()
                 .update(
                         "insert into water_test (seq, at, person, source, said)"
                                 + " select coalesce(max(seq), 0) + 1, ?, ?, ?, ? from water_test",
                         test.at().toString(),
-                        test.person().strip(),
-                        test.source().strip(),
+                        person,
+                        source,
                         test.said().strip()));
     }
 

@@ -20,6 +20,8 @@ import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.farm.Farm;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherDay;
 import org.earleaf.week.Week;
 import org.jspecify.annotations.Nullable;
@@ -90,11 +92,17 @@ public final class Serving implements AutoCloseable {
             probe.setReuseAddress(true);
             probe.bind(new InetSocketAddress(address, port));
         } catch (IOException | IllegalArgumentException e) {
-            throw EarleafException.of(
-                    "--port",
-                    address + ", port " + port + ", which cannot be listened on (" + e.getMessage() + ")",
-                    "an address and a free port of this machine",
-                    "Name another with --port, or 0 for any.");
+            throw new EarleafException(Problem.of(
+                    "serve.port-taken",
+                    Said.text("--port"),
+                    Said.of(
+                            "found.taken-port",
+                            "address",
+                            address,
+                            "port",
+                            String.valueOf(port),
+                            "why",
+                            String.valueOf(e.getMessage()))));
         }
     }
 

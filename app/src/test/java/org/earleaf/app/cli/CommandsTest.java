@@ -309,7 +309,7 @@ class CommandsTest {
                 .singleElement()
                 .satisfies(p -> {
                     assertThat(p.field()).isEqualTo("Long Eighty");
-                    assertThat(p.rate()).isEqualTo(35);
+                    assertThat(p.rate().entered()).isEqualTo(35);
                 });
         assertThat(run(on("record", "correct", "1", "--why", "less", "--field", "Away", "--by", "A. Grower"))
                         .err())
@@ -374,7 +374,7 @@ class CommandsTest {
         Wiring broken = new Wiring(
                 FOLDERS,
                 (farm, on, hindsight) -> {
-                    throw EarleafException.of("weather", "nothing", "some", "Import it.");
+                    throw EarleafException.coded("plan.empty", "weather", "");
                 },
                 Clock.systemUTC());
         imported();

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -28,8 +29,8 @@ class FaultsTest {
             switch (how) {
                 case "wrong" ->
                     throw new EarleafException(List.of(
-                            new Problem("a.csv row 2", "x", "y", "Mend it."),
-                            new Problem("a.csv row 3", "x", "y", "Mend it.")));
+                            Problem.of("date.unreadable", Said.text("a.csv row 2"), Said.text("x")),
+                            Problem.of("date.unreadable", Said.text("a.csv row 3"), Said.text("x"))));
                 case "fault" -> throw new IllegalStateException("a fault of ours");
                 default -> common.on();
             }
@@ -51,7 +52,8 @@ class FaultsTest {
         assertThat(ran.exit()).isEqualTo(2);
         assertThat(ran.err().lines())
                 .containsExactly(
-                        "a.csv row 2: found x; expected y. Mend it.", "a.csv row 3: found x; expected y. Mend it.");
+                        "a.csv row 2: found x; expected a date like 2026-06-30. Write year, month and day.",
+                        "a.csv row 3: found x; expected a date like 2026-06-30. Write year, month and day.");
     }
 
     @Test

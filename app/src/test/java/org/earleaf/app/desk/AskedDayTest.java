@@ -78,7 +78,7 @@ class AskedDayTest {
         @Override
         public String of(FarmDay day) {
             if (tries.incrementAndGet() == 1) {
-                throw EarleafException.of("plan", "a plough", "a rig of the farm", "Name another.");
+                throw EarleafException.coded("plan.empty", "plan", "a plough");
             }
             return "told";
         }

@@ -145,13 +145,14 @@ class PhotographTest {
     @Test
     void what_is_no_picture_is_refused_with_what_to_do() throws IOException {
         assertThatThrownBy(() -> Photograph.of("field notes".getBytes(StandardCharsets.US_ASCII)))
-                .hasMessageContaining("photograph: found a file that is neither JPEG nor PNG")
-                .hasMessageContaining("Set the camera to JPEG");
+                .hasMessageContaining("photograph.no-picture");
         assertThatThrownBy(() -> Photograph.of(new byte[Photograph.MOST_BYTES + (1 << 20)]))
-                .hasMessageContaining("found 9 MB; expected at most 8 MB");
+                .hasMessageContaining("photograph.too-large at where.photograph: found found.mb{mb=9}");
         byte[] flood = written(picture(8, 8), "png");
         ByteBuffer.wrap(flood).putInt(16, 20_000).putInt(20, 20_000);
-        assertThatThrownBy(() -> Photograph.of(flood)).hasMessageContaining("found 20000 by 20000 dots");
+        assertThatThrownBy(() -> Photograph.of(flood))
+                .hasMessageContaining(
+                        "photograph.too-many-dots at where.photograph: found found.dots{wide=20000, tall=20000}");
     }
 
     /** A JPEG with two frame headers: what was measured and what would be opened must be the same. */
@@ -164,7 +165,7 @@ class PhotographTest {
         segment(out, 0xC0, huge);
         out.write(jpeg, 2, jpeg.length - 2);
         assertThat(Stripped.of(out.toByteArray()).wide()).isEqualTo(64);
-        assertThatThrownBy(() -> Photograph.of(out.toByteArray())).hasMessageContaining("cannot be opened");
+        assertThatThrownBy(() -> Photograph.of(out.toByteArray())).hasMessageContaining("photograph.damaged");
     }
 
     @Test
@@ -173,7 +174,7 @@ class PhotographTest {
         for (int length : new int[] {-12, -1, Integer.MIN_VALUE, Integer.MAX_VALUE}) {
             byte[] loop = png.clone();
             ByteBuffer.wrap(loop).putInt(33, length);
-            assertThatThrownBy(() -> Photograph.of(loop)).hasMessageContaining("cut short");
+            assertThatThrownBy(() -> Photograph.of(loop)).hasMessageContaining("photograph.cut-short");
         }
     }
 
@@ -215,7 +216,7 @@ class PhotographTest {
             byte[] half = Arrays.copyOf(jpeg, jpeg.length / 2);
             half[half.length - 2] = (byte) 0xFF;
             half[half.length - 1] = (byte) 0xD9;
-            assertThatThrownBy(() -> Photograph.of(half)).hasMessageContaining("damaged or cut short");
+            assertThatThrownBy(() -> Photograph.of(half)).hasMessageContaining("photograph.damaged");
         }
     }
 
@@ -223,6 +224,6 @@ class PhotographTest {
     void a_png_damaged_on_the_way_is_refused() throws IOException {
         byte[] png = written(picture(60, 40), "png");
         png[29] ^= 1;
-        assertThatThrownBy(() -> Photograph.of(png)).hasMessageContaining("damaged or cut short");
+        assertThatThrownBy(() -> Photograph.of(png)).hasMessageContaining("photograph.damaged");
     }
 }

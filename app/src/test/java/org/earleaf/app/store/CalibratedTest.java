@@ -59,7 +59,7 @@ class CalibratedTest {
             assertThat(Calibrated.lapsed(uan, farm, catches, List.of(), T))
                     .map(Said::code)
                     .contains("calibration.other-liquid");
-            assertThatThrownBy(() -> catches.changed("highboy", " ", "A", T)).hasMessageContaining("nothing told");
+            assertThatThrownBy(() -> catches.changed("highboy", " ", "A", T)).hasMessageContaining("account.missing");
             catches.changed("Highboy", "plates of 2 mm", "A", T.plusSeconds(1));
             assertThat(Calibrated.lapsed(next, farm, catches, List.of(), T.plusSeconds(2)))
                     .contains(Said.of("calibration.changed"));

@@ -156,7 +156,7 @@ class DamageTest extends WithLoads {
             assertThatThrownBy(store::farm)
                     .isInstanceOf(StoreTrouble.class)
                     .hasMessageFindingMatch("weather_day, row [0-9]+, is not as it was written")
-                    .hasMessageContaining("backup");
+                    .hasMessageContaining("store.damaged");
             assertThatThrownBy(store::requireWhole).hasMessageContaining("weather_day");
         }
         Files.write(file, bytes);

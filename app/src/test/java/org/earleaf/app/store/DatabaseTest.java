@@ -172,7 +172,7 @@ class DatabaseTest {
                 statement.execute("begin exclusive");
                 assertThatThrownBy(() -> store.enter(reading()))
                         .isInstanceOf(EarleafException.class)
-                        .hasMessageContaining("another program writing");
+                        .hasMessageContaining("store.busy");
             }
             assertThat(store.farm().readings()).hasSize(1);
             store.enter(reading());

@@ -241,18 +241,18 @@ class FarmStoreTest {
     void a_missing_file_an_empty_store_and_a_file_of_another_kind_are_each_told() throws Exception {
         assertThatThrownBy(() -> FarmStore.open(file()))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("no such file");
+                .hasMessageContaining("store.no-file");
         assertThatThrownBy(() -> FarmStore.create(folder.resolve("no/such/folder.db")))
                 .isInstanceOf(EarleafException.class);
         try (FarmStore store = FarmStore.create(file())) {
-            assertThatThrownBy(store::farm).hasMessageContaining("earleaf import");
+            assertThatThrownBy(store::farm).hasMessageContaining("store.no-farm");
         }
         Path other = Files.writeString(
                 folder.resolve("notes.db"),
                 "these are notes, not a database, and long enough to be taken for one".repeat(20));
         assertThatThrownBy(() -> FarmStore.open(other))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("cannot be opened");
+                .hasMessageContaining("store.no-database");
     }
 
     @Test
@@ -267,7 +267,7 @@ class FarmStoreTest {
         }
         assertThatThrownBy(() -> FarmStore.open(file()))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("newer Earleaf");
+                .hasMessageContaining("store.newer");
     }
 
     /** A farm whose weather has no holes. */

@@ -226,7 +226,7 @@ class RenameTest extends WithLoads {
                 .filter(f -> !f.equals("Third Name"))
                 .findFirst()
                 .orElseThrow();
-        assertThatThrownBy(() -> store.renameField(other, "Long Eighty")).hasMessageContaining("another field");
+        assertThatThrownBy(() -> store.renameField(other, "Long Eighty")).hasMessageContaining("name.taken");
     }
 
     @Test
@@ -292,12 +292,11 @@ class RenameTest extends WithLoads {
     void a_name_that_is_taken_or_none_is_refused() {
         assertThatThrownBy(() -> store.renameField(FIELD, " "))
                 .isInstanceOf(EarleafException.class)
-                .hasMessageContaining("1 to 60 letters");
-        assertThatThrownBy(() -> store.renameField("No Such Field", "Other"))
-                .hasMessageContaining("a field of this farm");
+                .hasMessageContaining("name.unreadable");
+        assertThatThrownBy(() -> store.renameField("No Such Field", "Other")).hasMessageContaining("name.unknown");
         Rig other = store.farm().rigs().get(store.farm().rigs().size() - 1);
         if (!other.name().equals(RIG)) {
-            assertThatThrownBy(() -> store.renameRig(RIG, other.name())).hasMessageContaining("another rig");
+            assertThatThrownBy(() -> store.renameRig(RIG, other.name())).hasMessageContaining("name.taken");
         }
         store.renameField(FIELD, "Long Eighty");
         store.renameField("Long Eighty", FIELD);

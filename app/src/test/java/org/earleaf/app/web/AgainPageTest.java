@@ -143,6 +143,6 @@ class AgainPageTest {
         assertThat(counts()).isFalse();
         again = label();
         again.put("person", " ");
-        assertThat(type(again).body()).contains("nobody named");
+        assertThat(type(again).body()).contains("data-code=\"person.missing\"");
     }
 }

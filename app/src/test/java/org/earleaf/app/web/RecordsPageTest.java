@@ -235,7 +235,7 @@ class RecordsPageTest {
         catchTest("60", "gal", ".492 .505 .510");
         assertThat(get("/rigs").body()).doesNotContain("Tall sprayer: no catch test");
         HttpResponse<String> nobody = post("/rigs/changed", "rig", "tall sprayer", "said", "size 06", "person", " ");
-        assertThat(nobody.body()).contains("nobody named");
+        assertThat(nobody.body()).contains("data-code=\"person.missing\"");
         preview.pass(java.time.Duration.ofSeconds(1));
         assertThat(post("/rigs/changed", "rig", "tall sprayer", "said", "size 06", "person", "Ana")
                         .statusCode())

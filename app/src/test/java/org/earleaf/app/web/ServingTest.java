@@ -122,7 +122,7 @@ class ServingTest {
     void an_empty_store_is_not_served() {
         Path file = temp.resolve("empty.db");
         FarmStore.create(file).close();
-        assertThatThrownBy(() -> Serving.of(TOY, file, Optional.empty())).hasMessageContaining("earleaf import");
+        assertThatThrownBy(() -> Serving.of(TOY, file, Optional.empty())).hasMessageContaining("store.no-farm");
     }
 
     @Test

@@ -34,8 +34,20 @@ record Spoken(List<Call> calls, Set<String> quoted) {
     private static final Pattern IN_TEMPLATE =
             Pattern.compile("#\\{([\\w.-]+)}|\\b(?:say|html|markup|text)\\('([a-z0-9.-]+)'((?:,[^)]*)?)\\)");
     private static final int NAMES_OF_PROBLEM = 3;
-    private static final Set<String> PROBLEMS =
-            Set.of("Problem.of", "EarleafException.coded", "Gathered.problem", "gathered.wrong");
+    private static final Set<String> PROBLEMS = Set.of(
+            "Problem.of",
+            "EarleafException.coded",
+            "Gathered.problem",
+            "gathered.wrong",
+            "findings.problem",
+            "row.refuse",
+            "line.row().refuse",
+            "head.row().refuse",
+            "problem",
+            "refused",
+            "refuseOnce",
+            "trouble",
+            "Photograph.refused");
 
     record Call(String file, String code, boolean isProblem, Optional<Set<String>> names) {}
 

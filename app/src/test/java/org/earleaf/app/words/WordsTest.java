@@ -103,8 +103,9 @@ class WordsTest {
     }
 
     @Test
-    void an_old_problem_is_told_as_before() {
-        ToldProblem told = Words.US.told(new Problem("line 3", "{x}", "a number", "Write one."));
-        assertThat(told.sentence()).isEqualTo("line 3: found {x}; expected a number. Write one.");
+    void a_problem_is_told_with_its_place_and_never_formats_what_was_entered() {
+        ToldProblem told = Words.US.told(Problem.of("date.unreadable", Said.text("line 3"), Problem.seen("{x}")));
+        assertThat(told.sentence())
+                .isEqualTo("line 3: found \"{x}\"; expected a date like 2026-06-30. Write year, month and day.");
     }
 }

@@ -12,14 +12,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.earleaf.units.Said;
 
 /** A file's text in UTF-8, with or without a byte order mark; says where it is not UTF-8. */
 public final class CsvText {
     /** A farm's hundred years of days are 4 MB, and its ten years of hours 8 MB. */
     private static final int MOST_BYTES = 32 << 20;
-
-    private static final String UTF_8 = "text in UTF-8";
-    private static final String SAVE = "Save the file as CSV in UTF-8.";
 
     private CsvText() {}
 
@@ -28,32 +26,23 @@ public final class CsvText {
         String name = name(file);
         // Asked before it is opened: a pipe would wait for its writer, a device never end.
         if (!Files.isRegularFile(file)) {
-            findings.problem(
-                    Place.of(name),
-                    "a folder, a device or something else that is no file",
-                    "a file",
-                    "Put a file there, or take it away.");
+            findings.problem("file.no-file", Place.of(name), Said.of("found.no-plain-file"));
             return Optional.empty();
         }
         byte[] bytes;
         try (InputStream in = Files.newInputStream(file)) {
             bytes = in.readNBytes(MOST_BYTES + 1);
         } catch (IOException e) {
-            findings.problem(
-                    Place.of(name), "a file that cannot be read", "a readable file", "Check the file's rights.");
+            findings.problem("file.unreadable", Place.of(name), Said.of("found.unreadable-file"));
             return Optional.empty();
         }
         if (bytes.length > MOST_BYTES) {
-            findings.problem(
-                    Place.of(name),
-                    "more than " + (MOST_BYTES >> 20) + " MB",
-                    "a file of at most that",
-                    "Give what belongs to this farm and these years only.");
+            findings.problem("file.too-large", Place.of(name), Said.of("found.more-than-mb", "most", MOST_BYTES >> 20));
             return Optional.empty();
         }
-        Optional<String> foreign = foreign(bytes);
+        Optional<Said> foreign = foreign(bytes);
         if (foreign.isPresent()) {
-            findings.problem(new Place(name, 1, ""), foreign.get(), UTF_8, SAVE);
+            findings.problem("file.not-utf-8", new Place(name, 1, ""), foreign.get());
             return Optional.empty();
         }
         return decode(bytes, name, findings);
@@ -66,12 +55,12 @@ public final class CsvText {
         return inWeather ? "weather/" + file.getFileName() : file.getFileName().toString();
     }
 
-    private static Optional<String> foreign(byte[] b) {
+    private static Optional<Said> foreign(byte[] b) {
         if (starts(b, 0xFF, 0xFE) || starts(b, 0xFE, 0xFF)) {
-            return Optional.of("text in UTF-16");
+            return Optional.of(Said.of("found.utf-16"));
         }
         if (starts(b, 'P', 'K', 3, 4)) {
-            return Optional.of("a workbook or archive");
+            return Optional.of(Said.of("found.archive"));
         }
         return Optional.empty();
     }
@@ -98,8 +87,11 @@ public final class CsvText {
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
         CoderResult result = decoder.decode(in, out, true);
         if (result.isError()) {
-            String found = String.format("the byte %02X, which is not UTF-8", bytes[in.position()] & 0xFF);
-            findings.problem(new Place(name, lineOf(bytes, in.position()), ""), found, UTF_8, SAVE);
+            String odd = String.format("%02X", bytes[in.position()] & 0xFF);
+            findings.problem(
+                    "file.not-utf-8",
+                    new Place(name, lineOf(bytes, in.position()), ""),
+                    Said.of("found.odd-byte", "odd", odd));
             return Optional.empty();
         }
         return Optional.of(out.flip().toString());

@@ -51,8 +51,8 @@ public final class Findings {
     private final Map<Kind, Group> flags = new LinkedHashMap<>();
 
     /** Notes something that refuses the input. */
-    public void problem(Place place, String found, String expected, String todo) {
-        problem(place, new Problem("", found, expected, todo));
+    public void problem(String code, Place place, Said seen, Object... namesAndValues) {
+        problem(place, Problem.of(code, Said.text(place.toString()), seen, namesAndValues));
     }
 
     /** Notes what a rule found, told of its place in the file. */

@@ -10,6 +10,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.earleaf.units.Said;
 
 /** Cuts comma-separated text into cells and remembers the line on which each record begins. */
 final class Records {
@@ -39,11 +40,7 @@ final class Records {
                 row = skipped + (int) parser.getCurrentLineNumber() + 1;
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            findings.problem(
-                    new Place(name, row, ""),
-                    "a quote that does not fit",
-                    "quotes around a whole cell, and closed",
-                    "Close the quote, or double a quote that belongs to the text.");
+            findings.problem("csv.quote", new Place(name, row, ""), Said.of("found.odd-quote"));
             return List.of();
         }
         return lines;

@@ -55,9 +55,10 @@ public final class Row {
         return new Place(sheet.name(), line, "");
     }
 
-    public void refuse(Column column, String found, String expected, String todo) {
+    /** Refuses the row for what is seen in one of its cells. */
+    public void refuse(String code, Column column, Said seen, Object... namesAndValues) {
         good = false;
-        sheet.findings().problem(place(column), found, expected, todo);
+        sheet.findings().problem(code, place(column), seen, namesAndValues);
     }
 
     /** Refuses the row for a problem that a rule found in one of its cells. */

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.earleaf.entry.Allowed;
+import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 
 /**
  * A comma-separated file with a header. Ask for its columns first, then {@link #isComplete()}, then read the rows; every
@@ -44,8 +46,7 @@ public final class Sheet {
         List<Records.Line> lines = Records.of(name, text, findings);
         if (lines.isEmpty()) {
             if (!findings.hasProblemsIn(name)) {
-                findings.problem(
-                        Place.of(name), "an empty file", "a header line and rows", "Fill the file or take it away.");
+                findings.problem("file.empty", Place.of(name), Said.of("found.empty-file"));
             }
             return Optional.empty();
         }
@@ -66,7 +67,7 @@ public final class Sheet {
                 continue;
             }
             if (header.putIfAbsent(cell, k) != null) {
-                findings.problem(place, "the column twice", "every column once", "Take one of the two away.");
+                findings.problem("column.twice", place, Said.of("found.column-twice"));
             }
         }
         return header;
@@ -86,10 +87,11 @@ public final class Sheet {
         if (cells.length < width || !spare) {
             torn = true;
             findings.problem(
+                    "row.cells",
                     new Place(name, line.row(), ""),
-                    cells.length + " cells",
-                    width + " cells, as the header has",
-                    "Put a cell that holds a comma in quotes; leave a cell empty rather than out.");
+                    Said.of("found.cells", "n", cells.length),
+                    "width",
+                    width);
             return;
         }
         rows.add(new Row(this, line.row(), cells));
@@ -105,7 +107,7 @@ public final class Sheet {
 
     /** Notes that a file needs at least one row. */
     public void refuseNoRows() {
-        findings.problem(new Place(name, 1, ""), "a header and no rows", "at least one row", "Add the rows.");
+        findings.problem("file.no-rows", new Place(name, 1, ""), Said.of("found.header-alone"));
     }
 
     /** Whether a row had to be left out because its cells do not match the header. */
@@ -156,10 +158,11 @@ public final class Sheet {
             complete = false;
             missing.add(base);
             findings.problem(
+                    "column.missing",
                     new Place(name, 1, base),
-                    "no such column; the columns are " + String.join(", ", header.keySet()),
-                    "a column " + measure.names(base),
-                    "Add the column, or name it with its unit as above.");
+                    Said.of("found.columns", "columns", List.copyOf(header.keySet())),
+                    "names",
+                    measure.names(base));
         }
         return found != null ? found : new Column(base, required, limits, base, -1, Measure.Unit.NONE);
     }
@@ -173,11 +176,7 @@ public final class Sheet {
 
     private void refuseTwo(String one, String other) {
         complete = false;
-        findings.problem(
-                new Place(name, 1, other),
-                "the same quantity as in column " + one,
-                "one column for it",
-                "Keep the one you trust.");
+        findings.problem("column.two-units", new Place(name, 1, other), Said.of("found.same-as-column", "column", one));
     }
 
     /**
@@ -194,12 +193,12 @@ public final class Sheet {
     }
 
     /** Refuses columns that begin like this: what they held has moved. */
-    public void refuseColumns(String beginning, String expected, String todo) {
+    public void refuseColumns(String beginning, Problem moved) {
         for (String column : header.keySet()) {
             if (column.startsWith(beginning)) {
                 claimed.add(column);
                 complete = false;
-                findings.problem(new Place(name, 1, column), "a column that is not kept here", expected, todo);
+                findings.problem(new Place(name, 1, column), moved);
             }
         }
     }
@@ -214,10 +213,11 @@ public final class Sheet {
             }
             if (unit) {
                 findings.problem(
+                        "column.unit",
                         place,
-                        ending.get().isEmpty() ? "no unit in its name" : "the unit \"" + ending.get() + "\"",
-                        a.getValue().names(a.getKey()),
-                        "Name the column with the unit of its numbers.");
+                        ending.get().isEmpty() ? Said.of("found.no-unit") : Said.of("found.unit", "unit", ending.get()),
+                        "names",
+                        a.getValue().names(a.getKey()));
                 return;
             }
         }

@@ -165,7 +165,7 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
                     ? tell("page.loads.one-of", "each", each)
                     : tell("page.loads.of", "n", Phrases.number(n), "each", each);
         } catch (EarleafException cannot) {
-            return cannot.problems().get(0).todo();
+            return format.words().told(cannot.problems().get(0)).todo();
         }
     }
 }
