@@ -4,6 +4,7 @@ package org.earleaf.brief;
 import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.decide.Option;
+import org.earleaf.field.Purpose;
 import org.earleaf.field.Reading;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.soil.SoilProfile;
@@ -40,7 +41,7 @@ public record Brief(
     }
 
     /** Something that is not proposed today, with the reason. */
-    public record LeftOut(String field, String zone, String kind, Said reason) {}
+    public record LeftOut(String field, String zone, Purpose kind, Said reason) {}
 
     /**
      * A reading that could change what is done.

@@ -12,6 +12,7 @@ import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.Purpose;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.label.Cautions;
@@ -65,12 +66,7 @@ public final class Morning {
             }
             protection(a, passes, leftOut, readings);
         }
-        for (Zone zone : farm.zones()) {
-            if (!zone.isCorn()) {
-                leftOut.add(new Brief.LeftOut(
-                        zone.field(), zone.zone(), "nitrogen", Said.of("left-out.not-modeled", "crop", zone.crop())));
-            }
-        }
+        farm.zones().stream().filter(zone -> !zone.isCorn()).forEach(zone -> leftOut.add(otherCrop(zone)));
         readings.sort(Comparator.comparingDouble(r -> Double.isNaN(r.worth_usdHa()) ? 0 : -r.worth_usdHa()));
         passes.sort(Comparator.comparing(Option::date)
                 .thenComparingDouble(o -> -o.waitCost_usdHaDay())
@@ -122,9 +118,14 @@ public final class Morning {
         return all;
     }
 
+    private static Brief.LeftOut otherCrop(Zone zone) {
+        Said reason = Said.of("left-out.not-modeled", "crop", zone.crop());
+        return new Brief.LeftOut(zone.field(), zone.zone(), Purpose.NITROGEN, reason);
+    }
+
     private static Brief.LeftOut leftOut(Outlook outlook, Optional<Option> best) {
         Zone zone = outlook.zone();
-        return new Brief.LeftOut(zone.field(), zone.zone(), "nitrogen", reason(outlook, best));
+        return new Brief.LeftOut(zone.field(), zone.zone(), Purpose.NITROGEN, reason(outlook, best));
     }
 
     private static Said reason(Outlook outlook, Optional<Option> best) {

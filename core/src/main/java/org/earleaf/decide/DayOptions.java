@@ -20,6 +20,7 @@ import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.FieldPart;
+import org.earleaf.field.Purpose;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Baseline;
 import org.earleaf.outlook.ZoneEnsemble;
@@ -281,7 +282,7 @@ final class DayOptions {
         Zone zone = futures.zone();
         return new Option(
                 FieldPart.of(zone),
-                "nitrogen",
+                Purpose.NITROGEN,
                 day,
                 new Option.Application(
                         product.name(),

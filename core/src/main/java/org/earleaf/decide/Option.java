@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import org.earleaf.field.FieldPart;
 import org.earleaf.field.Placement;
+import org.earleaf.field.Purpose;
 
 /**
  * One thing that could be done to a zone.
  *
- * @param kind "nitrogen", "fungicide", "insecticide" or "fungicide and insecticide"
  * @param worth over the futures, with what may follow it
  * @param waitCost_usdHaDay what waiting one more day costs [$/ha/d]
  * @param why reasons that render to sentences
@@ -19,7 +19,7 @@ import org.earleaf.field.Placement;
  */
 public record Option(
         FieldPart part,
-        String kind,
+        Purpose kind,
         LocalDate date,
         Application application,
         Worth worth,
@@ -27,8 +27,6 @@ public record Option(
         List<Reason> why,
         Optional<FollowUp> then,
         Optional<Spray> spray) {
-    public static final String NITROGEN = "nitrogen";
-
     /**
      * What is put on, how and by what.
      *

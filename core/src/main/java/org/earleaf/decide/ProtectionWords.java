@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.earleaf.farm.ProductKind;
+import org.earleaf.field.Purpose;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.pressure.CropAhead;
 import org.earleaf.pressure.ProtectionCase;
@@ -51,11 +52,11 @@ final class ProtectionWords {
         List<ProtectionAnswer.LeftOut> all = new ArrayList<>();
         boolean fungicideGoes = goes(proposed, ProductKind.FUNGICIDE);
         if (!fungicideGoes) {
-            all.add(new ProtectionAnswer.LeftOut("fungicide", planned(fungicide(options)), soon));
+            all.add(new ProtectionAnswer.LeftOut(Purpose.FUNGICIDE, planned(fungicide(options)), soon));
         }
         boolean asked = facts.aphids().filter(a -> a.perPlant() > 0).isPresent() || fungicideGoes && inRecipe(proposed);
         if (!goes(proposed, ProductKind.INSECTICIDE) && asked) {
-            insecticide(options).ifPresent(r -> all.add(new ProtectionAnswer.LeftOut("insecticide", r, soon)));
+            insecticide(options).ifPresent(r -> all.add(new ProtectionAnswer.LeftOut(Purpose.INSECTICIDE, r, soon)));
         }
         return all;
     }

@@ -91,7 +91,8 @@ final class SprayLimits {
     }
 
     private void label(Product product, ProductLabel label, Placement placement, LocalDate date, List<Reason> no) {
-        List<Object> missing = new ArrayList<>(label.missing());
+        List<Object> missing =
+                new ArrayList<>(label.waiting() ? List.of(Said.of("label.missing-second-look")) : label.missing());
         if (placement == Placement.BY_AIR && label.byAir().isEmpty()) {
             missing.add(Said.of("label.missing-by-air"));
         }

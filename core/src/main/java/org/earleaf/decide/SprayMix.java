@@ -12,6 +12,7 @@ import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.RateUnit;
 import org.earleaf.farm.Recipe;
+import org.earleaf.field.Purpose;
 import org.earleaf.label.ProductLabel;
 
 /**
@@ -125,11 +126,13 @@ public record SprayMix(String recipe, double carrier_LHa, List<Part> parts) {
         return parts.stream().anyMatch(p -> SURFACTANTS.contains(p.product().form()));
     }
 
-    /** "fungicide", "insecticide", or "fungicide and insecticide". */
-    public String kind() {
+    public Purpose kind() {
         boolean fungicide = has(ProductKind.FUNGICIDE);
         boolean insecticide = has(ProductKind.INSECTICIDE);
-        return fungicide && insecticide ? "fungicide and insecticide" : fungicide ? "fungicide" : "insecticide";
+        if (fungicide && insecticide) {
+            return Purpose.FUNGICIDE_AND_INSECTICIDE;
+        }
+        return fungicide ? Purpose.FUNGICIDE : Purpose.INSECTICIDE;
     }
 
     /** "Demo F1 + Demo I1". */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.entry;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -33,17 +34,17 @@ public final class Observed {
 
     private Observed() {}
 
-    /** Text of the units that a kind may carry. */
-    public static String units(Reading.Kind kind) {
+    /** The units that a kind may carry. */
+    public static List<String> units(Reading.Kind kind) {
         return switch (kind) {
-            case NITRATE, AMMONIUM -> "ppm, mg/kg, lb N/ac, kg N/ha";
-            case STAGE -> "collars";
-            case HEIGHT -> "in, cm, ft, m";
-            case STAND -> "plants/ac, plants/ha, plants/m2";
-            case LESIONS -> "per plant, % of plants, % of leaf";
-            case INSECTS -> "per plant, count";
-            case RAIN -> "in, mm";
-            case MOISTURE, COVER -> "%, share";
+            case NITRATE, AMMONIUM -> List.of("ppm", "mg/kg", "lb N/ac", "kg N/ha");
+            case STAGE -> List.of("collars");
+            case HEIGHT -> List.of("in", "cm", "ft", "m");
+            case STAND -> List.of("plants/ac", "plants/ha", "plants/m2");
+            case LESIONS -> List.of("per plant", "% of plants", "% of leaf");
+            case INSECTS -> List.of("per plant", "count");
+            case RAIN -> List.of("in", "mm");
+            case MOISTURE, COVER -> List.of("%", "share");
         };
     }
 

@@ -69,22 +69,13 @@ public record ProductLabel(
         return figure.isEntered() ? Optional.of(figure.limit().or(0) > 0) : Optional.empty();
     }
 
-    /** Entries that are still missing, in the words of a label. */
-    public List<String> missing() {
-        if (waiting) {
-            return List.of("a second look at what was entered");
-        }
-        List<String> words = new ArrayList<>(weather.missing());
-        say(words, droplet_class, "finest droplets");
-        say(words, preHarvest_d, "days before harvest");
-        say(words, firstStage, "earliest stage");
-        say(words, lastStage, "latest stage");
-        return List.copyOf(words);
-    }
-
-    private static void say(List<String> words, LabelLimit limit, String word) {
-        if (!limit.isEntered()) {
-            words.add(word);
-        }
+    /** What is still missing of an entry that does not wait. */
+    public List<LabelItem> missing() {
+        List<LabelItem> missing = new ArrayList<>(weather.missing());
+        SprayLabel.add(missing, droplet_class.isEntered(), LabelItem.FINEST);
+        SprayLabel.add(missing, preHarvest_d.isEntered(), LabelItem.HARVEST);
+        SprayLabel.add(missing, firstStage.isEntered(), LabelItem.FIRST_STAGE);
+        SprayLabel.add(missing, lastStage.isEntered(), LabelItem.LAST_STAGE);
+        return List.copyOf(missing);
     }
 }

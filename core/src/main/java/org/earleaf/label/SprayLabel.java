@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.label;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,20 +53,20 @@ public record SprayLabel(
                 ban);
     }
 
-    /** Entries that are still missing, in the words of a label. */
-    public List<String> missing() {
-        List<String> words = new java.util.ArrayList<>();
-        say(words, windMin_ms.isEntered(), "least wind");
-        say(words, windMax_ms.isEntered(), "greatest wind");
-        say(words, airMax_C.isEntered(), "greatest temperature");
-        say(words, rainfast_h.isEntered(), "hours to rainfast");
-        say(words, inversionBan.isPresent(), "whether inversions are forbidden");
-        return List.copyOf(words);
+    /** What is still missing. */
+    public List<LabelItem> missing() {
+        List<LabelItem> missing = new ArrayList<>();
+        add(missing, windMin_ms.isEntered(), LabelItem.WIND_LEAST);
+        add(missing, windMax_ms.isEntered(), LabelItem.WIND_MOST);
+        add(missing, airMax_C.isEntered(), LabelItem.AIR_MOST);
+        add(missing, rainfast_h.isEntered(), LabelItem.RAINFAST);
+        add(missing, inversionBan.isPresent(), LabelItem.INVERSION);
+        return List.copyOf(missing);
     }
 
-    private static void say(List<String> words, boolean entered, String word) {
+    static void add(List<LabelItem> missing, boolean entered, LabelItem item) {
         if (!entered) {
-            words.add(word);
+            missing.add(item);
         }
     }
 }

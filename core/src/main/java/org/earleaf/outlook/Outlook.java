@@ -8,6 +8,7 @@ import org.earleaf.field.Zone;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.Yield;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 
 /**
  * Where a zone stands on a day and what lies ahead of it if nothing more is done.
@@ -30,9 +31,9 @@ public record Outlook(
     /**
      * How the crop stands on the day.
      *
-     * @param stage words of the trade: "before planting", "planted", "V9", "VT", "R1" ... "R6"
+     * @param stage in letters of the trade, "V9", "VT", "R1" ... "R6", or that it is planted, or not yet
      */
-    public record Stand(String stage, double leafCollars, Spread height_cm) {}
+    public record Stand(Said stage, double leafCollars, Spread height_cm) {}
 
     /**
      * What comes of it.
@@ -56,7 +57,7 @@ public record Outlook(
         flags = List.copyOf(flags);
     }
 
-    public String stage() {
+    public Said stage() {
         return stand.stage();
     }
 

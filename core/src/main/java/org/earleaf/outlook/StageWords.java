@@ -4,26 +4,27 @@ package org.earleaf.outlook;
 import org.earleaf.season.GrainStage;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.units.Said;
 
 /** Stage of corn in the words of the trade: leaf-collar method, then VT and R1 to R6 (extension stage guides). */
 public final class StageWords {
     private StageWords() {}
 
-    public static String of(SeasonTrace trace, int day, java.time.LocalDate planted, double silkGdd) {
+    public static Said of(SeasonTrace trace, int day, java.time.LocalDate planted, double silkGdd) {
         if (trace.date(day).isBefore(planted)) {
-            return "before planting";
+            return Said.of("stage.before-planting");
         }
         double collars = trace.at(day, Daily.COLLARS);
         if (trace.at(day, Daily.LAI) <= 0 && collars <= 0) {
-            return "planted";
+            return Said.of("stage.planted");
         }
         double rep = trace.at(day, Daily.REP);
         if (rep > 0) {
-            return "R" + GrainStage.of(rep);
+            return Said.text("R" + GrainStage.of(rep));
         }
         if (trace.at(day, Daily.GDD) >= silkGdd - StageDays.TASSEL_BEFORE_SILK_F) {
-            return "VT";
+            return Said.text("VT");
         }
-        return collars < 1 ? "VE" : "V" + (int) Math.floor(collars);
+        return Said.text(collars < 1 ? "VE" : "V" + (int) Math.floor(collars));
     }
 }

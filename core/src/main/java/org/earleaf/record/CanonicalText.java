@@ -84,7 +84,7 @@ final class CanonicalText {
         String zone = in.take("zone");
         String location = in.take("location");
         String crop = in.take("crop");
-        Amount area = Amount.parse(in.take("area"), "area of a record");
+        Amount area = Amount.parse(in.take("area"), "area");
         String placement = in.take("placement");
         String rig = in.take("rig");
         LocalDate date = LocalDate.parse(in.take("date"));
@@ -140,7 +140,7 @@ final class CanonicalText {
     private static ProductUse product(Reader in) {
         String name = in.take("product");
         String registration = in.take("registration");
-        Amount amount = Amount.parse(in.take("amount"), "amount of a record");
+        Amount amount = Amount.parse(in.take("amount"), "amount");
         String rate = in.take("rate");
         String lot = in.take("lot");
         String reentry = in.take("reentry_h");

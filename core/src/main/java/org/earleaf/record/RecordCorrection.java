@@ -121,8 +121,7 @@ public record RecordCorrection(
         ProductUse was = wrong.products().get(k);
         Dimension kind =
                 Dimension.VOLUME.findInside(1, was.amount().unit()).isPresent() ? Dimension.VOLUME : Dimension.MASS;
-        String where = "amount of " + was.name();
-        double more = amounts.get(k).inside(kind, where) / was.amount().inside(kind, where);
+        double more = amounts.get(k).inside(kind, was.name()) / was.amount().inside(kind, was.name());
         double ground = area.inside(Dimension.AREA, "ground") / wrong.area().inside(Dimension.AREA, "ground");
         return more / ground;
     }

@@ -10,9 +10,11 @@ import java.util.Optional;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Product;
+import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
+import org.earleaf.field.Purpose;
 import org.earleaf.label.SprayLabel;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.units.Said;
@@ -117,7 +119,7 @@ public final class SprayTimes {
         return job(
                 o.field(),
                 o.zone(),
-                Said.text(o.kind()),
+                Said.of("job.kind", "kind", o.kind()),
                 o.product(),
                 o.placement().word(),
                 o.rig(),
@@ -142,9 +144,9 @@ public final class SprayTimes {
     private SprayTable.Job planned(Pass p, Outlook k) {
         List<Product> products = farm.findProduct(p.product()).stream().toList();
         SprayWork work = new SprayWork(farm, k, p.placement(), products, p.nitrogen_kgHa() > 0);
-        String kind = p.nitrogen_kgHa() > 0
-                ? Option.NITROGEN
-                : products.stream().map(q -> q.kind().word()).findFirst().orElse("other");
+        Enum<?> kind = p.nitrogen_kgHa() > 0
+                ? Purpose.NITROGEN
+                : products.stream().map(Product::kind).findFirst().orElse(ProductKind.OTHER);
         return job(
                 p.field(),
                 p.zone(),

@@ -7,12 +7,14 @@ import java.math.RoundingMode;
 
 /** Numbers as people write them: no exponent, no trailing zeros, the same in every locale. */
 public final class Figure {
+    private static final String UNKNOWN = "?";
+
     private Figure() {}
 
     /** A number with so many significant digits, whole digits never cut: 1234.5 with three is 1235. */
     public static String text(double value, int significant) {
         if (Double.isNaN(value) || Double.isInfinite(value)) {
-            return "not known";
+            return UNKNOWN;
         }
         BigDecimal exact = new BigDecimal(value);
         int whole = Math.max(0, exact.precision() - exact.scale());
@@ -23,7 +25,7 @@ public final class Figure {
     /** A number with at most so many digits behind the point. */
     public static String fixed(double value, int decimals) {
         if (Double.isNaN(value) || Double.isInfinite(value)) {
-            return "not known";
+            return UNKNOWN;
         }
         return plain(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP));
     }

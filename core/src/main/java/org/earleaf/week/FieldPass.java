@@ -9,6 +9,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.earleaf.decide.Option;
+import org.earleaf.field.Purpose;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Outlook;
 
@@ -23,7 +24,7 @@ import org.earleaf.outlook.Outlook;
  */
 public record FieldPass(
         Outlook outlook,
-        String kind,
+        Purpose kind,
         Map<String, NavigableMap<LocalDate, Option>> byRig,
         double later_usdHa,
         Part part) {
@@ -45,7 +46,7 @@ public record FieldPass(
 
     /** Over the whole zone. */
     public FieldPass(
-            Outlook outlook, String kind, Map<String, NavigableMap<LocalDate, Option>> byRig, double later_usdHa) {
+            Outlook outlook, Purpose kind, Map<String, NavigableMap<LocalDate, Option>> byRig, double later_usdHa) {
         this(outlook, kind, byRig, later_usdHa, Part.WHOLE);
     }
 
@@ -72,7 +73,7 @@ public record FieldPass(
 
     /** What is done there, with the part of it. */
     String work() {
-        return kind + partWord();
+        return kind.word() + partWord();
     }
 
     /** Where it goes, with the part of it. */

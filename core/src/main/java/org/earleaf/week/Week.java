@@ -10,6 +10,7 @@ import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
+import org.earleaf.field.Purpose;
 import org.earleaf.outlook.DryDays;
 import org.earleaf.plan.Plan;
 import org.earleaf.plan.PlanCost;
@@ -64,7 +65,7 @@ public record Week(
     }
 
     /** A pass that is better made after these days. */
-    public record Later(String place, String kind, LocalDate date) {}
+    public record Later(String place, Purpose kind, LocalDate date) {}
 
     /**
      * One job in its place.

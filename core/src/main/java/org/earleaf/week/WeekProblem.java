@@ -304,7 +304,7 @@ final class WeekProblem {
         List<Gap> all = new ArrayList<>();
         for (int a = 0; a < passes.size(); a++) {
             for (int b = a + 1; b < passes.size(); b++) {
-                boolean parts = passes.get(a).kind().equals(passes.get(b).kind());
+                boolean parts = passes.get(a).kind() == passes.get(b).kind();
                 if (passes.get(a).zone().equals(passes.get(b).zone()) && !parts) {
                     all.add(new Gap(a, b, 1, true));
                 }

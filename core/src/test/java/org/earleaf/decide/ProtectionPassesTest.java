@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.Purpose;
 import org.earleaf.field.Reading;
 import org.earleaf.label.LabelEntry;
+import org.earleaf.label.LabelItem;
 import org.earleaf.label.LabelLimit;
 import org.earleaf.outlook.Baseline;
 import org.earleaf.outlook.ZoneEnsemble;
@@ -33,7 +35,7 @@ class ProtectionPassesTest {
 
     private static List<Option> fungicides(ProtectionAnswer answer) {
         return answer.options().stream()
-                .filter(o -> o.kind().equals("fungicide"))
+                .filter(o -> o.kind() == Purpose.FUNGICIDE)
                 .toList();
     }
 
@@ -45,7 +47,7 @@ class ProtectionPassesTest {
     void above_the_threshold_the_best_day_that_pays_is_proposed_and_its_worth_adds_up() {
         ProtectionAnswer answer = answer(scouted(80), ON);
         Option go = answer.proposed().orElseThrow();
-        assertThat(go.kind()).isEqualTo("fungicide");
+        assertThat(go.kind()).isEqualTo(Purpose.FUNGICIDE);
         assertThat(go.mayBeMade()).isTrue();
         assertThat(go.worth().mean_usdHa()).isPositive();
         assertThat(go.worth().p10_usdHa()).isLessThan(go.worth().mean_usdHa());
@@ -64,11 +66,11 @@ class ProtectionPassesTest {
     void an_insecticide_that_nothing_asks_for_is_left_out_with_its_reason() {
         ProtectionAnswer answer = answer(scouted(80), ON);
         assertThat(answer.options())
-                .filteredOn(o -> o.kind().contains("insecticide"))
+                .filteredOn(o -> o.kind().name().contains("INSECTICIDE"))
                 .isNotEmpty()
                 .noneMatch(Option::mayBeMade);
         assertThat(answer.leftOut())
-                .filteredOn(l -> l.kind().equals("insecticide"))
+                .filteredOn(l -> l.kind() == Purpose.INSECTICIDE)
                 .singleElement()
                 .extracting(l -> l.reason().code())
                 .isEqualTo("protect.insecticide-no-count");
@@ -100,7 +102,7 @@ class ProtectionPassesTest {
         ProtectionAnswer answer = answer(scouted(80).label(unread), ON);
         assertThat(answer.proposed()).isEmpty();
         assertThat(fungicides(answer)).isNotEmpty().allSatisfy(o -> assertThat(refusals(o))
-                .contains(Said.of("label.not-entered", "product", "F1", "missing", List.of("days before harvest"))));
+                .contains(Said.of("label.not-entered", "product", "F1", "missing", List.of(LabelItem.HARVEST))));
         assertThat(answer.leftOut().get(0).reason().code()).isEqualTo("label.not-entered");
     }
 
@@ -182,8 +184,8 @@ class ProtectionPassesTest {
         assertThat(SprayMix.of(new SprayFarm().farm()))
                 .extracting(SprayMix::names, SprayMix::kind)
                 .containsExactlyInAnyOrder(
-                        org.assertj.core.groups.Tuple.tuple("F1", "fungicide"),
-                        org.assertj.core.groups.Tuple.tuple("F1 + I1", "fungicide and insecticide"),
-                        org.assertj.core.groups.Tuple.tuple("I1", "insecticide"));
+                        org.assertj.core.groups.Tuple.tuple("F1", Purpose.FUNGICIDE),
+                        org.assertj.core.groups.Tuple.tuple("F1 + I1", Purpose.FUNGICIDE_AND_INSECTICIDE),
+                        org.assertj.core.groups.Tuple.tuple("I1", Purpose.INSECTICIDE));
     }
 }

@@ -12,6 +12,7 @@ import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.SprayFarm;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.Purpose;
 import org.earleaf.spray.HourReason.Factor;
 import org.earleaf.units.RecordCopy;
 import org.earleaf.units.Said;
@@ -109,7 +110,7 @@ class SprayTimesTest {
                 farm, ON, List.of(tomorrow), List.of(ANSWERS.get(0).outlook()));
         SprayTable.Job own = table.jobs().get(1);
         assertThat(own.field()).isEqualTo("Home");
-        assertThat(own.kind()).isEqualTo(Said.text("fungicide"));
+        assertThat(own.kind()).isEqualTo(Said.of("job.kind", "kind", Purpose.FUNGICIDE));
         // Rainfast takes two hours and the rain begins at two: from noon on it would be washed off.
         assertThat(own.hours().stream()
                         .filter(h -> h.hour().at().equals(ON.plusDays(1).atTime(12, 0)))

@@ -164,13 +164,13 @@ class WeekTest {
         assertThat(Rules.broken(parted.problem(), parted.routes())).isEmpty();
         assertThat(parted.all()).isNotEmpty();
         double ground = parted.passes().stream()
-                .filter(p -> p.kind().equals(parted.passes().get(0).kind()))
+                .filter(p -> p.kind() == parted.passes().get(0).kind())
                 .mapToDouble(FieldPass::area_ha)
                 .sum();
         assertThat(ground).isCloseTo(big.area_ha(), within(1e-9));
         int whole = WorkTime.loads(WIDE, big.area_ha(), parted.passes().get(0).best());
         int parts = parted.passes().stream()
-                .filter(p -> p.kind().equals(parted.passes().get(0).kind()))
+                .filter(p -> p.kind() == parted.passes().get(0).kind())
                 .mapToInt(p -> WorkTime.loads(WIDE, p.area_ha(), p.best()))
                 .sum();
         assertThat(parts).isEqualTo(whole);

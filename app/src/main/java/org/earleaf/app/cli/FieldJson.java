@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.earleaf.app.words.Words;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
@@ -64,7 +65,7 @@ final class FieldJson {
                 .put("zone", outlook.zone().zone())
                 .put("on", outlook.on())
                 .put("gdd", Measure.HEAT, at(Daily.GDD))
-                .put("stage", outlook.stage())
+                .put("stage", Words.here().say(outlook.stage()))
                 .put("leaf_collars", outlook.leafCollars())
                 .put("height", Measure.HEIGHT, outlook.height_cm())
                 .put("soil", soil());

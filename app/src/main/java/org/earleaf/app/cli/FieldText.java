@@ -45,7 +45,7 @@ final class FieldText {
         page.say(tell(
                 "cli.field.corn-tall-planted-f-degree",
                 "stage",
-                outlook.stage(),
+                say.say(outlook.stage()),
                 "spread",
                 say.spread(Measure.HEIGHT, outlook.height_cm(), 0),
                 "planted",

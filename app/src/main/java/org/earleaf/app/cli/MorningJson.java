@@ -22,7 +22,14 @@ final class MorningJson {
         List<Object> leftOut = new ArrayList<>();
         brief.leftOut()
                 .forEach(l -> leftOut.add(Json.object(
-                        "field", l.field(), "zone", l.zone(), "kind", l.kind(), "reason", words.say(l.reason()))));
+                        "field",
+                        l.field(),
+                        "zone",
+                        l.zone(),
+                        "kind",
+                        l.kind().word(),
+                        "reason",
+                        words.say(l.reason()))));
         List<Object> readings = new ArrayList<>();
         brief.readings()
                 .forEach(r -> readings.add(new Keys(metric)
@@ -50,7 +57,7 @@ final class MorningJson {
         return new Keys(metric)
                 .put("field", o.zone().field())
                 .put("zone", o.zone().zone())
-                .put("stage", o.stage())
+                .put("stage", Words.in(metric).say(o.stage()))
                 .put("height", Measure.HEIGHT, o.height_cm())
                 .put("n_short", o.nShort())
                 .put("out_of_reach", FieldJson.reach(o.reach()))

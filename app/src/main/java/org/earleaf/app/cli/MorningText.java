@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
+import org.earleaf.field.Purpose;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
 
@@ -44,7 +45,7 @@ final class MorningText {
         List<Option> today =
                 brief.passes().stream().filter(o -> o.date().equals(brief.on())).toList();
         if (!today.isEmpty()) {
-            Map<String, List<Option>> byKind = today.stream()
+            Map<Purpose, List<Option>> byKind = today.stream()
                     .collect(Collectors.groupingBy(Option::kind, LinkedHashMap::new, Collectors.toList()));
             page.say(tell(
                     "cli.morning.today",
@@ -111,7 +112,7 @@ final class MorningText {
                     say.number(Measure.HEIGHT, o.height_cm().p10(), 0),
                     "height3",
                     say.number(Measure.HEIGHT, o.height_cm().p90(), 0));
-            page.row(ROW, o.zone().label(), o.stage(), height, Say.shortOn(o.nShort()));
+            page.row(ROW, o.zone().label(), say.say(o.stage()), height, Say.shortOn(o.nShort()));
         }
         soonOutOfReach();
     }
@@ -141,8 +142,8 @@ final class MorningText {
         }
         page.head(tell("cli.morning.left-out-and-why"));
         brief.leftOut()
-                .forEach(l -> page.say((l.zone().isEmpty() ? l.field() : l.field() + ", " + l.zone()) + ", " + l.kind()
-                        + ": " + say.say(l.reason())));
+                .forEach(l -> page.say((l.zone().isEmpty() ? l.field() : l.field() + ", " + l.zone()) + ", "
+                        + say.say(l.kind()) + ": " + say.say(l.reason())));
     }
 
     private void readings() {

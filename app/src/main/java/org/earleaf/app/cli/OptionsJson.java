@@ -25,7 +25,7 @@ final class OptionsJson {
         options.forEach(o -> list.add(option(o, metric)));
         List<Object> left = new ArrayList<>();
         leftOut.forEach(l -> left.add(
-                Json.object("kind", l.kind(), "reason", Words.in(metric).say(l.reason()))));
+                Json.object("kind", l.kind().word(), "reason", Words.in(metric).say(l.reason()))));
         return Json.object(
                 "field",
                 zone.field(),
@@ -46,7 +46,7 @@ final class OptionsJson {
         Rates rates = Rates.of(o, keys.isMetric());
         return keys.put("field", o.field())
                 .put("zone", o.zone())
-                .put("kind", o.kind())
+                .put("kind", o.kind().word())
                 .put("product", o.product())
                 .put("placement", o.placement().word())
                 .put("rate", rates.rate())

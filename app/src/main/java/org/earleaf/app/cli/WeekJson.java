@@ -36,9 +36,7 @@ final class WeekJson {
                 "left_out",
                 week.leftOut().stream().map(w -> leftOut(week, w, metric)).toList(),
                 "later",
-                week.later().stream()
-                        .map(l -> Json.object("field", l.place(), "kind", l.kind(), "date", l.date()))
-                        .toList(),
+                week.later().stream().map(WeekJson::later).toList(),
                 "total_usd",
                 plan.found().cost().total_usd(),
                 "loss_usd",
@@ -61,6 +59,10 @@ final class WeekJson {
                 week.notes().stream().map(Words.in(metric)::say).toList(),
                 "cautions",
                 List.of(Words.here().say(Cautions.LABEL)));
+    }
+
+    private static Map<String, @Nullable Object> later(Week.Later l) {
+        return Json.object("field", l.place(), "kind", l.kind().word(), "date", l.date());
     }
 
     /** The new plan with what it changes. */

@@ -89,6 +89,7 @@ public record LoadForm(
                 area(zone.area_ha(), format),
                 Double.isNaN(rate_m3m2) ? "" : FlowPart.RATE.text(rate_m3m2, format.isMetric()),
                 seen.map(Outlook::stage)
+                        .map(format::say)
                         .filter(s -> CropStages.find(zone.crop(), s).isPresent())
                         .orElse(""),
                 length(height_m, format.isMetric() ? "cm" : "in"),

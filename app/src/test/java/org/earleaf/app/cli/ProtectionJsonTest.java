@@ -12,6 +12,7 @@ import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.exchange.FarmFolder;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.Purpose;
 import org.earleaf.field.Zone;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -33,10 +34,10 @@ class ProtectionJsonTest {
         FarmDay day = Wiring.live().day(FARM, LocalDate.of(2026, 6, 30), false);
         ProtectionAnswer answer = day.protection(zone("Weir Sixty"));
         Option go = answer.proposed().orElseThrow();
-        assertThat(go.kind()).isEqualTo("fungicide");
+        assertThat(go.kind()).isEqualTo(Purpose.FUNGICIDE);
         assertThat(go.mayBeMade()).isTrue();
-        assertThat(answer.options()).anyMatch(o -> o.kind().contains("insecticide") && !o.mayBeMade());
-        assertThat(answer.leftOut()).extracting(ProtectionAnswer.LeftOut::kind).contains("insecticide");
+        assertThat(answer.options()).anyMatch(o -> o.kind().name().contains("INSECTICIDE") && !o.mayBeMade());
+        assertThat(answer.leftOut()).extracting(ProtectionAnswer.LeftOut::kind).contains(Purpose.INSECTICIDE);
         JsonNode json = JsonMapper.shared().readTree(Json.text(OptionsJson.option(go, false)));
         assertThat(json.propertyNames())
                 .contains("gain_usd_ac", "p10", "p90", "chance_it_pays", "bad_case_usd_ac", "break_even_usd_bu")

@@ -30,6 +30,7 @@ import org.earleaf.field.FieldPart;
 import org.earleaf.field.Hybrid;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
+import org.earleaf.field.Purpose;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
@@ -163,10 +164,10 @@ public class Fixture implements FarmDay {
                         new Brief.LeftOut(
                                 "Creek Bottom",
                                 "",
-                                "nitrogen",
+                                Purpose.NITROGEN,
                                 Said.text("Pays in 2 of 10 years: soybeans left enough.")),
                         new Brief.LeftOut(
-                                "Long Quarter", "west", "nitrogen", Said.text("A soil test first: see below."))),
+                                "Long Quarter", "west", Purpose.NITROGEN, Said.text("A soil test first: see below."))),
                 List.of(new Brief.ReadingWorthTaking(
                         "Long Quarter",
                         "west",
@@ -216,7 +217,7 @@ public class Fixture implements FarmDay {
                 TODAY,
                 trace,
                 new Outlook.Stand(
-                        "V" + (int) trace.at(today, Daily.COLLARS),
+                        Said.text("V" + (int) trace.at(today, Daily.COLLARS)),
                         trace.at(today, Daily.COLLARS),
                         new Spread(height * .91, height, height * 1.1)),
                 new Outlook.Ahead(spread, nni, new Spread(8600, 10400, 11900), Yield.Limit.NITROGEN),
@@ -330,7 +331,7 @@ public class Fixture implements FarmDay {
         double gained_kgHa = bushelsHa * 56 * Units.KG_PER_LB * Units.DRY_SHARE_OF_TRADE_CORN;
         return new Option(
                 FieldPart.of(zone),
-                "nitrogen",
+                Purpose.NITROGEN,
                 TODAY.plusDays(days),
                 new Option.Application("UAN 32", placement, kgHa, kgHa / .4242, true, "highboy"),
                 new Worth(

@@ -17,6 +17,7 @@ import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.RateUnit;
 import org.earleaf.field.FieldPart;
 import org.earleaf.field.Placement;
+import org.earleaf.field.Purpose;
 import org.earleaf.field.Zone;
 import org.earleaf.label.LabelLimit;
 import org.earleaf.label.ProductLabel;
@@ -71,7 +72,7 @@ final class FixtureSprays {
         return new ProtectionAnswer(
                 List.of(go, not),
                 Optional.of(go),
-                List.of(new ProtectionAnswer.LeftOut("insecticide", Said.text("No aphids were counted."), true)),
+                List.of(new ProtectionAnswer.LeftOut(Purpose.INSECTICIDE, Said.text("No aphids were counted."), true)),
                 List.of());
     }
 

@@ -58,7 +58,7 @@ public record CalendarRow(
         return new Say()
                 .text(format.area(o.zone().area_ha()))
                 .unit(format.areaUnit())
-                .text(", " + o.zone().soil().texture() + ", " + o.stage())
+                .text(", " + format.say(o.zone().soil().texture()) + ", " + format.say(o.stage()))
                 .done();
     }
 
@@ -129,7 +129,7 @@ public record CalendarRow(
 
     /** "50 lb N", or what else is put on. */
     static String what(Option o, Format format) {
-        return what(o.nitrogen_kgHa(), Phrases.capital(o.kind()), format);
+        return what(o.nitrogen_kgHa(), Phrases.capital(format.say(o.kind())), format);
     }
 
     static String what(Pass p, Format format) {

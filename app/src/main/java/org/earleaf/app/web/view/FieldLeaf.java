@@ -157,10 +157,10 @@ public record FieldLeaf(
                 Figure.STAGE,
                 o.leafCollars() > 0
                         ? new Say()
-                                .text(o.stage() + ", ")
+                                .text(format.say(o.stage()) + ", ")
                                 .markup(format.height(o.height_cm()))
                                 .done()
-                        : Markup.text(o.stage())));
+                        : Markup.text(format.say(o.stage()))));
         return all;
     }
 

@@ -90,7 +90,7 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
                 z.label(),
                 places.of(z),
                 ground(z, format),
-                o.stage(),
+                format.say(o.stage()),
                 o.leafCollars() > 0 ? format.height(o.height_cm()) : Markup.NONE,
                 format.nitrogen(SoilSums.of(o.trace(), o.today(), Cell.NITRATE)),
                 Phrases.shortDate(o.nShort()),

@@ -245,7 +245,8 @@ public record LoadView(
                         tell("page.load.nitrogen-over-leaves"),
                         format.words().say(s.said()),
                         s.within() ? Marks.done("within") : Marks.out(tell("page.load.not-allowed")))));
-        all.add(new Limit(tell("page.load.stage"), o.stage(), Marks.open(tell("page.load.look-again-at-the-field"))));
+        all.add(new Limit(
+                tell("page.load.stage"), format.say(o.stage()), Marks.open(tell("page.load.look-again-at-the-field"))));
         return all;
     }
 

@@ -10,6 +10,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.outlook.Outlook;
@@ -106,7 +107,7 @@ final class MorningHeadline {
     /** ": it runs short on Sunday", or the cost of waiting when it never does. */
     private static String reason(Brief brief, Option o, Format format) {
         if (!o.isNitrogen()) {
-            return ": " + o.kind();
+            return ": " + Words.here().say(o.kind());
         }
         Optional<LocalDate> shortOn =
                 MorningView.outlook(brief, o).map(Outlook::nShort).flatMap(s -> s.p50());

@@ -233,7 +233,8 @@ public record MorningView(
 
     private static List<LeftRow> leftOut(Brief brief, Format format) {
         return brief.leftOut().stream()
-                .map(l -> new LeftRow(label(l.field(), l.zone()), Phrases.capital(l.kind()), format.say(l.reason())))
+                .map(l -> new LeftRow(
+                        label(l.field(), l.zone()), Phrases.capital(format.say(l.kind())), format.say(l.reason())))
                 .toList();
     }
 

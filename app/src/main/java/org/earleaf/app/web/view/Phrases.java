@@ -12,6 +12,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.SprayMix;
 import org.earleaf.farm.RateUnit;
@@ -84,8 +85,8 @@ public final class Phrases {
         if (standing.isEmpty()) {
             return Optional.empty();
         }
-        String first = standing.get(0).stage();
-        String last = standing.get(standing.size() - 1).stage();
+        String first = Words.here().say(standing.get(0).stage());
+        String last = Words.here().say(standing.get(standing.size() - 1).stage());
         return Optional.of(first.equals(last) ? first : tell("page.phrases.to", "first", first, "last", last));
     }
 
@@ -96,7 +97,7 @@ public final class Phrases {
     /** "40 lb N/ac"; of a spray what it is against. */
     static Markup rate(Option option, Format format) {
         if (!option.isNitrogen()) {
-            return new Say().strong(capital(option.kind())).done();
+            return new Say().strong(capital(format.say(option.kind()))).done();
         }
         return new Say()
                 .strong(format.nitrogen(option.nitrogen_kgHa()))

@@ -168,7 +168,7 @@ public record WalkView(
             case NITRATE -> ppm(o, Cell.NITRATE);
             case AMMONIUM -> ppm(o, Cell.AMMONIUM);
             case HEIGHT -> stands ? format.length(o.height_cm().p50()) : "";
-            case STAGE -> stands ? o.stage() : "";
+            case STAGE -> stands ? format.say(o.stage()) : "";
             case STAND -> format.plants(zone.planting().population_m2()).replace(",", "");
             case RAIN -> format.rain(t.at(k, Daily.RAIN));
             default -> "";

@@ -121,7 +121,7 @@ final class WhyInputs {
         Outlook o = day.outlook(zone);
         int today = o.today();
         return List.of(
-                new Input(tell("page.why-inputs.stage"), o.stage(), model()),
+                new Input(tell("page.why-inputs.stage"), format.say(o.stage()), model()),
                 new Input(
                         tell("page.why-inputs.height"),
                         tell(

@@ -143,7 +143,8 @@ public record WhyView(
                 choice.map(c -> ofChoice(figure, c, day, format)).orElse(tell("page.why.no-pass-is-offered"));
             case SHORT -> CalendarRow.shortOn(o.nShort()).replaceFirst("^short ", "");
             case YIELD -> made(o.yield_kgHa(), format);
-            case STAGE -> o.stage() + ", " + format.length(o.height_cm().p50()) + " " + format.lengthUnit();
+            case STAGE ->
+                format.say(o.stage()) + ", " + format.length(o.height_cm().p50()) + " " + format.lengthUnit();
             case SOIL ->
                 tell(
                         "page.why.today",
