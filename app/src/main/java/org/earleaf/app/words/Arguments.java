@@ -17,7 +17,8 @@ import org.earleaf.units.Said;
 /**
  * What a message gets for an argument. A value {@code rate} is there as {@code rate}, and in further forms as
  * {@code rate_FORM}: number, unit, value (for plurals), fine, fine_number of a quantity; the forms of {@link DateForms} of
- * a date; or, comma, count of a list; name of a constant.
+ * a date; or, comma, count of a list; name of a constant; spelled of a count ("three"), opening ("Three") where it is the
+ * first word of a sentence.
  */
 final class Arguments {
     private static final int TEN = 10;
@@ -43,6 +44,9 @@ final class Arguments {
             return "time".equals(form)
                     ? Optional.of(words.dates().clock(time.toLocalTime()))
                     : words.dates().find(time, form).map(Object.class::cast);
+        }
+        if (value instanceof Integer count && (form.equals("spelled") || form.equals("opening"))) {
+            return Optional.of(words.numbers().spelled(count, form.equals("opening")));
         }
         if (value instanceof Enum<?> constant && form.equals("name")) {
             return Optional.of(constant.name());

@@ -2,6 +2,7 @@
 package org.earleaf.app.words;
 
 import com.ibm.icu.text.MessageFormat;
+import com.ibm.icu.text.MessagePattern;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -14,6 +15,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 
@@ -22,6 +24,7 @@ public final class Catalogue {
     private final Locale locale;
     private final Map<String, String> texts;
     private final Map<String, MessageFormat> parsed = new ConcurrentHashMap<>();
+    private final Map<String, Set<String>> names = new ConcurrentHashMap<>();
 
     private Catalogue(Locale locale, Map<String, String> texts) {
         this.locale = locale;
@@ -67,6 +70,20 @@ public final class Catalogue {
     /** The message as it stands in the file. */
     public Optional<String> findText(String key) {
         return Optional.ofNullable(texts.get(key));
+    }
+
+    /** Names of values that the message asks for, those inside of plurals and choices too. */
+    Set<String> names(String key) {
+        return names.computeIfAbsent(key, k -> {
+            MessagePattern pattern = new MessagePattern(texts.get(k));
+            Set<String> found = new TreeSet<>();
+            for (int i = 0; i < pattern.countParts(); i++) {
+                if (pattern.getPartType(i) == MessagePattern.Part.Type.ARG_NAME) {
+                    found.add(pattern.getSubstring(pattern.getPart(i)));
+                }
+            }
+            return found;
+        });
     }
 
     /** The message, its marks (see {@link Marks}) already set; a copy, since formats hold state. */

@@ -1,15 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.words;
 
+import com.ibm.icu.lang.UCharacter;
 import com.ibm.icu.number.LocalizedNumberFormatter;
 import com.ibm.icu.number.NumberFormatter;
 import com.ibm.icu.number.Precision;
+import com.ibm.icu.text.RuleBasedNumberFormat;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
 
 /** Numbers by language: thousands parted, a true minus sign, never "-0". */
 final class Numbers {
+    private static final int MOST_SPELLED = 12;
+
     private final Locale locale;
 
     Numbers(Locale locale) {
@@ -39,5 +43,14 @@ final class Numbers {
 
     String text(BigDecimal rounded) {
         return sign(rounded) + digits(rounded);
+    }
+
+    /** A count in a word up to twelve, in digits beyond. */
+    String spelled(int count, boolean opening) {
+        if (count < 0 || count > MOST_SPELLED) {
+            return text(BigDecimal.valueOf(count));
+        }
+        String word = new RuleBasedNumberFormat(locale, RuleBasedNumberFormat.SPELLOUT).format(count);
+        return opening ? UCharacter.toTitleCase(locale, word, null) : word;
     }
 }

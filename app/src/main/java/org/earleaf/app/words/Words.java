@@ -184,7 +184,7 @@ public final class Words {
         }
         MessageFormat message = found.get();
         Map<String, Object> told = new HashMap<>();
-        for (String name : message.getArgumentNames()) {
+        for (String name : catalogue.names(key)) {
             int form = name.indexOf('_');
             Object value = values.get(form < 0 ? name : name.substring(0, form));
             Optional<Object> shown =

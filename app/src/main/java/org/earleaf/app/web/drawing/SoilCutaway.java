@@ -309,13 +309,17 @@ public final class SoilCutaway {
             double b = frame.x(p.to_in()) - 2;
             ink.path("M" + n(a) + " " + n(y - 5) + "v6H" + n(b) + "v-6", "kn");
         }
-        ink.label(frame.x(ground.row_in(0)), y + 20, "mid", "row");
+        ink.label(frame.x(ground.row_in(0)), y + 20, "mid", tell("page.soil-cutaway.row"));
         ink.put("<text class=\"mid\" x=\"")
                 .put(frame.x(ground.spacing_in()))
                 .put("\" y=\"")
                 .put(y + 20);
-        ink.put("\">between<tspan class=\"only-w\"> rows</tspan></text>");
-        ink.label(frame.x(ground.row_in(1)), y + 20, "mid", "row");
+        ink.put("\"><tspan class=\"only-n\">")
+                .put(Markup.escape(tell("page.soil-cutaway.between")))
+                .put("</tspan><tspan class=\"only-w\">")
+                .put(Markup.escape(tell("page.soil-cutaway.between-rows")))
+                .put("</tspan></text>");
+        ink.label(frame.x(ground.row_in(1)), y + 20, "mid", tell("page.soil-cutaway.row"));
     }
 
     private static String n(double v) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.drawing;
 
+import static org.earleaf.app.words.Words.tell;
+
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.soil.SoilProfile;
@@ -13,7 +15,6 @@ import org.earleaf.soil.SoilWater;
  */
 public record Wetness(double share) {
     private static final double SHADES_AT_CAPACITY = 4.4;
-    private static final String[] WORDS = {"dry", "dry", "fair", "fair", "moist", "wet"};
 
     public static Wetness of(SeasonTrace trace, SoilProfile soil, int day, int column, int layer) {
         return of(trace, soil, day, column, layer, layer + 1);
@@ -38,6 +39,11 @@ public record Wetness(double share) {
     }
 
     public String word() {
-        return WORDS[shade()];
+        return switch (shade()) {
+            case 0, 1 -> tell("wetness.dry");
+            case 2, 3 -> tell("wetness.fair");
+            case 4 -> tell("wetness.moist");
+            default -> tell("wetness.wet");
+        };
     }
 }

@@ -6,7 +6,6 @@ import static org.earleaf.app.words.Words.tell;
 import java.time.LocalDate;
 import java.util.function.ToDoubleFunction;
 import org.earleaf.app.web.text.Markup;
-import org.earleaf.app.words.Dates;
 
 /** The chance of a workable day as a bar a day: solid as far as the weather is observed or forecast, open after. */
 public final class WorkBars {
@@ -44,13 +43,21 @@ public final class WorkBars {
         ink.lineAt(0, BASE, 100, BASE, "kn");
         double usual = span.morning(forecastTo.plusDays(1));
         if (usual > span.share(70)) {
-            ink.labelAt(0, 41, "so", usual > span.share(150) ? tell("page.work-bars.observed-forecast") : "forecast");
+            ink.labelAt(
+                    0,
+                    41,
+                    "so",
+                    usual > span.share(150)
+                            ? tell("page.work-bars.observed-forecast")
+                            : tell("page.work-bars.forecast"));
         }
         if (usual < 100 - span.share(100)) {
-            String season =
-                    span.isDaily() ? tell("page.work-bars.for", "month", Dates.month(forecastTo.plusDays(7))) : "";
-            ink.labelAt(usual, 41, "so", "usual" + season);
+            ink.labelAt(usual, 41, "so", usual(span, forecastTo.plusDays(7)));
         }
         return ink.close("svg").done();
+    }
+
+    private static String usual(DaySpan span, LocalDate day) {
+        return span.isDaily() ? tell("page.work-bars.usual-for", "day", day) : tell("page.work-bars.usual");
     }
 }

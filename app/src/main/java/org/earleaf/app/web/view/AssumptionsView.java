@@ -40,12 +40,7 @@ public record AssumptionsView(
         int all = Parameter.values().length;
         String data = flagged.isEmpty()
                 ? tell("page.assumptions.nothing-in-this-farms-data")
-                : tell(
-                        "page.assumptions.what-was-filled-in-or",
-                        "count",
-                        Phrases.capital(Phrases.count(flagged.size(), "remark")),
-                        "more",
-                        flagged.size() == 1 ? tell("page.assumptions.says") : tell("page.assumptions.say"));
+                : tell("page.assumptions.what-was-filled-in-or", "n", flagged.size());
         return new AssumptionsView(
                 new Say()
                         .sentence(tell(

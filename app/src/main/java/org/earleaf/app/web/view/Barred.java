@@ -43,7 +43,7 @@ record Barred(String name, Markup state, String reason) {
     }
 
     private static Barred of(Farm farm, Outlook outlook, Placement p, LocalDate date, Format format) {
-        String name = Phrases.capital(p.word());
+        String name = Phrases.capital(format.say(p));
         List<Rig> rigs = farm.rigs().stream()
                 .filter(r -> !r.isTender() && r.placements().contains(p))
                 .toList();

@@ -92,8 +92,8 @@ public record CalendarRow(
                 lines,
                 o.nShort(),
                 List.of(
-                        new Event("silk", o.calendar().silk()),
-                        new Event("ripe", o.calendar().maturity())),
+                        new Event(tell("page.calendar-row.silk"), o.calendar().silk()),
+                        new Event(tell("page.calendar-row.ripe"), o.calendar().maturity())),
                 turns.stream()
                         .map(s -> new Turn(
                                 s.date(), s.rig().toLowerCase(java.util.Locale.US) + " " + Dates.tight(s.date())))

@@ -196,7 +196,7 @@ public record CalendarView(
                                 Dates.brief(o.date()),
                                 MorningView.label(o.field(), o.zone()),
                                 CalendarRow.what(o, format) + ", " + Phrases.where(o.placement()) + ", " + o.rig(),
-                                "proposed")));
+                                tell("page.calendar.proposed"))));
             }
         }
 

@@ -59,7 +59,7 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
                     .sentence(
                             corn.size() == 1
                                     ? tell("page.fields.the-field-is-not-likely")
-                                    : tell("page.fields.none-of-the-fields-is", "corn", Phrases.number(corn.size())))
+                                    : tell("page.fields.none-of-the-fields-is", "n", corn.size()))
                     .done();
         }
         String name = corn.get(0).zone().label();
@@ -67,21 +67,9 @@ public record FieldsView(String date, Markup headline, List<Row> rows) {
                 ? tell("page.fields.first-about", "name", name, "longDay", Dates.weekday(first.get()))
                 : tell("page.fields.has-been-short-since", "name", name, "longDay", Dates.weekday(first.get()));
         String which = likely == corn.size()
-                ? (corn.size() == 1
-                        ? tell("page.fields.the-field-is")
-                        : tell("page.fields.all-are", "count", Phrases.count(corn.size(), "field")))
-                : tell(
-                        "page.fields.of",
-                        "number",
-                        Phrases.capital(Phrases.number((int) likely)),
-                        "count",
-                        Phrases.count(corn.size(), "field"),
-                        "more",
-                        likely == 1 ? "is" : "are");
-        return new Say()
-                .sentence(tell("page.fields.likely-to-run-short-of", "which", which))
-                .sentence(when)
-                .done();
+                ? tell("page.fields.all-likely", "n", corn.size())
+                : tell("page.fields.some-likely", "likely", (int) likely, "n", corn.size());
+        return new Say().sentence(which).sentence(when).done();
     }
 
     private static Row row(Outlook o, Places places, Format format) {

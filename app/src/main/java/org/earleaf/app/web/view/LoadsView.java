@@ -78,7 +78,7 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
     private static Markup headline(List<Tank> open) {
         Tank first = open.get(0);
         return new Say()
-                .sentence(tell("page.loads.in-hand", "count", Phrases.capital(Phrases.count(open.size(), "load"))))
+                .sentence(tell("page.loads.in-hand", "n", open.size()))
                 .sentence(
                         tell("page.loads.next"),
                         tell(
@@ -130,15 +130,10 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
         return now == 0
                 ? new Say()
                         .sentence(tell("page.loads.today"), tell("page.loads.nothing-to-load"))
-                        .sentence(tell(
-                                "page.loads.in-the-next-days",
-                                "count",
-                                Phrases.capital(Phrases.count(all, "pass").replace("passs", "passes"))))
+                        .sentence(tell("page.loads.in-the-next-days", "n", all))
                         .done()
                 : new Say()
-                        .sentence(
-                                tell("page.loads.today"),
-                                tell("page.loads.load-for", "count", Phrases.count(now, "field")))
+                        .sentence(tell("page.loads.today"), tell("page.loads.load-for", "n", now))
                         .done();
     }
 
@@ -161,9 +156,7 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
             LoadView.Job job = LoadView.job(day, zone, o, format);
             int n = job.plan().loads().size();
             String each = Amounts.volume(job.plan().loads().get(0).volume_m3(), format.isMetric());
-            return n == 1
-                    ? tell("page.loads.one-of", "each", each)
-                    : tell("page.loads.of", "n", Phrases.number(n), "each", each);
+            return tell("page.loads.of", "n", n, "each", each);
         } catch (EarleafException cannot) {
             return format.words().told(cannot.problems().get(0)).todo();
         }

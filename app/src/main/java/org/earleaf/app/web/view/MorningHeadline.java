@@ -74,10 +74,7 @@ final class MorningHeadline {
                         Phrases.where(first.placement()),
                         "field",
                         MorningView.label(first.field(), first.zone()))
-                : tell(
-                        "page.morning-headline.spray-against-disease-and",
-                        "count",
-                        Phrases.count(sprays.size(), "field"));
+                : tell("page.morning-headline.spray-against-disease-and", "n", sprays.size());
     }
 
     private static Say nitrogen(Brief brief, List<Option> today, Format format) {
@@ -95,12 +92,7 @@ final class MorningHeadline {
         return new Say()
                 .sentence(
                         tell("page.morning-headline.today"),
-                        tell(
-                                "page.morning-headline.put-nitrogen-on-2",
-                                "where",
-                                where,
-                                "count",
-                                Phrases.count(today.size(), "field")))
+                        tell("page.morning-headline.put-nitrogen-on-2", "where", where, "n", today.size()))
                 .sentence(tell("page.morning-headline.first", "name", name, "why", why));
     }
 
@@ -143,9 +135,6 @@ final class MorningHeadline {
         }
         return likely == 0
                 ? tell("page.morning-headline.no-field-is-likely-to")
-                : tell(
-                        "page.morning-headline.may-run-short-but-no",
-                        "count",
-                        Phrases.capital(Phrases.count((int) likely, "field")));
+                : tell("page.morning-headline.may-run-short-but-no", "n", (int) likely);
     }
 }

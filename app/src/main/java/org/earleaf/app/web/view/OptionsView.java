@@ -197,7 +197,7 @@ public record OptionsView(
                         best,
                         scale,
                         format,
-                        o -> Phrases.capital(o.placement().word()) + ", " + o.rig() + ", "
+                        o -> Phrases.capital(format.say(o.placement())) + ", " + o.rig() + ", "
                                 + format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit()));
     }
 

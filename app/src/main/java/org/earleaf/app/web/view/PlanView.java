@@ -216,7 +216,7 @@ public record PlanView(
 
     /** "40 lb N/ac as UAN 28, 13.4 gal/ac, row-base dribble". */
     static String what(Option o, Format format) {
-        String how = ", " + o.placement().word();
+        String how = ", " + format.say(o.placement());
         return o.isNitrogen()
                 ? tell(
                         "page.plan.as",

@@ -75,7 +75,7 @@ public final class ReadingKinds {
     /** The unit that stands beside the box. */
     public static String unit(Kind kind, Format format) {
         return switch (kind) {
-            case NITRATE, AMMONIUM -> "ppm";
+            case NITRATE, AMMONIUM -> tell("unit.ppm");
             case STAGE -> "";
             case HEIGHT -> format.lengthUnit();
             case STAND -> format.isMetric() ? "plants/m2" : "plants/ac";

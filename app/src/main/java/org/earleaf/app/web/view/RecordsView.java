@@ -114,10 +114,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
                     .done();
         }
         return new Say()
-                .sentence(tell(
-                        "page.records.on-record",
-                        "count",
-                        Phrases.capital(Phrases.count(count, "entry").replace("entrys", "entries"))))
+                .sentence(tell("page.records.on-record", "n", count))
                 .sentence(tell("page.records.none-has-been-changed-since"))
                 .done();
     }

@@ -15,11 +15,10 @@ import org.earleaf.app.words.Amounts;
 import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Rig;
-import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
 import org.earleaf.load.LoadSheet;
-import org.earleaf.rig.FlowPart;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Measure;
 
 /** The farm's rigs, and how they are set for the passes that are proposed. */
 public record RigsView(String date, Markup headline, List<Setting> sets, List<Row> rigs) {
@@ -109,23 +108,18 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
                 o.rig(),
                 s.map(k -> format.words().say(k.outlet())).orElse(""),
                 s.map(k -> tell(
-                                "page.rigs.to",
-                                "figure",
-                                figure(FlowPart.SPEED, k.speed_ms(), 1, format),
-                                "outside",
-                                Format.number(FlowPart.SPEED.outside(k.slowest_ms(), metric), 1),
-                                "outside2",
-                                Format.number(FlowPart.SPEED.outside(k.fastest_ms(), metric), 1)))
+                                "page.rigs.speed-and-range",
+                                "speed",
+                                Measure.SPEED.of(k.speed_ms()),
+                                "from",
+                                Measure.SPEED.of(k.slowest_ms()),
+                                "to",
+                                Measure.SPEED.of(k.fastest_ms())))
                         .orElse(""),
-                s.map(k -> figure(FlowPart.PRESSURE, k.pressure_Pa(), 0, format))
+                s.map(k -> format.words().say(Measure.PRESSURE.of(k.pressure_Pa())))
                         .orElse(""),
-                s.map(k -> figure(FlowPart.FLOW, k.flow_m3s(), 2, format)).orElse(""),
+                s.map(k -> format.words().say(Measure.FLOW.of(k.flow_m3s()))).orElse(""),
                 why);
-    }
-
-    private static String figure(FlowPart part, double inside, int decimals, Format format) {
-        String text = part.text(inside, format.isMetric());
-        return Format.number(part.outside(inside, format.isMetric()), decimals) + text.substring(text.indexOf(' '));
     }
 
     private static Row row(Rig r, Format format) {
@@ -139,12 +133,12 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
                 r.tank_m3() > 0 ? Amounts.volume(r.tank_m3(), metric) : "",
                 r.pace().fastest_ms() > 0
                         ? tell(
-                                "page.rigs.to-2",
-                                "outside",
-                                Format.number(FlowPart.SPEED.outside(r.pace().slowest_ms(), metric), 0),
-                                "figure",
-                                figure(FlowPart.SPEED, r.pace().fastest_ms(), 0, format))
+                                "page.rigs.speeds",
+                                "from",
+                                Measure.SPEED.of(r.pace().slowest_ms()),
+                                "to",
+                                Measure.SPEED.of(r.pace().fastest_ms()))
                         : "",
-                r.placements().stream().sorted().map(Placement::word).collect(Collectors.joining(", ")));
+                r.placements().stream().sorted().map(format::say).collect(Collectors.joining(", ")));
     }
 }

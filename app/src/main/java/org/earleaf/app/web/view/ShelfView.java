@@ -77,15 +77,10 @@ public record ShelfView(Markup headline, List<Good> goods) {
                 .flatMap(g -> g.labels().stream())
                 .filter(LabelFacts.Label::waiting)
                 .count();
-        Say say = new Say()
-                .sentence(tell(
-                        "page.shelf.on-the-shelf", "count", Phrases.capital(Phrases.count(goods.size(), "product"))));
+        Say say = new Say().sentence(tell("page.shelf.on-the-shelf", "n", goods.size()));
         return waiting == 0
                 ? say.done()
-                : say.sentence(tell(
-                                "page.shelf.to-be-looked-at-again",
-                                "count",
-                                Phrases.capital(Phrases.count((int) waiting, "label"))))
+                : say.sentence(tell("page.shelf.to-be-looked-at-again", "n", (int) waiting))
                         .done();
     }
 
@@ -164,11 +159,11 @@ public record ShelfView(Markup headline, List<Good> goods) {
                     s.lot().isEmpty() ? tell("page.shelf.no-number") : s.lot(),
                     s.place(),
                     amount(onHand, mass, s.unit(), format.isMetric()),
-                    held ? amount(onHand - left, mass, s.unit(), format.isMetric()) : "nothing",
-                    left < -NEAR ? "short" : amount(left, mass, s.unit(), format.isMetric()),
+                    held ? amount(onHand - left, mass, s.unit(), format.isMetric()) : tell("page.shelf.nothing"),
+                    left < -NEAR ? tell("page.shelf.short") : amount(left, mass, s.unit(), format.isMetric()),
                     left < -NEAR
                             ? Marks.out(tell("page.shelf.less-than-was-drawn"))
-                            : held ? Marks.soon("held") : Marks.done("free")));
+                            : held ? Marks.soon(tell("page.shelf.held")) : Marks.done(tell("page.shelf.all-free"))));
         }
         return lots;
     }

@@ -6,9 +6,7 @@ import static org.earleaf.app.words.Words.tell;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.words.Dates;
@@ -20,6 +18,7 @@ import org.earleaf.field.Zone;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.units.Measure;
 import org.earleaf.weather.WeatherDay;
 import org.earleaf.weather.WeatherSeries;
 
@@ -238,14 +237,16 @@ final class WhyInputs {
                         you()),
                 new Input(
                         tell("page.why-inputs.rows-before-tillage-drainage"),
-                        format.length(100 * zone.rowSpacing_m()) + " " + format.lengthUnit() + ", "
-                                + Stream.of(
-                                                zone.seedbed().previousCrop(),
-                                                zone.seedbed().tillage(),
-                                                zone.land().drainage())
-                                        .map(t -> t.toString().toLowerCase(Locale.US))
-                                        .reduce((a, b) -> a + ", " + b)
-                                        .orElse(""),
+                        tell(
+                                "page.why-inputs.seedbed",
+                                "rows",
+                                Measure.SPAN.of(zone.rowSpacing_m()),
+                                "crop",
+                                zone.seedbed().previousCrop(),
+                                "tillage",
+                                zone.seedbed().tillage(),
+                                "drainage",
+                                zone.land().drainage()),
                         you()));
     }
 
