@@ -2,11 +2,7 @@
 package org.earleaf.entry;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import org.earleaf.farm.Rig;
-import org.earleaf.soil.Horizon;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Problem;
 
@@ -18,26 +14,10 @@ public final class Checks {
     /** Shares are typed with two digits. */
     private static final double SHARES_ROUNDING = 0.011;
 
-    private static final double PERCENT_ROUNDING = 1e-6;
     private static final int POSSIBLE_FROM = 32;
     private static final int POSSIBLE_TO = 243;
 
     private Checks() {}
-
-    /** Of a rig: fastest above slowest, highest pressure above lowest, and sprays in no lower corn than it clears. */
-    public static List<Problem> rig(Rig rig) {
-        List<Problem> found = new ArrayList<>();
-        if (rig.pace().slowest_ms() > rig.pace().fastest_ms()) {
-            found.add(Gathered.problem("range.turned", "speed_max", ""));
-        }
-        if (rig.boom().lowest_Pa() > rig.boom().highest_Pa()) {
-            found.add(Gathered.problem("range.turned", "pressure_max", ""));
-        }
-        if (rig.clearance().spray_m() < rig.clearance_m()) {
-            found.add(Gathered.problem("rig.spray-clearance-below-clearance", "spray_clearance", ""));
-        }
-        return found;
-    }
 
     /** Of a count: whole. */
     public static Optional<Problem> whole(double count, String part) {
@@ -52,19 +32,6 @@ public final class Checks {
         return Math.abs(sum - 1) > SHARES_ROUNDING
                 ? Optional.of(Gathered.problem("product.shares-not-one", "urea_share", Figure.text(sum, 4)))
                 : Optional.empty();
-    }
-
-    /** Of a horizon: sand and clay no more than all of it, and a bottom below its top. */
-    public static List<Problem> horizon(Horizon h) {
-        List<Problem> found = new ArrayList<>();
-        double both = h.sand_pct() + h.clay_pct();
-        if (both > 100 + PERCENT_ROUNDING) {
-            found.add(Gathered.problem("soil.sand-and-clay-above-all", "clay", Figure.text(both, 4) + " %"));
-        }
-        if (h.top_mm() >= h.bottom_mm()) {
-            found.add(Gathered.problem("soil.depths-turned", "bottom", ""));
-        }
-        return found;
     }
 
     /** Of corn: planted between February and August. */

@@ -27,6 +27,10 @@ final class Gathered {
         remarks.add(new Entered.Remark(part, said));
     }
 
+    void add(Problem problem) {
+        problems.add(problem);
+    }
+
     void add(EarleafException wrong) {
         problems.addAll(wrong.problems());
     }

@@ -2,10 +2,10 @@
 package org.earleaf.exchange;
 
 import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,6 +17,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.earleaf.entry.Allowed;
+import org.earleaf.entry.Parts;
+import org.earleaf.entry.PriceEntry;
 import org.earleaf.entry.Ranges;
 import org.earleaf.entry.YesNo;
 import org.earleaf.exchange.table.Column;
@@ -25,6 +27,7 @@ import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
+import org.earleaf.exchange.table.Texts;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Setting;
@@ -36,13 +39,6 @@ import org.earleaf.weather.Site;
 
 /** farm.csv: what there is once for the whole business, as key and value. */
 final class FarmCsv {
-    /** Drying, hauling and storage; common practice, no source. */
-    private static final double USUAL_HARVEST_COST_USDBU = 0.25;
-    /** Price of nitrogen where none is given; common practice, no source. */
-    private static final double USUAL_NITROGEN_USDKG = 0.60 / Units.KG_PER_LB;
-
-    private static final String UAN = "uan_price";
-
     /** What farm.csv says. */
     record Head(String name, Site site, ZoneId timeZone, Prices prices, Settings settings) {}
 
@@ -93,15 +89,9 @@ final class FarmCsv {
                 required("longitude", Measures.DEGREES, Ranges.LONGITUDE),
                 required("elevation", Measures.ELEVATION_M, Ranges.ELEVATION));
         Optional<ZoneId> zone = timeZone();
-        double corn = required("corn_price", Measures.CORN_USDBU, Ranges.CORN_PRICE);
-        double harvest = optional("harvest_cost", Measures.CORN_USDBU, Ranges.HARVEST_COST)
-                .orElseGet(() -> assumed("harvest_cost_usd_bu", USUAL_HARVEST_COST_USDBU, USUAL_HARVEST_COST_USDBU));
-        Map<String, Double> products = productPrices();
-        double nitrogen =
-                optional("n_price", Measures.USD_KG, Ranges.NITROGEN_PRICE).orElseGet(() -> nitrogenPrice(products));
+        Prices prices = PriceEntry.of(new KeyParts());
         Map<Setting, Double> settings = settings();
         List.copyOf(keys.keySet()).forEach(this::unknown);
-        Prices prices = new Prices(corn, harvest, nitrogen, products);
         return whole && zone.isPresent()
                 ? Optional.of(new Head(name, site, zone.get(), prices, new Settings(settings)))
                 : Optional.empty();
@@ -150,33 +140,77 @@ final class FarmCsv {
         return OptionalDouble.of(yes.get() ? 1 : 0);
     }
 
-    private double nitrogenPrice(Map<String, Double> products) {
-        Double uan = products.get("UAN 32");
-        return uan != null
-                ? uan
-                : assumed("n_price_usd_lb", USUAL_NITROGEN_USDKG * Units.KG_PER_LB, USUAL_NITROGEN_USDKG);
-    }
-
-    private double assumed(String key, double shown, double value) {
-        findings.flag(Place.of(sheet.name()), key, "no key " + key + "; " + shown + " is taken");
-        return value;
-    }
-
-    /** Prices of the built-in products; one price for UAN stands for every strength by its nitrogen. */
-    private Map<String, Double> productPrices() {
-        Map<String, Double> prices = new HashMap<>();
-        NitrogenProduct uan32 = NitrogenProduct.findBuiltIn("UAN 32").orElseThrow();
-        OptionalDouble uan = optional(UAN, perKg(uan32), Ranges.FERTILIZER_PRICE);
-        for (NitrogenProduct product : NitrogenProduct.builtIn()) {
-            String key = product.name().toLowerCase(Locale.ROOT).replace(' ', '_') + "_price";
-            OptionalDouble own = optional(key, perKg(product), Ranges.FERTILIZER_PRICE);
-            if (own.isPresent()) {
-                prices.put(product.name(), own.getAsDouble() / product.nitrogen_share());
-            } else if (uan.isPresent() && product.name().startsWith("UAN")) {
-                prices.put(product.name(), uan.getAsDouble() / uan32.nitrogen_share());
-            }
+    /** Prices by their keys, each of which names the unit of its value. */
+    private final class KeyParts implements Parts {
+        @Override
+        public String text(String part) {
+            return keys.entrySet().stream()
+                    .filter(key -> measure(part).find(part, key.getKey()).isPresent())
+                    .map(key -> key.getValue().cell(value))
+                    .findFirst()
+                    .orElse("");
         }
-        return prices;
+
+        @Override
+        public double number(String part, Allowed allowed) {
+            return find(part, measure(part), allowed).orElse(Double.NaN);
+        }
+
+        @Override
+        public double number(String part, Allowed allowed, double usual) {
+            return find(part, measure(part), allowed).orElseGet(() -> {
+                Measure.Unit first = measure(part).first();
+                String key = part + "_" + first.ending();
+                String shown = Texts.number(first.entered(usual));
+                findings.flag(Place.of(sheet.name()), key, "no key " + key + "; " + shown + " is taken");
+                return usual;
+            });
+        }
+
+        @Override
+        public double needed(String part, Allowed allowed) {
+            return required(part, measure(part), allowed);
+        }
+
+        @Override
+        public Optional<LocalDate> date(String part) {
+            return Optional.empty();
+        }
+
+        @Override
+        public void refuse(Problem problem) {
+            whole = false;
+            findings.problem(Place.of(sheet.name()), problem);
+        }
+
+        @Override
+        public void remark(String part, Said said) {
+            findings.flag(Place.of(sheet.name()), said);
+        }
+
+        @Override
+        public void assumed(String part, String word) {
+            remark(part, Said.text(word));
+        }
+
+        @Override
+        public boolean isGood() {
+            return whole;
+        }
+    }
+
+    private static Measure measure(String part) {
+        if (part.equals("n_price")) {
+            return Measures.USD_KG;
+        }
+        if (part.equals(PriceEntry.UAN)) {
+            return perKg(NitrogenProduct.findBuiltIn("UAN 32").orElseThrow());
+        }
+        return NitrogenProduct.builtIn().stream()
+                .filter(product -> PriceEntry.part(product).equals(part))
+                .findFirst()
+                .map(FarmCsv::perKg)
+                .orElse(Measures.CORN_USDBU);
     }
 
     /** Money for a kilogram of product. */

@@ -20,6 +20,7 @@ import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Tillage;
+import org.earleaf.mix.MixForm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -76,6 +77,6 @@ class FarmFolderReferenceTest {
                 org.earleaf.field.Disease.words());
         assertThat(text).contains(words.split(", "));
         assertThat(text.toUpperCase(java.util.Locale.ROOT))
-                .contains(Formulation.words().split(" "));
+                .contains(MixForm.codes().toArray(String[]::new));
     }
 }

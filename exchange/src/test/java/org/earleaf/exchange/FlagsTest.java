@@ -45,7 +45,7 @@ class FlagsTest {
                 .singleElement()
                 .extracting(f -> f.what().toString())
                 .asString()
-                .containsAnyOf("is taken", "flag.soil-clamped");
+                .containsAnyOf("is taken", "flag.soil-clamped", "field.planting-brought-in");
     }
 
     static Stream<Clamp> values_outside_the_range_of_the_model_are_brought_in_and_flagged() {

@@ -6,14 +6,13 @@ import static org.earleaf.app.words.Words.tell;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.words.Words;
+import org.earleaf.entry.Draft;
 import org.earleaf.entry.Ranges;
+import org.earleaf.entry.RigEntry;
 import org.earleaf.entry.SetupEntry;
 import org.earleaf.farm.Rig;
-import org.earleaf.farm.RigId;
-import org.earleaf.field.Placement;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.rig.Setup;
@@ -81,18 +80,8 @@ final class RigFind {
             throw new EarleafException(
                     Problem.of("rig-find.rig-with-a-farm-or", Said.text("--find"), Said.of("found.no-rig")));
         }
-        double[] pressure_Pa = pressures_Pa();
-        double[] speed_ms = SetupEntry.range(speeds, Ranges.SPEED, "--speeds");
-        double no = Double.NaN;
-        return new Rig(
-                RigId.called(tell("cli.rig-find.the-rig")),
-                "self-propelled",
-                new Rig.Clearance(no, Double.NaN),
-                new Rig.Boom(Ranges.WIDTH.read(boom, "--boom"), 1, pressure_Pa[0], pressure_Pa[1]),
-                new Rig.Tank(Ranges.TANK.read(tank, "--tank"), 0, 0),
-                new Rig.Pace(speed_ms[0], speed_ms[1], no),
-                Set.of(Placement.values()),
-                no);
+        Draft draft = Draft.of("width", boom, "tank", tank, "speeds", speeds, "pressures", pressures);
+        return RigEntry.machine(draft, tell("cli.rig-find.the-rig")).orThrow();
     }
 
     static void print(RigSetup.Answer answer, boolean metric, PrintWriter out) {

@@ -263,6 +263,49 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
         return new Refusal("rig", column + " " + cell + " " + option + " " + text, code, doors);
     }
 
+    /** What is asked of a boom beyond one outlet; there is no file of it. */
+    static Refusal boom(String code, String option, String text) {
+        Map<String, Door> doors = new TreeMap<>();
+        doors.put(COMMAND, at -> {
+            Map<String, String> options = parts(
+                    Map.of(
+                            "rate",
+                            "15 gal/ac",
+                            "speed",
+                            "10 mph",
+                            "width",
+                            "20 in",
+                            "size",
+                            "08",
+                            "pressure",
+                            "40 psi"),
+                    option,
+                    text);
+            if (!option.equals("pulses")) {
+                options.remove("pressure");
+            }
+            List<String> args = new ArrayList<>(List.of("rig", "--json"));
+            options.forEach((name, value) -> args.add("--" + name + "=" + value));
+            return at.command(args.toArray(String[]::new));
+        });
+        return new Refusal("boom", option + " " + text, code, doors);
+    }
+
+    /** A recipe in a file of its own, of which a load is asked for. */
+    static Refusal recipe(String code, String line) {
+        Map<String, Door> doors = new TreeMap<>();
+        doors.put(
+                COMMAND,
+                at -> at.command(
+                        "load",
+                        "--json",
+                        "--recipe=" + at.recipe(line),
+                        "--area=72 ac",
+                        "--rate=15 gal/ac",
+                        "--tank=1200 gal"));
+        return new Refusal("recipe", line, code, doors);
+    }
+
     /** A cell of a file that has no other door. */
     static Refusal cell(String code, String file, String column, String cell) {
         Map<String, Door> doors = new TreeMap<>();

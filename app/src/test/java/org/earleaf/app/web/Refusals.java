@@ -4,11 +4,13 @@ package org.earleaf.app.web;
 import static org.earleaf.app.web.Refusal.COMMAND;
 import static org.earleaf.app.web.Refusal.FILE;
 import static org.earleaf.app.web.Refusal.PAGE;
+import static org.earleaf.app.web.Refusal.boom;
 import static org.earleaf.app.web.Refusal.cell;
 import static org.earleaf.app.web.Refusal.key;
 import static org.earleaf.app.web.Refusal.load;
 import static org.earleaf.app.web.Refusal.pass;
 import static org.earleaf.app.web.Refusal.reading;
+import static org.earleaf.app.web.Refusal.recipe;
 import static org.earleaf.app.web.Refusal.record;
 import static org.earleaf.app.web.Refusal.rig;
 
@@ -21,7 +23,17 @@ final class Refusals {
     private Refusals() {}
 
     static Stream<Refusal> all() {
-        return Stream.of(numbers(), soilTests(), crops(), plants(), passes(), records(), loads(), rigs(), files())
+        return Stream.of(
+                        numbers(),
+                        soilTests(),
+                        crops(),
+                        plants(),
+                        passes(),
+                        records(),
+                        loads(),
+                        rigs(),
+                        recipes(),
+                        files())
                 .flatMap(s -> s);
     }
 
@@ -189,7 +201,7 @@ final class Refusals {
                 // A file is read without a clock; at the other doors such a day is still to come.
                 pass("date.after-harvest", "date", "2026-12-20").without(COMMAND, PAGE),
                 pass("date.in-future", "date", "2026-07-15").without(FILE),
-                pass("date.unreadable", "date", "6/10/2026").without(COMMAND),
+                pass("date.unreadable", "date", "6/10/2026"),
                 pass("rate.above-most-of-kind", "product", "Demo F1", "rate", "28000", "rate_unit", "fl oz/ac"),
                 pass("rate.above-most-of-kind", "product", "Demo F1", "rate", "100", "rate_unit", "qt/ac"),
                 pass("rate.above-most-of-unit", "product", "Demo N1", "rate", "700", "rate_unit", "fl oz/ac"),
@@ -284,7 +296,39 @@ final class Refusals {
                 cell("number.not-whole", "rigs.csv", "outlets_per_row", "1.5"),
                 cell(RANGE + "rig.field-efficiency", "rigs.csv", "field_efficiency", "5"),
                 cell(RANGE + "rig.cost", "rigs.csv", "cost_usd_ac", "9000"),
-                cell("word.unknown", "rigs.csv", "kind", "sprayer"));
+                cell("word.unknown", "rigs.csv", "kind", "sprayer"),
+                cell("cell.empty", "rigs.csv", "kind", ""),
+                cell("cell.empty", "rigs.csv", "clearance_in", ""),
+                cell("cell.empty", "rigs.csv", "placements", ""),
+                cell(RANGE + "rig.heel", "rigs.csv", "heel_gal", "-1"),
+                cell(RANGE + "rig.prime", "rigs.csv", "prime_gal", "9000"),
+                cell("rig.spray-clearance-below-clearance", "rigs.csv", "spray_clearance_in", "60"),
+                boom(RANGE + "boom.fan", "fan", "170"),
+                boom("number.unreadable", "fan", "wide"),
+                boom(RANGE + "boom.pulses", "pulses", "0"),
+                boom("number.comma-unclear", "pulses", "1,000"),
+                boom("split.unreadable", "split", "top 40, ear 60"),
+                boom("split.shares", "split", "top 40% 1.5, ear 50% 4"),
+                boom(RANGE + "boom.group-share", "split", "top 140% 1.5, ear 60% 4"),
+                boom(RANGE + "boom.group-outlets", "split", "top 40% 99, ear 60% 4"));
+    }
+
+    /** Recipes that stand alone are held to the rates of those of the farm. */
+    private static Stream<Refusal> recipes() {
+        return Stream.of(
+                recipe("rate.above-most-of-unit", "Demo F1,2800,fl oz/ac,SC"),
+                recipe("rate.above-most-of-unit", "Demo F1,100,qt/ac,SC"),
+                recipe("rate.above-most-nitrogen", "UAN 32,600,kg N/ha,"),
+                recipe("rate.not-above-zero", "Demo F1,0,fl oz/ac,SC"),
+                recipe("number.too-large", "Demo F1,1e999999999,fl oz/ac,SC"),
+                recipe("cell.empty", "Demo F1,,fl oz/ac,SC"),
+                recipe("cell.empty", ",10,fl oz/ac,SC"),
+                recipe("form.missing", "Demo F1,10,fl oz/ac,"),
+                recipe("form.unknown", "Demo F1,10,fl oz/ac,XX"),
+                recipe("form.never", "Demo G1,10,lb/ac,GR"),
+                recipe("dose.unit-unknown", "Demo F1,10,stone/ac,SC"),
+                recipe("dose.weight-of-liquid", "Demo F1,10,oz/ac,SC"),
+                recipe("dose.volume-of-dry", "Demo I2,10,fl oz/ac,WG"));
     }
 
     /** Kinds that have no door but their file: fields, soils, weather, products, recipes, stock, water, prices. */
@@ -321,6 +365,23 @@ final class Refusals {
                 cell("stock.unit-unknown", "stock.csv", "unit", "jug"),
                 cell(RANGE + "irrigation.depth", "irrigation.csv", "depth_in", "75"),
                 cell("date.after-harvest", "irrigation.csv", "date", "2027-07-03"),
+                cell("cell.empty", "fields.csv", "planted", ""),
+                cell("cell.empty", "fields.csv", "crop", ""),
+                cell(RANGE + "field.relative-maturity", "fields.csv", "relative_maturity_d", "300"),
+                cell(RANGE + "field.yield-goal", "fields.csv", "yield_goal_bu_ac", "9000"),
+                cell(RANGE + "field.residue-cover", "fields.csv", "residue_cover_pct", "130"),
+                cell("soil.horizons-apart", "soil.csv", "top_in", "6"),
+                cell("cell.empty", "soil.csv", "om_pct", ""),
+                cell(RANGE + "soil.sand", "soil.csv", "sand_pct", "120"),
+                cell("word.unknown", "products.csv", "form", "XX"),
+                cell("word.unknown", "products.csv", "kind", "potion"),
+                cell(RANGE + "product.price", "products.csv", "price", "1e9"),
+                cell(RANGE + "product.nitrogen", "products.csv", "n_pct", "120"),
+                cell("product.shares-not-one", "products.csv", "n_pct", "30"),
+                key(RANGE + "price.harvest-cost", "harvest_cost_usd_bu", "50"),
+                key(RANGE + "price.fertilizer", "urea_price_usd_ton", "1e9"),
+                key("number.comma-unclear", "uan_price_usd_ton", "\"1,350\""),
+                key("time-zone.unknown", "time_zone", "Central"),
                 key(RANGE + "farm.latitude", "latitude", "95"),
                 key(RANGE + "farm.longitude", "longitude", "-190"),
                 key(RANGE + "price.corn", "corn_price_usd_bu", "177"),

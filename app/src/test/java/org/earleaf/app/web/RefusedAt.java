@@ -85,8 +85,8 @@ final class RefusedAt implements AutoCloseable {
         files.put(
                 "rigs.csv",
                 "rig,kind,clearance_in,width_ft,tank_gal,speed_min_mph,speed_max_mph,pressure_min_psi,pressure_max_psi,"
-                        + "outlets_per_row,placements,cost_usd_ac,heel_gal,prime_gal,field_efficiency\n"
-                        + "High,self-propelled,72,90,1000,5,12,15,60,2,row-base dribble;over the top,9,8,6,0.7\n");
+                        + "outlets_per_row,placements,cost_usd_ac,heel_gal,prime_gal,field_efficiency,spray_clearance_in\n"
+                        + "High,self-propelled,72,90,1000,5,12,15,60,2,row-base dribble;over the top,9,8,6,0.7,80\n");
         files.put("irrigation.csv", "field,date,depth_in\nMill Eighty,2026-06-10,0.75\n");
         Path folder = folder(Map.of());
         farm = work.resolve("earleaf.db");
@@ -107,6 +107,13 @@ final class RefusedAt implements AutoCloseable {
 
     String recipe() {
         return work.resolve("recipe.csv").toString();
+    }
+
+    /** A recipe file that stands alone, of one line. */
+    String recipe(String line) throws IOException {
+        Path file = work.resolve("recipe" + folders++ + ".csv");
+        Files.writeString(file, "product,rate,rate_unit,form\n" + line + "\n");
+        return file.toString();
     }
 
     private Path folder(Map<String, String> changed) throws IOException {

@@ -41,6 +41,7 @@ record Spoken(List<Call> calls, Set<String> quoted) {
             "gathered.wrong",
             "findings.problem",
             "row.refuse",
+            "parts.refuse",
             "line.row().refuse",
             "head.row().refuse",
             "problem",

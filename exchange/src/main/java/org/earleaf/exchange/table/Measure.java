@@ -71,6 +71,11 @@ public final class Measure {
         units.putIfAbsent(plain(ending), new Unit(ending, zero, factor));
     }
 
+    /** The unit that is proposed. */
+    public Unit first() {
+        return units.values().stream().findFirst().orElse(Unit.NONE);
+    }
+
     /** The unit with which {@code name} names the quantity {@code base}; empty when it names another. */
     public Optional<Unit> find(String base, String name) {
         if (name.equals(base)) {

@@ -72,7 +72,7 @@ public final class Row {
         for (Problem p : problems) {
             Column column = columnOf(p.where(), List.of(columns));
             boolean told = !p.seen().code().equals("found.nothing");
-            Said seen = told ? p.seen() : Said.of("found.quoted", "text", cell(column));
+            Said seen = told ? p.seen() : Problem.seen(cell(column));
             refuse(column, new Problem(p.rule(), p.place(), seen));
         }
     }
@@ -113,6 +113,11 @@ public final class Row {
 
     public void flag(Column column, String kind, String what) {
         sheet.findings().flag(place(column), kind, what);
+    }
+
+    /** Remarks on what was taken, told by its code and values. */
+    void flag(Column column, Said what) {
+        sheet.findings().flag(place(column), what);
     }
 
     /** The cell as it stands; "" when the column is not there. */
@@ -242,7 +247,7 @@ public final class Row {
         return number(column);
     }
 
-    private void assumed(Column column, String value) {
+    void assumed(Column column, String value) {
         if (column.isThere()) {
             flag(column, "empty", "empty; " + value + " is taken");
         } else {
