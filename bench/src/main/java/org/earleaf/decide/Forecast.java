@@ -97,10 +97,10 @@ public final class Forecast {
         double unknown = Double.NaN;
         SoilProfile soil = SoilProfile.of(
                 List.of(
-                        new Horizon(0, 152.4, s[0], s[1], s[2], 6.5, s[3], unknown, unknown, unknown),
-                        new Horizon(152.4, 304.8, s[0], s[1], .8 * s[2], 6.5, s[3], unknown, unknown, unknown),
-                        new Horizon(304.8, 609.6, s[0], s[1], .43 * s[2], 6.5, s[3], unknown, unknown, unknown),
-                        new Horizon(609.6, 1524, s[0], s[1], .15 * s[2], 6.5, s[3], unknown, unknown, unknown)),
+                        new Horizon(0, 152.4, s[0], s[1], s[2], 6.5, s[3], Horizon.Measured.NOT_GIVEN),
+                        new Horizon(152.4, 304.8, s[0], s[1], .8 * s[2], 6.5, s[3], Horizon.Measured.NOT_GIVEN),
+                        new Horizon(304.8, 609.6, s[0], s[1], .43 * s[2], 6.5, s[3], Horizon.Measured.NOT_GIVEN),
+                        new Horizon(609.6, 1524, s[0], s[1], .15 * s[2], 6.5, s[3], Horizon.Measured.NOT_GIVEN)),
                 "twin",
                 new ArrayList<>());
         PreviousCrop before = k / 12 % 2 == 0 ? PreviousCrop.CORN : PreviousCrop.SOYBEAN;

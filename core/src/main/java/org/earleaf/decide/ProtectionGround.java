@@ -52,9 +52,10 @@ final class ProtectionGround {
                                 futures.season().setup().calendar().silk()),
                 site(),
                 zone.planting().hybrid().relativeMaturity_d(),
-                Sightings.lesions(farm.readings(), zone, on, settings),
-                Sightings.aphids(farm.readings(), zone, on, settings),
-                made(farm, zone, on),
+                new ProtectionCase.SoFar(
+                        Sightings.lesions(farm.readings(), zone, on, settings),
+                        Sightings.aphids(farm.readings(), zone, on, settings),
+                        made(farm, zone, on)),
                 farm.prices(),
                 Optional.empty(),
                 settings);

@@ -22,30 +22,44 @@ import org.earleaf.units.Said;
  * What the label of a product says for one crop, as people copied it. It counts only after a second look: by another
  * person, or by the one who entered it doing so again from the label; which of the two is kept.
  *
- * @param dry whether the product is measured by weight
- * @param registration number on the label
- * @param version of the label, as printed on it
  * @param clock what "a season" is on this label
  * @param actives what works in it
  * @param figures what is entered; an item that is missing was not entered
- * @param neverWith products, active ingredients or groups that may not be in the same tank
- * @param after products or classes that must be in the tank before it
  * @param plantBack_d days from the last pass until another crop may be planted there, by crop
  * @param look who entered it and who looked again
  */
 public record LabelEntry(
-        String product,
-        String crop,
-        boolean dry,
-        String registration,
-        String version,
+        Title title,
         Clock clock,
         List<ActiveIngredient> actives,
         Map<LabelItem, LabelFigure> figures,
-        Set<String> neverWith,
-        Set<String> after,
+        InTank inTank,
         Map<String, Double> plantBack_d,
         Look look) {
+    /**
+     * Which label it is.
+     *
+     * @param dry whether the product is measured by weight
+     * @param registration number on the label
+     * @param version of the label, as printed on it
+     */
+    public record Title(String product, String crop, boolean dry, String registration, String version) {}
+
+    /**
+     * What it says of other products in the tank.
+     *
+     * @param neverWith products, active ingredients or groups that may not be in the same tank
+     * @param after products or classes that must be in the tank before it
+     */
+    public record InTank(Set<String> neverWith, Set<String> after) {
+        public static final InTank NOTHING = new InTank(Set.of(), Set.of());
+
+        public InTank {
+            neverWith = Collections.unmodifiableSet(new TreeSet<>(neverWith));
+            after = Collections.unmodifiableSet(new TreeSet<>(after));
+        }
+    }
+
     /** What "a season" means on a label. */
     public enum Clock {
         /** From the last crop's end to this one's. */
@@ -101,25 +115,35 @@ public record LabelEntry(
         sorted.putAll(figures);
         sorted.values().removeIf(f -> !f.isEntered());
         figures = Collections.unmodifiableMap(sorted);
-        neverWith = Collections.unmodifiableSet(new TreeSet<>(neverWith));
-        after = Collections.unmodifiableSet(new TreeSet<>(after));
         plantBack_d = Collections.unmodifiableMap(new TreeMap<>(plantBack_d));
     }
 
-    /** One that says nothing of crops planted after it. */
-    public LabelEntry(
-            String product,
-            String crop,
-            boolean dry,
-            String registration,
-            String version,
-            Clock clock,
-            List<ActiveIngredient> actives,
-            Map<LabelItem, LabelFigure> figures,
-            Set<String> neverWith,
-            Set<String> after,
-            Look look) {
-        this(product, crop, dry, registration, version, clock, actives, figures, neverWith, after, Map.of(), look);
+    public String product() {
+        return title.product();
+    }
+
+    public String crop() {
+        return title.crop();
+    }
+
+    public boolean dry() {
+        return title.dry();
+    }
+
+    public String registration() {
+        return title.registration();
+    }
+
+    public String version() {
+        return title.version();
+    }
+
+    public Set<String> neverWith() {
+        return inTank.neverWith();
+    }
+
+    public Set<String> after() {
+        return inTank.after();
     }
 
     public LabelLimit limit(LabelItem item) {
@@ -168,7 +192,7 @@ public record LabelEntry(
     }
 
     public boolean isFor(String otherProduct, String otherCrop) {
-        return product.equalsIgnoreCase(otherProduct.strip()) && crop.equalsIgnoreCase(otherCrop.strip());
+        return product().equalsIgnoreCase(otherProduct.strip()) && crop().equalsIgnoreCase(otherCrop.strip());
     }
 
     /** Another person has held it against the label. */
@@ -196,12 +220,12 @@ public record LabelEntry(
                         again.figure(item).entered());
             }
         }
-        differ(problems, Part.REGISTRATION, registration, again.registration);
-        differ(problems, Part.VERSION, version, again.version);
+        differ(problems, Part.REGISTRATION, registration(), again.registration());
+        differ(problems, Part.VERSION, version(), again.version());
         differ(problems, Part.SEASON_CLOCK, clock, again.clock);
         differ(problems, Part.ACTIVES, actives, again.actives);
-        differ(problems, Part.NEVER_WITH, neverWith, again.neverWith);
-        differ(problems, Part.AFTER, after, again.after);
+        differ(problems, Part.NEVER_WITH, neverWith(), again.neverWith());
+        differ(problems, Part.AFTER, after(), again.after());
         differ(problems, Part.PLANT_BACK, plantBack_d, again.plantBack_d);
         differ(problems, Part.FORM, form(), again.form());
         if (!problems.isEmpty()) {
@@ -222,15 +246,15 @@ public record LabelEntry(
     }
 
     private Form form() {
-        return dry ? Form.DRY : Form.LIQUID;
+        return dry() ? Form.DRY : Form.LIQUID;
     }
 
     private Said where() {
-        return Said.of("where.label", "product", product, "crop", crop);
+        return Said.of("where.label", "product", product(), "crop", crop());
     }
 
     private Said secondLook() {
-        return Said.of("where.second-look", "product", product, "crop", crop);
+        return Said.of("where.second-look", "product", product(), "crop", crop());
     }
 
     private Said told(Object value) {
@@ -245,7 +269,7 @@ public record LabelEntry(
             return Said.of("label.plant-back", "crop", String.valueOf(wait.getKey()), "days", Measure.DAYS.of(days));
         }
         if (value instanceof ActiveIngredient a) {
-            Measured content = dry ? Measure.SHARE.of(a.content()) : Measure.DENSITY.of(a.content() * KGM3_PER_KGL);
+            Measured content = dry() ? Measure.SHARE.of(a.content()) : Measure.DENSITY.of(a.content() * KGM3_PER_KGL);
             return a.groups().isEmpty()
                     ? Said.of("label.active", "name", a.name(), "content", content)
                     : Said.of("label.active-groups", "name", a.name(), "content", content, "groups", a.groups());
@@ -266,19 +290,8 @@ public record LabelEntry(
     }
 
     private LabelEntry looked(String person, Instant at) {
-        return new LabelEntry(
-                product,
-                crop,
-                dry,
-                registration,
-                version,
-                clock,
-                actives,
-                figures,
-                neverWith,
-                after,
-                plantBack_d,
-                new Look(look.enteredBy(), look.entered(), person, at));
+        Look both = new Look(look.enteredBy(), look.entered(), person, at);
+        return new LabelEntry(title, clock, actives, figures, inTank, plantBack_d, both);
     }
 
     static boolean samePerson(String one, String other) {

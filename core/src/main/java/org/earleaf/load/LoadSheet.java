@@ -59,8 +59,8 @@ public record LoadSheet(
                     rig,
                     setup.outletSaid(),
                     setup.setting().speed_ms(),
-                    setup.slowest_ms(),
-                    setup.fastest_ms(),
+                    setup.speeds().slowest_ms(),
+                    setup.speeds().fastest_ms(),
                     setup.setting().pressure_Pa(),
                     setup.setting().flow_m3s(),
                     setup.remarks());

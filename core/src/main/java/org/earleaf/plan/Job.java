@@ -7,51 +7,52 @@ import java.util.List;
  * A pass on a field, or on a part of one, that one rig makes in one go.
  *
  * @param work_s by rig, fills included [s]; NaN: the rig cannot do it
- * @param loss what a day loses against the best day
- * @param undone_usd what is lost when it is never done
  * @param release first day on which it may be done
  * @param lastDay by rig, the last day on which the rig may do it
  * @param productClass what is in the tank; between two classes it is cleaned
  * @param supply_m3 carrier and product that the tenders bring
- * @param lossOfRig by rig, where what a day loses depends on who does it (another placement, another price); empty: it
- *     does not
  */
 public record Job(
         String name,
         double area_m2,
         Spot at,
         List<Double> work_s,
-        LossByDay loss,
-        double undone_usd,
+        Loss loss,
         int release,
         List<Integer> lastDay,
         String productClass,
-        double supply_m3,
-        List<LossByDay> lossOfRig) {
+        double supply_m3) {
+    /**
+     * What another day or no day loses.
+     *
+     * @param byDay against the best day
+     * @param undone_usd what is lost when it is never done
+     * @param ofRig by rig, where what a day loses depends on who does it (another placement, another price); empty: it
+     *     does not
+     */
+    public record Loss(LossByDay byDay, double undone_usd, List<LossByDay> ofRig) {
+        public Loss {
+            ofRig = List.copyOf(ofRig);
+        }
+
+        /** Whoever does it, a day loses the same. */
+        public Loss(LossByDay byDay, double undone_usd) {
+            this(byDay, undone_usd, List.of());
+        }
+    }
+
     public Job {
         work_s = List.copyOf(work_s);
         lastDay = List.copyOf(lastDay);
-        lossOfRig = List.copyOf(lossOfRig);
     }
 
-    /** Whoever does it, a day loses the same. */
-    public Job(
-            String name,
-            double area_m2,
-            Spot at,
-            List<Double> work_s,
-            LossByDay loss,
-            double undone_usd,
-            int release,
-            List<Integer> lastDay,
-            String productClass,
-            double supply_m3) {
-        this(name, area_m2, at, work_s, loss, undone_usd, release, lastDay, productClass, supply_m3, List.of());
+    public double undone_usd() {
+        return loss.undone_usd();
     }
 
     /** What doing it with a rig on a day loses against the best rig on the best day [$]. */
     public double loss_usd(int rig, int day) {
-        return (lossOfRig.isEmpty() ? loss : lossOfRig.get(rig)).on(day);
+        return (loss.ofRig().isEmpty() ? loss.byDay() : loss.ofRig().get(rig)).on(day);
     }
 
     public boolean canBeDoneBy(int rig) {
@@ -60,17 +61,6 @@ public record Job(
 
     /** The same, to be done no sooner than a day. */
     public Job notBefore(int day) {
-        return new Job(
-                name,
-                area_m2,
-                at,
-                work_s,
-                loss,
-                undone_usd,
-                Math.max(release, day),
-                lastDay,
-                productClass,
-                supply_m3,
-                lossOfRig);
+        return new Job(name, area_m2, at, work_s, loss, Math.max(release, day), lastDay, productClass, supply_m3);
     }
 }

@@ -18,58 +18,69 @@ public record PlanProblem(
         List<Job> jobs,
         Roads roads,
         Cleanout cleanout,
-        List<Supply> supply,
-        List<Gap> gaps,
-        List<Pin> pins,
+        Terms terms,
         List<Tender> tenders,
         Optional<LocalDate> dayZero) {
+    /**
+     * What every plan has to keep to.
+     *
+     * @param supply what comes to the farm on a day
+     * @param gaps jobs that keep a distance of days
+     * @param pins jobs of which rig or day is settled
+     */
+    public record Terms(List<Supply> supply, List<Gap> gaps, List<Pin> pins) {
+        public static final Terms NONE = new Terms(List.of(), List.of(), List.of());
+
+        public Terms {
+            supply = List.copyOf(supply);
+            gaps = List.copyOf(gaps);
+            pins = List.copyOf(pins);
+        }
+    }
+
     public PlanProblem {
         rigs = List.copyOf(rigs);
         shifts = List.copyOf(shifts);
         jobs = List.copyOf(jobs);
-        supply = List.copyOf(supply);
-        gaps = List.copyOf(gaps);
-        pins = List.copyOf(pins);
         tenders = List.copyOf(tenders);
-    }
-
-    /** In which nobody waits at a tender. */
-    public PlanProblem(
-            List<PlanRig> rigs,
-            List<Shift> shifts,
-            List<Job> jobs,
-            Roads roads,
-            Cleanout cleanout,
-            List<Supply> supply,
-            List<Gap> gaps,
-            List<Pin> pins,
-            Optional<LocalDate> dayZero) {
-        this(rigs, shifts, jobs, roads, cleanout, supply, gaps, pins, List.of(), dayZero);
     }
 
     /** With nothing but rigs, shifts, jobs and roads. */
     public PlanProblem(List<PlanRig> rigs, List<Shift> shifts, List<Job> jobs, Roads roads) {
-        this(rigs, shifts, jobs, roads, Cleanout.NONE, List.of(), List.of(), List.of(), Optional.empty());
+        this(rigs, shifts, jobs, roads, Cleanout.NONE, Terms.NONE, List.of(), Optional.empty());
+    }
+
+    public List<Supply> supply() {
+        return terms.supply();
+    }
+
+    public List<Gap> gaps() {
+        return terms.gaps();
+    }
+
+    public List<Pin> pins() {
+        return terms.pins();
     }
 
     public PlanProblem withShifts(List<Shift> other) {
-        return new PlanProblem(rigs, other, jobs, roads, cleanout, supply, gaps, pins, tenders, dayZero);
+        return new PlanProblem(rigs, other, jobs, roads, cleanout, terms, tenders, dayZero);
     }
 
     public PlanProblem withJobs(List<Job> other) {
-        return new PlanProblem(rigs, shifts, other, roads, cleanout, supply, gaps, pins, tenders, dayZero);
+        return new PlanProblem(rigs, shifts, other, roads, cleanout, terms, tenders, dayZero);
     }
 
     public PlanProblem withPins(List<Pin> other) {
-        return new PlanProblem(rigs, shifts, jobs, roads, cleanout, supply, gaps, other, tenders, dayZero);
+        return new PlanProblem(
+                rigs, shifts, jobs, roads, cleanout, new Terms(supply(), gaps(), other), tenders, dayZero);
     }
 
     public PlanProblem withRoads(Roads other) {
-        return new PlanProblem(rigs, shifts, jobs, other, cleanout, supply, gaps, pins, tenders, dayZero);
+        return new PlanProblem(rigs, shifts, jobs, other, cleanout, terms, tenders, dayZero);
     }
 
     public PlanProblem withTenders(List<PlanRig> fleet, List<Tender> other) {
-        return new PlanProblem(fleet, shifts, jobs, roads, cleanout, supply, gaps, pins, other, dayZero);
+        return new PlanProblem(fleet, shifts, jobs, roads, cleanout, terms, other, dayZero);
     }
 
     /** A day as people say it: its date, or its number where the instance has no dates. */

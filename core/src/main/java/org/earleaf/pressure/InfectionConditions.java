@@ -27,21 +27,30 @@ import org.earleaf.units.BundledTable;
  */
 public record InfectionConditions(
         Disease disease,
-        double tmin_C,
-        double topt_C,
-        double tmax_C,
+        Warmth warmth,
         double wetMin_h,
         double wetMax_h,
         double dryGap_h,
         double latentMin_d,
         double latentMax_d,
         boolean saturatedAir) {
+    /** Mean temperature of the wet hours between which it infects, and at which it does so fastest. */
+    public record Warmth(double min_C, double best_C, double max_C) {
+        /** How well a temperature suits it, 0 to 1. */
+        double suits(double t_C) {
+            if (!(t_C > min_C && t_C < max_C)) {
+                return 0;
+            }
+            double up = best_C - min_C;
+            double down = max_C - best_C;
+            return (max_C - t_C) / down * Math.pow((t_C - min_C) / up, up / down);
+        }
+    }
+
     private static final List<InfectionConditions> TABLE = BundledTable.rows("infection-conditions.csv").stream()
             .map(row -> new InfectionConditions(
                     Disease.findByWord(row.text("disease")).orElseThrow(),
-                    row.number("tmin_c"),
-                    row.number("topt_c"),
-                    row.number("tmax_c"),
+                    new Warmth(row.number("tmin_c"), row.number("topt_c"), row.number("tmax_c")),
                     row.number("wet_min_h"),
                     row.number("wet_max_h"),
                     row.number("dry_gap_h"),
@@ -57,12 +66,7 @@ public record InfectionConditions(
 
     /** How well a temperature suits it, 0 to 1. */
     public double suits(double t_C) {
-        if (!(t_C > tmin_C && t_C < tmax_C)) {
-            return 0;
-        }
-        double up = topt_C - tmin_C;
-        double down = tmax_C - topt_C;
-        return (tmax_C - t_C) / down * Math.pow((t_C - tmin_C) / up, up / down);
+        return warmth.suits(t_C);
     }
 
     /** Hours of wetness needed; empty: it does not infect at this temperature. */

@@ -16,9 +16,6 @@ import org.earleaf.units.Said;
  * @param on today
  * @param futures equally likely
  * @param relativeMaturity_d of the hybrid
- * @param lesions what was scouted, one per disease; empty: nobody looked
- * @param aphids likewise
- * @param fungicidesMade days of fungicide passes already made this season
  * @param strips the farm's own proof of such passes
  */
 public record ProtectionCase(
@@ -27,19 +24,41 @@ public record ProtectionCase(
         List<CropAhead> futures,
         SiteFacts site,
         double relativeMaturity_d,
-        List<LesionSighting> lesions,
-        Optional<AphidSighting> aphids,
-        List<LocalDate> fungicidesMade,
+        SoFar soFar,
         Prices prices,
         Optional<StripEvidence> strips,
         ProtectionSettings settings) {
+    /**
+     * What was seen and done this season.
+     *
+     * @param lesions what was scouted, one per disease; empty: nobody looked
+     * @param aphids likewise
+     * @param fungicidesMade days of fungicide passes already made
+     */
+    public record SoFar(List<LesionSighting> lesions, Optional<AphidSighting> aphids, List<LocalDate> fungicidesMade) {
+        public SoFar {
+            lesions = List.copyOf(lesions);
+            fungicidesMade = List.copyOf(fungicidesMade);
+        }
+    }
+
     public ProtectionCase {
         futures = List.copyOf(futures);
-        lesions = List.copyOf(lesions);
-        fungicidesMade = List.copyOf(fungicidesMade);
         if (futures.isEmpty()) {
             throw new EarleafException(Problem.of("protection.no-future", Said.text(zone), Said.of("found.no-future")));
         }
+    }
+
+    public List<LesionSighting> lesions() {
+        return soFar.lesions();
+    }
+
+    public Optional<AphidSighting> aphids() {
+        return soFar.aphids();
+    }
+
+    public List<LocalDate> fungicidesMade() {
+        return soFar.fungicidesMade();
     }
 
     /** Share of the futures of which something holds. */

@@ -60,9 +60,7 @@ public final class ScoutingValue {
                 c.futures(),
                 c.site(),
                 c.relativeMaturity_d(),
-                c.lesions(),
-                c.aphids(),
-                c.fungicidesMade(),
+                c.soFar(),
                 c.prices(),
                 c.strips(),
                 known);

@@ -3,9 +3,7 @@ package org.earleaf.record;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZonedDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -62,36 +60,21 @@ public final class Account {
         if (told.amount().isEmpty()) {
             extras.put("amount from", "rate times area");
         }
-        Optional<ZonedDateTime> start = told.start().map(t -> at(pass.date(), t));
+        ZoneId home = farm.timeZone();
         return new FiledRecord(
-                id,
-                corrects,
-                why,
+                new FiledRecord.Filing(
+                        id, corrects, why, told.filed(), told.applicator().name()),
                 pass.id(),
-                pass.field(),
-                pass.zone(),
-                told.location(),
-                crop(),
-                area,
-                pass.placement().word(),
-                told.rig(),
+                new FiledRecord.Treated(pass.part(), told.location(), crop(), area),
+                new FiledRecord.Work(
+                        pass.placement().word(),
+                        told.rig(),
+                        pass.date(),
+                        told.hours().startOn(pass.date(), home),
+                        told.hours().endOn(pass.date(), home)),
                 List.of(use(area)),
-                pass.date(),
-                start,
-                told.end().map(this::end),
                 told.applicator(),
-                extras,
-                told.filed(),
-                told.applicator().name());
-    }
-
-    private ZonedDateTime end(LocalTime end) {
-        boolean nextDay = told.start().isPresent() && end.isBefore(told.start().get());
-        return at(nextDay ? pass.date().plusDays(1) : pass.date(), end);
-    }
-
-    private ZonedDateTime at(LocalDate date, LocalTime time) {
-        return ZonedDateTime.of(date, time, farm.timeZone());
+                extras);
     }
 
     private List<Zone> zones() {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.earleaf.field.FieldPart;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
@@ -80,19 +81,20 @@ final class CanonicalText {
         String corrects = in.take("corrects");
         String why = in.take("why");
         String pass = in.take("pass");
-        String field = in.take("field");
-        String zone = in.take("zone");
-        String location = in.take("location");
-        String crop = in.take("crop");
-        Amount area = Amount.parse(in.take("area"), "area");
-        String placement = in.take("placement");
-        String rig = in.take("rig");
-        LocalDate date = LocalDate.parse(in.take("date"));
-        Optional<ZonedDateTime> start = time(in.take("start"));
-        Optional<ZonedDateTime> end = time(in.take("end"));
+        var treated = new FiledRecord.Treated(
+                new FieldPart(in.take("field"), in.take("zone")),
+                in.take("location"),
+                in.take("crop"),
+                Amount.parse(in.take("area"), "area"));
+        var work = new FiledRecord.Work(
+                in.take("placement"),
+                in.take("rig"),
+                LocalDate.parse(in.take("date")),
+                time(in.take("start")),
+                time(in.take("end")));
         Applicator applicator = applicator(in);
         Instant filed = Instant.parse(in.take("filed"));
-        String filedBy = in.take("filed by");
+        var filing = new FiledRecord.Filing(id, corrects, why, filed, in.take("filed by"));
         List<ProductUse> products = new ArrayList<>();
         while (in.nextIs("product: ")) {
             products.add(product(in));
@@ -103,26 +105,7 @@ final class CanonicalText {
             extras.put(name.substring("extra ".length()), in.take(name));
         }
         in.end();
-        return new FiledRecord(
-                id,
-                corrects,
-                why,
-                pass,
-                field,
-                zone,
-                location,
-                crop,
-                area,
-                placement,
-                rig,
-                products,
-                date,
-                start,
-                end,
-                applicator,
-                extras,
-                filed,
-                filedBy);
+        return new FiledRecord(filing, pass, treated, work, products, applicator, extras);
     }
 
     private static Applicator applicator(Reader in) {

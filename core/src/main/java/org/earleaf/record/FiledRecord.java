@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.earleaf.field.FieldPart;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
@@ -21,41 +22,53 @@ import org.earleaf.units.Said;
  * what commercial applicators add. Earleaf asks the same for every product with a registration number, since states ask
  * more than the federal rule; plain fertiliser needs product, amount, place, area, day and name only.
  *
- * @param id made by the caller, unique
- * @param corrects id of the record that this one corrects, empty for a first account
- * @param why why it was corrected, empty for a first account
  * @param passId the pass that was made
- * @param location where the field lies (map, section, county ... as the rule allows); may be empty for fertiliser
- * @param crop crop, commodity or site treated
- * @param area ground treated
- * @param placement word of the placement
- * @param date the field's local date
- * @param start first drop, where known
- * @param end last drop, where known
  * @param extras anything more ("wind" is "6 mph from SW"); keys are lower-case words
- * @param filed instant of filing
- * @param filedBy who filed it
  */
 public record FiledRecord(
-        String id,
-        String corrects,
-        String why,
+        Filing filing,
         String passId,
-        String field,
-        String zone,
-        String location,
-        String crop,
-        Amount area,
-        String placement,
-        String rig,
+        Treated treated,
+        Work work,
         List<ProductUse> products,
-        LocalDate date,
-        Optional<ZonedDateTime> start,
-        Optional<ZonedDateTime> end,
         Applicator applicator,
-        SortedMap<String, String> extras,
-        Instant filed,
-        String filedBy) {
+        SortedMap<String, String> extras) {
+    /**
+     * How it came among the records.
+     *
+     * @param id made by the caller, unique
+     * @param corrects id of the record that this one corrects, empty for a first account
+     * @param why why it was corrected, empty for a first account
+     * @param filed instant of filing
+     * @param filedBy who filed it
+     */
+    public record Filing(String id, String corrects, String why, Instant filed, String filedBy) {
+        /** Of a first account. */
+        public static Filing first(String id, Instant filed, String filedBy) {
+            return new Filing(id, "", "", filed, filedBy);
+        }
+    }
+
+    /**
+     * What was treated.
+     *
+     * @param location where the field lies (map, section, county ... as the rule allows); may be empty for fertiliser
+     * @param crop crop, commodity or site treated
+     * @param area ground treated
+     */
+    public record Treated(FieldPart part, String location, String crop, Amount area) {}
+
+    /**
+     * How and when it was made.
+     *
+     * @param placement word of the placement
+     * @param date the field's local date
+     * @param start first drop, where known
+     * @param end last drop, where known
+     */
+    public record Work(
+            String placement, String rig, LocalDate date, Optional<ZonedDateTime> start, Optional<ZonedDateTime> end) {}
+
     public FiledRecord {
         products = List.copyOf(products);
         extras = Collections.unmodifiableSortedMap(new TreeMap<>(extras));
@@ -67,8 +80,68 @@ public record FiledRecord(
         }
     }
 
+    public String id() {
+        return filing.id();
+    }
+
+    public String corrects() {
+        return filing.corrects();
+    }
+
+    public String why() {
+        return filing.why();
+    }
+
+    public Instant filed() {
+        return filing.filed();
+    }
+
+    public String filedBy() {
+        return filing.filedBy();
+    }
+
+    public String field() {
+        return treated.part().field();
+    }
+
+    public String zone() {
+        return treated.part().zone();
+    }
+
+    public String location() {
+        return treated.location();
+    }
+
+    public String crop() {
+        return treated.crop();
+    }
+
+    public Amount area() {
+        return treated.area();
+    }
+
+    public String placement() {
+        return work.placement();
+    }
+
+    public String rig() {
+        return work.rig();
+    }
+
+    public LocalDate date() {
+        return work.date();
+    }
+
+    public Optional<ZonedDateTime> start() {
+        return work.start();
+    }
+
+    public Optional<ZonedDateTime> end() {
+        return work.end();
+    }
+
     public boolean isCorrection() {
-        return !corrects.isEmpty();
+        return !corrects().isEmpty();
     }
 
     /** Whether any product carries a registration number. */

@@ -3,10 +3,7 @@ package org.earleaf.record;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -100,33 +97,23 @@ public final class LoadAccount {
                     "set aside",
                     load.overridden().stream().map(o -> clerk.write(o.said())).collect(Collectors.joining("; ")));
         }
-        Optional<ZonedDateTime> start = told.start().map(t -> ZonedDateTime.of(load.date(), t, zone));
         return new FiledRecord(
-                id,
-                "",
-                "",
+                FiledRecord.Filing.first(id, told.filed(), told.applicator().name()),
                 passId,
-                ground.field(),
-                ground.zone(),
-                told.location(),
-                ground.crop(),
-                new Amount(rounded(ground.area_ha() / Units.HA_PER_AC, 1), "ac"),
-                placement,
-                load.rig(),
+                new FiledRecord.Treated(
+                        ground.part(),
+                        told.location(),
+                        ground.crop(),
+                        new Amount(rounded(ground.area_ha() / Units.HA_PER_AC, 1), "ac")),
+                new FiledRecord.Work(
+                        placement,
+                        load.rig(),
+                        load.date(),
+                        told.hours().startOn(load.date(), zone),
+                        told.hours().endOn(load.date(), zone)),
                 uses(),
-                load.date(),
-                start,
-                told.end().map(e -> end(e, zone)),
                 told.applicator(),
-                extras,
-                told.filed(),
-                told.applicator().name());
-    }
-
-    private ZonedDateTime end(LocalTime end, ZoneId zone) {
-        boolean nextDay = told.start().isPresent() && end.isBefore(told.start().get());
-        LocalDate day = nextDay ? load.date().plusDays(1) : load.date();
-        return ZonedDateTime.of(day, end, zone);
+                extras);
     }
 
     private List<ProductUse> uses() {

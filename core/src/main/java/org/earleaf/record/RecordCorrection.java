@@ -4,9 +4,7 @@ package org.earleaf.record;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.Instant;
-import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -31,8 +29,7 @@ public record RecordCorrection(
         FiledRecord wrong,
         List<Amount> amounts,
         Amount area,
-        Optional<LocalTime> start,
-        Optional<LocalTime> end,
+        Hours hours,
         String location,
         String licence,
         Map<String, String> extras,
@@ -59,42 +56,33 @@ public record RecordCorrection(
         Applicator a = wrong.applicator();
         Applicator by = new Applicator(
                 a.kind(), a.name(), licence, a.customer(), a.customerAddress(), a.helper(), a.helperTraining());
-        Optional<ZonedDateTime> from = start.map(t -> ZonedDateTime.of(wrong.date(), t, zone));
-        Optional<ZonedDateTime> to = end.map(t -> {
-            boolean nextDay = start.isPresent() && t.isBefore(start.get());
-            return ZonedDateTime.of(nextDay ? wrong.date().plusDays(1) : wrong.date(), t, zone);
-        });
-        boolean same = uses.equals(wrong.products())
-                && all.equals(wrong.extras())
-                && area.equals(wrong.area())
-                && from.equals(wrong.start())
-                && to.equals(wrong.end())
-                && location.equals(wrong.location())
-                && by.equals(a);
-        if (same) {
+        FiledRecord.Treated was = wrong.treated();
+        FiledRecord right = new FiledRecord(
+                new FiledRecord.Filing(id, wrong.id(), why, filed, person),
+                wrong.passId(),
+                new FiledRecord.Treated(was.part(), location, was.crop(), area),
+                new FiledRecord.Work(
+                        wrong.placement(),
+                        wrong.rig(),
+                        wrong.date(),
+                        hours.startOn(wrong.date(), zone),
+                        hours.endOn(wrong.date(), zone)),
+                uses,
+                by,
+                all);
+        if (saysTheSame(right)) {
             throw new EarleafException(Problem.of(
                     "record.nothing-corrected", Said.of("where.correction"), Said.of("found.same-as-record")));
         }
-        return new FiledRecord(
-                id,
-                wrong.id(),
-                why,
-                wrong.passId(),
-                wrong.field(),
-                wrong.zone(),
-                location,
-                wrong.crop(),
-                area,
-                wrong.placement(),
-                wrong.rig(),
-                uses,
-                wrong.date(),
-                from,
-                to,
-                by,
-                all,
-                filed,
-                person);
+        return right;
+    }
+
+    private boolean saysTheSame(FiledRecord right) {
+        return right.products().equals(wrong.products())
+                && right.extras().equals(wrong.extras())
+                && right.treated().equals(wrong.treated())
+                && right.work().equals(wrong.work())
+                && right.applicator().equals(wrong.applicator());
     }
 
     /** The passes that the record stands for, at the rates of the correction. */

@@ -2,7 +2,6 @@
 package org.earleaf.record;
 
 import java.time.Instant;
-import java.time.LocalTime;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -15,8 +14,6 @@ import java.util.TreeMap;
  * @param registration number on the product's label where the shelf does not say it; empty: not told
  * @param area ground treated; empty: the whole field or zone
  * @param amount total of the product; empty: rate times area
- * @param start local time of day
- * @param end local time of day; before the start means the next day
  * @param extras wind, temperature, note ...
  * @param filed instant of filing
  */
@@ -27,8 +24,7 @@ public record Told(
         String rig,
         Optional<Amount> area,
         Optional<Amount> amount,
-        Optional<LocalTime> start,
-        Optional<LocalTime> end,
+        Hours hours,
         SortedMap<String, String> extras,
         Instant filed) {
     public Told {
@@ -44,8 +40,7 @@ public record Told(
                 "",
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
+                Hours.NOT_TOLD,
                 new TreeMap<>(),
                 filed);
     }

@@ -124,7 +124,7 @@ public final class RigSetup {
                 misses.add(new Miss(needs_Pa, dropletsOut(outlet, needs_Pa)));
             }
         }
-        setups.sort(Comparator.comparingDouble((Setup s) -> -rounded(s.room()))
+        setups.sort(Comparator.comparingDouble((Setup s) -> -rounded(s.speeds().room()))
                 .thenComparingDouble(s -> fromMiddle(s.setting().pressure_Pa()))
                 .thenComparingDouble(s -> s.outlet().rated_m3s()));
         if (!setups.isEmpty()) {
@@ -245,13 +245,14 @@ public final class RigSetup {
                 need.isByRow() ? need.outletsPerRow() : 0,
                 (int) Math.round(rig.width_m() / need.width_m()),
                 setting,
-                slowest_ms,
-                fastest_ms,
-                byLow_ms > speeds.low_ms() ? window.lowBinds : Bind.SLOWEST_SPEED,
-                byHigh_ms < speeds.high_ms() ? window.highBinds : Bind.FASTEST_SPEED,
+                new Setup.Speeds(
+                        slowest_ms,
+                        fastest_ms,
+                        byLow_ms > speeds.low_ms() ? window.lowBinds : Bind.SLOWEST_SPEED,
+                        byHigh_ms < speeds.high_ms() ? window.highBinds : Bind.FASTEST_SPEED,
+                        Math.min(Math.log(speed_ms / slowest_ms), Math.log(fastest_ms / speed_ms))),
                 total_m3s,
                 PumpNeed.pump_m3s(total_m3s, rig.tank_m3(), PumpNeed.SOLUTIONS_PER_MIN),
-                Math.min(Math.log(speed_ms / slowest_ms), Math.log(fastest_ms / speed_ms)),
                 remarks(outlet));
     }
 

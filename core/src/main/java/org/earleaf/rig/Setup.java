@@ -11,13 +11,9 @@ import org.earleaf.units.Said;
  * @param outletsPerRow drop hoses a row; 0 when outlets are not by row
  * @param outlets on the whole rig
  * @param setting at the speed to set for
- * @param slowest_ms slowest speed that holds the rate
- * @param fastest_ms fastest speed that holds the rate
- * @param slowestBinds what ends the range below
- * @param fastestBinds what ends it above
+ * @param speeds that hold the rate
  * @param total_m3s flow of all outlets
  * @param pump_m3s what the pump must deliver, with agitation and reserve
- * @param room distance of the cruise point from the nearer end of the range, logarithm of speed
  * @param remarks unmatched rows, low pressure, assumptions
  */
 public record Setup(
@@ -25,14 +21,19 @@ public record Setup(
         int outletsPerRow,
         int outlets,
         FlowSetting setting,
-        double slowest_ms,
-        double fastest_ms,
-        Bind slowestBinds,
-        Bind fastestBinds,
+        Speeds speeds,
         double total_m3s,
         double pump_m3s,
-        double room,
         List<Said> remarks) {
+    /**
+     * Speeds that hold the rate.
+     *
+     * @param slowestBinds what ends the range below
+     * @param fastestBinds what ends it above
+     * @param room distance of the cruise point from the nearer end of the range, logarithm of speed
+     */
+    public record Speeds(double slowest_ms, double fastest_ms, Bind slowestBinds, Bind fastestBinds, double room) {}
+
     public Setup {
         remarks = List.copyOf(remarks);
     }

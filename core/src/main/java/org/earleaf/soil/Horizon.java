@@ -2,7 +2,7 @@
 package org.earleaf.soil;
 
 /**
- * Soil between two depths as surveyed or tested. {@code NaN} in the last four means not given.
+ * Soil between two depths as surveyed or tested. {@code NaN} means not given.
  *
  * @param top_mm upper depth
  * @param bottom_mm lower depth
@@ -11,9 +11,7 @@ package org.earleaf.soil;
  * @param om_pct organic matter by mass, 0.1 to 8
  * @param ph in water, 4.5 to 8.5
  * @param cec_cmolKg cation exchange capacity
- * @param bulkDensity_gcm3 dry bulk density
- * @param wiltingPoint_share water at 1500 kPa by volume
- * @param fieldCapacity_share water at 33 kPa by volume
+ * @param measured what is otherwise taken from texture
  */
 public record Horizon(
         double top_mm,
@@ -23,6 +21,15 @@ public record Horizon(
         double om_pct,
         double ph,
         double cec_cmolKg,
-        double bulkDensity_gcm3,
-        double wiltingPoint_share,
-        double fieldCapacity_share) {}
+        Measured measured) {
+    /**
+     * How it lies and holds water.
+     *
+     * @param bulkDensity_gcm3 dry bulk density
+     * @param wiltingPoint_share water at 1500 kPa by volume
+     * @param fieldCapacity_share water at 33 kPa by volume
+     */
+    public record Measured(double bulkDensity_gcm3, double wiltingPoint_share, double fieldCapacity_share) {
+        public static final Measured NOT_GIVEN = new Measured(Double.NaN, Double.NaN, Double.NaN);
+    }
+}

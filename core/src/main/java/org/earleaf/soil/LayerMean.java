@@ -17,9 +17,10 @@ final class LayerMean {
                 mean(horizons, top_mm, bottom_mm, Horizon::om_pct),
                 mean(horizons, top_mm, bottom_mm, Horizon::ph),
                 mean(horizons, top_mm, bottom_mm, Horizon::cec_cmolKg),
-                mean(horizons, top_mm, bottom_mm, Horizon::bulkDensity_gcm3),
-                mean(horizons, top_mm, bottom_mm, Horizon::wiltingPoint_share),
-                mean(horizons, top_mm, bottom_mm, Horizon::fieldCapacity_share));
+                new Horizon.Measured(
+                        mean(horizons, top_mm, bottom_mm, h -> h.measured().bulkDensity_gcm3()),
+                        mean(horizons, top_mm, bottom_mm, h -> h.measured().wiltingPoint_share()),
+                        mean(horizons, top_mm, bottom_mm, h -> h.measured().fieldCapacity_share())));
     }
 
     private static double mean(

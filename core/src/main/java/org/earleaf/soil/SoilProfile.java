@@ -93,9 +93,9 @@ public record SoilProfile(
             double c = Double.isNaN(h.cec_cmolKg()) ? 0.5 * clay + 2 * o : h.cec_cmolKg();
             cec.add(v.to(Said.of("soil.cec"), c, 2, 50));
             bd.add(
-                    Double.isNaN(h.bulkDensity_gcm3())
+                    Double.isNaN(h.measured().bulkDensity_gcm3())
                             ? w.bulkDensity_gcm3()
-                            : v.to(Said.of("soil.bulk-density"), h.bulkDensity_gcm3(), 0.9, 1.9));
+                            : v.to(Said.of("soil.bulk-density"), h.measured().bulkDensity_gcm3(), 0.9, 1.9));
         }
         return new SoilProfile(water, bd, om, ph, cec, Texture.of(horizons.get(0)));
     }
@@ -110,10 +110,12 @@ public record SoilProfile(
     }
 
     private static SoilWater survey(Horizon h, SoilWater texture, Clamped flags) {
-        if (Double.isNaN(h.wiltingPoint_share()) || Double.isNaN(h.fieldCapacity_share())) {
+        if (Double.isNaN(h.measured().wiltingPoint_share())
+                || Double.isNaN(h.measured().fieldCapacity_share())) {
             return texture;
         }
-        SoilWater survey = SoilWater.of(h.wiltingPoint_share(), h.fieldCapacity_share(), texture.sat());
+        SoilWater survey =
+                SoilWater.of(h.measured().wiltingPoint_share(), h.measured().fieldCapacity_share(), texture.sat());
         if (survey.isOrdered()) {
             return survey;
         }

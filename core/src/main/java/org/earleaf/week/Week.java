@@ -35,8 +35,6 @@ import org.earleaf.units.SideBySide;
  * @param problem with the hours of each day taken as it will likely be
  * @param passes by job of the problem
  * @param rigs by rig of the problem
- * @param weather which days can be worked, by course of the weather
- * @param courses the same as hours of the rigs
  * @param later passes whose day comes after these days
  * @param notes what was taken for lack of a figure, and what to look after
  */
@@ -46,8 +44,7 @@ public record Week(
         PlanProblem problem,
         List<FieldPass> passes,
         List<Rig> rigs,
-        List<DryDays.Course> weather,
-        List<Course> courses,
+        Likely likely,
         List<Later> later,
         List<Said> notes,
         OverFutures.Robust plan) {
@@ -58,20 +55,33 @@ public record Week(
     public Week {
         passes = List.copyOf(passes);
         rigs = List.copyOf(rigs);
-        weather = List.copyOf(weather);
-        courses = List.copyOf(courses);
         later = List.copyOf(later);
         notes = List.copyOf(notes);
+    }
+
+    /**
+     * How the weather may turn out.
+     *
+     * @param days which can be worked, by course of the weather
+     * @param courses the same as hours of the rigs
+     */
+    public record Likely(List<DryDays.Course> days, List<Course> courses) {
+        public Likely {
+            days = List.copyOf(days);
+            courses = List.copyOf(courses);
+        }
     }
 
     /** A pass that is better made after these days. */
     public record Later(String place, Purpose kind, LocalDate date) {}
 
+    /** @param leave when the rig sets out for a job, or begins to wait beside it */
+    public record Times(LocalDateTime leave, LocalDateTime start, LocalDateTime end) {}
+
     /**
      * One job in its place.
      *
      * @param order from 1
-     * @param leave when the rig sets out for it, or begins to wait beside it
      * @param loads tanks filled for it; 0: not known
      * @param fills its loads as they come about at the tender; empty: there is none
      */
@@ -82,13 +92,23 @@ public record Week(
             String rig,
             LocalDate date,
             int order,
-            LocalDateTime leave,
-            LocalDateTime start,
-            LocalDateTime end,
+            Times times,
             int loads,
             List<TenderDay.Fill> fills) {
         public Stop {
             fills = List.copyOf(fills);
+        }
+
+        public LocalDateTime leave() {
+            return times.leave();
+        }
+
+        public LocalDateTime start() {
+            return times.start();
+        }
+
+        public LocalDateTime end() {
+            return times.end();
         }
     }
 
@@ -142,8 +162,7 @@ public record Week(
                 problem,
                 built.passes(),
                 built.rigs(),
-                built.weather(),
-                courses,
+                new Likely(built.weather(), courses),
                 built.later(),
                 built.notes(),
                 OverFutures.of(problem, courses, effort));
@@ -187,6 +206,10 @@ public record Week(
         return Effort.of(seed, 8_000L + 1_000L * jobs);
     }
 
+    public List<Course> courses() {
+        return likely.courses();
+    }
+
     /** Who does what. */
     public Plan routes() {
         return plan.found().plan();
@@ -194,7 +217,7 @@ public record Week(
 
     /** Chance that a day can be worked. */
     public double chance(int day) {
-        return DryDays.chance(weather, day);
+        return DryDays.chance(likely.days(), day);
     }
 
     public LocalDate date(Shift shift) {
@@ -222,9 +245,10 @@ public record Week(
                 rig,
                 date(shift),
                 order,
-                begin.plusSeconds(Math.round(at.start_s() - at.travel_s())),
-                begin.plusSeconds(Math.round(at.start_s())),
-                begin.plusSeconds(Math.round(at.end_s())),
+                new Times(
+                        begin.plusSeconds(Math.round(at.start_s() - at.travel_s())),
+                        begin.plusSeconds(Math.round(at.start_s())),
+                        begin.plusSeconds(Math.round(at.end_s()))),
                 WorkTime.loads(rigs.get(shift.rig()), pass.area_ha(), way),
                 at.fills());
     }
@@ -268,17 +292,17 @@ public record Week(
         Found found = new Found(problem, plan, PlanCost.of(problem, plan), 0, false);
         return with(
                 problem,
-                courses,
+                courses(),
                 OverFutures.weigh(
                         problem,
-                        courses,
+                        courses(),
                         found,
                         usual(seed, problem.jobs().size()).by(how)));
     }
 
     /** The same farm, other hours, pins or work left, and what came of it. */
     Week with(PlanProblem other, List<Course> otherCourses, OverFutures.Robust found) {
-        return new Week(farm, on, other, passes, rigs, weather, otherCourses, later, notes, found);
+        return new Week(farm, on, other, passes, rigs, new Likely(likely.days(), otherCourses), later, notes, found);
     }
 
     /** What is not done in these days, and why. */

@@ -149,9 +149,7 @@ final class WeekProblem {
                 jobs,
                 roads,
                 cleanout(),
-                supply(),
-                gaps(),
-                List.of(),
+                new PlanProblem.Terms(supply(), gaps(), List.of()),
                 tenders(),
                 Optional.of(on));
     }
@@ -201,13 +199,11 @@ final class WeekProblem {
                 area_ha * M2_PER_HA,
                 at,
                 work,
-                new LossByDay(Map.of(0, 0.0)),
-                area_ha * (best - pass.later_usdHa()),
+                new Job.Loss(new LossByDay(Map.of(0, 0.0)), area_ha * (best - pass.later_usdHa()), loss),
                 release,
                 last,
                 pass.best().product(),
-                Double.isNaN(litres) ? 0 : litres / 1000,
-                loss);
+                Double.isNaN(litres) ? 0 : litres / 1000);
     }
 
     private double work_s(FieldPass pass, Rig rig, Spot at) {

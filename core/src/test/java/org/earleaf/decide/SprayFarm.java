@@ -57,16 +57,12 @@ public final class SprayFarm {
         ActiveIngredient active = new ActiveIngredient(
                 "works in " + product, .1, 1, List.of(group), LabelLimit.noneStated(), LabelLimit.noneStated());
         return new LabelEntry(
-                product,
-                "corn",
-                false,
-                "",
-                "",
+                new LabelEntry.Title(product, "corn", false, "", ""),
                 LabelEntry.Clock.CROP,
                 List.of(active),
                 figures,
-                Set.of(),
-                Set.of(),
+                LabelEntry.InTank.NOTHING,
+                Map.of(),
                 new LabelEntry.Look("A", Instant.EPOCH, "B", Instant.EPOCH));
     }
 

@@ -119,8 +119,8 @@ public final class TestFarm {
         double nan = Double.NaN;
         SoilProfile soil = SoilProfile.of(
                 List.of(
-                        new Horizon(0, 300, 20, 24, 3.2, 6.5, 18, nan, nan, nan),
-                        new Horizon(300, 1524, 20, 24, .9, 6.5, 18, nan, nan, nan)),
+                        new Horizon(0, 300, 20, 24, 3.2, 6.5, 18, Horizon.Measured.NOT_GIVEN),
+                        new Horizon(300, 1524, 20, 24, .9, 6.5, 18, Horizon.Measured.NOT_GIVEN)),
                 "test",
                 new ArrayList<>());
         return new Zone(

@@ -50,7 +50,7 @@ class PassEntryTest {
     private static Farm farm() {
         double unknown = Double.NaN;
         SoilProfile soil = SoilProfile.of(
-                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, 1.4, unknown, unknown)),
+                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, new Horizon.Measured(1.4, unknown, unknown))),
                 "test",
                 new ArrayList<>());
         Zone zone = new Zone(

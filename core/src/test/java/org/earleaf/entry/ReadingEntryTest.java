@@ -38,7 +38,7 @@ class ReadingEntryTest {
     private static Zone zone(String field, String zone) {
         double unknown = Double.NaN;
         SoilProfile soil = SoilProfile.of(
-                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, 1.4, unknown, unknown)),
+                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, new Horizon.Measured(1.4, unknown, unknown))),
                 "test",
                 new ArrayList<>());
         return new Zone(

@@ -44,7 +44,7 @@ class FieldWeatherTest {
     private static Zone zone(String field, String zone) {
         double unknown = Double.NaN;
         SoilProfile soil = SoilProfile.of(
-                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, unknown, unknown, unknown)),
+                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, Horizon.Measured.NOT_GIVEN)),
                 "test",
                 new java.util.ArrayList<>());
         return new Zone(

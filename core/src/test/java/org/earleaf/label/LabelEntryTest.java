@@ -27,16 +27,12 @@ class LabelEntryTest {
         Map<LabelItem, LabelFigure> figures = new EnumMap<>(LabelItem.class);
         said.forEach((item, text) -> figures.put(item, item.parse(text, false, "corn", Said.text("Demo F1 on corn"))));
         return new LabelEntry(
-                "Demo F1",
-                "corn",
-                false,
-                "INVENTED-1",
-                "2026",
+                new LabelEntry.Title("Demo F1", "corn", false, "INVENTED-1", "2026"),
                 LabelEntry.Clock.CROP,
                 List.of(),
                 figures,
-                Set.of("b", "a"),
-                Set.of(),
+                new LabelEntry.InTank(Set.of("b", "a"), Set.of()),
+                Map.of(),
                 LabelEntry.Look.first(person, "A. Grower".equals(person) ? NOON : LATER));
     }
 
@@ -76,17 +72,13 @@ class LabelEntryTest {
     void what_is_in_a_product_is_known_from_any_crop_that_was_looked_at_twice() {
         LabelEntry first = entry("A. Grower", Map.of());
         LabelEntry with = new LabelEntry(
-                "Demo F1",
-                "wheat",
-                false,
-                "",
-                "",
+                new LabelEntry.Title("Demo F1", "wheat", false, "", ""),
                 LabelEntry.Clock.CROP,
                 List.of(new ActiveIngredient(
                         "x", 1, 1, List.of("FRAC 3"), LabelLimit.noneStated(), LabelLimit.noneStated())),
                 Map.of(),
-                Set.of(),
-                Set.of(),
+                LabelEntry.InTank.NOTHING,
+                Map.of(),
                 LabelEntry.Look.first("A. Grower", NOON));
         assertThat(new LabelBook(List.of(first, with)).activesOf("Demo F1")).isEmpty();
         assertThat(new LabelBook(List.of(with.checkedBy("B. Helper", LATER))).activesOf(" demo F1"))
@@ -131,16 +123,12 @@ class LabelEntryTest {
                             Said.text("none")));
         });
         LabelEntry other = new LabelEntry(
-                "Demo F1",
-                "corn",
-                true,
-                "X",
-                "Y",
+                new LabelEntry.Title("Demo F1", "corn", true, "X", "Y"),
                 LabelEntry.Clock.CALENDAR_YEAR,
                 List.of(new ActiveIngredient("x", 1, 1, List.of(), LabelLimit.noneStated(), LabelLimit.noneStated())),
                 first.figures(),
-                Set.of(),
-                Set.of("AMS"),
+                new LabelEntry.InTank(Set.of(), Set.of("AMS")),
+                Map.of(),
                 first.look());
         assertThatThrownBy(() -> first.enteredAgain(other)).satisfies(e -> assertThat(((EarleafException) e)
                         .problems().stream().map(p -> p.place().values().get("item")))
@@ -356,7 +344,7 @@ class LabelEntryTest {
     void a_second_entry_by_hand_tells_form_registration_and_nothing_where_nothing_was_said() {
         LabelEntry first = entry("A. Grower", Map.of(LabelItem.SINGLE, "12 fl oz/ac"));
         assertThat(first.look().isSingle()).isFalse();
-        LabelEntry other = RecordCopy.with(RecordCopy.with(first, "dry", true), "registration", "");
+        LabelEntry other = RecordCopy.with(RecordCopy.with(first, "title.dry", true), "title.registration", "");
         assertThatThrownBy(() -> first.enteredAgain(other))
                 .hasMessageContaining("item=REGISTRATION}: found found.nothing")
                 .hasMessageContaining("item=FORM}: found label.constant{constant=DRY}");

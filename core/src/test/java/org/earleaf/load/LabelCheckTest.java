@@ -256,16 +256,12 @@ class LabelCheckTest {
         assertThat(found.get(0).verdict()).isEqualTo(Verdict.NOT_ENTERED);
         assertThat(found.get(0).said()).isEqualTo(Said.of("label.none", "crop", "soybean"));
         LabelEntry waiting = new LabelEntry(
-                F1.product(),
-                "soybean",
-                false,
-                "",
-                "",
+                new LabelEntry.Title(F1.product(), "soybean", false, "", ""),
                 F1.clock(),
                 F1.actives(),
                 F1.figures(),
-                Set.of(),
-                Set.of(),
+                LabelEntry.InTank.NOTHING,
+                Map.of(),
                 LabelEntry.Look.first("A. Grower", Labels.NOW));
         List<LabelFinding> waits = LabelCheck.of(new LabelBook(List.of(F1, waiting)), soybean, List.of());
         assertThat(waits.get(0).said()).isEqualTo(Said.of("label.waiting"));

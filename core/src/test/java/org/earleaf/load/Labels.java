@@ -52,16 +52,12 @@ public final class Labels {
             figures.put(item, item.parse(text, dry, crop, Said.text(product + " on " + crop)));
         }
         return new LabelEntry(
-                        product,
-                        crop,
-                        dry,
-                        "INVENTED-" + product,
-                        "2026",
+                        new LabelEntry.Title(product, crop, dry, "INVENTED-" + product, "2026"),
                         LabelEntry.Clock.CROP,
                         actives,
                         figures,
-                        Set.of(),
-                        Set.of(),
+                        LabelEntry.InTank.NOTHING,
+                        Map.of(),
                         LabelEntry.Look.first("A. Grower", NOW))
                 .checkedBy("B. Helper", NOW);
     }
@@ -69,34 +65,13 @@ public final class Labels {
     public static LabelEntry with(LabelEntry e, LabelItem item, String text) {
         Map<LabelItem, LabelFigure> figures = new HashMap<>(e.figures());
         figures.put(item, item.parse(text, e.dry(), e.crop(), Said.text(e.product())));
-        return new LabelEntry(
-                e.product(),
-                e.crop(),
-                e.dry(),
-                e.registration(),
-                e.version(),
-                e.clock(),
-                e.actives(),
-                figures,
-                e.neverWith(),
-                e.after(),
-                e.look());
+        return new LabelEntry(e.title(), e.clock(), e.actives(), figures, e.inTank(), Map.of(), e.look());
     }
 
     public static LabelEntry with(
             LabelEntry e, LabelEntry.Clock clock, List<ActiveIngredient> actives, Set<String> never) {
         return new LabelEntry(
-                e.product(),
-                e.crop(),
-                e.dry(),
-                e.registration(),
-                e.version(),
-                clock,
-                actives,
-                e.figures(),
-                never,
-                e.after(),
-                e.look());
+                e.title(), clock, actives, e.figures(), new LabelEntry.InTank(never, e.after()), Map.of(), e.look());
     }
 
     public static final LabelEntry F1 = entry(

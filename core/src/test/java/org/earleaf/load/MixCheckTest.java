@@ -87,7 +87,7 @@ class MixCheckTest {
     void of_several_entries_of_a_product_the_one_that_counts_and_the_longest_time_hold() {
         LabelEntry older = RecordCopy.with(H2, "plantBack_d", Map.of("corn", 90.0));
         LabelEntry alfalfa =
-                RecordCopy.with(RecordCopy.with(H2, "crop", "alfalfa"), "plantBack_d", Map.of("corn", 45.0));
+                RecordCopy.with(RecordCopy.with(H2, "title.crop", "alfalfa"), "plantBack_d", Map.of("corn", 45.0));
         LabelEntry waiting = RecordCopy.with(older, "look", LabelEntry.Look.first("A", Labels.NOW));
         LabelBook book = new LabelBook(List.of(older, H2, alfalfa, waiting));
         assertThat(book.plantBack_d(" demo h2", "Corn")).isEqualTo(45);

@@ -32,7 +32,7 @@ class MixFactsTest {
     private static final MixLine SPREADER = Recipes.line("Spreader", .25, "% v/v", "NIS");
 
     private static LabelEntry f1(Set<String> after, Set<String> never) {
-        return RecordCopy.with(RecordCopy.with(Labels.F1, "after", after), "neverWith", never);
+        return RecordCopy.with(RecordCopy.with(Labels.F1, "inTank.after", after), "inTank.neverWith", never);
     }
 
     private static MixFacts facts(double stage, LabelEntry... entries) {
@@ -81,7 +81,8 @@ class MixFactsTest {
     @Test
     void labels_that_each_want_the_other_first_are_refused() {
         LabelEntry i1 = Labels.entry("Spreader", "corn", false, List.of(), Map.of());
-        MixFacts circle = facts(31, f1(Set.of("Spreader"), Set.of()), RecordCopy.with(i1, "after", Set.of("SC")));
+        MixFacts circle =
+                facts(31, f1(Set.of("Spreader"), Set.of()), RecordCopy.with(i1, "inTank.after", Set.of("SC")));
         assertThatThrownBy(() -> plan(circle, F1, SPREADER))
                 .isInstanceOf(EarleafException.class)
                 .hasMessageContaining("[Demo F1, Spreader]");

@@ -26,8 +26,7 @@ class AtTenderTest {
                 80 * loads * Units.M2_PER_AC,
                 YARD,
                 Collections.nCopies(rigs, loads * (SPRAY_S + 15 * 60)),
-                new LossByDay(Map.of(0, 0.0)),
-                2000 * loads,
+                new Job.Loss(new LossByDay(Map.of(0, 0.0)), 2000 * loads),
                 0,
                 Collections.nCopies(rigs, 9),
                 "N",
@@ -92,7 +91,16 @@ class AtTenderTest {
 
     @Test
     void work_that_takes_nothing_from_the_tender_goes_on_beside_it() {
-        Job dry = new Job("dry", 1e5, YARD, List.of(1800.0), new LossByDay(Map.of(0, 0.0)), 100, 0, List.of(9), "N", 0);
+        Job dry = new Job(
+                "dry",
+                1e5,
+                YARD,
+                List.of(1800.0),
+                new Job.Loss(new LossByDay(Map.of(0, 0.0)), 100),
+                0,
+                List.of(9),
+                "N",
+                0);
         PlanProblem p = problem(1, 600, List.of(job("F", 1, 1), dry), 2500);
         Timetable table = Timetable.all(p, new Plan(List.of(List.of(0, 1)))).get(0);
         assertThat(table.stops().get(1).end_s() - table.stops().get(1).start_s())

@@ -108,7 +108,6 @@ class FleetInstanceTest {
                                 old.at(),
                                 old.work_s(),
                                 old.loss(),
-                                old.undone_usd(),
                                 old.release(),
                                 last,
                                 old.productClass(),
@@ -135,7 +134,6 @@ class FleetInstanceTest {
                         j.at(),
                         List.of(j.work_s().get(0), j.work_s().get(1), j.work_s().get(1)),
                         j.loss(),
-                        j.undone_usd(),
                         j.release(),
                         List.of(
                                 j.lastDay().get(0),

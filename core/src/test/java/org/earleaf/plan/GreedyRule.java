@@ -14,7 +14,7 @@ final class GreedyRule {
         List<Integer> order = IntStream.range(0, p.jobs().size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(
-                        (Integer j) -> -p.jobs().get(j).loss().on(3)))
+                        (Integer j) -> -p.jobs().get(j).loss().byDay().on(3)))
                 .toList();
         List<Integer> days =
                 p.shifts().stream().map(Shift::day).distinct().sorted().toList();

@@ -47,7 +47,14 @@ public final class RandomFleet {
         List<Supply> supply = rich ? List.of(new Supply(1, 60)) : List.of();
         List<Gap> gaps = rich && n > 5 ? List.of(new Gap(0, 1, 1, false), new Gap(2, 3, 2, true)) : List.of();
         return new PlanProblem(
-                fleet, shifts, jobs, new Roads(360, .15), cleanout, supply, gaps, List.of(), Optional.empty());
+                fleet,
+                shifts,
+                jobs,
+                new Roads(360, .15),
+                cleanout,
+                new PlanProblem.Terms(supply, gaps, List.of()),
+                List.of(),
+                Optional.empty());
     }
 
     private Job job(int j) {
@@ -72,8 +79,7 @@ public final class RandomFleet {
                 hectares * 1e4,
                 spot(),
                 work,
-                new LossByDay(loss),
-                hectares * (40 + random.nextInt(80)),
+                new Job.Loss(new LossByDay(loss), hectares * (40 + random.nextInt(80))),
                 release,
                 last,
                 productClass,

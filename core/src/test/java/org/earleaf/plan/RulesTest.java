@@ -35,21 +35,20 @@ class RulesTest {
 
     private static PlanProblem with(
             List<Job> jobs, Cleanout cleanout, List<Supply> supply, List<Gap> gaps, List<Pin> pins) {
-        return new PlanProblem(P.rigs(), P.shifts(), jobs, P.roads(), cleanout, supply, gaps, pins, Optional.empty());
+        return new PlanProblem(
+                P.rigs(),
+                P.shifts(),
+                jobs,
+                P.roads(),
+                cleanout,
+                new PlanProblem.Terms(supply, gaps, pins),
+                List.of(),
+                Optional.empty());
     }
 
     private static Job changed(Job j, String productClass, double supply_m3) {
         return new Job(
-                j.name(),
-                j.area_m2(),
-                j.at(),
-                j.work_s(),
-                j.loss(),
-                j.undone_usd(),
-                j.release(),
-                j.lastDay(),
-                productClass,
-                supply_m3);
+                j.name(), j.area_m2(), j.at(), j.work_s(), j.loss(), j.release(), j.lastDay(), productClass, supply_m3);
     }
 
     @Test
@@ -95,7 +94,6 @@ class RulesTest {
                 f4.at(),
                 List.of(f4.work_s().get(0), Double.NaN),
                 f4.loss(),
-                f4.undone_usd(),
                 1,
                 f4.lastDay(),
                 "",

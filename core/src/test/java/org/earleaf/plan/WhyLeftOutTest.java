@@ -60,7 +60,16 @@ class WhyLeftOutTest {
     void not_worth_the_rig() {
         PlanProblem p = one("F4", 1, 420, 0);
         Job f4 = p.jobs().get(0);
-        Job poor = new Job(f4.name(), f4.area_m2(), f4.at(), f4.work_s(), f4.loss(), 100, 1, f4.lastDay(), "", 0);
+        Job poor = new Job(
+                f4.name(),
+                f4.area_m2(),
+                f4.at(),
+                f4.work_s(),
+                new Job.Loss(f4.loss().byDay(), 100),
+                1,
+                f4.lastDay(),
+                "",
+                0);
         WhyLeftOut why = only(p.withJobs(List.of(poor)));
         // 50 min of road and 89 of work at $3 a minute.
         assertThat(why.rule()).isEmpty();

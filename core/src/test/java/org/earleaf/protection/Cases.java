@@ -104,9 +104,7 @@ public final class Cases {
                 futures(),
                 site,
                 108,
-                lesions,
-                aphids,
-                made,
+                new ProtectionCase.SoFar(lesions, aphids, made),
                 new Prices(corn, 0, 1, Map.of()),
                 strips,
                 settings);
@@ -209,7 +207,7 @@ public final class Cases {
 
     private static SoilProfile soil() {
         double nan = Double.NaN;
-        Horizon horizon = new Horizon(0, 1500, 30, 25, 3.5, 6.5, nan, nan, nan, nan);
+        Horizon horizon = new Horizon(0, 1500, 30, 25, 3.5, 6.5, nan, Horizon.Measured.NOT_GIVEN);
         return SoilProfile.of(List.of(horizon), "test", new ArrayList<>());
     }
 }

@@ -42,7 +42,7 @@ class AccountTest {
     private static Zone zone(String zone, double acres) {
         double unknown = Double.NaN;
         SoilProfile soil = SoilProfile.of(
-                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, unknown, unknown, unknown)),
+                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, unknown, Horizon.Measured.NOT_GIVEN)),
                 "test",
                 new ArrayList<>());
         return new Zone(
@@ -126,8 +126,7 @@ class AccountTest {
                 "highboy",
                 Optional.of(Amount.parse("30 ac", "area")),
                 Optional.of(Amount.parse("340 gal", "amount")),
-                Optional.of(LocalTime.of(20, 30)),
-                Optional.of(LocalTime.of(1, 15)),
+                new Hours(Optional.of(LocalTime.of(20, 30)), Optional.of(LocalTime.of(1, 15))),
                 new TreeMap<>(Map.of("wind", "6 mph")),
                 FILED);
         FiledRecord record =

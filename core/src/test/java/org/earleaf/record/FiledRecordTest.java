@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.earleaf.field.FieldPart;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.junit.jupiter.api.Test;
@@ -30,25 +31,13 @@ class FiledRecordTest {
     void impossible_amounts_and_names_left_out_are_each_named() {
         FiledRecord r = Records.fertiliser();
         FiledRecord bad = new FiledRecord(
-                "x",
-                "r1",
-                "",
+                new FiledRecord.Filing("x", "r1", "", r.filed(), ""),
                 "p",
-                "",
-                "",
-                "",
-                "",
-                Amount.parse("0 ac", "area"),
-                "",
-                "",
+                new FiledRecord.Treated(new FieldPart("", ""), "", "", Amount.parse("0 ac", "area")),
+                new FiledRecord.Work("", "", r.date(), r.start(), r.end()),
                 List.of(),
-                r.date(),
-                r.start(),
-                r.end(),
                 Applicator.onOwnGround("", ""),
-                r.extras(),
-                r.filed(),
-                "");
+                r.extras());
         assertThat(bad.problems()).hasSize(6);
     }
 
@@ -105,24 +94,12 @@ class FiledRecordTest {
 
     private static FiledRecord filed(FiledRecord r, String instant) {
         return new FiledRecord(
-                r.id(),
-                r.corrects(),
-                r.why(),
+                new FiledRecord.Filing(r.id(), r.corrects(), r.why(), Instant.parse(instant), r.filedBy()),
                 r.passId(),
-                r.field(),
-                r.zone(),
-                r.location(),
-                r.crop(),
-                r.area(),
-                r.placement(),
-                r.rig(),
+                new FiledRecord.Treated(new FieldPart(r.field(), r.zone()), r.location(), r.crop(), r.area()),
+                new FiledRecord.Work(r.placement(), r.rig(), r.date(), r.start(), r.end()),
                 r.products(),
-                r.date(),
-                r.start(),
-                r.end(),
                 r.applicator(),
-                r.extras(),
-                Instant.parse(instant),
-                r.filedBy());
+                r.extras());
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import org.earleaf.field.FieldPart;
 
 /** Invented records for tests: one plain, one registered, and as many random ones as wanted. */
 final class Records {
@@ -24,41 +25,28 @@ final class Records {
 
     static FiledRecord fertiliser() {
         return new FiledRecord(
-                "r1",
-                "",
-                "",
+                FiledRecord.Filing.first("r1", Instant.parse("2026-06-30T22:15:00Z"), "A. Grower"),
                 "passes.csv row 2",
-                "Home Eighty",
-                "",
-                "",
-                "corn",
-                Amount.parse("72 ac", "area"),
-                "row-base dribble",
-                "highboy",
+                new FiledRecord.Treated(new FieldPart("Home Eighty", ""), "", "corn", Amount.parse("72 ac", "area")),
+                new FiledRecord.Work(
+                        "row-base dribble", "highboy", LocalDate.of(2026, 6, 30), Optional.empty(), Optional.empty()),
                 List.of(ProductUse.fertiliser("UAN 32", Amount.parse("812.50 gal", "amount"), "40 lb N/ac")),
-                LocalDate.of(2026, 6, 30),
-                Optional.empty(),
-                Optional.empty(),
                 Applicator.onOwnGround("A. Grower", ""),
-                new TreeMap<>(),
-                Instant.parse("2026-06-30T22:15:00Z"),
-                "A. Grower");
+                new TreeMap<>());
     }
 
     static FiledRecord fungicide(String certification, String location) {
         FiledRecord r = fertiliser();
         return new FiledRecord(
-                "r2",
-                "",
-                "",
+                FiledRecord.Filing.first("r2", r.filed(), r.filedBy()),
                 "p2",
-                r.field(),
-                "",
-                location,
-                "corn",
-                r.area(),
-                "over the top",
-                "highboy",
+                new FiledRecord.Treated(new FieldPart(r.field(), ""), location, "corn", r.area()),
+                new FiledRecord.Work(
+                        "over the top",
+                        "highboy",
+                        r.date(),
+                        Optional.of(ZonedDateTime.of(2026, 6, 30, 9, 0, 0, 0, CENTRAL)),
+                        Optional.of(ZonedDateTime.of(2026, 6, 30, 11, 30, 0, 0, CENTRAL))),
                 List.of(new ProductUse(
                         "Demo F1",
                         "DEMO-0001",
@@ -66,13 +54,8 @@ final class Records {
                         "12 fl oz/ac",
                         "L7",
                         OptionalInt.of(12))),
-                r.date(),
-                Optional.of(ZonedDateTime.of(2026, 6, 30, 9, 0, 0, 0, CENTRAL)),
-                Optional.of(ZonedDateTime.of(2026, 6, 30, 11, 30, 0, 0, CENTRAL)),
                 Applicator.onOwnGround("A. Grower", certification),
-                new TreeMap<>(),
-                r.filed(),
-                r.filedBy());
+                new TreeMap<>());
     }
 
     static FiledRecord random(SplittableRandom random, int number) {
@@ -92,21 +75,21 @@ final class Records {
                 .atZone(CENTRAL);
         Optional<ZonedDateTime> known = random.nextBoolean() ? Optional.of(end) : Optional.empty();
         return new FiledRecord(
-                "r" + number,
+                new FiledRecord.Filing(
+                        "r" + number,
+                        word(random),
+                        word(random),
+                        end.toInstant().plusSeconds(3600),
+                        word(random)),
                 word(random),
-                word(random),
-                word(random),
-                word(random),
-                word(random),
-                word(random),
-                word(random),
-                Amount.parse("7" + number + ".0 ac", "area"),
-                word(random),
-                word(random),
+                new FiledRecord.Treated(
+                        new FieldPart(word(random), word(random)),
+                        word(random),
+                        word(random),
+                        Amount.parse("7" + number + ".0 ac", "area")),
+                new FiledRecord.Work(
+                        word(random), word(random), end.toLocalDate(), known.map(e -> e.minusHours(1)), known),
                 products,
-                end.toLocalDate(),
-                known.map(e -> e.minusHours(1)),
-                known,
                 new Applicator(
                         Applicator.Kind.values()[random.nextInt(2)],
                         word(random),
@@ -115,9 +98,7 @@ final class Records {
                         word(random),
                         word(random),
                         word(random)),
-                extras,
-                end.toInstant().plusSeconds(3600),
-                word(random));
+                extras);
     }
 
     private static String word(SplittableRandom random) {

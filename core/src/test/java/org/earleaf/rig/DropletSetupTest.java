@@ -99,10 +99,10 @@ class DropletSetupTest {
                 .orElseThrow();
         assertThat(five.setting().pressure_Pa() / PSI).isCloseTo(40.81, within(.01));
         // From 20 psi, below which nothing was entered, to 50 psi, above which the droplets are fine.
-        assertThat(five.slowest_ms() / Us.mph(1)).isCloseTo(10 * Math.sqrt(20 / 40.812), within(.005));
-        assertThat(five.fastest_ms() / Us.mph(1)).isCloseTo(10 * Math.sqrt(50 / 40.812), within(.005));
-        assertThat(five.slowestBinds()).isEqualTo(Setup.Bind.DROPLETS_BELOW);
-        assertThat(five.fastestBinds()).isEqualTo(Setup.Bind.DROPLETS_ABOVE);
+        assertThat(five.speeds().slowest_ms() / Us.mph(1)).isCloseTo(10 * Math.sqrt(20 / 40.812), within(.005));
+        assertThat(five.speeds().fastest_ms() / Us.mph(1)).isCloseTo(10 * Math.sqrt(50 / 40.812), within(.005));
+        assertThat(five.speeds().slowestBinds()).isEqualTo(Setup.Bind.DROPLETS_BELOW);
+        assertThat(five.speeds().fastestBinds()).isEqualTo(Setup.Bind.DROPLETS_ABOVE);
     }
 
     @Test
@@ -160,15 +160,17 @@ class DropletSetupTest {
                             new RigSetup.Droplets(finest, coarsest, List.of(N04, N05, N06)))
                     .setups()) {
                 NozzleModel model = ((Outlet.Classed) s.outlet()).model();
-                for (double v : new double[] {s.slowest_ms() * (1 + 1e-9), s.fastest_ms() * (1 - 1e-9)}) {
+                for (double v : new double[] {
+                    s.speeds().slowest_ms() * (1 + 1e-9), s.speeds().fastest_ms() * (1 - 1e-9)
+                }) {
                     double Pa =
                             s.setting().pressure_Pa() * Math.pow(v / s.setting().speed_ms(), 2);
                     Optional<DropletClass> is = model.at(Pa);
                     assertThat(is).isPresent();
                     assertThat(is.get()).isBetween(finest, coarsest);
                 }
-                assertThat(s.room()).isLessThanOrEqualTo(before + 1e-5);
-                before = s.room();
+                assertThat(s.speeds().room()).isLessThanOrEqualTo(before + 1e-5);
+                before = s.speeds().room();
                 served++;
             }
         }

@@ -99,18 +99,20 @@ class RigSetupTest {
                     : rig.boom().highest_Pa();
             double before = Double.POSITIVE_INFINITY;
             for (Setup setup : RigSetup.find(need).setups()) {
-                for (double speed : new double[] {setup.slowest_ms(), setup.fastest_ms()}) {
+                for (double speed : new double[] {
+                    setup.speeds().slowest_ms(), setup.speeds().fastest_ms()
+                }) {
                     double flow = FlowMath.flow_m3s(need.rate_m3m2(), speed, need.width_m());
                     double pressure = FlowMath.pressure_Pa(
                             flow, setup.outlet().rated_m3s(), need.liquid().densityFactor());
                     assertThat(pressure).isBetween(psi(8) * (1 - 1e-9), highest * (1 + 1e-9));
                 }
-                assertThat(setup.slowest_ms())
+                assertThat(setup.speeds().slowest_ms())
                         .isLessThanOrEqualTo(setup.setting().speed_ms() * (1 + 1e-9));
-                assertThat(setup.fastest_ms())
+                assertThat(setup.speeds().fastest_ms())
                         .isGreaterThanOrEqualTo(setup.setting().speed_ms() * (1 - 1e-9));
-                assertThat(setup.room()).isLessThanOrEqualTo(before + 1e-6);
-                before = setup.room();
+                assertThat(setup.speeds().room()).isLessThanOrEqualTo(before + 1e-6);
+                before = setup.speeds().room();
             }
         }
     }
@@ -119,14 +121,14 @@ class RigSetupTest {
     void what_binds_is_named() {
         Rig rig = rig("self-propelled", 1, 14, 60, Placement.ROW_BASE);
         Setup first = find(rig, 40, Placement.ROW_BASE, mph(8)).setups().get(0);
-        assertThat(first.fastestBinds()).isEqualTo(Setup.Bind.FASTEST_SPEED);
-        assertThat(first.slowestBinds()).isEqualTo(Setup.Bind.LOWEST_PRESSURE);
-        assertThat(first.fastest_ms()).isCloseTo(mph(10), within(1e-9));
+        assertThat(first.speeds().fastestBinds()).isEqualTo(Setup.Bind.FASTEST_SPEED);
+        assertThat(first.speeds().slowestBinds()).isEqualTo(Setup.Bind.LOWEST_PRESSURE);
+        assertThat(first.speeds().fastest_ms()).isCloseTo(mph(10), within(1e-9));
         Setup last = find(rig, 40, Placement.ROW_BASE, mph(9.9)).setups().stream()
                 .filter(s -> s.setting().pressure_Pa() > psi(39))
                 .findFirst()
                 .orElseThrow();
-        assertThat(last.fastestBinds()).isEqualTo(Setup.Bind.HIGHEST_PRESSURE);
+        assertThat(last.speeds().fastestBinds()).isEqualTo(Setup.Bind.HIGHEST_PRESSURE);
     }
 
     @Test

@@ -96,7 +96,8 @@ final class RandomSeason {
             double sand = between(0, Math.min(95, 100 - clay));
             double cec = chance(.5) ? Double.NaN : between(2, 50);
             double density = chance(.7) ? Double.NaN : between(.9, 1.9);
-            horizons.add(new Horizon(top, bottom, sand, clay, om, ph, cec, density, Double.NaN, Double.NaN));
+            horizons.add(new Horizon(
+                    top, bottom, sand, clay, om, ph, cec, new Horizon.Measured(density, Double.NaN, Double.NaN)));
             om = Math.max(.1, om * between(.3, 1));
             top = bottom;
         }

@@ -28,11 +28,11 @@ class SoilProfileTest {
     }
 
     private static Horizon horizon(double top_cm, double bottom_cm, double sand, double clay, double om) {
-        return new Horizon(top_cm * 10, bottom_cm * 10, sand, clay, om, 6.5, NAN, NAN, NAN, NAN);
+        return new Horizon(top_cm * 10, bottom_cm * 10, sand, clay, om, 6.5, NAN, new Horizon.Measured(NAN, NAN, NAN));
     }
 
     private static Horizon surveyed(double wp, double fc) {
-        return new Horizon(0, 1524, 40, 20, 2.5, 6.5, NAN, NAN, wp, fc);
+        return new Horizon(0, 1524, 40, 20, 2.5, 6.5, NAN, new Horizon.Measured(NAN, wp, fc));
     }
 
     private SoilProfile profile(Horizon... horizons) {
@@ -69,7 +69,7 @@ class SoilProfileTest {
 
     @Test
     void values_outside_the_range_of_the_model_are_clamped_and_flagged() {
-        Horizon odd = new Horizon(0, 1524, 97, 2, 9, 3.9, 70, 2.4, NAN, NAN);
+        Horizon odd = new Horizon(0, 1524, 97, 2, 9, 3.9, 70, new Horizon.Measured(2.4, NAN, NAN));
         SoilProfile p = profile(odd);
         assertThat(p.om_pct()).containsOnly(8.0);
         assertThat(p.ph()).containsOnly(4.5);

@@ -85,16 +85,12 @@ final class LabelWriter {
             LabelItem.findByWord(line.what()).ifPresent(i -> figures.put(i, figure(i, line)));
         }
         LabelEntry entry = new LabelEntry(
-                name,
-                crop,
-                dry,
-                product.map(Product::registration).orElse(""),
-                text("version"),
+                new LabelEntry.Title(
+                        name, crop, dry, product.map(Product::registration).orElse(""), text("version")),
                 clock(),
                 actives(),
                 figures,
-                all("never_with"),
-                all("after"),
+                new LabelEntry.InTank(all("never_with"), all("after")),
                 plantBack(),
                 lines.get(0).look());
         refuseTurned(entry);

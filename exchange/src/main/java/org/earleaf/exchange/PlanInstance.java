@@ -79,9 +79,7 @@ public final class PlanInstance {
                 jobs.jobs(),
                 roads,
                 cleanout,
-                supply(tenders, shifts),
-                jobs.gaps(),
-                jobs.pins(),
+                new PlanProblem.Terms(supply(tenders, shifts), jobs.gaps(), jobs.pins()),
                 tenders,
                 Optional.empty());
         return new Read(problem, tenders, findings.flags());

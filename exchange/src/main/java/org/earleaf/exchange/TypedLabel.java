@@ -56,16 +56,11 @@ public final class TypedLabel {
         }
         LabelEntry e = book.entries().get(0);
         return new LabelEntry(
-                e.product(),
-                e.crop(),
-                e.dry(),
-                e.registration(),
-                e.version(),
+                e.title(),
                 e.clock(),
                 e.actives(),
                 e.figures(),
-                e.neverWith(),
-                e.after(),
+                e.inTank(),
                 e.plantBack_d(),
                 LabelEntry.Look.first(person, at));
     }

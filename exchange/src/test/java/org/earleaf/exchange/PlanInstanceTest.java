@@ -59,7 +59,7 @@ class PlanInstanceTest {
         assertThat(read.flags()).isEmpty();
         assertThat(p.jobs()).hasSize(7);
         assertThat(p.shifts()).hasSize(6);
-        assertThat(p.jobs().get(1).loss().on(3)).isEqualTo(480);
+        assertThat(p.jobs().get(1).loss().byDay().on(3)).isEqualTo(480);
         assertThat(p.jobs().get(1).undone_usd()).isEqualTo(4400);
         assertThat(p.jobs().get(2).lastDay()).containsExactly(4, 1);
         assertThat(p.travel_s(p.shifts().get(0), -1, 1))

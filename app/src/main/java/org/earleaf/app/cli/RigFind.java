@@ -99,13 +99,13 @@ final class RigFind {
             out.println(tell(
                     "cli.rig-find.holds-the-rate-from-to",
                     "slowest",
-                    FlowPart.SPEED.text(s.slowest_ms(), metric),
+                    FlowPart.SPEED.text(s.speeds().slowest_ms(), metric),
                     "slowestBinds",
-                    words.say(s.slowestBinds()),
+                    words.say(s.speeds().slowestBinds()),
                     "fastest",
-                    FlowPart.SPEED.text(s.fastest_ms(), metric),
+                    FlowPart.SPEED.text(s.speeds().fastest_ms(), metric),
                     "fastestBinds",
-                    words.say(s.fastestBinds())));
+                    words.say(s.speeds().fastestBinds())));
             s.remarks().forEach(r -> out.println("  " + words.say(r)));
         });
         int more = answer.setups().size() - MOST;
@@ -146,13 +146,13 @@ final class RigFind {
                 "speed_" + speed,
                 FlowPart.SPEED.outside(s.setting().speed_ms(), metric),
                 "slowest_" + speed,
-                FlowPart.SPEED.outside(s.slowest_ms(), metric),
+                FlowPart.SPEED.outside(s.speeds().slowest_ms(), metric),
                 "slowest_binds",
-                words.say(s.slowestBinds()),
+                words.say(s.speeds().slowestBinds()),
                 "fastest_" + speed,
-                FlowPart.SPEED.outside(s.fastest_ms(), metric),
+                FlowPart.SPEED.outside(s.speeds().fastest_ms(), metric),
                 "fastest_binds",
-                words.say(s.fastestBinds()),
+                words.say(s.speeds().fastestBinds()),
                 "flow_" + flow,
                 FlowPart.FLOW.outside(s.setting().flow_m3s(), metric),
                 "total_" + flow,

@@ -8,6 +8,7 @@ import org.earleaf.entry.RecordEntry;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
 import org.earleaf.record.Applicator;
+import org.earleaf.record.Hours;
 import org.earleaf.record.Told;
 import picocli.CommandLine.Option;
 
@@ -81,8 +82,7 @@ final class ToldOptions {
                 rig,
                 RecordEntry.area(area, "--area", farm, pass.field(), pass.zone()),
                 RecordEntry.amount(amount, "--amount"),
-                RecordEntry.time(start, "--start"),
-                RecordEntry.time(end, "--end"),
+                new Hours(RecordEntry.time(start, "--start"), RecordEntry.time(end, "--end")),
                 extras,
                 filed);
     }

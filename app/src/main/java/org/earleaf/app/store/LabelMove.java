@@ -10,7 +10,6 @@ import java.time.Instant;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.earleaf.label.CropStages;
 import org.earleaf.label.DropletClass;
 import org.earleaf.label.LabelEntry;
@@ -120,16 +119,12 @@ final class LabelMove implements JavaMigration {
                 .filter(org.earleaf.mix.MixForm::isDry)
                 .isPresent();
         return new LabelEntry(
-                name,
-                "corn",
-                dry,
-                row.getString("registration"),
-                "",
+                new LabelEntry.Title(name, "corn", dry, row.getString("registration"), ""),
                 LabelEntry.Clock.CROP,
                 List.of(),
                 figures,
-                Set.of(),
-                Set.of(),
+                LabelEntry.InTank.NOTHING,
+                Map.of(),
                 LabelEntry.Look.first(WHO, Instant.EPOCH));
     }
 

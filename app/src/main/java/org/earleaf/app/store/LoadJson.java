@@ -26,6 +26,8 @@ import tools.jackson.databind.util.NameTransformer;
  */
 final class LoadJson {
     private static final Set<Class<?>> GROUPS = Set.of(
+            LabelEntry.Title.class,
+            LabelEntry.InTank.class,
             TankLoad.Ticket.class,
             TankLoad.Fill.class,
             LabelWork.Driving.class,

@@ -14,6 +14,7 @@ import org.earleaf.entry.RecordEntry;
 import org.earleaf.farm.Farm;
 import org.earleaf.record.Amount;
 import org.earleaf.record.FiledRecord;
+import org.earleaf.record.Hours;
 import org.earleaf.record.RecordCorrection;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
@@ -81,8 +82,9 @@ public record CorrectionForm(
                 wrong,
                 amounts,
                 RecordEntry.area(ReadingForm.text(area), "area", farm, wrong).orElse(wrong.area()),
-                RecordEntry.time(ReadingForm.text(start), "start"),
-                RecordEntry.time(ReadingForm.text(end), "end"),
+                new Hours(
+                        RecordEntry.time(ReadingForm.text(start), "start"),
+                        RecordEntry.time(ReadingForm.text(end), "end")),
                 ReadingForm.text(location),
                 ReadingForm.text(licence),
                 extras,

@@ -17,6 +17,7 @@ import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Zone;
 import org.earleaf.record.Applicator;
+import org.earleaf.record.Hours;
 import org.earleaf.record.Told;
 import org.jspecify.annotations.Nullable;
 
@@ -68,8 +69,9 @@ public record MadeForm(
                 rig,
                 RecordEntry.area(ReadingForm.text(area), "area", farm, o.field(), o.zone()),
                 Optional.empty(),
-                RecordEntry.time(ReadingForm.text(start), "start"),
-                RecordEntry.time(ReadingForm.text(end), "end"),
+                new Hours(
+                        RecordEntry.time(ReadingForm.text(start), "start"),
+                        RecordEntry.time(ReadingForm.text(end), "end")),
                 extras,
                 filed);
     }

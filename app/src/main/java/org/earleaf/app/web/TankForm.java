@@ -19,6 +19,7 @@ import org.earleaf.load.Overridden;
 import org.earleaf.load.TankLoad;
 import org.earleaf.mix.MixRules;
 import org.earleaf.record.Applicator;
+import org.earleaf.record.Hours;
 import org.earleaf.record.Told;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
@@ -175,8 +176,9 @@ public record TankForm(
                 load.rig(),
                 Optional.empty(),
                 Optional.empty(),
-                RecordEntry.time(ReadingForm.text(start), "start"),
-                RecordEntry.time(ReadingForm.text(end), "end"),
+                new Hours(
+                        RecordEntry.time(ReadingForm.text(start), "start"),
+                        RecordEntry.time(ReadingForm.text(end), "end")),
                 extras,
                 filed);
     }

@@ -20,6 +20,7 @@ import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import javax.tools.ToolProvider;
+import org.earleaf.field.FieldPart;
 import org.earleaf.record.Amount;
 import org.earleaf.record.Applicator;
 import org.earleaf.record.Chain;
@@ -75,25 +76,19 @@ class ExportTest {
         TreeMap<String, String> extras = new TreeMap<>();
         extras.put("wind", "6 mph from SW\nsteady");
         return new FiledRecord(
-                "r" + number,
-                "",
-                "",
+                FiledRecord.Filing.first("r" + number, Instant.parse("2026-06-30T22:15:00Z"), "A. Grower"),
                 "p" + number,
-                "Müller's \\ Eighty",
-                "",
-                "S 12, T 80 N",
-                "corn",
-                Amount.parse("72 ac", "area"),
-                "over the top",
-                "highboy",
+                new FiledRecord.Treated(
+                        new FieldPart("Müller's \\ Eighty", ""), "S 12, T 80 N", "corn", Amount.parse("72 ac", "area")),
+                new FiledRecord.Work(
+                        "over the top",
+                        "highboy",
+                        LocalDate.of(2026, 6, 1).plusDays(number),
+                        Optional.empty(),
+                        Optional.empty()),
                 products,
-                LocalDate.of(2026, 6, 1).plusDays(number),
-                Optional.empty(),
-                Optional.empty(),
                 Applicator.onOwnGround("A. Grower", "none"),
-                extras,
-                Instant.parse("2026-06-30T22:15:00Z"),
-                "A. Grower");
+                extras);
     }
 
     private static List<Chain.Entry> chain(int length) {

@@ -68,7 +68,7 @@ class FarmStoreTest {
     @Test
     void a_newer_label_entry_counts_and_is_told_and_an_old_folder_does_not_come_before_it() {
         Farm first = RecordCopy.with(Farms.small(), "rules.labels", new LabelBook(List.of(Tanks.label())));
-        LabelEntry newer = RecordCopy.with(Tanks.label(), "version", "2");
+        LabelEntry newer = RecordCopy.with(Tanks.label(), "title.version", "2");
         try (FarmStore store = FarmStore.create(file())) {
             put(store, first);
             ImportReport report = put(store, RecordCopy.with(first, "rules.labels", new LabelBook(List.of(newer))));

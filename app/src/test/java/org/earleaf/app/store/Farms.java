@@ -126,7 +126,7 @@ public final class Farms {
 
     public static Zone zone(String field, String zone, double area_ha) {
         SoilProfile soil = SoilProfile.of(
-                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, UNKNOWN, UNKNOWN, UNKNOWN, UNKNOWN)),
+                List.of(new Horizon(0, 1524, 20, 25, 3, 6.5, UNKNOWN, Horizon.Measured.NOT_GIVEN)),
                 "soil.csv",
                 new ArrayList<>());
         return new Zone(
@@ -226,10 +226,8 @@ public final class Farms {
                                 1 + random.nextDouble() * 5,
                                 6.5,
                                 UNKNOWN,
-                                UNKNOWN,
-                                UNKNOWN,
-                                UNKNOWN),
-                        new Horizon(300, 1524, clay, sand / 2 + 5, .5, 7, 12, 1.4, .12, .28)),
+                                Horizon.Measured.NOT_GIVEN),
+                        new Horizon(300, 1524, clay, sand / 2 + 5, .5, 7, 12, new Horizon.Measured(1.4, .12, .28))),
                 "soil.csv",
                 new ArrayList<>());
         return new Zone(

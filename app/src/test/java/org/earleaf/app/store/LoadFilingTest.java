@@ -21,6 +21,7 @@ import org.earleaf.record.Applicator;
 import org.earleaf.record.Chain;
 import org.earleaf.record.Deadlines;
 import org.earleaf.record.FiledRecord;
+import org.earleaf.record.Hours;
 import org.earleaf.record.RecordRule;
 import org.earleaf.record.Told;
 import org.earleaf.units.Said;
@@ -60,8 +61,7 @@ class LoadFilingTest extends WithLoads {
                 "",
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(LocalTime.of(9, 0)),
-                Optional.of(LocalTime.of(11, 30)),
+                new Hours(Optional.of(LocalTime.of(9, 0)), Optional.of(LocalTime.of(11, 30))),
                 air,
                 filed);
     }

@@ -9,9 +9,11 @@ import static org.earleaf.app.store.Tanks.DAY;
 import static org.earleaf.app.store.Tanks.T;
 
 import java.util.List;
+import java.util.Map;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.farm.Farm;
+import org.earleaf.label.LabelEntry;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LoadRules;
 import org.earleaf.load.LoadState;
@@ -129,12 +131,8 @@ class LoadStoreTest extends WithLoads {
         figures.put(
                 org.earleaf.label.LabelItem.SEASON,
                 org.earleaf.label.LabelItem.SEASON.parse("none", false, "corn", org.earleaf.units.Said.text("")));
-        return new org.earleaf.label.LabelEntry(
-                l.product(),
-                l.crop(),
-                false,
-                l.registration(),
-                "2",
+        return new LabelEntry(
+                new LabelEntry.Title(l.product(), l.crop(), false, l.registration(), "2"),
                 l.clock(),
                 List.of(new org.earleaf.label.ActiveIngredient(
                         "x",
@@ -144,8 +142,8 @@ class LoadStoreTest extends WithLoads {
                         org.earleaf.label.LabelLimit.noneStated(),
                         org.earleaf.label.LabelLimit.noneStated())),
                 figures,
-                java.util.Set.of(),
-                java.util.Set.of(),
+                new LabelEntry.InTank(java.util.Set.of(), java.util.Set.of()),
+                Map.of(),
                 l.look());
     }
 

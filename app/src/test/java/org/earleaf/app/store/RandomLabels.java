@@ -58,16 +58,12 @@ final class RandomLabels {
         ActiveIngredient active =
                 new ActiveIngredient("demo", random.nextDouble(), 1, List.of("FRAC 11"), limit(random), limit(random));
         LabelEntry first = new LabelEntry(
-                product,
-                random.nextBoolean() ? "corn" : "wheat",
-                random.nextBoolean(),
-                "INVENTED",
-                "1",
+                new LabelEntry.Title(
+                        product, random.nextBoolean() ? "corn" : "wheat", random.nextBoolean(), "INVENTED", "1"),
                 LabelEntry.Clock.values()[random.nextInt(3)],
                 List.of(active),
                 figures,
-                Set.of("COC"),
-                Set.of("WC"),
+                new LabelEntry.InTank(Set.of("COC"), Set.of("WC")),
                 Map.of("alfalfa", random.nextDouble()),
                 LabelEntry.Look.first("A", Instant.ofEpochSecond(random.nextInt())));
         return random.nextBoolean() ? first : first.checkedBy("B", Instant.ofEpochSecond(random.nextInt()));

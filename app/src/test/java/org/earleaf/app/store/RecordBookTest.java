@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Pass;
 import org.earleaf.record.Amount;
 import org.earleaf.record.Applicator;
@@ -46,25 +47,19 @@ class RecordBookTest {
 
     static Function<Pass, FiledRecord> account(String id, String corrects, String person) {
         return pass -> new FiledRecord(
-                id,
-                corrects,
-                corrects.isEmpty() ? "" : "wrong amount",
+                new FiledRecord.Filing(
+                        id,
+                        corrects,
+                        corrects.isEmpty() ? "" : "wrong amount",
+                        Instant.parse("2026-06-08T23:00:00Z"),
+                        person),
                 pass.id(),
-                pass.field(),
-                "",
-                "",
-                "corn",
-                Amount.parse("79 ac", "area"),
-                pass.placement().word(),
-                "highboy",
+                new FiledRecord.Treated(new FieldPart(pass.field(), ""), "", "corn", Amount.parse("79 ac", "area")),
+                new FiledRecord.Work(
+                        pass.placement().word(), "highboy", pass.date(), Optional.empty(), Optional.empty()),
                 List.of(ProductUse.fertiliser(pass.product(), Amount.parse("1500 gal", "amount"), "60 kg N/ha")),
-                pass.date(),
-                Optional.empty(),
-                Optional.empty(),
                 Applicator.onOwnGround(person, ""),
-                new TreeMap<>(),
-                Instant.parse("2026-06-08T23:00:00Z"),
-                person);
+                new TreeMap<>());
     }
 
     private Pass planned() {

@@ -8,7 +8,6 @@ import static org.earleaf.app.store.Tanks.T;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.earleaf.app.RecordCopy;
 import org.earleaf.app.store.LoadStore.Kept;
 import org.earleaf.farm.Farm;
@@ -30,6 +29,7 @@ import org.earleaf.load.LotStock;
 import org.earleaf.record.Amount;
 import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
+import org.earleaf.record.Hours;
 import org.earleaf.record.RecordCorrection;
 import org.earleaf.units.EarleafException;
 import org.earleaf.week.Week;
@@ -149,8 +149,7 @@ class RenameTest extends WithLoads {
                 filed.record(),
                 List.of(Amount.parse("750 gal", "amount")),
                 filed.record().area(),
-                Optional.empty(),
-                Optional.empty(),
+                Hours.NOT_TOLD,
                 "",
                 "",
                 java.util.Map.of(),
@@ -180,8 +179,7 @@ class RenameTest extends WithLoads {
                         wrong,
                         List.of(wrong.products().get(0).amount()),
                         wrong.area(),
-                        Optional.empty(),
-                        Optional.empty(),
+                        Hours.NOT_TOLD,
                         "",
                         "",
                         java.util.Map.of(),

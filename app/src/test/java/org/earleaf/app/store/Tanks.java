@@ -65,16 +65,12 @@ public final class Tanks {
         ActiveIngredient active = new ActiveIngredient(
                 "demostrobin", .2, 1, List.of("FRAC 11"), LabelLimit.noneStated(), LabelLimit.of(Units.kgHa(.3)));
         return new LabelEntry(
-                        "Demo P",
-                        "corn",
-                        false,
-                        "INVENTED-7",
-                        "1",
+                        new LabelEntry.Title("Demo P", "corn", false, "INVENTED-7", "1"),
                         LabelEntry.Clock.CALENDAR_YEAR,
                         List.of(active),
                         figures,
-                        Set.of(),
-                        Set.of(),
+                        LabelEntry.InTank.NOTHING,
+                        Map.of(),
                         LabelEntry.Look.first("A. Grower", T))
                 .checkedBy("B. Helper", T);
     }

@@ -79,8 +79,8 @@ public class Fixture implements FarmDay {
 
     private static Zone zone(
             String field, String zone, double ha, double spacing_m, double sand, double clay, PreviousCrop before) {
-        Horizon top = new Horizon(0, 300, sand, clay, 3.2, 6.4, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
-        Horizon below = new Horizon(300, 1524, sand, clay, .8, 6.6, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+        Horizon top = new Horizon(0, 300, sand, clay, 3.2, 6.4, Double.NaN, Horizon.Measured.NOT_GIVEN);
+        Horizon below = new Horizon(300, 1524, sand, clay, .8, 6.6, Double.NaN, Horizon.Measured.NOT_GIVEN);
         return new Zone(
                 ZoneName.of(field, zone),
                 ha,

@@ -118,17 +118,13 @@ final class FixtureShelf {
                             said.getOrDefault(item, item.isNeeded() ? usual : ""), false, "corn", Said.text(product)));
         }
         return new LabelEntry(
-                        product,
-                        "corn",
-                        false,
-                        registration,
-                        "1",
+                        new LabelEntry.Title(product, "corn", false, registration, "1"),
                         LabelEntry.Clock.CALENDAR_YEAR,
                         List.of(new ActiveIngredient(
                                 active, .14, 1, List.of(group), LabelLimit.noneStated(), LabelLimit.noneStated())),
                         figures,
-                        Set.of(),
-                        Set.of(),
+                        LabelEntry.InTank.NOTHING,
+                        Map.of(),
                         LabelEntry.Look.first("A. Grower", MORNING))
                 .checkedBy("B. Helper", MORNING);
     }

@@ -146,7 +146,7 @@ class MixPageTest {
     @Test
     void what_a_label_says_on_the_order_is_given_as_the_reason() throws Exception {
         var i1 = loads.labels().find("Demo I1", "corn").orElseThrow();
-        loads.keep(RecordCopy.with(i1, "after", Set.of("sc")));
+        loads.keep(RecordCopy.with(i1, "inTank.after", Set.of("sc")));
         assertThat(get("/load/2").split("Its label wants Demo F1 in before it\\.", -1))
                 .hasSize(2);
     }

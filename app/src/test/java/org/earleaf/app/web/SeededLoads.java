@@ -22,6 +22,7 @@ import org.earleaf.load.LoadLine;
 import org.earleaf.load.TankLoad;
 import org.earleaf.mix.LabelWork;
 import org.earleaf.record.Applicator;
+import org.earleaf.record.Hours;
 import org.earleaf.record.Told;
 import org.earleaf.units.Units;
 
@@ -100,8 +101,7 @@ final class SeededLoads {
                             rig,
                             Optional.empty(),
                             Optional.empty(),
-                            Optional.of(LocalTime.of(7, 10)),
-                            Optional.of(LocalTime.of(8, 5)),
+                            new Hours(Optional.of(LocalTime.of(7, 10)), Optional.of(LocalTime.of(8, 5))),
                             extras,
                             now()));
         }

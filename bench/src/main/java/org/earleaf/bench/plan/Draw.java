@@ -82,8 +82,7 @@ final class Draw {
                 jobs,
                 new Roads(6 * 60, 4 * 60 / Units.M_PER_MI),
                 cleanout,
-                supply(shifts),
-                gaps,
+                new PlanProblem.Terms(supply(shifts), gaps, List.of()),
                 List.of(),
                 Optional.empty());
     }
@@ -125,8 +124,7 @@ final class Draw {
                 a * Units.M2_PER_AC,
                 spot(12),
                 work,
-                new LossByDay(loss),
-                undone_usd,
+                new Job.Loss(new LossByDay(loss), undone_usd),
                 release,
                 last,
                 productClass,

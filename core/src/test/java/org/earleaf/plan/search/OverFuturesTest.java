@@ -67,16 +67,7 @@ class OverFuturesTest {
         List<Integer> last = new ArrayList<>(
                 Collections.nCopies(work.size(), Math.min(1, j.lastDay().get(rig))));
         return new Job(
-                j.name(),
-                j.area_m2(),
-                j.at(),
-                work,
-                j.loss(),
-                j.undone_usd(),
-                j.release(),
-                last,
-                j.productClass(),
-                j.supply_m3());
+                j.name(), j.area_m2(), j.at(), work, j.loss(), j.release(), last, j.productClass(), j.supply_m3());
     }
 
     @Test

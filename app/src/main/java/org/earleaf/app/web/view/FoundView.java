@@ -44,8 +44,8 @@ public record FoundView(List<Row> rows, int more, List<String> reasons, List<Str
         boolean metric = format.isMetric();
         String speed = FlowPart.SPEED.text(s.setting().speed_ms(), metric);
         String unit = speed.substring(speed.indexOf(' '));
-        String slow = LoadView.figure(FlowPart.SPEED, s.slowest_ms(), 1, format);
-        String fast = LoadView.figure(FlowPart.SPEED, s.fastest_ms(), 1, format);
+        String slow = LoadView.figure(FlowPart.SPEED, s.speeds().slowest_ms(), 1, format);
+        String fast = LoadView.figure(FlowPart.SPEED, s.speeds().fastest_ms(), 1, format);
         return new Row(
                 format.words().say(s.outletSaid()),
                 tell(
@@ -55,7 +55,13 @@ public record FoundView(List<Row> rows, int more, List<String> reasons, List<Str
                         "speed",
                         speed),
                 tell("page.found.to", "slow", slow, "fast", fast, "unit", unit),
-                format.words().say("setup.ends", "slowest", s.slowestBinds(), "fastest", s.fastestBinds()),
+                format.words()
+                        .say(
+                                "setup.ends",
+                                "slowest",
+                                s.speeds().slowestBinds(),
+                                "fastest",
+                                s.speeds().fastestBinds()),
                 FlowPart.FLOW.text(s.setting().flow_m3s(), metric));
     }
 }

@@ -38,9 +38,9 @@ final class TankSettings {
         String range = tell(
                 "page.tank-settings.to",
                 "figure",
-                LoadView.figure(FlowPart.SPEED, s.slowest_ms(), 1, format),
+                LoadView.figure(FlowPart.SPEED, s.speeds().slowest_ms(), 1, format),
                 "figure2",
-                LoadView.figure(FlowPart.SPEED, s.fastest_ms(), 1, format));
+                LoadView.figure(FlowPart.SPEED, s.speeds().fastest_ms(), 1, format));
         all.add(LoadView.setting(
                 tell("page.tank-settings.speed"), FlowPart.SPEED, s.setting().speed_ms(), 1, range, format));
         all.add(LoadView.setting(
