@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.season;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.earleaf.soil.SoilProfile;
@@ -12,37 +11,34 @@ import org.earleaf.soil.SoilProfile;
  * over all cells and members, and two neighbouring cells are one layer: see {@link #at}. What belongs to a whole column
  * stands where its top cell stands. Amounts are per area of their own column.
  */
-final class SeasonState {
+final class SeasonState extends Carried {
     static final int LAYERS = SoilProfile.LAYERS;
     static final int CELLS = 2 * LAYERS;
     /** Surface pools a column can hold at once. */
     static final int POOLS = 4;
 
-    final int members;
-    private final List<double[]> carried = new ArrayList<>();
-
     // cells
-    final double[] water;
-    final double[] nitrate;
-    final double[] ammonium;
+    final double[] water = lane(CELLS);
+    final double[] nitrate = lane(CELLS);
+    final double[] ammonium = lane(CELLS);
     /** Part of the ammonium that an inhibitor or an ammonia band protects. */
-    final double[] guarded;
+    final double[] guarded = lane(CELLS);
 
-    final double[] urea;
-    final double[] organic;
+    final double[] urea = lane(CELLS);
+    final double[] organic = lane(CELLS);
     /** Organic nitrogen of manure, quicker than the soil's own. */
-    final double[] manure;
+    final double[] manure = lane(CELLS);
 
-    final double[] airless;
+    final double[] airless = lane(CELLS);
     /** Sums since the start by cell [kg N/ha of column]. */
-    final double[] mineralised;
+    final double[] mineralised = lane(CELLS);
 
-    final double[] takenBack;
-    final double[] denitrified;
+    final double[] takenBack = lane(CELLS);
+    final double[] denitrified = lane(CELLS);
     // columns, at their top cells
-    final double[] residueC;
-    final double[] residueN;
-    final double[] microbes;
+    final double[] residueC = lane(2);
+    final double[] residueN = lane(2);
+    final double[] microbes = lane(2);
     final SurfacePool[] pools = new SurfacePool[2 * POOLS];
     /** Whether any member has any; what is nowhere need not be looked after. */
     boolean anyUrea;
@@ -50,45 +46,45 @@ final class SeasonState {
     boolean anyManure;
     boolean anyGuarded;
     // members
-    final double[] soilCover;
-    final double[] buried;
-    final double[] gdd;
-    final double[] collars;
-    final double[] rep;
-    final double[] lai;
-    final double[] frost;
-    final double[] frostCollars;
-    final double[] killed;
+    final double[] soilCover = lane();
+    final double[] buried = lane();
+    final double[] gdd = lane();
+    final double[] collars = lane();
+    final double[] rep = lane();
+    final double[] lai = lane();
+    final double[] frost = lane();
+    final double[] frostCollars = lane();
+    final double[] killed = lane();
     /** Water given from above for the day to come [mm]. */
-    final double[] irrigation;
+    final double[] irrigation = lane();
 
-    final double[] height;
-    final double[] rootDepth;
-    final double[] shoot;
-    final double[] shootN;
-    final double[] rootN;
-    final double[] waterFactor;
-    final double[] nitrogenFactor;
-    final double[] soilTemperature;
-    final double[] shootAtSilk;
-    final double[] growthSum;
-    final double[] growthDays;
-    final double[] hotDays;
-    final double[] kernelLoss;
-    final double[] wetDays;
-    final double[] guardHeat;
-    final double[] guardAge;
-    final double[] guardInhibitor;
-    final double[] guardBand;
+    final double[] height = lane();
+    final double[] rootDepth = lane();
+    final double[] shoot = lane();
+    final double[] shootN = lane();
+    final double[] rootN = lane();
+    final double[] waterFactor = lane();
+    final double[] nitrogenFactor = lane();
+    final double[] soilTemperature = lane(LAYERS);
+    final double[] shootAtSilk = lane();
+    final double[] growthSum = lane();
+    final double[] growthDays = lane();
+    final double[] hotDays = lane();
+    final double[] kernelLoss = lane();
+    final double[] wetDays = lane();
+    final double[] guardHeat = lane();
+    final double[] guardAge = lane();
+    final double[] guardInhibitor = lane();
+    final double[] guardBand = lane();
     // days since the run began, -1 while not reached
-    final double[] emergenceDay;
-    final double[] silkDay;
-    final double[] blackLayerDay;
-    final double[] shortDay;
+    final double[] emergenceDay = lane();
+    final double[] silkDay = lane();
+    final double[] blackLayerDay = lane();
+    final double[] shortDay = lane();
     /** Nitrogen that the shoot needs to grow freely [kg/ha]. */
-    final double[] critical;
+    final double[] critical = lane();
     /** Sums and values of the day, one array per ledger line. */
-    final double[][] ledger;
+    final double[][] ledger = lanes(Ledger.values().length);
 
     /** Water [mm] and nitrogen [kg/ha] of field: sums since the run began unless said. */
     enum Ledger {
@@ -120,58 +116,10 @@ final class SeasonState {
     }
 
     SeasonState(int members) {
-        this.members = members;
-        water = lane(CELLS);
-        nitrate = lane(CELLS);
-        ammonium = lane(CELLS);
-        guarded = lane(CELLS);
-        urea = lane(CELLS);
-        organic = lane(CELLS);
-        manure = lane(CELLS);
-        airless = lane(CELLS);
-        mineralised = lane(CELLS);
-        takenBack = lane(CELLS);
-        denitrified = lane(CELLS);
-        residueC = lane(2);
-        residueN = lane(2);
-        microbes = lane(2);
-        soilTemperature = lane(LAYERS);
-        ledger = lanes(Ledger.values().length);
+        super(members);
         for (int k = 0; k < pools.length; k++) {
             pools[k] = new SurfacePool();
         }
-        soilCover = lane();
-        buried = lane();
-        gdd = lane();
-        collars = lane();
-        rep = lane();
-        lai = lane();
-        frost = lane();
-        frostCollars = lane();
-        killed = lane();
-        irrigation = lane();
-        height = lane();
-        rootDepth = lane();
-        shoot = lane();
-        shootN = lane();
-        rootN = lane();
-        waterFactor = lane();
-        nitrogenFactor = lane();
-        shootAtSilk = lane();
-        growthSum = lane();
-        growthDays = lane();
-        hotDays = lane();
-        kernelLoss = lane();
-        wetDays = lane();
-        guardHeat = lane();
-        guardAge = lane();
-        guardInhibitor = lane();
-        guardBand = lane();
-        emergenceDay = lane();
-        silkDay = lane();
-        blackLayerDay = lane();
-        shortDay = lane();
-        critical = lane();
         for (double[] day : List.of(emergenceDay, silkDay, blackLayerDay, shortDay)) {
             Arrays.fill(day, -1);
         }
@@ -183,24 +131,6 @@ final class SeasonState {
     /** Where the lanes of a cell begin. */
     int at(int column, int layer) {
         return (2 * layer + column) * members;
-    }
-
-    private double[] lane() {
-        return lane(1);
-    }
-
-    private double[] lane(int n) {
-        double[] a = new double[n * members];
-        carried.add(a);
-        return a;
-    }
-
-    private double[][] lanes(int n) {
-        double[][] all = new double[n][];
-        for (int k = 0; k < n; k++) {
-            all[k] = lane();
-        }
-        return all;
     }
 
     /** One application lying on the surface of a column; empty where all amounts are 0. */
@@ -220,15 +150,11 @@ final class SeasonState {
         boolean used;
     }
 
-    List<double[]> carried() {
-        return carried;
-    }
-
     /** Takes over members of another state, lane by lane. */
     void copy(SeasonState other, int[] from) {
-        for (int a = 0; a < carried.size(); a++) {
-            double[] here = carried.get(a);
-            double[] there = other.carried.get(a);
+        for (int a = 0; a < carried().size(); a++) {
+            double[] here = carried().get(a);
+            double[] there = other.carried().get(a);
             for (int block = 0; block * members < here.length; block++) {
                 Columns.gather(there, block * other.members, from, here, block * members);
             }
@@ -242,10 +168,10 @@ final class SeasonState {
     }
 
     double[] snapshot(int day) {
-        int size = carried.stream().mapToInt(a -> a.length).sum();
+        int size = carried().stream().mapToInt(a -> a.length).sum();
         double[] all = new double[size + pools.length + 4];
         int at = 0;
-        for (double[] a : carried) {
+        for (double[] a : carried()) {
             System.arraycopy(a, 0, all, at, a.length);
             at += a.length;
         }
@@ -262,7 +188,7 @@ final class SeasonState {
     /** Puts everything back as it was; the day it was taken on. */
     int restore(double[] snapshot) {
         int at = 0;
-        for (double[] a : carried) {
+        for (double[] a : carried()) {
             System.arraycopy(snapshot, at, a, 0, a.length);
             at += a.length;
         }
