@@ -25,18 +25,22 @@ public record NitrogenProduct(
     private static final double KGL_PER_LBGAL = 0.45359237 / 3.785411784;
     private static final String MANUAL = "fertilizer manual and extension density tables";
     private static final List<NitrogenProduct> BUILT_IN = List.of(
-            liquid("UAN 28", .28, 10.67, .50, .25, .25, MANUAL),
-            liquid("UAN 30", .30, 10.86, .50, .25, .25, MANUAL),
-            liquid("UAN 32", .32, 11.06, .51, .245, .245, MANUAL),
+            uan("UAN 28", .28, 10.67, .50, .25),
+            uan("UAN 30", .30, 10.86, .50, .25),
+            uan("UAN 32", .32, 11.06, .51, .245),
             dry("urea", .46, 1, 0, 0),
             dry("ammonium sulfate", .21, 0, 1, 0),
             dry("ammonium nitrate", .34, 0, .5, .5),
-            liquid("ammonium thiosulfate", .12, 11.04, 0, 1, 0, MANUAL),
-            liquid("anhydrous ammonia", .82, 5.15, 0, 1, 0, "from memory"));
+            ammonium("ammonium thiosulfate", .12, 11.04, MANUAL),
+            ammonium("anhydrous ammonia", .82, 5.15, "from memory"));
 
-    private static NitrogenProduct liquid(
-            String name, double n, double lbGal, double urea, double nh4, double no3, String source) {
-        return new NitrogenProduct(name, n, lbGal * KGL_PER_LBGAL, urea, nh4, no3, source);
+    /** What is not urea is half ammonium, half nitrate. */
+    private static NitrogenProduct uan(String name, double n, double lbGal, double urea, double half) {
+        return new NitrogenProduct(name, n, lbGal * KGL_PER_LBGAL, urea, half, half, MANUAL);
+    }
+
+    private static NitrogenProduct ammonium(String name, double n, double lbGal, String source) {
+        return new NitrogenProduct(name, n, lbGal * KGL_PER_LBGAL, 0, 1, 0, source);
     }
 
     private static NitrogenProduct dry(String name, double n, double urea, double nh4, double no3) {

@@ -12,6 +12,7 @@ import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelLimit;
 import org.earleaf.load.GroundJobs.Job;
+import org.earleaf.load.LabelFinding.Compared;
 import org.earleaf.load.LabelFinding.Limit;
 import org.earleaf.load.LabelFinding.Verdict;
 import org.earleaf.mix.LabelWork;
@@ -49,7 +50,7 @@ final class LabelActives {
         job.labelled().forEach((product, labelled) -> {
             if (labelled && book.activesOf(product).isEmpty()) {
                 Said said = Said.of("label.actives-not-entered", "day", job.date());
-                findings.add(finding(Verdict.NOT_ENTERED, product, Limit.ACTIVES, NOTHING, NOTHING, NOTHING, said));
+                findings.add(finding(Verdict.NOT_ENTERED, product, Limit.ACTIVES, Compared.NONE, said));
             }
         });
     }
@@ -104,8 +105,8 @@ final class LabelActives {
         Said allowed = amount(most);
         if (Double.isNaN(kgHa)) {
             Said said = Said.of("label.active-not-known", "limit", what, "allowed", allowed);
-            return finding(
-                    Verdict.NOT_KNOWN, active.name(), what, planned, allowed, NOTHING, counted(active, what, said));
+            Compared open = new Compared(planned, allowed, NOTHING);
+            return finding(Verdict.NOT_KNOWN, active.name(), what, open, counted(active, what, said));
         }
         boolean within = kgHa <= most + LabelCheck.slack(most);
         Said by = within ? NOTHING : amount(kgHa - most);
@@ -113,7 +114,7 @@ final class LabelActives {
                 ? Said.of("label.compared", "limit", what, "planned", planned, "allowed", allowed)
                 : Said.of("label.too-much", "limit", what, "planned", planned, "allowed", allowed, "by", by);
         Verdict verdict = within ? Verdict.WITHIN : Verdict.OUTSIDE;
-        return finding(verdict, active.name(), what, planned, allowed, by, counted(active, what, said));
+        return finding(verdict, active.name(), what, new Compared(planned, allowed, by), counted(active, what, said));
     }
 
     private Said counted(ActiveIngredient active, Limit what, Said said) {
@@ -124,8 +125,7 @@ final class LabelActives {
         return Said.of("label.active-amount", "amount", Measure.ACTIVE_RATE.of(kgHa));
     }
 
-    private LabelFinding finding(
-            Verdict verdict, String product, Limit what, Said planned, Said allowed, Said by, Said said) {
-        return new LabelFinding(verdict, product, work.place(), what, planned, allowed, by, said);
+    private LabelFinding finding(Verdict verdict, String product, Limit what, Compared compared, Said said) {
+        return new LabelFinding(verdict, product, work.place(), what, compared, said);
     }
 }

@@ -16,6 +16,7 @@ import org.earleaf.label.LabelEntry;
 import org.earleaf.label.LabelFigure;
 import org.earleaf.label.LabelItem;
 import org.earleaf.load.GroundJobs.Job;
+import org.earleaf.load.LabelFinding.Compared;
 import org.earleaf.load.LabelFinding.Limit;
 import org.earleaf.load.LabelFinding.Verdict;
 import org.earleaf.mix.LabelWork;
@@ -80,7 +81,7 @@ public final class LabelCheck {
             Said said = book.findWaiting(part.product(), work.standing().crop()).isPresent()
                     ? Said.of("label.waiting")
                     : Said.of("label.none", "crop", work.standing().crop());
-            add(Verdict.NOT_ENTERED, part.product(), Limit.LABEL, NOTHING, NOTHING, NOTHING, said);
+            add(Verdict.NOT_ENTERED, part.product(), Limit.LABEL, Compared.NONE, said);
             return;
         }
         LabelEntry entry = found.get();
@@ -92,9 +93,10 @@ public final class LabelCheck {
                         Verdict.OUTSIDE,
                         part.product(),
                         Limit.NEVER_WITH,
-                        Said.text(other),
-                        Said.of("label.several", "parts", List.copyOf(entry.neverWith())),
-                        NOTHING,
+                        new Compared(
+                                Said.text(other),
+                                Said.of("label.several", "parts", List.copyOf(entry.neverWith())),
+                                NOTHING),
                         Said.of("label.never-with", "other", other)));
         GroupRuns.of(jobs, book, entry).ifPresent(run -> mindRun(part, run));
     }
@@ -104,7 +106,7 @@ public final class LabelCheck {
         if (!figure.isEntered()) {
             if (item.isNeeded() || isAskedFor(item)) {
                 Said said = Said.of("label.item-not-entered", "item", item);
-                add(Verdict.NOT_ENTERED, part.product(), item, NOTHING, NOTHING, NOTHING, said);
+                add(Verdict.NOT_ENTERED, part.product(), item, Compared.NONE, said);
             }
             return;
         }
@@ -119,7 +121,7 @@ public final class LabelCheck {
             Said said = item == LabelItem.REENTRY
                     ? Said.of("label.keep-out", "allowed", allowed)
                     : Said.of("label.before-start", "item", item, "allowed", allowed);
-            add(Verdict.BEFORE_START, part.product(), item, NOTHING, allowed, NOTHING, said);
+            add(Verdict.BEFORE_START, part.product(), item, Compared.with(allowed), said);
         }
     }
 
@@ -133,7 +135,8 @@ public final class LabelCheck {
         Said allowed = Said.text(figure.entered());
         if (Double.isNaN(planned)) {
             Said said = Said.of("label.item-not-known", "item", item, "allowed", allowed);
-            add(Verdict.NOT_KNOWN, part.product(), item, Said.of("amount.unknown"), allowed, NOTHING, said);
+            Compared open = new Compared(Said.of("amount.unknown"), allowed, NOTHING);
+            add(Verdict.NOT_KNOWN, part.product(), item, open, said);
             return;
         }
         boolean most = item.bound() == LabelItem.Bound.MOST;
@@ -143,7 +146,8 @@ public final class LabelCheck {
         Said said = item.kind() == LabelItem.Kind.YES_NO && !within
                 ? refused(item)
                 : counted(item, part, compared(item, is, allowed, by));
-        add(within ? Verdict.WITHIN : Verdict.OUTSIDE, part.product(), item, is, allowed, by, said);
+        Verdict verdict = within ? Verdict.WITHIN : Verdict.OUTSIDE;
+        add(verdict, part.product(), item, new Compared(is, allowed, by), said);
     }
 
     private static Said compared(LabelItem item, Said is, Said allowed, Said by) {
@@ -232,13 +236,11 @@ public final class LabelCheck {
                 Verdict.MIND,
                 part.product(),
                 Limit.GROUPS,
-                Said.text(group),
-                NOTHING,
-                NOTHING,
+                new Compared(Said.text(group), NOTHING, NOTHING),
                 Said.of("label.group-alone", "group", group));
     }
 
-    private void add(Verdict verdict, String product, Enum<?> what, Said planned, Said allowed, Said by, Said said) {
-        findings.add(new LabelFinding(verdict, product, work.place(), what, planned, allowed, by, said));
+    private void add(Verdict verdict, String product, Enum<?> what, Compared compared, Said said) {
+        findings.add(new LabelFinding(verdict, product, work.place(), what, compared, said));
     }
 }

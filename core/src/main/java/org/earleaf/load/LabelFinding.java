@@ -13,13 +13,25 @@ import org.earleaf.units.Said;
  * @param product whose label it is; empty: the mix as a whole
  * @param place ground that the load goes on
  * @param what which limit: a {@link LabelItem}, a {@link MixRules.Rule} or a {@link Limit}
- * @param planned what is planned or summed, in the label's unit
- * @param allowed what the label says
- * @param by how much it is outside, empty when it is not
  * @param said what is found
  */
-public record LabelFinding(
-        Verdict verdict, String product, String place, Enum<?> what, Said planned, Said allowed, Said by, Said said) {
+public record LabelFinding(Verdict verdict, String product, String place, Enum<?> what, Compared compared, Said said) {
+    /**
+     * Two amounts held against each other.
+     *
+     * @param planned what is planned or summed, in the label's unit
+     * @param allowed what the label says
+     * @param by how much it is outside, nothing when it is not
+     */
+    public record Compared(Said planned, Said allowed, Said by) {
+        /** Where nothing is compared. */
+        static final Compared NONE = new Compared(LabelFigure.NOTHING, LabelFigure.NOTHING, LabelFigure.NOTHING);
+
+        static Compared with(Said allowed) {
+            return new Compared(LabelFigure.NOTHING, allowed, LabelFigure.NOTHING);
+        }
+    }
+
     /** From good to worst. */
     public enum Verdict {
         WITHIN,
@@ -40,6 +52,18 @@ public record LabelFinding(
         ACTIVE_SINGLE,
         ACTIVE_SEASON,
         OTHER_CROPS
+    }
+
+    public Said planned() {
+        return compared.planned();
+    }
+
+    public Said allowed() {
+        return compared.allowed();
+    }
+
+    public Said by() {
+        return compared.by();
     }
 
     public boolean isStop() {

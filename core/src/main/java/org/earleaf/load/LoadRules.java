@@ -197,7 +197,8 @@ public final class LoadRules {
     public MixGate gate(TankLoad load, LocalDate today, boolean tankKnown) {
         boolean jar = JarResult.allows(kept.findJar(load), load.asksForJar());
         boolean stock = kept.free().stream().allMatch(lot -> lot.free() >= -EPS);
-        return MixGate.of(load, today, findings(load), findResidue(load).isEmpty(), jar, stock, tankKnown);
+        return MixGate.of(
+                load, today, findings(load), new MixGate.Yard(findResidue(load).isEmpty(), jar, stock, tankKnown));
     }
 
     /** Everything is in; the lots give what was measured. */

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.load;
 
-import static org.earleaf.label.LabelFigure.NOTHING;
-
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -107,6 +105,6 @@ public final class MixCheck {
     }
 
     private void add(Verdict verdict, String product, Enum<?> what, Said said) {
-        findings.add(new LabelFinding(verdict, product, work.place(), what, NOTHING, NOTHING, NOTHING, said));
+        findings.add(new LabelFinding(verdict, product, work.place(), what, LabelFinding.Compared.NONE, said));
     }
 }

@@ -33,27 +33,22 @@ public record MixGate(
     /** A stage older than this is no longer known; common practice, no source. */
     private static final int STAGE_DAYS = 3;
 
-    /** The part of it that the load itself tells. */
-    public static MixGate of(
-            TankLoad load,
-            LocalDate today,
-            List<LabelFinding> findings,
-            boolean rigReady,
-            boolean jarTest,
-            boolean stock,
-            boolean tankKnown) {
+    /** What the load itself does not tell: its rig, its jar test, the lots, what its tank held. */
+    public record Yard(boolean rigReady, boolean jarTest, boolean stock, boolean tankKnown) {}
+
+    public static MixGate of(TankLoad load, LocalDate today, List<LabelFinding> findings, Yard yard) {
         boolean fresh = load.lines().stream().noneMatch(LoadLine::labelled)
                 || load.grounds().stream()
                         .allMatch(g -> Math.abs(ChronoUnit.DAYS.between(g.stageSeen(), today)) <= STAGE_DAYS);
         return new MixGate(
                 load.isLocked() && fresh,
                 LabelCheck.allows(findings),
-                rigReady,
+                yard.rigReady(),
                 load.lines().stream().allMatch(LoadLine::isIn),
                 inOrder(load.lines()),
-                jarTest,
-                stock,
-                tankKnown);
+                yard.jarTest(),
+                yard.stock(),
+                yard.tankKnown());
     }
 
     private static boolean inOrder(List<LoadLine> lines) {

@@ -22,16 +22,11 @@ package org.earleaf.mix;
  * </pre>
  */
 public record TenderTrips(double load_m3, double cycle_s, double area_m2) {
+    /** @param capacity_m2s ground that a rig covers in the field, v w e */
     public static TenderTrips of(
-            double load_m3,
-            double rate_m3m2,
-            double speed_ms,
-            double width_m,
-            double efficiency,
-            double fill_s,
-            double travel_s) {
+            double load_m3, double rate_m3m2, double capacity_m2s, double fill_s, double travel_s) {
         double area_m2 = load_m3 / rate_m3m2;
-        return new TenderTrips(load_m3, area_m2 / (speed_ms * width_m * efficiency) + fill_s + travel_s, area_m2);
+        return new TenderTrips(load_m3, area_m2 / capacity_m2s + fill_s + travel_s, area_m2);
     }
 
     /** Ground covered in a time, filling and driving with it. */

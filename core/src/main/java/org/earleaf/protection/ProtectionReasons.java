@@ -201,6 +201,10 @@ final class ProtectionReasons {
         why.add(new Lasts(
                 o.date().plusDays((long) c.settings().of(ProtectionAssumption.FULL_EFFECT)),
                 o.date().plusDays((long) c.settings().of(ProtectionAssumption.NO_EFFECT))));
+        notKnown(c, severity, why);
+    }
+
+    private static void notKnown(ProtectionCase c, SeverityOutlook severity, List<ProtectionReason> why) {
         if (severity.leading()
                 .flatMap(LesionSighting::disease)
                 .map(d -> Double.isNaN(c.site().disease().rating(d)))

@@ -15,7 +15,7 @@ import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 
 /** Ground and parameters of a run, laid out for the day loop: scalars where members agree, lanes where they may not. */
-final class SeasonSite extends LaidOut {
+final class SeasonSite extends Columns.LaidOut {
     /** Relative rate of organic matter by layer (own construct). */
     static final double[] DEPTH_RATE = {1, 1, .9, .4, .2, .1};
     /** Relative rate of denitrification by layer (own construct). */

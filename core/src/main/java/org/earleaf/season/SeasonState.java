@@ -11,7 +11,7 @@ import org.earleaf.soil.SoilProfile;
  * over all cells and members, and two neighbouring cells are one layer: see {@link #at}. What belongs to a whole column
  * stands where its top cell stands. Amounts are per area of their own column.
  */
-final class SeasonState extends Carried {
+final class SeasonState extends Columns.Carried {
     static final int LAYERS = SoilProfile.LAYERS;
     static final int CELLS = 2 * LAYERS;
     /** Surface pools a column can hold at once. */

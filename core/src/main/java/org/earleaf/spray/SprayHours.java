@@ -132,7 +132,7 @@ public final class SprayHours {
         List<Optional<HourReason>> found = new ArrayList<>();
         found.add(SprayBands.label(job.label()));
         if (job.kind() == SprayJob.Kind.FOLIAR) {
-            foliar(k, wind, deltaT, nearNight, leaves, inversion, found);
+            foliar(k, new Air(wind, deltaT, nearNight, leaves, inversion), found);
         } else {
             stream(k, wind, found);
         }
@@ -145,27 +145,23 @@ public final class SprayHours {
         return new SprayHour(h, fit, wind, deltaT, inversion, against);
     }
 
-    private void foliar(
-            int k,
-            double wind,
-            double deltaT,
-            boolean nearNight,
-            LeafWetness leaves,
-            Inversion inversion,
-            List<Optional<HourReason>> found) {
+    /** What an hour's weather comes to over the crop. */
+    private record Air(double wind_ms, double deltaT_C, boolean nearNight, LeafWetness leaves, Inversion inversion) {}
+
+    private void foliar(int k, Air air, List<Optional<HourReason>> found) {
         WeatherHour h = hours.get(k);
         double doubt = doubt(h);
         double gust = BoomWind.fromStation_ms(h.gust_ms(), job.boom_m());
         int rainfast = (int) Math.ceil(job.label().rainfast_h().or(0));
         List<WeatherHour> until = from(k, rainfast + 1);
-        found.add(SprayBands.wind(wind, doubt * wind, nearNight, job.label()));
-        found.add(SprayBands.gusts(doubt * gust, doubt * wind, job.label()));
-        found.add(SprayBands.deltaT(deltaT));
+        found.add(SprayBands.wind(air.wind_ms, doubt * air.wind_ms, air.nearNight, job.label()));
+        found.add(SprayBands.gusts(doubt * gust, doubt * air.wind_ms, job.label()));
+        found.add(SprayBands.deltaT(air.deltaT_C));
         found.add(SprayBands.temperature(h.air_C(), job.label()));
         found.add(SprayBands.humidity(h.rh_pct(), job.mediumOrFiner()));
-        found.add(SprayBands.leaves(leaves));
+        found.add(SprayBands.leaves(air.leaves));
         found.add(SprayBands.rain(until, until.size() == rainfast + 1, rainfast));
-        found.add(SprayBands.inversion(inversion, job.label().inversionBan().orElse(false)));
+        found.add(SprayBands.inversion(air.inversion, job.label().inversionBan().orElse(false)));
     }
 
     /** A stream on the ground: of the label its wind still holds. */

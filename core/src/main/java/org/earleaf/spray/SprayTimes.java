@@ -104,7 +104,7 @@ public final class SprayTimes {
                 false,
                 SprayLabel.NONE,
                 Ground.of(Ground.Kind.MEDIUM));
-        return job("", "", Said.of("spray.any"), "", "", "", job, 1);
+        return job(new What("", "", Said.of("spray.any"), "", "", ""), job, 1);
     }
 
     private SprayTable.Job proposed(Option o, Outlook k) {
@@ -116,13 +116,9 @@ public final class SprayTimes {
                 farm.rigs().stream().filter(r -> r.name().equals(o.rig())).findFirst();
         double litres = o.spray().map(s -> s.mix().carrier_LHa()).orElse(o.liquid() ? o.productRate() : Double.NaN);
         SprayWork work = new SprayWork(farm, k, o.placement(), products, o.isNitrogen());
+        Said kind = Said.of("job.kind", "kind", o.kind());
         return job(
-                o.field(),
-                o.zone(),
-                Said.of("job.kind", "kind", o.kind()),
-                o.product(),
-                o.placement().word(),
-                o.rig(),
+                new What(o.field(), o.zone(), kind, o.product(), o.placement().word(), o.rig()),
                 work.job(first()),
                 rig.map(r -> SprayWork.load_h(r, o.placement(), k, litres)).orElse(1.0));
     }
@@ -147,34 +143,24 @@ public final class SprayTimes {
         Enum<?> kind = p.nitrogen_kgHa() > 0
                 ? Purpose.NITROGEN
                 : products.stream().map(Product::kind).findFirst().orElse(ProductKind.OTHER);
+        Said said = Said.of("spray.planned", "kind", kind);
         return job(
-                p.field(),
-                p.zone(),
-                Said.of("spray.planned", "kind", kind),
-                p.product(),
-                p.placement().word(),
-                "",
-                work.job(first()),
-                1);
+                new What(p.field(), p.zone(), said, p.product(), p.placement().word(), ""), work.job(first()), 1);
     }
 
     private LocalDateTime first() {
         return hours.get(0).at();
     }
 
-    private SprayTable.Job job(
-            String field,
-            String zone,
-            Said kind,
-            String product,
-            String placement,
-            String rig,
-            SprayJob job,
-            double least_h) {
+    /** The pass, as the table names it. */
+    private record What(String field, String zone, Said kind, String product, String placement, String rig) {}
+
+    private SprayTable.Job job(What what, SprayJob job, double least_h) {
         List<SprayHour> judged = SprayHours.of(hours, job, farm.site(), farm.timeZone(), on.atStartOfDay()).stream()
                 .filter(h -> isAsked(h.hour()))
                 .toList();
         List<SprayWindow> windows = SprayHours.windows(judged, least_h);
-        return new SprayTable.Job(field, zone, kind, product, placement, rig, judged, windows);
+        return new SprayTable.Job(
+                what.field, what.zone, what.kind, what.product, what.placement, what.rig, judged, windows);
     }
 }

@@ -42,7 +42,7 @@ class MixGateTest {
     }
 
     private static MixGate of(TankLoad load, int days, List<LabelFinding> findings) {
-        return MixGate.of(load, TankLoads.DAY.plusDays(days), findings, true, true, true, true);
+        return MixGate.of(load, TankLoads.DAY.plusDays(days), findings, new MixGate.Yard(true, true, true, true));
     }
 
     @Test
@@ -58,9 +58,7 @@ class MixGateTest {
                 "",
                 "",
                 LabelFinding.Limit.LABEL,
-                Said.text(""),
-                Said.text(""),
-                Said.text(""),
+                new LabelFinding.Compared(Said.text(""), Said.text(""), Said.text("")),
                 Said.text(""));
         assertThat(of(keyed, 0, List.of(stop)).labels()).isFalse();
         assertThat(of(TankLoads.mixing(), 0, List.of()).order()).isTrue();

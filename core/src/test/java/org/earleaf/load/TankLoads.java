@@ -90,7 +90,7 @@ public final class TankLoads {
     }
 
     public static MixGate gate(TankLoad load) {
-        return MixGate.of(load, DAY, findings(load), true, true, true, true);
+        return MixGate.of(load, DAY, findings(load), new MixGate.Yard(true, true, true, true));
     }
 
     public static TankLoad mixed() {

@@ -59,9 +59,7 @@ class RinseTest {
         TenderTrips trip = TenderTrips.of(
                 1000 * GAL,
                 15 * Units.M3M2_PER_GALAC,
-                10 * Units.MS_PER_MPH,
-                90 * Units.M_PER_FT,
-                .75,
+                10 * Units.MS_PER_MPH * (90 * Units.M_PER_FT) * .75,
                 12 * 60,
                 8 * 60);
         assertThat(trip.area_m2() / Units.M2_PER_AC).isCloseTo(66.67, within(.005));

@@ -66,16 +66,7 @@ final class PlanJobsCsv {
         Column area = sheet.number("area", Measure.of("ac", 1).and("ha", 1 / Units.HA_PER_AC), Allowed.NOT_NEGATIVE);
         Column x = sheet.number("x", Measures.LENGTH_M, Allowed.ANY);
         Column y = sheet.number("y", Measures.LENGTH_M, Allowed.ANY);
-        for (PlanRig rig : rigs) {
-            String ending = rig.name().toLowerCase(Locale.ROOT).replaceAll("\\s+", "_");
-            work.add(sheet.number("minutes_" + ending, PlanInstance.BARE_MINUTES_S, WORK_S)
-                    .emptyAllowed());
-            last.add(sheet.optionalNumber(
-                    "last_day_" + ending, Measure.PLAIN, Allowed.plain("plan.last-day", -1, PlanInstance.LAST_DAY)));
-        }
-        for (int d = 0; d <= PlanInstance.LAST_DAY; d++) {
-            losses.add(sheet.optionalNumber("loss_day_" + d, Measure.PLAIN, Allowed.NOT_NEGATIVE));
-        }
+        columnsByRigAndDay(sheet);
         Column undone = sheet.number("undone", Measure.of("usd_ac", 1), Allowed.NOT_NEGATIVE);
         Column release = sheet.optionalNumber("release_day", Measure.PLAIN, DAY);
         Column productClass = sheet.optionalText("class");
@@ -91,10 +82,7 @@ final class PlanJobsCsv {
             Spot at = new Spot(row.number(x), row.number(y));
             double undone_usd = row.number(undone) * acres;
             int from = row.isEmpty(release) ? 0 : PlanInstance.whole(row, release);
-            double m3 = row.isEmpty(supply) ? 0 : row.number(supply);
-            if (supplied && row.isEmpty(supply)) {
-                row.refuse("instance.supply-missing", supply, Said.of("found.nothing"));
-            }
+            double m3 = supply(row, supply, supplied);
             List<Double> minutes = work(row);
             List<Integer> until = lastDays(row);
             LossByDay loss = loss(row, acres, from, minutes, until);
@@ -113,6 +101,29 @@ final class PlanJobsCsv {
             }
         }
         return jobs;
+    }
+
+    private void columnsByRigAndDay(Sheet sheet) {
+        for (PlanRig rig : rigs) {
+            String ending = rig.name().toLowerCase(Locale.ROOT).replaceAll("\\s+", "_");
+            work.add(sheet.number("minutes_" + ending, PlanInstance.BARE_MINUTES_S, WORK_S)
+                    .emptyAllowed());
+            last.add(sheet.optionalNumber(
+                    "last_day_" + ending, Measure.PLAIN, Allowed.plain("plan.last-day", -1, PlanInstance.LAST_DAY)));
+        }
+        for (int d = 0; d <= PlanInstance.LAST_DAY; d++) {
+            losses.add(sheet.optionalNumber("loss_day_" + d, Measure.PLAIN, Allowed.NOT_NEGATIVE));
+        }
+    }
+
+    private static double supply(Row row, Column supply, boolean supplied) {
+        if (!row.isEmpty(supply)) {
+            return row.number(supply);
+        }
+        if (supplied) {
+            row.refuse("instance.supply-missing", supply, Said.of("found.nothing"));
+        }
+        return 0;
     }
 
     private List<Double> work(Row row) {

@@ -12,6 +12,7 @@ import org.earleaf.load.LoadPlan;
 import org.earleaf.mix.MixFacts;
 import org.earleaf.mix.TenderTrips;
 import org.earleaf.mix.WaterQuality;
+import org.earleaf.rig.FieldCapacity;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
@@ -100,9 +101,10 @@ final class MixOptions {
         return Optional.of(TenderTrips.of(
                 plan.loads().get(0).volume_m3(),
                 plan.rate_m3m2(),
-                Ranges.SPEED.read(speed, "--speed"),
-                Ranges.WIDTH.read(width, "--width"),
-                Ranges.EFFICIENCY.read(efficiency, "share", "--efficiency"),
+                FieldCapacity.capacity_m2s(
+                        Ranges.SPEED.read(speed, "--speed"),
+                        Ranges.WIDTH.read(width, "--width"),
+                        Ranges.EFFICIENCY.read(efficiency, "share", "--efficiency")),
                 Ranges.FILL.read(fill, "--fill") * SECONDS,
                 Ranges.TRAVEL.read(travel, "--travel") * SECONDS));
     }

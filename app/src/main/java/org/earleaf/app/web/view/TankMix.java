@@ -20,6 +20,7 @@ import org.earleaf.mix.Cleanout;
 import org.earleaf.mix.JarResult;
 import org.earleaf.mix.MixRules;
 import org.earleaf.mix.TenderTrips;
+import org.earleaf.rig.FieldCapacity;
 import org.earleaf.units.Figure;
 
 /**
@@ -146,9 +147,8 @@ public record TankMix(
         TenderTrips trips = TenderTrips.of(
                 load.volume_m3(),
                 load.rate_m3m2(),
-                load.driving().speed_ms(),
-                rig.width_m(),
-                rig.pace().fieldEfficiency(),
+                FieldCapacity.capacity_m2s(
+                        load.driving().speed_ms(), rig.width_m(), rig.pace().fieldEfficiency()),
                 shop.day().farm().settings().of(Setting.FILL_TIME) * MINUTE_S,
                 0);
         double lasts_s = trips.lasts_s(tender.get().tank_m3(), 1);
