@@ -35,9 +35,10 @@ public final class SoilEntry {
                 parts.number("om", Ranges.ORGANIC_MATTER),
                 parts.number("ph", Ranges.PH),
                 parts.number("cec", Ranges.CEC),
-                parts.number("bulk_density", Ranges.BULK_DENSITY),
-                parts.number("wilting_point", Ranges.WILTING_POINT),
-                parts.number("field_capacity", Ranges.FIELD_CAPACITY));
+                new Horizon.Measured(
+                        parts.number("bulk_density", Ranges.BULK_DENSITY),
+                        parts.number("wilting_point", Ranges.WILTING_POINT),
+                        parts.number("field_capacity", Ranges.FIELD_CAPACITY)));
         double both = h.sand_pct() + h.clay_pct();
         if (both > 100 + PERCENT_ROUNDING) {
             parts.refuse("soil.sand-and-clay-above-all", "clay", Figure.text(both, 4) + " %");
@@ -115,9 +116,7 @@ public final class SoilEntry {
                         h.om_pct(),
                         NEUTRAL_PH,
                         h.cec_cmolKg(),
-                        h.bulkDensity_gcm3(),
-                        h.wiltingPoint_share(),
-                        h.fieldCapacity_share())
+                        h.measured())
                 : h;
     }
 }
