@@ -65,10 +65,8 @@ public final class ExportCommand implements Callable<Integer> {
                             ? Json.text(Json.object("folder", folder.toString(), "photographs", names))
                             : tell(
                                     "cli.export.written-to-listed-in",
-                                    "names",
+                                    "n",
                                     names.size(),
-                                    "more",
-                                    names.size() == 1 ? tell("cli.export.photograph") : tell("cli.export.photographs"),
                                     "folder",
                                     String.valueOf(folder),
                                     "list",

@@ -146,14 +146,7 @@ public final class RecordCommand implements Callable<Integer> {
             print(
                     common.isJson()
                             ? Json.text(Json.object("records", all.size(), "whole", true, "head", newest))
-                            : tell(
-                                    "cli.record.all-as-filed-newest-hash",
-                                    "all",
-                                    all.size(),
-                                    "more",
-                                    all.size() == 1 ? tell("cli.record.record-2") : tell("cli.record.records"),
-                                    "newest",
-                                    newest));
+                            : tell("cli.record.all-as-filed-newest-hash", "n", all.size(), "newest", newest));
         }
         return Faults.DONE;
     }
@@ -174,14 +167,7 @@ public final class RecordCommand implements Callable<Integer> {
                 print(
                         common.isJson()
                                 ? Json.text(Json.object("folder", pdf.toString(), "files", names))
-                                : tell(
-                                        "cli.record.written-to",
-                                        "names",
-                                        names.size(),
-                                        "more",
-                                        names.size() == 1 ? tell("cli.record.sheet") : tell("cli.record.sheets"),
-                                        "pdf",
-                                        String.valueOf(pdf)));
+                                : tell("cli.record.written-to", "n", names.size(), "pdf", String.valueOf(pdf)));
                 return Faults.DONE;
             }
             List<Chain.Entry> all = store.records();

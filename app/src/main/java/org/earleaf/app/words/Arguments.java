@@ -9,6 +9,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Measured;
 import org.earleaf.units.Quantity;
@@ -16,12 +17,14 @@ import org.earleaf.units.Said;
 
 /**
  * What a message gets for an argument. A value {@code rate} is there as {@code rate}, and in further forms as
- * {@code rate_FORM}: number, unit, value (for plurals), fine, fine_number of a quantity; the forms of {@link DateForms} of
+ * {@code rate_FORM}: number, unit, value (for plurals), fine, fine_number, said
+ * ("$47 an acre"), said_fine of a quantity; the forms of {@link DateForms} of
  * a date; or, comma, count of a list; name of a constant; spelled of a count ("three"), opening ("Three") where it is the
  * first word of a sentence.
  */
 final class Arguments {
     private static final int TEN = 10;
+    private static final Set<String> FORMS = Set.of("", "number", "value", "fine", "fine_number", "said", "said_fine");
 
     private final Words words;
 
@@ -50,6 +53,9 @@ final class Arguments {
         }
         if (value instanceof Enum<?> constant && form.equals("name")) {
             return Optional.of(constant.name());
+        }
+        if (value instanceof Enum<?> constant && !form.isEmpty()) {
+            return Optional.of(words.made(key(constant) + "." + form, Map.of()));
         }
         return form.isEmpty() ? Optional.of(plain(value)) : Optional.empty();
     }
@@ -105,11 +111,11 @@ final class Arguments {
 
     private Optional<Object> quantity(Measured q, String form) {
         ShownUnit shown = ShownUnit.of(q.measure(), words.isMetric());
-        boolean fine = form.startsWith("fine");
+        boolean fine = form.contains("fine");
         if (form.equals("unit")) {
             return Optional.of(words.made("unit." + shown.word(), Map.of()));
         }
-        if (!List.of("", "number", "value", "fine", "fine_number").contains(form)) {
+        if (!FORMS.contains(form)) {
             return Optional.empty();
         }
         if (!Numbers.isKnown(q.value())) {
@@ -120,12 +126,30 @@ final class Arguments {
         if (form.equals("value")) {
             return Optional.of(number);
         }
+        if (form.startsWith("said")) {
+            return Optional.of(said(shown, number));
+        }
         if (q.measure() == Measure.CHANCE) {
             String tenths = tenths(q.value(), number);
             return Optional.of(
                     form.endsWith("number") ? tenths : words.made(Said.of("amount.chance", "tenths", tenths)));
         }
         return Optional.of(form.endsWith("number") ? words.numbers().text(number) : amount(q.measure(), shown, number));
+    }
+
+    /** As it is said: "$47 an acre", "40 lb an acre". */
+    private String said(ShownUnit shown, BigDecimal number) {
+        Said each = Said.of("said." + shown.word());
+        return shown.word().startsWith("usd")
+                ? words.made(Said.of(
+                        "amount.money-said",
+                        "sign",
+                        Numbers.sign(number),
+                        "digits",
+                        words.numbers().digits(number),
+                        "each",
+                        each))
+                : words.made(Said.of("amount.said", "number", words.numbers().text(number), "each", each));
     }
 
     /** A chance that is not nought or one never reads so. */

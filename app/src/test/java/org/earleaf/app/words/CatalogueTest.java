@@ -100,7 +100,7 @@ class CatalogueTest {
     }
 
     private static boolean isUnit(String key) {
-        return (key.startsWith("unit.") || key.startsWith("each."))
+        return (key.startsWith("unit.") || key.startsWith("each.") || key.startsWith("said."))
                 && spoken.quoted().contains(key.substring(key.indexOf('.') + 1));
     }
 

@@ -16,6 +16,8 @@ import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /**
  * One day of a field's soil: the cut-away, one sentence, and a table with the same values.
@@ -127,38 +129,31 @@ public record DayView(
 
     private static Markup sentence(Outlook o, int day, Format format) {
         SeasonTrace t = o.trace();
-        String unit = " " + format.massUnit();
         double row = SoilSums.of(t, day, Cell.NITRATE, SeasonTrace.ROW, 0, 3);
         double middle = SoilSums.of(t, day, Cell.NITRATE, SeasonTrace.MIDDLE, 0, 3);
         Say say = new Say()
-                .strong(format.nitrogen(SoilSums.of(t, day, Cell.NITRATE)) + unit)
-                .text(tell(
-                        "page.day.of-nitrate-n-to-in",
-                        "areaName",
-                        format.areaName(),
-                        "depthOf",
-                        depthOf(format),
-                        "more",
-                        format.isMetric() ? tell("page.day.30-cm") : tell("page.day.foot"),
-                        "nitrogen",
-                        format.nitrogen(row),
-                        "nitrogen2",
-                        format.nitrogen(middle)));
+                .markup(format.markup(Said.of(
+                        format.isMetric() ? "page.day.nitrate-metric" : "page.day.nitrate",
+                        "all",
+                        Measure.NITROGEN_RATE.of(SoilSums.of(t, day, Cell.NITRATE)),
+                        "row",
+                        Measure.NITROGEN_RATE.of(row),
+                        "middle",
+                        Measure.NITROGEN_RATE.of(middle))))
+                .text(" ");
         double lying = SoilSums.surface(t, day);
         if (format.nitrogenValue(lying) >= 1) {
-            say.text(tell("page.day.lies-on-the-ground-waiting", "nitrogen", format.nitrogen(lying), "unit", unit));
+            say.text(tell("page.day.lies-on-the-ground-waiting", "rate", Measure.NITROGEN_RATE.of(lying)))
+                    .text(" ");
         }
         if (t.at(day, Daily.RAIN) >= 1) {
-            say.text(tell("page.day.rain", "rain", format.rain(t.at(day, Daily.RAIN)), "rainUnit", format.rainUnit()));
+            say.text(tell("page.day.rain", "rain", Measure.RAIN.of(t.at(day, Daily.RAIN))))
+                    .text(" ");
         }
         crop(say, t, day, format);
         return day > o.today()
-                ? say.text(tell("page.day.a-likely-future-not-a")).done()
+                ? say.text(" ").text(tell("page.day.a-likely-future-not-a")).done()
                 : say.done();
-    }
-
-    private static String depthOf(Format format) {
-        return format.isMetric() ? tell("page.day.152-cm") : tell("page.day.5-ft");
     }
 
     /** What the crop asks for and gets; below a tenth of a pound a day it asks for nothing worth saying. */

@@ -17,6 +17,7 @@ import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Measure;
 
 /** Says whether and when a field runs short of nitrogen, and where what is left lies. */
 final class FieldHeadline {
@@ -44,12 +45,8 @@ final class FieldHeadline {
     private static String inSoil(Outlook o, Format format) {
         return tell(
                 "page.field-headline.of-nitrogen-lies-in-the",
-                "nitrogen",
-                format.nitrogen(SoilSums.mineral(o.trace(), o.today())),
-                "massUnit",
-                format.massUnit(),
-                "areaName",
-                format.areaName());
+                "rate",
+                Measure.NITROGEN_RATE.of(SoilSums.mineral(o.trace(), o.today())));
     }
 
     private static List<String> sentences(Outlook o, Format format) {
@@ -62,9 +59,7 @@ final class FieldHeadline {
                     tell(
                             "page.field-headline.it-made-as-far-as",
                             "yield",
-                            format.yield(o.yield_kgHa().p50()),
-                            "yieldUnit",
-                            format.yieldUnit()));
+                            Measure.YIELD.of(o.yield_kgHa().p50())));
         }
         if (o.zone().planted().isAfter(o.on())) {
             return List.of(planting(o), inSoil(o, format));
@@ -104,26 +99,21 @@ final class FieldHeadline {
         }
         if (deep > MOST * all) {
             boolean beyond = t.at(day, Daily.ROOT_MM) < SoilProfile.bottom_mm(3);
-            String depth = format.isMetric() ? tell("page.field-headline.60-cm") : tell("page.field-headline.2-ft");
-            return tell(
-                    "page.field-headline.most-of-what-is-left",
-                    "more",
-                    beyond ? tell("page.field-headline.the-roots") : depth + ".");
+            if (beyond) {
+                return tell("page.field-headline.most-lies-below-the-roots");
+            }
+            return format.isMetric()
+                    ? tell("page.field-headline.most-lies-below-60-cm")
+                    : tell("page.field-headline.most-lies-below-2-ft");
         }
         if (middle > MOST * all && t.share(SeasonTrace.MIDDLE) < .95 * middle / all) {
             boolean dry = Wetness.of(t, o.zone().soil(), day, SeasonTrace.MIDDLE, 0, 3)
                             .share()
                     < DRY;
-            return tell(
-                    "page.field-headline.most-of-what-is-left-2", "more", dry ? tell("page.field-headline.dry") : "");
+            return dry
+                    ? tell("page.field-headline.most-lies-dry-between-the-rows")
+                    : tell("page.field-headline.most-lies-between-the-rows");
         }
-        return tell(
-                "page.field-headline.of-nitrate-is-left",
-                "nitrogen",
-                format.nitrogen(all),
-                "massUnit",
-                format.massUnit(),
-                "areaName",
-                format.areaName());
+        return tell("page.field-headline.of-nitrate-is-left", "rate", Measure.NITROGEN_RATE.of(all));
     }
 }

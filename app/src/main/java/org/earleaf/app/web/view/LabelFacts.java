@@ -74,19 +74,14 @@ final class LabelFacts {
             }
         }
         LabelEntry.Look look = e.look();
-        String said = tell(
-                "page.label-facts.entered-by",
-                "enteredBy",
-                look.enteredBy(),
-                "more",
-                look.isDone()
-                        ? tell(
-                                "page.label-facts.looked-at-again-by",
-                                "checkedBy",
-                                look.checkedBy(),
-                                "more",
-                                look.isSingle() ? tell("page.label-facts.single") : "")
-                        : tell("page.label-facts.waits-for-a-second-look"));
+        String said = look.isDone()
+                ? tell(
+                        look.isSingle() ? "page.label-facts.checked-by-the-same" : "page.label-facts.checked",
+                        "entered",
+                        look.enteredBy(),
+                        "checked",
+                        look.checkedBy())
+                : tell("page.label-facts.waits", "entered", look.enteredBy());
         return new Label(
                 e.product(),
                 e.crop(),

@@ -10,10 +10,10 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
-import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
 
 /** Says in one or two sentences what to do this morning, with the reason in it. */
@@ -35,7 +35,7 @@ final class MorningHeadline {
                             "soon",
                             Dates.soon(next.date(), brief.on()),
                             "reason",
-                            reason(brief, next, format)))
+                            reason(brief, next)))
                     .done();
         }
         return new Say()
@@ -48,79 +48,76 @@ final class MorningHeadline {
         List<Option> today = all.stream().filter(Option::isNitrogen).toList();
         List<Option> sprays = all.stream().filter(o -> !o.isNitrogen()).toList();
         if (today.isEmpty()) {
+            double gain_usdHa = sprays.get(0).worth().mean_usdHa();
             return new Say()
-                    .sentence(tell("page.morning-headline.today"), " " + spray(sprays) + ".")
-                    .sentence(tell(
-                            "page.morning-headline.it-gains",
-                            "money",
-                            format.money(sprays.get(0).worth().mean_usdHa()),
-                            "areaName",
-                            format.areaName()))
+                    .markup(format.markup(spray(sprays, true)))
+                    .sentence(tell("page.morning-headline.it-gains", "gain", Measure.MONEY_RATE.of(gain_usdHa)))
                     .done();
         }
-        Say say = nitrogen(brief, today, format);
-        return (sprays.isEmpty() ? say : say.sentence(Phrases.capital(spray(sprays)) + ".")).done();
+        Say say = new Say().markup(format.markup(nitrogen(brief, today)));
+        return (sprays.isEmpty() ? say : say.text(" ").markup(format.markup(spray(sprays, false)))).done();
     }
 
-    /** "spray fungicide over the top on Weir Sixty". */
-    private static String spray(List<Option> sprays) {
+    private static Said spray(List<Option> sprays, boolean alone) {
         Option first = sprays.get(0);
         return sprays.size() == 1
-                ? tell(
-                        "page.morning-headline.spray-on",
+                ? Said.of(
+                        alone ? "page.morning-headline.spray-today" : "page.morning-headline.spray-too",
                         "kind",
                         first.kind(),
-                        "where",
-                        Phrases.where(first.placement()),
+                        "placement",
+                        first.placement(),
                         "field",
                         MorningView.label(first.field(), first.zone()))
-                : tell("page.morning-headline.spray-against-disease-and", "n", sprays.size());
+                : Said.of(
+                        alone ? "page.morning-headline.spray-many-today" : "page.morning-headline.spray-many-too",
+                        "n",
+                        sprays.size());
     }
 
-    private static Say nitrogen(Brief brief, List<Option> today, Format format) {
+    private static Said nitrogen(Brief brief, List<Option> today) {
         Option first = today.get(0);
-        boolean same = today.stream().allMatch(o -> o.placement() == first.placement());
-        String where = same ? " " + Phrases.where(first.placement()) : "";
-        String name = MorningView.label(first.field(), first.zone());
-        String why = reason(brief, first, format) + ".";
+        String field = MorningView.label(first.field(), first.zone());
+        Said why = reason(brief, first);
         if (today.size() == 1) {
-            return new Say()
-                    .sentence(
-                            tell("page.morning-headline.today"),
-                            tell("page.morning-headline.put-nitrogen-on", "where", where, "name", name, "why", why));
+            return Said.of(
+                    "page.morning-headline.put-on-one", "placement", first.placement(), "field", field, "why", why);
         }
-        return new Say()
-                .sentence(
-                        tell("page.morning-headline.today"),
-                        tell("page.morning-headline.put-nitrogen-on-2", "where", where, "n", today.size()))
-                .sentence(tell("page.morning-headline.first", "name", name, "why", why));
+        return today.stream().allMatch(o -> o.placement() == first.placement())
+                ? Said.of(
+                        "page.morning-headline.put-on-many",
+                        "placement",
+                        first.placement(),
+                        "n",
+                        today.size(),
+                        "field",
+                        field,
+                        "why",
+                        why)
+                : Said.of("page.morning-headline.put-on-many-ways", "n", today.size(), "field", field, "why", why);
     }
 
-    /** ": it runs short on Sunday", or the cost of waiting when it never does. */
-    private static String reason(Brief brief, Option o, Format format) {
+    /** "it runs short on Sunday", or the cost of waiting when it never does. */
+    private static Said reason(Brief brief, Option o) {
         if (!o.isNitrogen()) {
-            return ": " + Words.here().say(o.kind());
+            return Said.of("job.kind", "kind", o.kind());
         }
         Optional<LocalDate> shortOn =
                 MorningView.outlook(brief, o).map(Outlook::nShort).flatMap(s -> s.p50());
         if (shortOn.isPresent()) {
             return shortOn.get().isAfter(brief.on())
-                    ? tell("page.morning-headline.it-runs-short", "soon", Dates.soon(shortOn.get(), brief.on()))
-                    : tell("page.morning-headline.it-has-been-short-since", "shortOn", Dates.day(shortOn.get()));
+                    ? Said.of("page.morning-headline.it-runs-short", "soon", Dates.soon(shortOn.get(), brief.on()))
+                    : Said.of("page.morning-headline.it-has-been-short-since", "day", shortOn.get());
         }
         return o.waitCost_usdHaDay() > 0
-                ? tell(
+                ? Said.of(
                         "page.morning-headline.each-day-of-waiting-costs",
-                        "moneyFine",
-                        format.moneyFine(o.waitCost_usdHaDay()),
-                        "areaName",
-                        format.areaName())
-                : tell(
+                        "cost",
+                        Measure.MONEY_RATE.of(o.waitCost_usdHaDay()))
+                : Said.of(
                         "page.morning-headline.it-gains-2",
-                        "money",
-                        format.money(o.worth().mean_usdHa()),
-                        "areaName",
-                        format.areaName());
+                        "gain",
+                        Measure.MONEY_RATE.of(o.worth().mean_usdHa()));
     }
 
     private static String nothing(Brief brief) {

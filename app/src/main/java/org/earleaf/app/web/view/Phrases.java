@@ -46,15 +46,7 @@ public final class Phrases {
 
     /** Where a pass puts it, as part of a sentence. */
     static String where(Placement placement) {
-        return switch (placement) {
-            case ROW_BASE -> tell("page.phrases.at-the-row-base");
-            case MID_DRIBBLE -> tell("page.phrases.dribbled-between-the-rows");
-            case MID_INJECT -> tell("page.phrases.by-coulter-between-the");
-            case ROW_INJECT -> tell("page.phrases.by-coulter-beside-the-row");
-            case INCORPORATED -> tell("page.phrases.worked-in");
-            case AMMONIA -> tell("page.phrases.knifed-in");
-            default -> placement.word();
-        };
+        return Words.here().say(placement, "where");
     }
 
     /** "Sun, July 5 (July 2 to 9)" or what stands for never. */

@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.earleaf.app.words.Dates;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
@@ -72,37 +71,33 @@ public record PlanAsked(List<String> rain, List<String> down, List<String> done,
         rain.forEach(v -> all.add(new Part(
                 "rain",
                 v,
-                tell("page.plan-asked.rain-on", "v", date(v)),
+                tell("page.plan-asked.rain-on", "day", day(v)),
                 new PlanAsked(less(rain, v), down, done, pin))));
         down.forEach(v -> all.add(new Part(
                 "down",
                 v,
                 tell(
                         "page.plan-asked.down-on",
-                        "substring",
+                        "rig",
                         v.substring(0, v.lastIndexOf('@')),
-                        "substring2",
-                        date(v.substring(v.lastIndexOf('@') + 1))),
+                        "day",
+                        day(v.substring(v.lastIndexOf('@') + 1))),
                 new PlanAsked(rain, less(down, v), done, pin))));
         done.forEach(v -> all.add(new Part(
-                "done", v, tell("page.plan-asked.done", "v", v), new PlanAsked(rain, down, less(done, v), pin))));
+                "done", v, tell("page.plan-asked.done", "pass", v), new PlanAsked(rain, down, less(done, v), pin))));
         pin.forEach(v -> all.add(new Part(
                 "pin",
                 v,
                 tell(
                         "page.plan-asked.put-on",
-                        "substring",
+                        "pass",
                         v.substring(0, v.indexOf('=')),
-                        "substring2",
+                        "rig",
                         v.substring(v.indexOf('=') + 1, v.lastIndexOf('@')),
-                        "substring3",
-                        date(v.substring(v.lastIndexOf('@') + 1))),
+                        "day",
+                        day(v.substring(v.lastIndexOf('@') + 1))),
                 new PlanAsked(rain, down, done, less(pin, v)))));
         return all;
-    }
-
-    private static String date(String iso) {
-        return Dates.brief(day(iso));
     }
 
     private static LocalDate day(String iso) {

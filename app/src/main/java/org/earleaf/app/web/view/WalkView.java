@@ -10,7 +10,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.web.drawing.Marks;
@@ -217,38 +216,37 @@ public record WalkView(
      * @param expected what had been expected; may be empty
      */
     public static Markup answer(FarmDay day, Zone zone, Reading r, String before, String expected, Format format) {
-        Say say = new Say()
-                .strong(ReadingKinds.name(r.kind()) + " " + r.entered())
-                .text(tell("page.walk.is-kept-for", "field", MorningView.label(r.field(), r.zone())));
+        String unit = ReadingKinds.unit(r.kind(), format);
+        Said kept = Said.of(
+                "page.walk.is-kept-for",
+                "kind",
+                ReadingKinds.name(r.kind()),
+                "entered",
+                r.entered(),
+                "field",
+                MorningView.label(r.field(), r.zone()));
+        Say say = new Say().markup(format.markup(kept)).text(" ");
         if (!expected.isEmpty()) {
-            String unit = ReadingKinds.unit(r.kind(), format);
-            say.text(tell(
-                    "page.walk.the-model-had-expected",
-                    "expected",
-                    expected,
-                    "more",
-                    unit.isEmpty() ? "" : " " + unit));
+            say.text(tell("page.walk.the-model-had-expected", "expected", (expected + " " + unit).strip()))
+                    .text(" ");
         }
         if (!zone.isCorn()) {
             return say.done();
         }
         String now = shortOn(day.outlook(zone));
-        if (now.equals(before)) {
-            say.text(tell("page.walk.still", "spoken", spoken(now)));
-        } else {
-            say.text(tell("page.walk.before", "spoken", spoken(before)))
-                    .strong(tell("page.walk.now", "spoken", spoken(now)));
-        }
+        say.markup(format.markup(
+                now.equals(before)
+                        ? Said.of("page.walk.still", "now", spoken(now))
+                        : Said.of("page.walk.before-and-now", "before", spoken(before), "now", spoken(now))));
         day.outlook(zone).flags().stream()
                 .filter(f -> f.where().equals(Said.text(r.title())))
                 .forEach(f -> say.text(" " + Phrases.capital(format.say(f.what())) + "."));
         return say.done();
     }
 
-    private static String spoken(String shortOn) {
-        Optional<LocalDate> date =
-                shortOn.matches("\\d{4}-\\d\\d-\\d\\d") ? Optional.of(LocalDate.parse(shortOn)) : Optional.empty();
-        return date.map(d -> tell("page.walk.short-of-nitrogen-about", "d", Dates.brief(d)))
-                .orElse(tell("page.walk.not-likely-to-run-short"));
+    private static Said spoken(String shortOn) {
+        return shortOn.matches("\\d{4}-\\d\\d-\\d\\d")
+                ? Said.of("page.walk.short-of-nitrogen-about", "day", LocalDate.parse(shortOn))
+                : Said.of("page.walk.not-likely-to-run-short");
     }
 }

@@ -19,9 +19,11 @@ import org.earleaf.decide.Spray;
 import org.earleaf.decide.Worth;
 import org.earleaf.farm.Prices;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.outlook.Spread;
 import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.units.Measure;
 
 /**
  * What is behind one figure: of one field and choice, or in general.
@@ -120,38 +122,46 @@ public record WhyView(
             FarmDay day, Outlook outlook, Figure figure, Optional<Option> choice, Format format) {
         String value = value(day, outlook, figure, choice, format);
         return new Say()
-                .sentence(figure.title() + (value.isEmpty() ? "." : ": " + value + "."))
+                .sentence(
+                        value.isEmpty()
+                                ? tell("page.why.title", "title", figure.title())
+                                : tell("page.why.title-and-value", "title", figure.title(), "value", value))
                 .done();
     }
 
-    private static String made(Spread kgHa, Format format) {
+    private static String shortOn(DateSpread dates) {
+        if (dates.p50().isPresent()) {
+            return tell("page.why.short", "likely", dates.p50().get(), "spread", Dates.range(dates));
+        }
+        return tell("page.why.short-in", "chance", Measure.CHANCE.of(dates.probability()));
+    }
+
+    private static String made(Spread kgHa) {
         return tell(
-                "page.why.to",
-                "yield",
-                format.yield(kgHa.p50()),
-                "yieldUnit",
-                format.yieldUnit(),
-                "yield2",
-                format.yield(kgHa.p10()),
-                "yield3",
-                format.yield(kgHa.p90()));
+                "page.why.yield",
+                "likely",
+                Measure.YIELD.of(kgHa.p50()),
+                "low",
+                Measure.YIELD.of(kgHa.p10()),
+                "high",
+                Measure.YIELD.of(kgHa.p90()));
     }
 
     private static String value(FarmDay day, Outlook o, Figure figure, Optional<Option> choice, Format format) {
         return switch (figure) {
             case WORTH, CHANCE, BAD_CASE, BREAK_EVEN, WAIT, CHOICE_MADE, SPRAY ->
                 choice.map(c -> ofChoice(figure, c, day, format)).orElse(tell("page.why.no-pass-is-offered"));
-            case SHORT -> CalendarRow.shortOn(o.nShort()).replaceFirst("^short ", "");
-            case YIELD -> made(o.yield_kgHa(), format);
+            case SHORT -> shortOn(o.nShort());
+            case YIELD -> made(o.yield_kgHa());
             case STAGE ->
-                format.say(o.stage()) + ", " + format.length(o.height_cm().p50()) + " " + format.lengthUnit();
-            case SOIL ->
                 tell(
-                        "page.why.today",
-                        "nitrogen",
-                        format.nitrogen(SoilSums.mineral(o.trace(), o.today())),
-                        "nitrogenUnit",
-                        format.nitrogenUnit());
+                        "page.why.stage",
+                        "stage",
+                        o.stage(),
+                        "height",
+                        Measure.HEIGHT.of(o.height_cm().p50()));
+            case SOIL ->
+                tell("page.why.today", "rate", Measure.NITROGEN_RATE.of(SoilSums.mineral(o.trace(), o.today())));
             case REACH -> String.join("; ", CalendarRow.reach(o));
             case READING ->
                 day.brief().readings().stream()
@@ -159,35 +169,31 @@ public record WhyView(
                                 && r.zone().equals(o.zone().zone())
                                 && !Double.isNaN(r.worth_usdHa()))
                         .map(Brief.ReadingWorthTaking::worth_usdHa)
-                        .map(w -> format.moneyFine(w) + " " + format.areaName())
+                        .map(w -> tell("page.why.reading", "worth", Measure.MONEY_RATE.of(w)))
                         .findFirst()
                         .orElse(tell("page.why.not-worth-the-drive-or"));
             case RUNS ->
-                tell(
-                        "page.why.for-the-whole-farm",
-                        "seasonsSimulated",
-                        Format.number(day.brief().seasonsSimulated(), 0));
+                tell("page.why.for-the-whole-farm", "seasons", day.brief().seasonsSimulated());
             default -> "";
         };
     }
 
     private static String ofChoice(Figure figure, Option c, FarmDay day, Format format) {
         Worth w = c.worth();
-        String unit = " " + format.moneyUnit();
         return switch (figure) {
-            case WORTH -> format.money(w.mean_usdHa()) + unit + " " + format.moneyRange(w.p10_usdHa(), w.p90_usdHa());
-            case CHANCE -> tell("page.why.futures", "chance", Format.chance(w.chanceItPays()));
-            case BAD_CASE -> format.money(w.badCase_usdHa()) + unit;
-            case BREAK_EVEN -> tell("page.why.a-bushel", "breakEven", WorthView.breakEven(w));
-            case WAIT ->
+            case WORTH ->
                 tell(
-                        "page.why.on",
-                        "moneyFine",
-                        format.moneyFine(c.waitCost_usdHaDay()),
-                        "areaUnit",
-                        format.areaUnit(),
-                        "date",
-                        Dates.day(c.date()));
+                        "page.why.worth",
+                        "mean",
+                        Measure.MONEY_RATE.of(w.mean_usdHa()),
+                        "low",
+                        Measure.MONEY_RATE.of(w.p10_usdHa()),
+                        "high",
+                        Measure.MONEY_RATE.of(w.p90_usdHa()));
+            case CHANCE -> tell("page.why.futures", "chance", Measure.CHANCE.of(w.chanceItPays()));
+            case BAD_CASE -> format.words().say(Measure.MONEY_RATE.of(w.badCase_usdHa()));
+            case BREAK_EVEN -> tell("page.why.a-bushel", "breakEven", WorthView.breakEven(w));
+            case WAIT -> tell("page.why.on", "cost", Measure.MONEY_RATE.of(c.waitCost_usdHaDay()), "day", c.date());
             default -> Phrases.choice(c, format) + ", " + Dates.soon(c.date(), day.on());
         };
     }
@@ -198,29 +204,27 @@ public record WhyView(
             return tell(
                     "page.why.less-a-bushel-times-bu",
                     "corn",
-                    Format.number(p.corn_usdBu(), 2),
-                    "harvestCost",
-                    Format.number(p.harvestCost_usdBu(), 2),
-                    "bushelsFine",
+                    Measure.CORN_PRICE.of(p.corn_usdBu()),
+                    "harvest",
+                    Measure.CORN_PRICE.of(p.harvestCost_usdBu()),
+                    "bushels",
                     format.bushelsFine(w.meanYieldGain_kgHa()),
-                    "moneyFine",
-                    format.moneyFine(w.cost_usdHa()),
-                    "moneyFine2",
-                    format.moneyFine(w.mean_usdHa()),
-                    "areaName",
-                    format.areaName());
+                    "cost",
+                    Measure.MONEY_RATE.of(w.cost_usdHa()),
+                    "gain",
+                    Measure.MONEY_RATE.of(w.mean_usdHa()));
         }
         return w.meanYieldGain_kgHa() <= 0
                 ? tell("page.why.no-yield-is-gained-on")
                 : tell(
                         "page.why.spent-shared-by-bu-gained",
-                        "moneyFine",
-                        format.moneyFine(w.cost_usdHa()),
-                        "bushelsFine",
+                        "cost",
+                        Measure.MONEY_RATE.of(w.cost_usdHa()),
+                        "bushels",
                         format.bushelsFine(w.meanYieldGain_kgHa()),
-                        "harvestCost",
-                        Format.number(p.harvestCost_usdBu(), 2),
-                        "breakEven",
+                        "harvest",
+                        Measure.CORN_PRICE.of(p.harvestCost_usdBu()),
+                        "price",
                         WorthView.breakEven(w));
     }
 }
