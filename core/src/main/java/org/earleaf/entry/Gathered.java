@@ -24,7 +24,12 @@ final class Gathered {
     }
 
     void remark(String part, Said said) {
-        remarks.add(new Entered.Remark(part, said));
+        remarks.add(new Entered.Remark(part, said, false, ""));
+    }
+
+    /** Remarks on what may be a slip; a person is asked before it is kept. */
+    void ask(String part, String entered, Said said) {
+        remarks.add(new Entered.Remark(part, said, true, entered));
     }
 
     void add(Problem problem) {

@@ -170,8 +170,9 @@ final class RateRule {
             double most = rate.amount() * MOST_NITROGEN_KGHA / kgHa;
             gathered.wrong("rate.above-most-nitrogen", RATE, text(rate), "most", text(most, rate), "product", product);
         } else if (kgHa > MODEL_KGHA) {
-            gathered.remark(
+            gathered.ask(
                     RATE,
+                    text(rate),
                     Said.of(
                             "rate.beyond-the-model",
                             "nitrogen",

@@ -151,8 +151,10 @@ public final class ReadingEntry {
                     default -> Double.POSITIVE_INFINITY;
                 };
         if (inside > most) {
-            gathered.remark(
-                    VALUE, Said.of("reading.beyond-the-model", "kind", kind, "taken", Measure.CONCENTRATION.of(most)));
+            gathered.ask(
+                    VALUE,
+                    draft.text(VALUE),
+                    Said.of("reading.beyond-the-model", "kind", kind, "taken", Measure.CONCENTRATION.of(most)));
             return most;
         }
         return inside;

@@ -25,6 +25,14 @@ final class PassOptions {
     @Option(names = "--inhibitor", paramLabel = "KIND", descriptionKey = "cli.pass-options.option.inhibitor")
     private String inhibitor = "";
 
+    @Option(names = "--sure", descriptionKey = "cli.pass-options.option.sure")
+    private boolean sure;
+
+    /** Whether what may be a slip is meant so. */
+    boolean isSure() {
+        return sure;
+    }
+
     Draft draft(String passId, LocalDate date) {
         return Draft.of(
                 "pass", passId,

@@ -78,6 +78,9 @@ public final class ReadCommand implements Callable<Integer> {
     @Option(names = "--above-threshold", descriptionKey = "cli.read.option.above-threshold")
     private boolean aboveThreshold;
 
+    @Option(names = "--sure", descriptionKey = "cli.read.option.sure")
+    private boolean sure;
+
     @Option(names = "--note", paramLabel = "TEXT", descriptionKey = "cli.read.option.note")
     private String note = "";
 
@@ -96,7 +99,7 @@ public final class ReadCommand implements Callable<Integer> {
             Draft draft = draft().with(
                             "date", common.findOn().map(LocalDate::toString).orElse(""));
             Entered<Reading> entered = ReadingEntry.of(draft, Plots.of(farm), Optional.of(wiring.today(farm)));
-            Reading kept = store.enter(entered.orThrow());
+            Reading kept = store.enter(entered.orThrow(sure));
             Printed.print(spec, common.isJson() ? json(kept) : text(kept));
         }
         return Faults.DONE;

@@ -92,7 +92,7 @@ public final class RecordCommand implements Callable<Integer> {
             Draft draft = PassEntry.asPlanned(what.draft(pass, date), farm.passes());
             Pass made = PassEntry.of(
                             draft, Plots.of(farm), Shelf.of(farm), Optional.of(wiring.today(farm)), Pass.State.MADE)
-                    .orThrow();
+                    .orThrow(what.isSure());
             Told known = told.told(farm, made, now());
             Chain.Entry entry = store.fileMade(made, kept -> Account.of(newId(), farm, kept, known));
             filed(common, entry, store, farm);
@@ -114,7 +114,7 @@ public final class RecordCommand implements Callable<Integer> {
             LocalDate date = common.findOn().orElse(wrong.date());
             Draft draft = PassEntry.asFiled(what.draft(wrong.passId(), date), wrong, farm.passes());
             Pass right = PassEntry.corrected(draft, Plots.of(farm), Shelf.of(farm), wiring.today(farm))
-                    .orThrow();
+                    .orThrow(what.isSure());
             FiledRecord correction =
                     Account.correction(newId(), wrong.id(), why, farm, right, told.told(farm, right, now()));
             filed(common, store.correct(correction, right), store, farm);

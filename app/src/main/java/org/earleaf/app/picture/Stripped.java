@@ -39,7 +39,7 @@ record Stripped(byte[] bytes, String type, int wide, int tall, int turn) {
             throw Photograph.refused("photograph.cut-short", Said.of("found.cut-short"));
         }
         throw Photograph.refused(
-                "photograph.no-picture", Said.of(file.length == 0 ? "found.empty-file" : "found.no-picture"));
+                "photograph.no-picture", Said.of(file.length == 0 ? "found.empty-file" : "found.no-photograph"));
     }
 
     private static Stripped jpeg(ByteBuffer in) {

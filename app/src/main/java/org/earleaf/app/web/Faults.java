@@ -16,6 +16,7 @@ import org.earleaf.app.store.StoreTrouble;
 import org.earleaf.app.web.view.Phrases;
 import org.earleaf.app.web.view.Places;
 import org.earleaf.app.words.Words;
+import org.earleaf.entry.Entered;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.slf4j.Logger;
@@ -84,6 +85,11 @@ class Faults {
                 .map(Words.here()::told)
                 .map(p -> new Told(p.key(), Phrases.capital(p.sentence())))
                 .toList();
+    }
+
+    /** Whether what was sent may be a slip, and is taken when it is sent again with a word that it is so. */
+    static boolean asks(List<Problem> problems) {
+        return problems.stream().anyMatch(p -> p.code().equals(Entered.LOOK_AGAIN));
     }
 
     private static View view(String headline, EarleafException wrong) {

@@ -115,6 +115,7 @@ class LoadPage {
         model.addAttribute("form", form);
         model.addAttribute("today", today.on().toString());
         model.addAttribute("problems", Faults.told(problems));
+        model.addAttribute("asks", Faults.asks(problems));
         return new ModelAndView("load", model.asMap());
     }
 }

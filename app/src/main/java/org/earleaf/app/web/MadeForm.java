@@ -30,14 +30,15 @@ public record MadeForm(
         @Nullable String start,
         @Nullable String end,
         @Nullable String wind,
-        @Nullable String note) {
+        @Nullable String note,
+        @Nullable String sure) {
 
     /** What is known before it is told. */
     static MadeForm proposed(FarmDay today, Option o, Zone zone, String person, Format format) {
         String rate = format.nitrogen(o.nitrogen_kgHa()) + " " + format.nitrogenUnit();
         String area = Format.number(format.areaValue(zone.area_ha()), 1).replace(",", "") + " " + format.areaUnit();
         String day = (o.date().isAfter(today.on()) ? today.on() : o.date()).toString();
-        return new MadeForm(person, day, rate, area, "", "", "", "");
+        return new MadeForm(person, day, rate, area, "", "", "", "", "");
     }
 
     /** The pass as it was made, after the option it was proposed by. */
@@ -50,7 +51,7 @@ public record MadeForm(
                 "rate", ReadingForm.text(rate),
                 "placement", o.placement().word());
         return PassEntry.of(draft, Plots.of(farm), Shelf.of(farm), Optional.of(today), Pass.State.MADE)
-                .orThrow();
+                .orThrow("yes".equals(sure));
     }
 
     /** What only a person knows of it. */

@@ -109,7 +109,8 @@ public record ReadingForm(Map<String, String> sent) {
 
     /** The reading meant; refused with what to do when it is not one. */
     Reading reading(Zone zone, Farm farm, LocalDate today) {
-        return ReadingEntry.of(draft(zone), Plots.of(farm), Optional.of(today)).orThrow();
+        return ReadingEntry.of(draft(zone), Plots.of(farm), Optional.of(today))
+                .orThrow(said("sure").equals("yes"));
     }
 
     /** The boxes of the kind that is asked for; those of another kind are not looked at. */

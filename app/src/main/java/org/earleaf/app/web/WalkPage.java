@@ -136,6 +136,7 @@ class WalkPage {
         model.addAttribute("form", form);
         model.addAttribute("today", today.on().toString());
         model.addAttribute("problems", Faults.told(problems));
+        model.addAttribute("asks", Faults.asks(problems));
         return new ModelAndView("walk", model.asMap());
     }
 

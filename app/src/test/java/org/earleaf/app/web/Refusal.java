@@ -98,6 +98,7 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
                 case "value" -> args.add("--value=" + (text + " " + draft.getOrDefault("unit", "")).strip());
                 case "unit" -> {}
                 case "above_threshold" -> args.add("--above-threshold");
+                case "sure" -> args.add("--sure");
                 default -> args.add("--" + part.replace('_', '-') + "=" + text);
             }
         });

@@ -57,6 +57,8 @@ final class Refusals {
 
     private static Stream<Refusal> soilTests() {
         return Stream.of(
+                reading("entry.look-again reading.beyond-the-model", "value", "90")
+                        .without(FILE),
                 reading("reading.unit-unknown", "unit", ""),
                 reading("reading.unit-unknown", "unit", "gal/ac"),
                 // The page always has a depth.
@@ -181,6 +183,8 @@ final class Refusals {
         return Stream.of(
                 pass("rate.above-most-nitrogen", "product", "anhydrous ammonia", "rate", "2000", "placement", "knifed"),
                 pass("pass.ammonia-not-knifed", "product", "anhydrous ammonia", "placement", "broadcast"),
+                // Asked about before it is kept; a folder takes it, and remarks.
+                pass("entry.look-again rate.beyond-the-model", "rate", "380").without(FILE),
                 pass("rate.above-most-nitrogen", "rate", "2000"),
                 pass("rate.above-most-nitrogen", "rate", "1e9"),
                 pass("rate.above-most-nitrogen", "rate", "1000", "rate_unit", "gal/ac"),

@@ -60,6 +60,7 @@ class RefusalsTest {
             Refusal.reading("", "top", "0 in", "bottom", "12 in"),
             Refusal.reading("", "value", "18,5"),
             Refusal.reading("", "kind", "lesions", "value", "", "unit", "", "positive", "58", "plants", "100"),
+            Refusal.reading("", "value", "90", "sure", "yes"),
             Refusal.pass("", "rate", "41"),
             Refusal.record("", "area", "70 ac"),
             Refusal.load("", "area", "61 ac"),
