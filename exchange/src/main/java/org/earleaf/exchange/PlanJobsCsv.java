@@ -74,10 +74,7 @@ final class PlanJobsCsv {
         Column pinRig = sheet.optionalText("pin_rig");
         Column pinDay = sheet.optionalNumber("pin_day", Measure.PLAIN, DAY);
         for (Row row : PlanInstance.rows(sheet)) {
-            String job = row.text(name);
-            if (!job.isEmpty() && names.putIfAbsent(job, jobs.size()) != null) {
-                row.refuse("instance.job-twice", name, Said.of("found.second-time", "what", job));
-            }
+            String job = name(row, name);
             double acres = row.number(area);
             Spot at = new Spot(row.number(x), row.number(y));
             double undone_usd = row.number(undone) * acres;
@@ -114,6 +111,14 @@ final class PlanJobsCsv {
         for (int d = 0; d <= PlanInstance.LAST_DAY; d++) {
             losses.add(sheet.optionalNumber("loss_day_" + d, Measure.PLAIN, Allowed.NOT_NEGATIVE));
         }
+    }
+
+    private String name(Row row, Column name) {
+        String job = row.text(name);
+        if (!job.isEmpty() && names.putIfAbsent(job, jobs.size()) != null) {
+            row.refuse("instance.job-twice", name, Said.of("found.second-time", "what", job));
+        }
+        return job;
     }
 
     private static double supply(Row row, Column supply, boolean supplied) {

@@ -61,11 +61,9 @@ class LoadPage {
         LoadView.Job job = job(today, place, choice, format);
         return page(
                 today,
-                job,
-                load,
+                LoadView.of(today, job, load, format),
                 MadeForm.proposed(today, job.option(), job.zone(), person, format),
                 List.of(),
-                format,
                 model);
     }
 
@@ -89,7 +87,7 @@ class LoadPage {
             LookPage.keep(response, "person", ReadingForm.text(form.person()));
             return new ModelAndView("redirect:/records/" + entry.number());
         } catch (EarleafException wrong) {
-            ModelAndView again = page(today, job, 1, form, wrong.problems(), format, model);
+            ModelAndView again = page(today, LoadView.of(today, job, 1, format), form, wrong.problems(), model);
             again.setStatus(Faults.status(wrong));
             return again;
         }
@@ -103,15 +101,8 @@ class LoadPage {
         return LoadView.job(today, zone, option, format);
     }
 
-    private static ModelAndView page(
-            FarmDay today,
-            LoadView.Job job,
-            int load,
-            MadeForm form,
-            List<Problem> problems,
-            Format format,
-            Model model) {
-        model.addAttribute("view", LoadView.of(today, job, load, format));
+    private static ModelAndView page(FarmDay today, LoadView view, MadeForm form, List<Problem> problems, Model model) {
+        model.addAttribute("view", view);
         model.addAttribute("form", form);
         model.addAttribute("today", today.on().toString());
         model.addAttribute("problems", Faults.told(problems));

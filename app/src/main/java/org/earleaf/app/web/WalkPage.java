@@ -42,21 +42,19 @@ class WalkPage {
     @GetMapping("/walk")
     ModelAndView walk(
             @RequestParam Map<String, String> boxes,
-            @RequestParam(required = false) @Nullable String kept,
-            @RequestParam(defaultValue = "") String was,
-            @RequestParam(defaultValue = "") String expected,
-            @RequestParam(defaultValue = "") String withdrawn,
             @ModelAttribute(name = "format", binding = false) Format format,
             Model model) {
+        String was = boxes.getOrDefault("was", "");
+        String expected = boxes.getOrDefault("expected", "");
         FarmDay today = desk.today();
         today.farm().readings().stream()
-                .filter(r -> r.id().equals(kept))
+                .filter(r -> r.id().equals(boxes.get("kept")))
                 .findFirst()
                 .ifPresent(r -> {
                     Zone zone = desk.zone(today, Places.of(today.farm()).of(r.field(), r.zone()));
                     model.addAttribute("answer", WalkView.answer(today, zone, r, was, expected, format));
                 });
-        model.addAttribute("withdrawn", withdrawn);
+        model.addAttribute("withdrawn", boxes.getOrDefault("withdrawn", ""));
         return page(today, asked(today, new ReadingForm(boxes)), List.of(), format, model);
     }
 

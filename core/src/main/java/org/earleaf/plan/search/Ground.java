@@ -69,13 +69,7 @@ final class Ground {
                 problem.shifts().stream().map(Shift::day).distinct().sorted().toList();
         days = dates.size();
         day = problem.shifts().stream().mapToInt(s -> dates.indexOf(s.day())).toArray();
-        most_m3 = new double[days];
-        java.util.Arrays.fill(most_m3, Double.POSITIVE_INFINITY);
-        for (Supply s : problem.supply()) {
-            if (dates.contains(s.day())) {
-                most_m3[dates.indexOf(s.day())] = s.most_m3();
-            }
-        }
+        most_m3 = supplied(problem, dates);
         apart = gaps(problem);
         cleaned = !problem.cleanout().from_to_s().isEmpty();
         for (int s = 0; s < shifts; s++) {
@@ -87,6 +81,18 @@ final class Ground {
                 .map(j -> (int)
                         IntStream.range(0, shifts).filter(s -> allowed[j][s]).count())
                 .toArray();
+    }
+
+    /** By day, what comes to the farm at most. */
+    private static double[] supplied(PlanProblem problem, List<Integer> dates) {
+        double[] most_m3 = new double[dates.size()];
+        java.util.Arrays.fill(most_m3, Double.POSITIVE_INFINITY);
+        for (Supply s : problem.supply()) {
+            if (dates.contains(s.day())) {
+                most_m3[dates.indexOf(s.day())] = s.most_m3();
+            }
+        }
+        return most_m3;
     }
 
     private static List<List<Apart>> gaps(PlanProblem problem) {

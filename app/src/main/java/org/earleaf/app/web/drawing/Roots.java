@@ -3,6 +3,7 @@ package org.earleaf.app.web.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
@@ -33,34 +34,34 @@ final class Roots {
         for (int layer = 0; layer < SoilProfile.LAYERS; layer++) {
             layers.add(new StringBuilder());
         }
+        double limit_in = ground.spacing_in() / 2;
         if (trace.at(day, Daily.COLLARS) > 0) {
             for (int k = -SIDE; k <= SIDE; k++) {
-                line(layers, k, depth_in * (1 - .07 * Math.abs(k)), spread, ground, row_in, frame);
+                double side_in = 3.1 * limit_in / 15 * k * spread;
+                double reach_in = depth_in * (1 - .07 * Math.abs(k));
+                line(layers, reach_in, d -> row_in + side(side_in, limit_in, d), frame);
             }
         }
         return layers.stream().map(StringBuilder::toString).toList();
     }
 
+    /** Away from the plant at a depth, at most to the middle between the rows. */
+    private static double side(double side_in, double limit_in, double depth_in) {
+        return Ink.clamp(side_in * (1 - Math.exp(-depth_in / 9)), -limit_in, limit_in);
+    }
+
     private static void line(
-            List<StringBuilder> layers,
-            int k,
-            double reach_in,
-            double spread,
-            Ground ground,
-            double row_in,
-            Scatter.Frame frame) {
-        double limit = ground.spacing_in() / 2;
-        double x = frame.x(row_in);
+            List<StringBuilder> layers, double reach_in, DoubleUnaryOperator at_in, Scatter.Frame frame) {
+        double x = frame.x(at_in.applyAsDouble(0));
         double y = frame.y(0);
         for (int layer = 0; layer < SoilProfile.LAYERS && Ground.top_in(layer) < reach_in; layer++) {
             double d = Math.min(reach_in, Ground.bottom_in(layer));
-            double offset = Ink.clamp(3.1 * limit / 15 * k * spread * (1 - Math.exp(-d / 9)), -limit, limit);
             StringBuilder path = layers.get(layer);
             path.append('M');
             Ink.append(path, x);
             path.append(' ');
             Ink.append(path, y);
-            x = frame.x(row_in + offset);
+            x = frame.x(at_in.applyAsDouble(d));
             y = frame.y(d);
             path.append('L');
             Ink.append(path, x);

@@ -39,13 +39,17 @@ final class Scatter {
         return .57 + .11 * layer + .23 * piece + .3 * column;
     }
 
+    /** A drawn piece of a column in a layer. */
+    record Cell(Ground.Piece piece, int layer) {}
+
     /**
      * Appends {@code count} marks in a piece of a layer.
      *
      * @param mark what is drawn at each place, "h0" a dot under round caps, "h5" a dash
      */
-    static void marks(
-            StringBuilder path, Ground.Piece piece, int layer, int count, double seed, Frame frame, String mark) {
+    static void marks(StringBuilder path, Cell cell, int count, double seed, Frame frame, String mark) {
+        Ground.Piece piece = cell.piece;
+        int layer = cell.layer;
         double top_in = Ground.top_in(layer);
         double thick_in = Ground.bottom_in(layer) - top_in;
         for (int k = 1; k <= count; k++) {

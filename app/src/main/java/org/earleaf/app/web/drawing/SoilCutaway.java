@@ -100,9 +100,16 @@ public final class SoilCutaway {
     private void faces(Ink ink) {
         double right = LEFT + FACE;
         double bottom = TOP + FACE;
-        ink.path(quad(LEFT, TOP, right, TOP, right + BACK_X, TOP + BACK_Y, LEFT + BACK_X, TOP + BACK_Y), "side");
         ink.path(
-                quad(right, TOP, right + BACK_X, TOP + BACK_Y, right + BACK_X, bottom + BACK_Y, right, bottom), "side");
+                quad(at(LEFT, TOP), at(right, TOP), at(right + BACK_X, TOP + BACK_Y), at(LEFT + BACK_X, TOP + BACK_Y)),
+                "side");
+        ink.path(
+                quad(
+                        at(right, TOP),
+                        at(right + BACK_X, TOP + BACK_Y),
+                        at(right + BACK_X, bottom + BACK_Y),
+                        at(right, bottom)),
+                "side");
         StringBuilder carried = new StringBuilder();
         for (int layer = 0; layer < SoilProfile.LAYERS - 1; layer++) {
             double y = frame.y(Ground.bottom_in(layer));
@@ -117,17 +124,11 @@ public final class SoilCutaway {
                 int wet = Wetness.of(trace, zone.soil(), day, column, layer).shade();
                 StringBuilder d = new StringBuilder();
                 for (Ground.Piece p : ground.pieces(column)) {
+                    double x0 = frame.x(p.from_in());
+                    double x1 = frame.x(p.to_in());
                     double y0 = frame.y(Ground.top_in(layer));
                     double y1 = frame.y(Ground.bottom_in(layer));
-                    d.append(quad(
-                            frame.x(p.from_in()),
-                            y0,
-                            frame.x(p.to_in()),
-                            y0,
-                            frame.x(p.to_in()),
-                            y1,
-                            frame.x(p.from_in()),
-                            y1));
+                    d.append(quad(at(x0, y0), at(x1, y0), at(x1, y1), at(x0, y1)));
                 }
                 ink.path(d, "w" + wet);
             }
@@ -155,11 +156,15 @@ public final class SoilCutaway {
                 for (int j = 0; j < pieces.size(); j++) {
                     Ground.Piece p = pieces.get(j);
                     Scatter.marks(
-                            dots, p, layer, count(nitrate * p.share()), Scatter.dotSeed(column, layer, j), frame, "h0");
+                            dots,
+                            new Scatter.Cell(p, layer),
+                            count(nitrate * p.share()),
+                            Scatter.dotSeed(column, layer, j),
+                            frame,
+                            "h0");
                     Scatter.marks(
                             dashes,
-                            p,
-                            layer,
+                            new Scatter.Cell(p, layer),
                             count(ammonium * p.share()),
                             Scatter.dashSeed(column, layer, j),
                             frame,
@@ -223,7 +228,7 @@ public final class SoilCutaway {
             columns.append(segment(frame.x(p.to_in()), TOP, frame.x(p.to_in()), TOP + FACE));
         }
         ink.path(layers, "cell dot").path(columns, "cell");
-        ink.path(quad(LEFT, TOP, LEFT + FACE, TOP, LEFT + FACE, TOP + FACE, LEFT, TOP + FACE), "k2f");
+        ink.path(quad(at(LEFT, TOP), at(LEFT + FACE, TOP), at(LEFT + FACE, TOP + FACE), at(LEFT, TOP + FACE)), "k2f");
     }
 
     private void plants(Ink ink, int day, boolean behind) {
@@ -332,7 +337,11 @@ public final class SoilCutaway {
         return "M" + n(x1) + " " + n(y1) + "L" + n(x2) + " " + n(y2);
     }
 
-    private static String quad(double ax, double ay, double bx, double by, double cx, double cy, double dx, double dy) {
-        return segment(ax, ay, bx, by) + "L" + n(cx) + " " + n(cy) + "L" + n(dx) + " " + n(dy) + "z";
+    private static String quad(String a, String b, String c, String d) {
+        return "M" + a + "L" + b + "L" + c + "L" + d + "z";
+    }
+
+    private static String at(double x, double y) {
+        return n(x) + " " + n(y);
     }
 }

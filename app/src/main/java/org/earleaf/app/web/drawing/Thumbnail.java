@@ -44,7 +44,8 @@ public final class Thumbnail {
                             frame.y(Ground.bottom_in(layer)) - y,
                             "w" + shade);
                     int count = (int) Math.round(nitrate * p.share() / format.perNitrogenUnit_kgHa());
-                    Scatter.marks(dots, p, layer, count, Scatter.dotSeed(column, layer, j), frame, "h0");
+                    Scatter.marks(
+                            dots, new Scatter.Cell(p, layer), count, Scatter.dotSeed(column, layer, j), frame, "h0");
                 }
             }
         }

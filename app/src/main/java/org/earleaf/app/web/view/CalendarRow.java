@@ -22,6 +22,7 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
+import org.earleaf.field.FieldPart;
 import org.earleaf.field.Pass;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.OutOfReach;
@@ -31,28 +32,32 @@ import org.earleaf.week.Week;
 /**
  * One field of the calendar, drawn and in words.
  *
- * @param order its place in the row of fields, "1" to do first
- * @param act what is proposed ("today 50 lb N"), empty for nothing
- * @param now whether the act is for today
- * @param shortOn "short 6 Jul (28 Jun to 27 Jul)", "not short in any future"
  * @param bars drawn for a desk and for a phone
  * @param rigs until when each fits
  * @param slips what a day's wait costs
  */
-public record CalendarRow(
-        String order,
-        String name,
-        String place,
-        Markup ground,
-        String act,
-        boolean now,
-        String shortOn,
-        CalendarView.Pair bars,
-        String uses,
-        List<String> rigs,
-        String slips,
-        String silk,
-        String ripe) {
+public record CalendarRow(Title title, Act act, CalendarView.Pair bars, Dated dated, List<String> rigs, String slips) {
+    /**
+     * Which field it is.
+     *
+     * @param order its place in the row of fields, "1" to do first
+     */
+    public record Title(String order, String name, String place, Markup ground) {}
+
+    /**
+     * What is proposed ("today 50 lb N"), empty for nothing.
+     *
+     * @param now whether it is for today
+     */
+    public record Act(String says, boolean now) {}
+
+    /**
+     * Its dates.
+     *
+     * @param shortOn "short 6 Jul (28 Jun to 27 Jul)", "not short in any future"
+     * @param uses from when to when nitrogen is of use
+     */
+    public record Dated(String shortOn, String uses, String silk, String ripe) {}
 
     private static Markup ground(Outlook o, Format format) {
         return new Say()
@@ -73,23 +78,42 @@ public record CalendarRow(
     }
 
     static CalendarRow of(
-            FarmDay day,
-            Outlook o,
-            int order,
-            Places places,
-            List<DaySpan> spans,
-            List<Week.Stop> turns,
-            Format format) {
+            FarmDay day, Outlook o, int order, List<DaySpan> spans, List<Week.Stop> turns, Format format) {
         Optional<Option> proposed = day.brief().passes().stream()
-                .filter(p -> p.field().equals(o.zone().field())
-                        && p.zone().equals(o.zone().zone()))
+                .filter(p -> p.part().equals(FieldPart.of(o.zone())))
                 .findFirst();
-        List<RigLine> lines = rigs(o);
-        WindowBars bars = new WindowBars(
+        WindowBars bars = bars(day, o, proposed, turns, format);
+        String spoken = tell(
+                "page.calendar-row.the-same-stands-in-the", "label", o.zone().label());
+        return new CalendarRow(
+                new Title(
+                        Integer.toString(order),
+                        o.zone().label(),
+                        Places.of(day.farm()).of(o.zone()),
+                        ground(o, format)),
+                proposed.map(p -> act(p, day, format)).orElse(new Act("", false)),
+                new CalendarView.Pair(bars.draw(spans.get(0), spoken), bars.draw(spans.get(1), spoken)),
+                new Dated(
+                        shortOn(o.nShort()),
+                        use(o),
+                        date(o.calendar().silk()),
+                        date(o.calendar().maturity())),
+                reach(o),
+                proposed.map(p -> format.moneyFine(p.waitCost_usdHaDay())).orElse(""));
+    }
+
+    private static Act act(Option p, FarmDay day, Format format) {
+        String says = Phrases.capital(Dates.soon(p.date(), day.on())) + " " + what(p, format);
+        return new Act(says, !p.date().isAfter(day.on()));
+    }
+
+    private static WindowBars bars(
+            FarmDay day, Outlook o, Optional<Option> proposed, List<Week.Stop> turns, Format format) {
+        return new WindowBars(
                 o.calendar().planted(),
                 o.calendar().nitrogenTo(),
                 marks(day, o, proposed, format),
-                lines,
+                rigs(o),
                 o.nShort(),
                 List.of(
                         new Event(tell("page.calendar-row.silk"), o.calendar().silk()),
@@ -98,23 +122,6 @@ public record CalendarRow(
                         .map(s -> new Turn(
                                 s.date(), s.rig().toLowerCase(java.util.Locale.US) + " " + Dates.tight(s.date())))
                         .toList());
-        String spoken = tell(
-                "page.calendar-row.the-same-stands-in-the", "label", o.zone().label());
-        return new CalendarRow(
-                Integer.toString(order),
-                o.zone().label(),
-                places.of(o.zone()),
-                ground(o, format),
-                proposed.map(p -> Phrases.capital(Dates.soon(p.date(), day.on())) + " " + what(p, format))
-                        .orElse(""),
-                proposed.map(p -> !p.date().isAfter(day.on())).orElse(false),
-                shortOn(o.nShort()),
-                new CalendarView.Pair(bars.draw(spans.get(0), spoken), bars.draw(spans.get(1), spoken)),
-                use(o),
-                reach(o),
-                proposed.map(p -> format.moneyFine(p.waitCost_usdHaDay())).orElse(""),
-                date(o.calendar().silk()),
-                date(o.calendar().maturity()));
     }
 
     private static List<Mark> marks(FarmDay day, Outlook o, Optional<Option> proposed, Format format) {

@@ -27,12 +27,7 @@ import org.earleaf.week.Week;
 /**
  * All fields on one calendar, the one to do first on top.
  *
- * @param season whether the whole season is drawn; else three or four weeks
- * @param drawn the days drawn for a desk
- * @param drawnNarrow the days drawn for a phone
  * @param axes dates for a desk and for a phone
- * @param work workable days likewise
- * @param workSays the same in words
  * @param passes what was done and what is meant to be done in the days drawn
  * @param planned whether the rigs' week stands; else it is being worked out
  * @param absent fields that are not drawn, and why
@@ -40,12 +35,9 @@ import org.earleaf.week.Week;
 public record CalendarView(
         String date,
         Markup headline,
-        String drawn,
-        String drawnNarrow,
-        boolean season,
+        Drawn drawn,
         Pair axes,
-        Pair work,
-        String workSays,
+        Work work,
         List<CalendarRow> rows,
         List<PassRow> passes,
         boolean planned,
@@ -55,6 +47,16 @@ public record CalendarView(
     private static final int PHONE_D = 21;
     private static final int SAID_D = 14;
 
+    /**
+     * Which days are drawn, for a desk and for a phone.
+     *
+     * @param season whether it is the whole season; else three or four weeks
+     */
+    public record Drawn(String wide, String narrow, boolean season) {}
+
+    /** Workable days, drawn and in words. */
+    public record Work(Pair bars, String says) {}
+
     /** The same drawing for a desk and for a phone. */
     public record Pair(Markup wide, Markup narrow) {}
 
@@ -63,24 +65,23 @@ public record CalendarView(
 
     public static CalendarView of(FarmDay day, boolean season, Optional<Week> week, Format format) {
         Brief brief = day.brief();
-        Places places = Places.of(day.farm());
         List<Outlook> corn = inOrder(brief);
         DaySpan wide = span(day, corn, season, true);
         DaySpan narrow = span(day, corn, season, false);
         List<CalendarRow> rows = new ArrayList<>();
         for (Outlook o : corn) {
-            rows.add(CalendarRow.of(day, o, rows.size() + 1, places, List.of(wide, narrow), turns(week, o), format));
+            rows.add(CalendarRow.of(day, o, rows.size() + 1, List.of(wide, narrow), turns(week, o), format));
         }
         String says = workSays(corn, day.on());
         return new CalendarView(
                 Dates.weekday(day.on()),
                 CalendarHeadline.of(brief, corn, day.farm(), format),
-                tell("page.calendar.to", "from", Dates.day(wide.from()), "to", Dates.day(wide.to())),
-                tell("page.calendar.to", "from", Dates.day(narrow.from()), "to", Dates.day(narrow.to())),
-                season,
+                new Drawn(
+                        tell("page.calendar.to", "from", Dates.day(wide.from()), "to", Dates.day(wide.to())),
+                        tell("page.calendar.to", "from", Dates.day(narrow.from()), "to", Dates.day(narrow.to())),
+                        season),
                 new Pair(wide.axis(), narrow.axis()),
-                new Pair(work(day, corn, wide, says), work(day, corn, narrow, says)),
-                says,
+                new Work(new Pair(work(day, corn, wide, says), work(day, corn, narrow, says)), says),
                 rows,
                 passes(day, week, wide, format),
                 week.isPresent(),

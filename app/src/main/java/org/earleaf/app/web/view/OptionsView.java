@@ -3,6 +3,7 @@ package org.earleaf.app.web.view;
 
 import static org.earleaf.app.words.Words.tell;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -170,47 +171,39 @@ public record OptionsView(
                         && o.product().equals(best.product()));
         Stream<Option> sameDay = options.stream().filter(o -> o.date().equals(best.date()));
         String day = Dates.brief(best.date());
+        By<LocalDate> date = new By<>(
+                tell("page.options.by-date"),
+                tell("page.options.the-best-of-each-day"),
+                Option::date,
+                o -> Dates.brief(o.date()) + ": " + Phrases.choice(o, format));
+        By<Double> rate = new By<>(
+                tell("page.options.by-rate"),
+                tell("page.options.rate", "day", day),
+                Option::nitrogen_kgHa,
+                o -> format.nitrogen(o.nitrogen_kgHa()) + " " + format.nitrogenUnit() + ", " + o.product());
+        By<String> placement = new By<>(
+                tell("page.options.by-placement"),
+                tell("page.options.placement", "day", day),
+                o -> o.placement().word() + o.rig(),
+                o -> Phrases.capital(format.say(o.placement())) + ", " + o.rig() + ", "
+                        + format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit());
         return List.of(
-                table(
-                        tell("page.options.by-date"),
-                        tell("page.options.the-best-of-each-day"),
-                        options.stream(),
-                        Option::date,
-                        best,
-                        scale,
-                        format,
-                        o -> Dates.brief(o.date()) + ": " + Phrases.choice(o, format)),
-                table(
-                        tell("page.options.by-rate"),
-                        tell("page.options.rate", "day", day),
-                        sameButRate,
-                        Option::nitrogen_kgHa,
-                        best,
-                        scale,
-                        format,
-                        o -> format.nitrogen(o.nitrogen_kgHa()) + " " + format.nitrogenUnit() + ", " + o.product()),
-                table(
-                        tell("page.options.by-placement"),
-                        tell("page.options.placement", "day", day),
-                        sameDay,
-                        o -> o.placement().word() + o.rig(),
-                        best,
-                        scale,
-                        format,
-                        o -> Phrases.capital(format.say(o.placement())) + ", " + o.rig() + ", "
-                                + format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit()));
+                table(date, options.stream(), best, scale, format),
+                table(rate, sameButRate, best, scale, format),
+                table(placement, sameDay, best, scale, format));
     }
+
+    /**
+     * What the rows of a table differ in.
+     *
+     * @param first head of the first column
+     */
+    private record By<K>(String title, String first, Function<Option, K> differs, Function<Option, String> label) {}
 
     /** One row for each value of what differs, the best of it; by that value where it has an order. */
     private static <K extends Comparable<? super K>> Table table(
-            String title,
-            String first,
-            Stream<Option> options,
-            Function<Option, K> differs,
-            Option best,
-            Whisker scale,
-            Format format,
-            Function<Option, String> label) {
+            By<K> by, Stream<Option> options, Option best, Whisker scale, Format format) {
+        Function<Option, K> differs = by.differs;
         Map<K, Option> bests = new LinkedHashMap<>();
         options.forEach(o -> bests.merge(differs.apply(o), o, (a, b) -> better(a, b, best)));
         List<Option> rows = new ArrayList<>(bests.values());
@@ -218,10 +211,10 @@ public record OptionsView(
         rows.sort(
                 ordered ? Comparator.comparing((Option o) -> -o.worth().mean_usdHa()) : Comparator.comparing(differs));
         return new Table(
-                title,
-                first,
+                by.title,
+                by.first,
                 rows.stream()
-                        .map(o -> row(o, label.apply(o), scale, o.equals(best), format))
+                        .map(o -> row(o, by.label.apply(o), scale, o.equals(best), format))
                         .toList());
     }
 

@@ -177,11 +177,7 @@ final class WorthCurves {
         }
         LocalDate from = day.on();
         LocalDate last = bests.keySet().stream().max(Comparator.naturalOrder()).orElseThrow();
-        Optional<LocalDate> closes = outlook.reach().stream()
-                .filter(r -> r.rig().equals(go.rig()))
-                .flatMap(r -> r.lastDay().filter(d -> r.date().isPresent()).stream())
-                .findFirst()
-                .filter(d -> !d.isAfter(last.plusDays(7)));
+        Optional<LocalDate> closes = closes().filter(d -> !d.isAfter(last.plusDays(7)));
         LocalDate end =
                 closes.map(d -> d.plusDays(4)).filter(d -> d.isAfter(last)).orElse(last);
         int days = (int) ChronoUnit.DAYS.between(from, end);
@@ -203,6 +199,14 @@ final class WorthCurves {
                 "by-date",
                 plot.draw("by-date", format.moneyUnit()),
                 dateSays(closes, last)));
+    }
+
+    /** The last day on which the rig still fits. */
+    private Optional<LocalDate> closes() {
+        return outlook.reach().stream()
+                .filter(r -> r.rig().equals(go.rig()))
+                .flatMap(r -> r.lastDay().filter(d -> r.date().isPresent()).stream())
+                .findFirst();
     }
 
     private double at(Option o) {

@@ -153,8 +153,8 @@ class SoilCutawayTest {
             StringBuilder more = new StringBuilder();
             Ground.Piece piece = new Ground.Piece(10, 20, .5);
             Scatter.Frame frame = new Scatter.Frame(64, 236, 6, 6);
-            Scatter.marks(fewer, piece, 2, k, .3, frame, "h0");
-            Scatter.marks(more, piece, 2, k + 1, .3, frame, "h0");
+            Scatter.marks(fewer, new Scatter.Cell(piece, 2), k, .3, frame, "h0");
+            Scatter.marks(more, new Scatter.Cell(piece, 2), k + 1, .3, frame, "h0");
             assertThat(more.toString()).startsWith(fewer.toString());
         }
     }

@@ -24,11 +24,11 @@ class CalendarViewTest {
 
     @Test
     void fields_to_dress_stand_first_in_the_order_of_the_brief_then_who_runs_short_first() {
-        assertThat(WEEKS.rows().stream().map(CalendarRow::name).limit(3))
+        assertThat(WEEKS.rows().stream().map(r -> r.title().name()).limit(3))
                 .containsExactly("Mill Eighty", "Sand Ridge", "Long Quarter, east");
         assertThat(WEEKS.rows()).hasSize(5);
-        assertThat(WEEKS.rows().get(0).act()).isEqualTo("Today 70 lb N");
-        assertThat(WEEKS.rows().get(0).now()).isTrue();
+        assertThat(WEEKS.rows().get(0).act().says()).isEqualTo("Today 70 lb N");
+        assertThat(WEEKS.rows().get(0).act().now()).isTrue();
         assertThat(WEEKS.headline().html()).contains("Mill Eighty first, today: it runs short about");
     }
 
@@ -75,8 +75,12 @@ class CalendarViewTest {
         for (boolean season : new boolean[] {false, true}) {
             CalendarView view = CalendarView.of(DAY, season, java.util.Optional.empty(), Format.US);
             for (CalendarRow row : view.rows()) {
-                List<String> said =
-                        List.of(row.act(), row.shortOn(), row.silk(), row.ripe(), String.join("; ", row.rigs()));
+                List<String> said = List.of(
+                        row.act().says(),
+                        row.dated().shortOn(),
+                        row.dated().silk(),
+                        row.dated().ripe(),
+                        String.join("; ", row.rigs()));
                 for (String drawing :
                         List.of(row.bars().wide().html(), row.bars().narrow().html())) {
                     Matcher label = Pattern.compile("<text[^>]*>([^<]+)</text>").matcher(drawing);
@@ -97,9 +101,9 @@ class CalendarViewTest {
     void a_phone_gets_fewer_days_and_a_drawing_of_its_own() {
         CalendarRow row = WEEKS.rows().get(0);
         assertThat(row.bars().narrow().html()).isNotEqualTo(row.bars().wide().html());
-        assertThat(WEEKS.drawn()).isEqualTo("June 26 to July 23");
-        assertThat(WEEKS.drawnNarrow()).isEqualTo("June 29 to July 19");
-        assertThat(WEEKS.workSays())
+        assertThat(WEEKS.drawn().wide()).isEqualTo("June 26 to July 23");
+        assertThat(WEEKS.drawn().narrow()).isEqualTo("June 29 to July 19");
+        assertThat(WEEKS.work().says())
                 .startsWith("Chances in ten that a day can be worked: Jun 30: 9, Jul 1: 9, Jul 2: 2,");
     }
 }
