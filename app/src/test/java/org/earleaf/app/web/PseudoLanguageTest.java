@@ -141,7 +141,7 @@ class PseudoLanguageTest {
                 .build();
         String html =
                 HttpClient.newHttpClient().send(ask, BodyHandlers.ofString()).body();
-        String body = html.substring(html.indexOf("<body"));
+        String body = html.substring(html.indexOf("<title"));
         List<String> seen = new ArrayList<>();
         Matcher m = SEEN.matcher(unquoted(body.replaceAll("(?s)<(script|style)\\b.*?</\\1>", "")));
         while (m.find()) {

@@ -168,6 +168,12 @@ record Spoken(List<Call> calls, Set<String> quoted) {
                     }
                     return null;
                 }
+
+                /** A text that is made inside is read by itself. */
+                @Override
+                public Void visitMethodInvocation(MethodInvocationTree inside, Void nothing) {
+                    return null;
+                }
             }.scan(expression, null);
             return found;
         }

@@ -16,6 +16,7 @@ import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.label.Cautions;
+import org.earleaf.units.Measure;
 import org.earleaf.week.DaySheet;
 import org.earleaf.week.Week;
 
@@ -33,6 +34,8 @@ public record DaySheetView(
     /** A line of the timetable. */
     public record Row(String time, String where, String what) {}
 
+    private static final int MINUTE_S = 60;
+
     private record Last(String place, LocalDate day) {}
 
     /** What to do if it does not go as planned. */
@@ -42,7 +45,6 @@ public record DaySheetView(
         List<DaySheet.Line> lines = sheet.lines();
         DaySheet.Line home = lines.get(lines.size() - 1);
         int fields = sheet.stops().size();
-        String loads = sheet.loads() == 0 ? "" : ", " + PlanView.loads(sheet.loads());
         Markup headline = new Say()
                 .sentence(tell(
                         "page.day-sheet.out-at",
@@ -52,12 +54,10 @@ public record DaySheetView(
                         PlanView.clock(lines.get(0).from())))
                 .sentence(tell(
                         "page.day-sheet.home-about",
-                        "more",
-                        fields == 1
-                                ? tell("page.day-sheet.one-field")
-                                : tell("page.day-sheet.fields", "fields", fields),
+                        "fields",
+                        fields,
                         "loads",
-                        loads,
+                        sheet.loads(),
                         "clock",
                         PlanView.clock(home.to())))
                 .done();
@@ -107,29 +107,22 @@ public record DaySheetView(
         if (l.load() == 0) {
             return tell("page.day-sheet.done", "ground", ground, "what", what, "clock", PlanView.clock(l.to()));
         }
-        String wait = l.wait_min() < 1
-                ? ""
-                : tell("page.day-sheet.wait-about-min-for-the", "wait", Format.number(l.wait_min(), 0));
-        String of = l.stop().loads() == 1
-                ? ""
-                : tell(
-                        "page.day-sheet.load-of",
-                        "load",
-                        l.load(),
-                        "loads",
-                        l.stop().loads());
         return tell(
-                "page.day-sheet.min-empty",
-                "capital",
-                Phrases.capital(tell("page.day-sheet.fill", "of", of, "wait", wait)),
+                "page.day-sheet.fill-and-empty",
+                "wait",
+                Measure.DURATION.of(l.wait_min() < 1 ? 0 : MINUTE_S * l.wait_min()),
+                "load",
+                l.load(),
+                "loads",
+                l.stop().loads(),
                 "volume",
                 Amounts.volume(l.litres() / 1000, format.isMetric()),
                 "fill",
-                Format.number(l.fill_min(), 0),
+                Measure.DURATION.of(MINUTE_S * l.fill_min()),
                 "ground",
                 ground,
-                "more",
-                l.load() == 1 ? ", " + what : "",
+                "what",
+                what,
                 "clock",
                 PlanView.clock(l.to()));
     }
@@ -146,20 +139,12 @@ public record DaySheetView(
                         "page.day-sheet.first-a-days-wait-costs",
                         "place",
                         dearest.pass().place(),
-                        "moneyFine",
-                        format.moneyFine(dearest.way().waitCost_usdHaDay()),
-                        "areaUnit",
-                        format.areaUnit(),
-                        "more",
-                        byWait.size() == 1
-                                ? "."
-                                : tell(
-                                        "page.day-sheet.last",
-                                        "label",
-                                        byWait.get(byWait.size() - 1)
-                                                .pass()
-                                                .zone()
-                                                .label()))));
+                        "cost",
+                        Measure.MONEY_RATE.of(dearest.way().waitCost_usdHaDay()),
+                        "stops",
+                        byWait.size(),
+                        "last",
+                        byWait.get(byWait.size() - 1).pass().zone().label())));
         sheet.stops().stream()
                 .map(s -> new Last(s.pass().place(), s.pass().days(sheet.rig()).lastKey()))
                 .filter(l -> l.day().isBefore(week.on().plusDays(Week.DAYS - 1L)))

@@ -5,7 +5,6 @@ import static org.earleaf.app.words.Words.tell;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.store.LoadJobs;
@@ -15,11 +14,13 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Amounts;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Zone;
 import org.earleaf.load.LoadState;
 import org.earleaf.load.TankLoad;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Said;
 
 /**
  * The loads that are kept, and what would have to be loaded for the passes that are proposed.
@@ -77,19 +78,17 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
 
     private static Markup headline(List<Tank> open) {
         Tank first = open.get(0);
-        return new Say()
-                .sentence(tell("page.loads.in-hand", "n", open.size()))
-                .sentence(
-                        tell("page.loads.next"),
-                        tell(
-                                "page.loads.load",
-                                "act",
-                                first.act().toLowerCase(Locale.ROOT),
-                                "number",
-                                first.number(),
-                                "name",
-                                first.name()))
-                .done();
+        return new Markup(Words.here()
+                .html(Said.of(
+                        "page.loads.next-load",
+                        "n",
+                        open.size(),
+                        "act",
+                        first.act().toLowerCase(Words.here().locale()),
+                        "number",
+                        first.number(),
+                        "field",
+                        first.name())));
     }
 
     private static Tank tank(Kept k, List<LoadJobs.Job> jobs, Format format) {
@@ -127,14 +126,11 @@ public record LoadsView(String date, Markup headline, List<Tank> open, List<Tank
                     .sentence(tell("page.loads.nothing-to-load-no-pass"))
                     .done();
         }
-        return now == 0
-                ? new Say()
-                        .sentence(tell("page.loads.today"), tell("page.loads.nothing-to-load"))
-                        .sentence(tell("page.loads.in-the-next-days", "n", all))
-                        .done()
-                : new Say()
-                        .sentence(tell("page.loads.today"), tell("page.loads.load-for", "n", now))
-                        .done();
+        return new Markup(Words.here()
+                .html(
+                        now == 0
+                                ? Said.of("page.loads.nothing-today", "n", all)
+                                : Said.of("page.loads.load-today", "n", now)));
     }
 
     private static Row row(FarmDay day, Zone zone, Option o, Places places, Format format) {

@@ -14,9 +14,11 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.plan.PlanRig;
 import org.earleaf.plan.search.OverFutures;
+import org.earleaf.units.Said;
 import org.earleaf.week.FieldPass;
 import org.earleaf.week.Week;
 import org.earleaf.week.WeekChange;
@@ -115,14 +117,13 @@ public record PlanView(
                     .map(e -> tell("page.plan.the-makes", "name", e.getKey(), "passes", passes(e.getValue())))
                     .collect(Collectors.joining(", "));
             if (first.equals(week.on())) {
-                say.sentence(
-                        tell("page.plan.today"),
-                        tell(
-                                "page.plan.out-at",
+                say.markup(new Markup(Words.here()
+                        .html(Said.of(
+                                "page.plan.today-out-at",
                                 "work",
                                 work,
                                 "clock",
-                                clock(then.get(0).leave())));
+                                clock(then.get(0).leave())))));
             } else {
                 say.sentence(tell(
                         "page.plan.nothing-today-out-at",
@@ -143,13 +144,9 @@ public record PlanView(
     }
 
     private static String costs(WeekChange.Anew a) {
-        String usd = usd(a.more_usd() < 0 ? -a.more_usd() : a.more_usd());
-        return tell(
-                "page.plan.what-has-come-to-pass",
-                "usd",
-                usd,
-                "more",
-                a.more_usd() < 0 ? tell("page.plan.cheaper") : tell("page.plan.dearer"));
+        return a.more_usd() < 0
+                ? tell("page.plan.cheaper-now", "usd", usd(-a.more_usd()))
+                : tell("page.plan.dearer-now", "usd", usd(a.more_usd()));
     }
 
     private static List<String> moved(WeekChange.Anew a) {

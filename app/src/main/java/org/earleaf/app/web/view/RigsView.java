@@ -13,12 +13,14 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Amounts;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Zone;
 import org.earleaf.load.LoadSheet;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /** The farm's rigs, and how they are set for the passes that are proposed. */
 public record RigsView(String date, Markup headline, List<Setting> sets, List<Row> rigs) {
@@ -60,29 +62,27 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
                 .findFirst();
         if (first.isPresent()) {
             Setting s = first.get();
-            return new Say()
-                    .sentence(
-                            tell("page.rigs.today"),
-                            tell("page.rigs.set-the-to", "rig", s.rig(), "pressure", s.pressure()))
-                    .sentence(tell(
-                            "page.rigs.at-it-puts-the-rate",
+            return new Markup(Words.here()
+                    .html(Said.of(
+                            "page.rigs.set-today",
+                            "rig",
+                            s.rig(),
+                            "pressure",
+                            s.pressure(),
                             "speed",
                             s.speed().replaceAll(" \\(.*", ""),
-                            "name",
-                            s.name()))
-                    .done();
+                            "field",
+                            s.name())));
         }
         return sets.isEmpty()
                 ? new Say().sentence(tell("page.rigs.no-rig-has-to-be")).done()
-                : new Say()
-                        .sentence(tell("page.rigs.today"), tell("page.rigs.no-rig-has-to-be-2"))
-                        .sentence(tell(
-                                "page.rigs.next-the",
+                : new Markup(Words.here()
+                        .html(Said.of(
+                                "page.rigs.none-today",
                                 "rig",
                                 sets.get(0).rig(),
                                 "when",
-                                sets.get(0).when()))
-                        .done();
+                                sets.get(0).when())));
     }
 
     private static Setting setting(FarmDay day, Zone zone, Option o, Places places, Format format) {
