@@ -3,10 +3,14 @@ package org.earleaf.entry;
 
 import static org.earleaf.units.Units.MS_PER_MPH;
 
+import java.util.Optional;
 import org.earleaf.farm.Setting;
 import org.earleaf.field.DiseaseFacts;
+import org.earleaf.label.LabelItem;
 import org.earleaf.rig.FanHeight;
 import org.earleaf.units.Dimension;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
 
 /**
  * The range of every number that people enter. Where the season model holds for less than what is possible, the model's
@@ -170,6 +174,18 @@ public final class Ranges {
     /** What a setting of the farm may be. */
     public static Allowed of(Setting setting) {
         return Allowed.plain("farm.setting", setting.low(), setting.high());
+    }
+
+    /** The most that a figure of a label may be; empty: any. */
+    public static Optional<Measured> most(LabelItem item) {
+        return switch (item) {
+            case WIND_LEAST, WIND_MOST, SPEED -> Optional.of(Measure.WIND.of(40 * MS_PER_MPH));
+            case AIR_MOST -> Optional.of(Measure.TEMPERATURE.of(55));
+            case RAINFAST -> Optional.of(Measure.HOURS.of(72));
+            case INTERVAL, HARVEST, GRAZING -> Optional.of(Measure.DAYS.of(365));
+            case REENTRY -> Optional.of(Measure.HOURS.of(365 * 24));
+            default -> Optional.empty();
+        };
     }
 
     private static Allowed share(String what) {

@@ -8,13 +8,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
-import org.earleaf.units.Measure;
-import org.earleaf.units.Measured;
 import org.earleaf.units.NumberText;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Quantity;
 import org.earleaf.units.Said;
-import org.earleaf.units.Units;
 
 /** One thing that a label may limit: what it is, how it is written, and whether the figure is a most or a least. */
 public enum LabelItem {
@@ -48,11 +45,6 @@ public enum LabelItem {
 
     private static final Pattern NUMBER = Pattern.compile("([0-9.,]+)\\s*(.*)");
     private static final double LHA_PER_M3M2 = 1e7;
-    private static final int MOST_MPH = 40;
-    private static final int MOST_AIR_C = 55;
-    private static final int MOST_RAINFAST_H = 72;
-    private static final int MOST_DAYS = 365;
-    private static final int HOURS_PER_DAY = 24;
 
     /** How an item is written. */
     public enum Kind {
@@ -148,32 +140,7 @@ public enum LabelItem {
         }
         Said place = Said.of("where.label-item", "label", where, "item", this);
         double inside = inside(said, dry, crop, place);
-        if (!(inside <= plausible())) {
-            throw new EarleafException(
-                    Problem.of("label.implausible", place, Said.text(said), "most", mostPlausible()));
-        }
         return new LabelFigure(LabelLimit.of(inside), said);
-    }
-
-    /** Beyond this it is a slip of the pen; common practice, no source. */
-    private double plausible() {
-        return switch (this) {
-            case WIND_LEAST, WIND_MOST, SPEED -> MOST_MPH * Units.MS_PER_MPH;
-            case AIR_MOST -> MOST_AIR_C;
-            case RAINFAST -> MOST_RAINFAST_H;
-            case INTERVAL, HARVEST, GRAZING -> MOST_DAYS;
-            case REENTRY -> MOST_DAYS * HOURS_PER_DAY;
-            default -> Double.POSITIVE_INFINITY;
-        };
-    }
-
-    private Measured mostPlausible() {
-        return switch (kind) {
-            case SPEED -> Measure.WIND.of(plausible());
-            case TEMPERATURE -> Measure.TEMPERATURE.of(plausible());
-            case HOURS -> Measure.HOURS.of(plausible());
-            default -> Measure.DAYS.of(plausible());
-        };
     }
 
     private double inside(String said, boolean dry, String crop, Said where) {

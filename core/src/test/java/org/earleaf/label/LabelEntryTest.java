@@ -200,11 +200,6 @@ class LabelEntryTest {
                 new Case(LabelItem.FIRST_STAGE, "R9", "label.unreadable"),
                 new Case(LabelItem.FINEST, "big", "label.unreadable"),
                 new Case(LabelItem.RESTRICTED, "none", "label.not-yes-or-no"),
-                new Case(LabelItem.WIND_MOST, "41 mph", "label.implausible"),
-                new Case(LabelItem.AIR_MOST, "150 F", "label.implausible"),
-                new Case(LabelItem.RAINFAST, "168 h", "label.implausible"),
-                new Case(LabelItem.HARVEST, "366 days", "label.implausible"),
-                new Case(LabelItem.REENTRY, "9000 h", "label.implausible"),
                 new Case(LabelItem.RESTRICTED, "maybe", "label.not-yes-or-no"))) {
             assertThatThrownBy(() -> read(c.item(), c.text()))
                     .isInstanceOf(EarleafException.class)

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.earleaf.entry.LabelDraft;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.RateUnit;
 import org.earleaf.farm.Setting;
@@ -73,7 +74,7 @@ class FarmFolderReferenceTest {
                 Tillage.words(),
                 Inhibitor.words(),
                 org.earleaf.farm.ProductKind.words(),
-                LabelWriter.words(),
+                LabelDraft.words(),
                 org.earleaf.field.Disease.words());
         assertThat(text).contains(words.split(", "));
         assertThat(text.toUpperCase(java.util.Locale.ROOT))

@@ -124,7 +124,7 @@ class LabelsCsvTest {
         assertThat(farm.labels().find("Leaf Guard", "sunflower")).isPresent();
         assertThat(farm.flags())
                 .extracting(f -> f.what().toString())
-                .anyMatch(w -> w.contains("stages of sunflower are not known"));
+                .anyMatch(w -> w.contains("label.stages-unknown{crop=sunflower}"));
     }
 
     @Test

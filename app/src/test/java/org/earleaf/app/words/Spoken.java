@@ -122,7 +122,10 @@ record Spoken(List<Call> calls, Set<String> quoted) {
         @Override
         public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
             String method = call.getMethodSelect().toString();
-            boolean problem = PROBLEMS.contains(method);
+            boolean problem = PROBLEMS.contains(method)
+                    && !call.getArguments().isEmpty()
+                    // A problem that is made elsewhere and handed on.
+                    && !(call.getArguments().get(0) instanceof MethodInvocationTree);
             boolean spoken = method.equals("tell") || method.equals("Said.of") || isWords(call.getMethodSelect());
             if ((problem || spoken) && !call.getArguments().isEmpty()) {
                 Optional<Set<String>> names = names(call.getArguments(), problem ? NAMES_OF_PROBLEM : 1);
