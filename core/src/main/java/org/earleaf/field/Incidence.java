@@ -63,9 +63,4 @@ public record Incidence(int shows, int plants) {
         }
         return high() < threshold ? Verdict.BELOW : Verdict.UNDECIDED;
     }
-
-    @Override
-    public String toString() {
-        return shows + " of " + plants + " plants";
-    }
 }

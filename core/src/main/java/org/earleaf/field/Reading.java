@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.units.Said;
 
 /**
  * Anything observed in a field.
@@ -119,7 +120,7 @@ public record Reading(
     }
 
     /** What it is called in remarks: "Home Eighty, height of 2026-06-29". */
-    public String title() {
-        return field() + ", " + kind.word() + " of " + date;
+    public Said title() {
+        return Said.of("where.reading", "field", field(), "kind", kind, "day", date);
     }
 }

@@ -94,7 +94,7 @@ final class Assimilation {
             widened *= WIDEN;
         }
         if (widened > 1) {
-            flags.add(new Flag(Said.text(r.title()), Said.of("flag.reading-conflicts", "entered", r.entered())));
+            flags.add(new Flag(r.title(), Said.of("flag.reading-conflicts", "entered", r.entered())));
         }
         for (int m = 0; m < z.length; m++) {
             log[m] -= 0.5 * z[m] * z[m] / (widened * widened);

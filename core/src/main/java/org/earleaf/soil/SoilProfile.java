@@ -81,7 +81,8 @@ public record SoilProfile(
         List<Double> cec = new ArrayList<>();
         for (int layer = 0; layer < LAYERS; layer++) {
             Horizon h = LayerMean.of(horizons, top_mm(layer), bottom_mm(layer));
-            Clamped v = new Clamped(where + ", layer " + (layer + 1), flags);
+            Clamped v =
+                    new Clamped(Said.of("where.soil-layer", "where", where, "layer", String.valueOf(layer + 1)), flags);
             double sand = v.to(Said.of("soil.sand"), h.sand_pct(), 0, 95);
             double clay = v.to(Said.of("soil.clay"), h.clay_pct(), 3, 60);
             double o = v.to(Said.of("soil.organic-matter"), h.om_pct(), 0.1, 8);
@@ -123,7 +124,7 @@ public record SoilProfile(
         return texture;
     }
 
-    private record Clamped(String where, List<Flag> flags) {
+    private record Clamped(Said where, List<Flag> flags) {
         double to(Said name, double value, double low, double high) {
             double in = Math.max(low, Math.min(high, value));
             if (in != value) {
@@ -133,7 +134,7 @@ public record SoilProfile(
         }
 
         void say(Said what) {
-            flags.add(new Flag(Said.text(where), what));
+            flags.add(new Flag(where, what));
         }
     }
 }

@@ -12,6 +12,7 @@ import org.earleaf.decide.Option;
 import org.earleaf.field.Purpose;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.units.Said;
 
 /**
  * A pass that a zone, or a part of it, wants in the days planned for, with the best way of making it by rig and day.
@@ -77,8 +78,10 @@ public record FieldPass(
     }
 
     /** Where it goes, with the part of it. */
-    public String place() {
-        return zone().label() + partWord();
+    public Said place() {
+        return part.of() > 1
+                ? Said.of("pass.part", "field", zone().label(), "no", part.no(), "of", part.of())
+                : Said.text(zone().label());
     }
 
     private String partWord() {

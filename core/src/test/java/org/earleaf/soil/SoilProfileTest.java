@@ -79,7 +79,7 @@ class SoilProfileTest {
         assertThat(flags).hasSize(6 * SoilProfile.LAYERS);
         assertThat(flags.get(0))
                 .isEqualTo(new Flag(
-                        Said.text("soil.csv, Test, layer 1"),
+                        Said.of("where.soil-layer", "where", "soil.csv, Test", "layer", "1"),
                         Said.of(
                                 "flag.soil-clamped",
                                 "what",

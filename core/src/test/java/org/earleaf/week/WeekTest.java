@@ -160,7 +160,11 @@ class WeekTest {
         Farm one = RecordCopy.with(farm, "ground.zones", List.of(big));
         NitrogenOptions.Answer answer = NitrogenOptions.of(one, big, ON, false, SideBySide.IN_TURN);
         Week parted = week(one, List.of(answer));
-        assertThat(parted.passes()).extracting(FieldPass::place).contains("Home, part 1 of 2", "Home, part 2 of 2");
+        assertThat(parted.passes())
+                .extracting(FieldPass::place)
+                .contains(
+                        Said.of("pass.part", "field", "Home", "no", 1, "of", 2),
+                        Said.of("pass.part", "field", "Home", "no", 2, "of", 2));
         assertThat(Rules.broken(parted.problem(), parted.routes())).isEmpty();
         assertThat(parted.all()).isNotEmpty();
         double ground = parted.passes().stream()
@@ -174,7 +178,7 @@ class WeekTest {
                 .mapToInt(p -> WorkTime.loads(WIDE, p.area_ha(), p.best()))
                 .sum();
         assertThat(parts).isEqualTo(whole);
-        assertThat(week.passes()).noneMatch(p -> p.place().contains("part"));
+        assertThat(week.passes()).noneMatch(p -> p.place().code().equals("pass.part"));
     }
 
     /** A minute of latitude is a nautical mile, 1852 m, but for the flattening of the earth. */

@@ -130,7 +130,7 @@ final class WeekText {
                         "end",
                         Dates.clock(s.end().toLocalTime()),
                         "place",
-                        s.pass().place(),
+                        say.say(s.pass().place()),
                         "act",
                         OptionsText.act(s.way(), say),
                         "ground",

@@ -17,6 +17,7 @@ import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.label.Cautions;
 import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 import org.earleaf.week.DaySheet;
 import org.earleaf.week.Week;
 
@@ -36,7 +37,7 @@ public record DaySheetView(
 
     private static final int MINUTE_S = 60;
 
-    private record Last(String place, LocalDate day) {}
+    private record Last(Said place, LocalDate day) {}
 
     /** What to do if it does not go as planned. */
     public record Wrong(String when, String then) {}
@@ -78,7 +79,7 @@ public record DaySheetView(
         List<Row> all = new ArrayList<>();
         for (int k = 0; k < lines.size(); k++) {
             DaySheet.Line l = lines.get(k);
-            String name = l.stop().pass().place();
+            String name = format.say(l.stop().pass().place());
             String time = PlanView.clock(l.from());
             switch (l.kind()) {
                 case LEAVE -> {

@@ -23,21 +23,7 @@ import org.earleaf.season.SeasonTrace.Daily;
 
 /** Phrases that several pages share. */
 public final class Phrases {
-    private static final String[] NUMBERS = {
-        "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"
-    };
-
     private Phrases() {}
-
-    /** "two" to twelve, then digits. */
-    static String number(int n) {
-        return n < NUMBERS.length ? NUMBERS[n] : Integer.toString(n);
-    }
-
-    /** "two fields", "one field". */
-    static String count(int n, String noun) {
-        return number(n) + " " + noun + (n == 1 ? "" : "s");
-    }
 
     /** A phrase as the start of a sentence. */
     public static String capital(String phrase) {

@@ -196,7 +196,7 @@ public record PlanView(
     private static StopRow stop(Week week, Week.Stop s, Places places, Format format) {
         return new StopRow(
                 tell("page.plan.to", "clock", clock(s.start()), "clock2", clock(s.end())),
-                s.pass().place(),
+                format.say(s.pass().place()),
                 places.of(s.pass().zone()),
                 what(s.way(), format),
                 format.area(s.pass().area_ha()) + " " + format.areaUnit(),

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.earleaf.app.web.text.Format;
-import org.earleaf.field.Disease;
+import org.earleaf.app.words.Words;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Reading.Kind;
 import org.earleaf.field.Scouted;
@@ -50,8 +50,10 @@ public final class ReadingKinds {
     /** "Lesions, 58 of 100 plants, gray leaf spot". */
     static String said(Reading r) {
         Scouted seen = r.scouted();
-        String counted = seen.counted().map(Object::toString).orElse("");
-        String found = seen.disease().map(Disease::word).orElse(seen.insect());
+        String counted = seen.counted()
+                .map(c -> tell("page.reading-kinds.counted", "shows", c.shows(), "plants", c.plants()))
+                .orElse("");
+        String found = seen.disease().map(Words.here()::say).orElse(seen.insect());
         return Stream.of(name(r.kind()), r.entered(), counted.equals(r.entered()) ? "" : counted, found)
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(", "));

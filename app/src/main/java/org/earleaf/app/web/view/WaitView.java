@@ -33,7 +33,7 @@ public record WaitView(String headline, String so_far, List<Field> fields) {
                 search ? tell("page.wait.the-week-is-being-worked") : tell("page.wait.the-fields-are-being-worked"),
                 search
                         ? progress.week().map(WaitView::soFar).orElse(tell("page.wait.no-plan-stands-yet"))
-                        : tell("page.wait.of-so-far", "done", done.size(), "count", Phrases.count(all.size(), "field")),
+                        : tell("page.wait.of-so-far", "done", done.size(), "n", all.size()),
                 fields);
     }
 

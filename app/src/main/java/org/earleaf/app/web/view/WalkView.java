@@ -239,7 +239,7 @@ public record WalkView(
                         ? Said.of("page.walk.still", "now", spoken(now))
                         : Said.of("page.walk.before-and-now", "before", spoken(before), "now", spoken(now))));
         day.outlook(zone).flags().stream()
-                .filter(f -> f.where().equals(Said.text(r.title())))
+                .filter(f -> f.where().equals(r.title()))
                 .forEach(f -> say.text(" " + Phrases.capital(format.say(f.what())) + "."));
         return say.done();
     }
