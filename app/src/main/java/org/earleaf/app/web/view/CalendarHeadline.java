@@ -99,7 +99,7 @@ final class CalendarHeadline {
                         && find(o, rig).orElseThrow().date().isPresent())
                 .min(Comparator.comparing(
                         o -> find(o, rig).orElseThrow().lastDay().orElseThrow()));
-        String the = tell("page.calendar-headline.the", "rig", rig.toLowerCase(java.util.Locale.US));
+        String the = tell("page.calendar-headline.the", "rig", rig);
         if (!gone.isEmpty() && gone.size() == standing.size()) {
             return Optional.of(tell("page.calendar-headline.fits-no-more", "the", the));
         }

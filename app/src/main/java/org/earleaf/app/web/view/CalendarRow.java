@@ -119,8 +119,7 @@ public record CalendarRow(Title title, Act act, CalendarView.Pair bars, Dated da
                         new Event(tell("page.calendar-row.silk"), o.calendar().silk()),
                         new Event(tell("page.calendar-row.ripe"), o.calendar().maturity())),
                 turns.stream()
-                        .map(s -> new Turn(
-                                s.date(), s.rig().toLowerCase(java.util.Locale.US) + " " + Dates.tight(s.date())))
+                        .map(s -> new Turn(s.date(), s.rig() + " " + Dates.tight(s.date())))
                         .toList());
     }
 
@@ -184,8 +183,7 @@ public record CalendarRow(Title title, Act act, CalendarView.Pair bars, Dated da
     }
 
     private static String together(List<String> rigs) {
-        return String.join(
-                ", ", rigs.stream().map(r -> r.toLowerCase(java.util.Locale.US)).toList());
+        return String.join(", ", rigs);
     }
 
     static String shortOn(DateSpread when) {

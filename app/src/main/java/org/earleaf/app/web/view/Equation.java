@@ -76,7 +76,8 @@ record Equation(String of, String says, String formula, String source, String ch
                 lines[0].strip(),
                 sentence(parts, "says"),
                 String.join("\n", parts.getOrDefault("formula", List.of())).strip(),
-                sentence(parts, "Source"),
+                // A page that shows it ends the sentence.
+                sentence(parts, "Source").replaceAll("[.]$", ""),
                 sentence(parts, "Check"));
     }
 

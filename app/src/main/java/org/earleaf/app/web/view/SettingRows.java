@@ -3,11 +3,13 @@ package org.earleaf.app.web.view;
 
 import static org.earleaf.app.words.Words.tell;
 
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.WhyInputs.Input;
+import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
@@ -19,6 +21,7 @@ import org.earleaf.units.Measure;
 /** Prices and settings of the farm, each as a row that says who set it. */
 final class SettingRows {
     private static final int MINUTE_S = 60;
+    private static final int HOUR_MIN = 60;
 
     private SettingRows() {}
 
@@ -89,7 +92,10 @@ final class SettingRows {
             case "m" -> words.say(Measure.SPAN.of(value));
             case "$/ha" -> words.form(Measure.MONEY_RATE.of(value), "fine");
             case "mg/kg" -> words.say(Measure.CONCENTRATION.of(value));
-            case "h" -> words.say(Measure.HOURS.of(value));
+            case "h" ->
+                s == Setting.LEAVE_AT
+                        ? Dates.clock(LocalTime.MIDNIGHT.plusMinutes((long) (HOUR_MIN * value)))
+                        : words.say(Measure.HOURS.of(value));
             case "min" -> words.say(Measure.DURATION.of(MINUTE_S * value));
             case "days" -> words.say(Measure.DAYS.of(value));
             case "ha" -> words.say(Measure.AREA.of(value));

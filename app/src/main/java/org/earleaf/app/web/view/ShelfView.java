@@ -96,8 +96,12 @@ public record ShelfView(Markup headline, List<Good> goods) {
             add(
                     facts,
                     tell("page.shelf.price"),
-                    "$" + Figure.text(p.price(), 4) + " a "
-                            + p.priceUnit().toLowerCase(Locale.ROOT).replace("usd/", ""));
+                    tell(
+                            "page.shelf.price-of",
+                            "price",
+                            p.price(),
+                            "unit",
+                            p.priceUnit().toLowerCase(Locale.ROOT).replace("usd/", "")));
         }
         return facts;
     }

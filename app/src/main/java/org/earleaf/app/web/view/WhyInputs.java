@@ -189,16 +189,7 @@ final class WhyInputs {
             LocalDate last = seen.last().isAfter(day.on()) ? day.on() : seen.last();
             all.add(new Input(
                     tell("page.why-inputs.weather-observed"),
-                    tell(
-                            "page.why-inputs.to-2",
-                            "first",
-                            Dates.day(seen.first()),
-                            "getYear",
-                            String.valueOf(seen.first().getYear()),
-                            "last",
-                            Dates.day(last),
-                            "getYear2",
-                            String.valueOf(last.getYear())),
+                    tell("page.why-inputs.to-2", "first", seen.first(), "last", last),
                     tell("page.why-inputs.your-weather-file-its-gaps")));
         }
         all.add(new Input(

@@ -185,7 +185,7 @@ final class WorthCurves {
         closes.ifPresent(d -> plot.closedFrom(
                 ChronoUnit.DAYS.between(from, d) + .5,
                 ChronoUnit.DAYS.between(from, d.isAfter(last) ? d : last) + .5,
-                tell("page.worth-curves.no-longer-fits", "rig", go.rig().toLowerCase(java.util.Locale.US))));
+                tell("page.worth-curves.no-longer-fits", "rig", go.rig())));
         bests.values().forEach(o -> {
             Worth w = o.worth();
             plot.stem(at(o), money(w.p10_usdHa()), money(w.mean_usdHa()), money(w.p90_usdHa()));
