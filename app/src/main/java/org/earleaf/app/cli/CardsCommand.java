@@ -34,11 +34,6 @@ import picocli.CommandLine.Spec;
 @Command(name = "cards", mixinStandardHelpOptions = true)
 public final class CardsCommand implements Runnable {
     private static final int DIGITS = 3;
-    static final String ASSUMED =
-            "assumption: drop sizes and deposit rest on a recalled spread of stains of water; calibrate the paper with"
-                    + " drops of known size before relying on them. Cover and counts do not rest on it.";
-    static final String MANY =
-            "One card says little: cards of one pass differ widely. Hang at least 12 at each place and side.";
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -82,13 +77,16 @@ public final class CardsCommand implements Runnable {
         }
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         if (common.isJson()) {
-            out.println(Json.text(Json.object(
-                    "cards", read.stream().map(r -> json(r, use)).toList(), "remarks", List.of(ASSUMED, MANY))));
+            out.println(Json.text(
+                    Json.object("cards", read.stream().map(r -> json(r, use)).toList(), "remarks", remarks())));
         } else {
             read.forEach(r -> print(r, use, out));
-            out.println(ASSUMED);
-            out.println(MANY);
+            remarks().forEach(out::println);
         }
+    }
+
+    private static List<String> remarks() {
+        return List.of(tell("cli.cards.assumed"), tell("cli.cards.many"));
     }
 
     private CardUse use() {
@@ -132,11 +130,11 @@ public final class CardsCommand implements Runnable {
                 "deposit_ul_cm2",
                 sizes.map(CardReading.Sizes::deposit_ulCm2),
                 "verdict",
-                use.map(u -> Words.US.say(r.verdict(u))));
+                use.map(u -> Words.here().say(r.verdict(u))));
     }
 
     private static void print(CardReading.Sizes s, PrintWriter out) {
-        line(out, "middle", tell("cli.cards.stain-um", "figure", figure(s.stain_um())));
+        line(out, tell("cli.cards.middle"), tell("cli.cards.stain-um", "figure", figure(s.stain_um())));
         String drops = tell(
                 "cli.cards.half-the-volume-below-um",
                 "figure",
@@ -145,8 +143,8 @@ public final class CardsCommand implements Runnable {
                 figure(s.v10_um()),
                 "figure3",
                 figure(s.v90_um()));
-        line(out, "drops", drops);
-        line(out, "deposit", tell("cli.cards.ul-cm2-assumption", "figure", figure(s.deposit_ulCm2())));
+        line(out, tell("cli.cards.drops"), drops);
+        line(out, tell("cli.cards.deposit"), tell("cli.cards.ul-cm2-assumption", "figure", figure(s.deposit_ulCm2())));
     }
 
     private static void print(Read read, Optional<CardUse> use, PrintWriter out) {
@@ -154,11 +152,11 @@ public final class CardsCommand implements Runnable {
         out.println(read.file().getFileName());
         line(
                 out,
-                "covered",
+                tell("cli.cards.covered"),
                 tell("cli.cards.of-cm2", "figure", figure(r.cover() * 100), "figure2", figure(r.area_cm2())));
         line(
                 out,
-                "stains",
+                tell("cli.cards.stains"),
                 r.stains_cm2()
                         .map(n -> tell(
                                 "cli.cards.cm2-counted-the-rest-lie",
@@ -169,20 +167,20 @@ public final class CardsCommand implements Runnable {
                         .orElse(tell("cli.cards.too-crowded-to-count")));
         r.sizes().ifPresent(s -> print(s, out));
         if (r.isCrowded()) {
-            line(out, "note", tell("cli.cards.more-than-a-fifth-is"));
+            line(out, tell("cli.cards.note"), tell("cli.cards.more-than-a-fifth-is"));
         }
         if (r.scuffs() > 0) {
-            line(out, "note", tell("cli.cards.patches-are-scratched-or", "scuffs", r.scuffs()));
+            line(out, tell("cli.cards.note"), tell("cli.cards.patches-are-scratched-or", "scuffs", r.scuffs()));
         }
         use.ifPresent(u -> line(
                 out,
-                "verdict",
+                tell("cli.cards.verdict"),
                 tell(
                         "cli.cards.to-cm2",
                         "words",
-                        Words.US.say(r.verdict(u)),
+                        Words.here().say(r.verdict(u)),
                         "words2",
-                        Words.US.say(u),
+                        Words.here().say(u),
                         "figure",
                         figure(u.least_cm2()),
                         "figure2",

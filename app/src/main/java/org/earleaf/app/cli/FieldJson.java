@@ -64,10 +64,10 @@ final class FieldJson {
         out.put("field", outlook.zone().field())
                 .put("zone", outlook.zone().zone())
                 .put("on", outlook.on())
-                .put("gdd", Measure.HEAT, at(Daily.GDD))
+                .put("gdd", JsonUnit.HEAT, at(Daily.GDD))
                 .put("stage", Words.here().say(outlook.stage()))
                 .put("leaf_collars", outlook.leafCollars())
-                .put("height", Measure.HEIGHT, outlook.height_cm())
+                .put("height", JsonUnit.HEIGHT, outlook.height_cm())
                 .put("soil", soil());
     }
 
@@ -81,12 +81,12 @@ final class FieldJson {
             for (int layer = 0; layer < SoilProfile.LAYERS; layer++) {
                 cells.add(new Keys(out.isMetric())
                         .put("column", column == SeasonTrace.ROW ? "row" : "middle")
-                        .put("top", Measure.DEPTH, SoilProfile.top_mm(layer))
-                        .put("bottom", Measure.DEPTH, SoilProfile.bottom_mm(layer))
-                        .put("water", Measure.WATER, trace.field(day, Cell.WATER, column, layer))
-                        .put("nitrate", Measure.NITROGEN, trace.field(day, Cell.NITRATE, column, layer))
-                        .put("ammonium", Measure.NITROGEN, trace.field(day, Cell.AMMONIUM, column, layer))
-                        .put("urea", Measure.NITROGEN, trace.field(day, Cell.UREA, column, layer))
+                        .put("top", JsonUnit.DEPTH, SoilProfile.top_mm(layer))
+                        .put("bottom", JsonUnit.DEPTH, SoilProfile.bottom_mm(layer))
+                        .put("water", JsonUnit.WATER, trace.field(day, Cell.WATER, column, layer))
+                        .put("nitrate", JsonUnit.NITROGEN, trace.field(day, Cell.NITRATE, column, layer))
+                        .put("ammonium", JsonUnit.NITROGEN, trace.field(day, Cell.AMMONIUM, column, layer))
+                        .put("urea", JsonUnit.NITROGEN, trace.field(day, Cell.UREA, column, layer))
                         .map());
             }
         }
@@ -99,23 +99,23 @@ final class FieldJson {
                 "leached", shown(at(Daily.LEACHED)),
                 "denitrified", shown(at(Daily.DENITRIFIED)),
                 "volatilised", shown(at(Daily.VOLATILISED)));
-        out.put("surface_n", Measure.NITROGEN, surface)
-                .put("crop_n", Measure.NITROGEN, at(Daily.SHOOT_N) + at(Daily.ROOT_N))
-                .put("shoot_n", Measure.NITROGEN, at(Daily.SHOOT_N))
-                .put("fertilised", Measure.NITROGEN, at(Daily.FERTILISED))
-                .put("deposited", Measure.NITROGEN, at(Daily.DEPOSITED))
-                .put("mineralised", Measure.NITROGEN, at(Daily.MINERALISED) - at(Daily.TAKEN_BACK))
-                .put(Measure.NITROGEN.key("losses", out.isMetric()), losses)
-                .put("immobilised", Measure.NITROGEN, at(Daily.RESIDUE_NET));
+        out.put("surface_n", JsonUnit.NITROGEN, surface)
+                .put("crop_n", JsonUnit.NITROGEN, at(Daily.SHOOT_N) + at(Daily.ROOT_N))
+                .put("shoot_n", JsonUnit.NITROGEN, at(Daily.SHOOT_N))
+                .put("fertilised", JsonUnit.NITROGEN, at(Daily.FERTILISED))
+                .put("deposited", JsonUnit.NITROGEN, at(Daily.DEPOSITED))
+                .put("mineralised", JsonUnit.NITROGEN, at(Daily.MINERALISED) - at(Daily.TAKEN_BACK))
+                .put(JsonUnit.NITROGEN.key("losses", out.isMetric()), losses)
+                .put("immobilised", JsonUnit.NITROGEN, at(Daily.RESIDUE_NET));
     }
 
     private double shown(double nitrogen_kgHa) {
-        return Measure.NITROGEN.value(nitrogen_kgHa, out.isMetric());
+        return JsonUnit.NITROGEN.value(nitrogen_kgHa, out.isMetric());
     }
 
     private void ahead() {
         out.put("n_short", outlook.nShort())
-                .put("yield", Measure.YIELD, outlook.yield_kgHa())
+                .put("yield", JsonUnit.YIELD, outlook.yield_kgHa())
                 .put(
                         "limited_by",
                         outlook.ahead()

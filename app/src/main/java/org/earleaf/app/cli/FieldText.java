@@ -12,6 +12,7 @@ import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
 import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.Measure;
 
 /** Where a zone stands, as a page to read. */
 final class FieldText {
@@ -50,8 +51,8 @@ final class FieldText {
                 say.spread(Measure.HEIGHT, outlook.height_cm(), 0),
                 "planted",
                 Dates.day(outlook.zone().planted()),
-                "at",
-                Say.number(at(Daily.GDD), 0),
+                "heat",
+                say.amount(Measure.HEAT, at(Daily.GDD), 0),
                 "emergence",
                 outlook.emergence().map(Dates::day).orElse(tell("cli.field.not-yet")),
                 "silk",
@@ -64,19 +65,25 @@ final class FieldText {
         return trace.at(day, what);
     }
 
-    private void soil() {
-        String n = Measure.NITROGEN.unit(say.metric());
-        page.head(tell("cli.field.the-soil-nitrogen-of-field", "n", n, "unit", Measure.WATER.unit(say.metric())));
+    private void heads() {
         page.row(
                 ROW,
-                tell("cli.field.depth", "unit", Measure.DEPTH.unit(say.metric())),
-                "nitrate",
+                tell("cli.field.depth", "unit", say.unit(Measure.DEPTH)),
+                tell("cli.field.nitrate"),
                 "",
-                "ammonium",
+                tell("cli.field.ammonium"),
                 "",
-                "water",
+                tell("cli.field.water"),
                 "");
-        page.row(ROW, "", "row", "middle", "row", "middle", "row", "middle");
+        String row = tell("cli.field.row");
+        String middle = tell("cli.field.middle");
+        page.row(ROW, "", row, middle, row, middle, row, middle);
+    }
+
+    private void soil() {
+        String n = say.unit(Measure.MASS_RATE);
+        page.head(tell("cli.field.the-soil-nitrogen-of-field", "n", n, "unit", say.unit(Measure.RAIN)));
+        heads();
         for (int layer = 0; layer < SoilProfile.LAYERS; layer++) {
             String depth = tell(
                     "cli.field.to",
@@ -96,7 +103,7 @@ final class FieldText {
         }
         page.row(
                 ROW,
-                "together",
+                tell("cli.field.together"),
                 total(Cell.NITRATE, 0),
                 total(Cell.NITRATE, 1),
                 total(Cell.AMMONIUM, 0),
@@ -106,11 +113,11 @@ final class FieldText {
     }
 
     private String n(Cell what, int column, int layer) {
-        return say.number(Measure.NITROGEN, trace.field(day, what, column, layer), 1);
+        return say.number(Measure.MASS_RATE, trace.field(day, what, column, layer), 1);
     }
 
     private String water(int column, int layer) {
-        return say.number(Measure.WATER, trace.field(day, Cell.WATER, column, layer), say.metric() ? 0 : 2);
+        return say.number(Measure.RAIN, trace.field(day, Cell.WATER, column, layer), say.metric() ? 0 : 2);
     }
 
     private String total(Cell what, int column) {
@@ -118,7 +125,7 @@ final class FieldText {
         for (int layer = 0; layer < SoilProfile.LAYERS; layer++) {
             sum += trace.field(day, what, column, layer);
         }
-        return say.number(Measure.NITROGEN, sum, 1);
+        return say.number(Measure.MASS_RATE, sum, 1);
     }
 
     private void comeAndGone() {
@@ -127,7 +134,7 @@ final class FieldText {
                 "first",
                 Dates.day(trace.first()),
                 "unit",
-                Measure.NITROGEN.unit(say.metric())));
+                say.unit(Measure.MASS_RATE)));
         line(tell("cli.field.given"), at(Daily.FERTILISED));
         line(tell("cli.field.from-rain-and-air"), at(Daily.DEPOSITED));
         line(tell("cli.field.freed-by-the-soil-less"), at(Daily.MINERALISED) - at(Daily.TAKEN_BACK));
@@ -142,7 +149,7 @@ final class FieldText {
     }
 
     private void line(String what, double nitrogen_kgHa) {
-        page.row("%-44s %8s", what, say.number(Measure.NITROGEN, nitrogen_kgHa, 1));
+        page.row("%-44s %8s", what, say.number(Measure.MASS_RATE, nitrogen_kgHa, 1));
     }
 
     private void ahead() {
@@ -150,7 +157,7 @@ final class FieldText {
         page.say(tell(
                 "cli.field.yield-at-15-5-moisture",
                 "spread",
-                say.spread(Measure.YIELD, outlook.yield_kgHa(), 0),
+                say.spread(Measure.YIELD, outlook.yield_kgHa(), say.metric() ? 1 : 0),
                 "limitedBy",
                 say.say(outlook.ahead().limitedBy())));
         for (OutOfReach r : outlook.reach()) {

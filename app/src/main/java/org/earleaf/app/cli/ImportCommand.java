@@ -13,6 +13,7 @@ import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.Difference;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.store.ImportReport;
+import org.earleaf.app.words.Dates;
 import org.earleaf.exchange.FolderWeather;
 import org.earleaf.farm.Farm;
 import org.earleaf.units.EarleafException;
@@ -107,9 +108,9 @@ public final class ImportCommand implements Callable<Integer> {
                 .append(".\n")
                 .append(added.isEmpty() ? tell("cli.import.nothing-new") : tell("cli.import.new", "added", added))
                 .append(tell("cli.import.weather-from"))
-                .append(r.weatherFrom())
+                .append(Dates.year(r.weatherFrom()))
                 .append(tell("cli.import.to"))
-                .append(r.weatherTo())
+                .append(Dates.year(r.weatherTo()))
                 .append(".\n");
         section(text, tell("cli.import.different-from-before"), sentences(r.differences()));
         section(

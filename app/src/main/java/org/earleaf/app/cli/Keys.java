@@ -25,17 +25,17 @@ final class Keys {
         return this;
     }
 
-    Keys put(String name, Measure measure, double inside) {
-        return put(measure.key(name, metric), measure.value(inside, metric));
+    Keys put(String name, JsonUnit unit, double inside) {
+        return put(unit.key(name, metric), unit.value(inside, metric));
     }
 
-    Keys put(String name, Measure measure, Spread s) {
+    Keys put(String name, JsonUnit unit, Spread s) {
         return put(
-                measure.key(name, metric),
+                unit.key(name, metric),
                 Json.object(
-                        "p10", measure.value(s.p10(), metric),
-                        "p50", measure.value(s.p50(), metric),
-                        "p90", measure.value(s.p90(), metric)));
+                        "p10", unit.value(s.p10(), metric),
+                        "p50", unit.value(s.p50(), metric),
+                        "p90", unit.value(s.p90(), metric)));
     }
 
     Keys put(String key, DateSpread s) {

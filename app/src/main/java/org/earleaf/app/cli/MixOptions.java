@@ -74,7 +74,7 @@ final class MixOptions {
                                 "crop",
                                 crop,
                                 "words",
-                                Words.US.say("label.example.stage", "stages", CropStages.said(crop)))));
+                                Words.here().say("label.example.stage", "stages", CropStages.said(crop)))));
         return new MixFacts(farm.labels(), farm.products(), crop, place, Set.of());
     }
 

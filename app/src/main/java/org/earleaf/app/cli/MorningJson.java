@@ -37,7 +37,7 @@ final class MorningJson {
                         .put("zone", r.zone())
                         .put("kind", words.say(r.take()))
                         .put("because", words.say(r.because()))
-                        .put("worth", Measure.MONEY, r.worth_usdHa())
+                        .put("worth", JsonUnit.MONEY, r.worth_usdHa())
                         .map()));
         return Json.object(
                 "farm", brief.farm(),
@@ -58,7 +58,7 @@ final class MorningJson {
                 .put("field", o.zone().field())
                 .put("zone", o.zone().zone())
                 .put("stage", Words.in(metric).say(o.stage()))
-                .put("height", Measure.HEIGHT, o.height_cm())
+                .put("height", JsonUnit.HEIGHT, o.height_cm())
                 .put("n_short", o.nShort())
                 .put("out_of_reach", FieldJson.reach(o.reach()))
                 .map();

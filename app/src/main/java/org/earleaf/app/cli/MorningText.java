@@ -14,6 +14,7 @@ import org.earleaf.decide.Option;
 import org.earleaf.field.Purpose;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.units.Measure;
 
 /** The morning brief as a page to read. */
 final class MorningText {
@@ -101,7 +102,7 @@ final class MorningText {
                 ROW,
                 tell("cli.morning.field"),
                 tell("cli.morning.stage"),
-                tell("cli.morning.height", "unit", Measure.HEIGHT.unit(say.metric())),
+                tell("cli.morning.height", "unit", say.unit(Measure.HEIGHT)),
                 tell("cli.morning.nitrogen-runs-short"));
         for (Outlook o : brief.outlooks()) {
             String height = tell(
@@ -159,7 +160,7 @@ final class MorningText {
     private String worth(Brief.ReadingWorthTaking r) {
         return Double.isNaN(r.worth_usdHa())
                 ? ""
-                : tell("cli.morning.worth", "amount", say.amount(Measure.MONEY, r.worth_usdHa(), 2));
+                : tell("cli.morning.worth", "amount", say.amount(Measure.MONEY_RATE, r.worth_usdHa(), 2));
     }
 
     private void cautions() {

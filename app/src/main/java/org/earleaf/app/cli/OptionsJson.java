@@ -62,19 +62,19 @@ final class OptionsJson {
                 .put("recipe", o.spray().map(s -> s.mix().recipe()).orElse(""))
                 .put(
                         "carrier",
-                        Measure.LIQUID,
+                        JsonUnit.LIQUID,
                         o.spray().map(s -> s.mix().carrier_LHa()).orElse(Double.NaN))
                 .put("date", o.date())
                 .put("rig", o.rig())
-                .put("gain", Measure.MONEY, w.mean_usdHa())
-                .put("p10", Measure.MONEY.value(w.p10_usdHa(), metric))
-                .put("p90", Measure.MONEY.value(w.p90_usdHa(), metric))
+                .put("gain", JsonUnit.MONEY, w.mean_usdHa())
+                .put("p10", JsonUnit.MONEY.value(w.p10_usdHa(), metric))
+                .put("p90", JsonUnit.MONEY.value(w.p90_usdHa(), metric))
                 .put("chance_it_pays", w.chanceItPays())
-                .put("bad_case", Measure.MONEY, w.badCase_usdHa())
+                .put("bad_case", JsonUnit.MONEY, w.badCase_usdHa())
                 .put("break_even_usd_bu", w.breakEvenCorn_usdBu())
-                .put("cost", Measure.MONEY, w.cost_usdHa())
-                .put("yield_gain", Measure.YIELD, w.meanYieldGain_kgHa())
-                .put("wait_cost", Measure.MONEY_A_DAY, o.waitCost_usdHaDay())
+                .put("cost", JsonUnit.MONEY, w.cost_usdHa())
+                .put("yield_gain", JsonUnit.YIELD, w.meanYieldGain_kgHa())
+                .put("wait_cost", JsonUnit.MONEY_A_DAY, o.waitCost_usdHaDay())
                 .put("then", o.then().map(t -> then(t, metric)).orElse(null))
                 .put(
                         "why",
@@ -96,10 +96,10 @@ final class OptionsJson {
         List<Object> steps = new ArrayList<>();
         for (FollowUp.Step s : t.steps()) {
             steps.add(new Keys(metric)
-                    .put("rain_from", Measure.WATER, s.fromRain_mm())
-                    .put("rain_to", Measure.WATER, s.toRain_mm())
+                    .put("rain_from", JsonUnit.WATER, s.fromRain_mm())
+                    .put("rain_to", JsonUnit.WATER, s.toRain_mm())
                     .put("share", s.share())
-                    .put("rate", Measure.NITROGEN.value(s.nitrogen_kgHa(), metric))
+                    .put("rate", JsonUnit.NITROGEN.value(s.nitrogen_kgHa(), metric))
                     .map());
         }
         return new Keys(metric)
@@ -109,8 +109,8 @@ final class OptionsJson {
                 .put("rig", t.rig())
                 .put("steps", steps)
                 .put("chance", t.chance())
-                .put("adds", Measure.MONEY, t.adds_usdHa())
-                .put("gain_alone", Measure.MONEY, t.alone().mean_usdHa())
+                .put("adds", JsonUnit.MONEY, t.adds_usdHa())
+                .put("gain_alone", JsonUnit.MONEY, t.alone().mean_usdHa())
                 .map();
     }
 
@@ -144,12 +144,12 @@ final class OptionsJson {
                 .sorted()
                 .forEach(a -> all.add(Json.object(
                         "name", name(a),
-                        "meaning", Words.US.say(a),
+                        "meaning", Words.here().say(a),
                         "value", a.usual(),
                         "unit", a.unit(),
                         "low", a.low(),
                         "high", a.high(),
-                        "support", Words.US.say(a.support()))));
+                        "support", Words.here().say(a.support()))));
         return all;
     }
 }

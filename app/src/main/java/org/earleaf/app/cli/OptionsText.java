@@ -11,6 +11,7 @@ import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Worth;
 import org.earleaf.field.Zone;
 import org.earleaf.label.Cautions;
+import org.earleaf.units.Measure;
 
 /** What each pass is worth, as a page to read. */
 final class OptionsText {
@@ -44,7 +45,7 @@ final class OptionsText {
                 "worth",
                 worth(best, say)));
         best.why().forEach(r -> page.say(say.say(r.said()), "   "));
-        page.head(tell("cli.options.every-choice-gain-in", "unit", Measure.MONEY.unit(metric)));
+        page.head(tell("cli.options.every-choice-gain-in", "unit", say.unit(Measure.MONEY_RATE)));
         page.row(
                 ROW,
                 tell("cli.options.date"),
@@ -57,17 +58,17 @@ final class OptionsText {
             Worth w = o.worth();
             page.row(
                     ROW,
-                    o.date(),
-                    say.number(Measure.NITROGEN, o.nitrogen_kgHa(), 0) + " N "
+                    Dates.tight(o.date()),
+                    say.number(Measure.MASS_RATE, o.nitrogen_kgHa(), 0) + " N "
                             + o.placement().word(),
                     o.rig(),
-                    say.number(Measure.MONEY, w.mean_usdHa(), 0),
+                    say.number(Measure.MONEY_RATE, w.mean_usdHa(), 0),
                     tell(
                             "cli.options.to",
                             "money",
-                            say.number(Measure.MONEY, w.p10_usdHa(), 0),
+                            say.number(Measure.MONEY_RATE, w.p10_usdHa(), 0),
                             "money2",
-                            say.number(Measure.MONEY, w.p90_usdHa(), 0)),
+                            say.number(Measure.MONEY_RATE, w.p90_usdHa(), 0)),
                     Say.tenths(w.chanceItPays()) + "/10");
         }
     }
@@ -78,12 +79,12 @@ final class OptionsText {
             return ProtectionText.act(o, say);
         }
         String product = o.liquid()
-                ? say.amount(Measure.LIQUID, o.productRate(), 1)
-                : say.amount(Measure.NITROGEN, o.productRate(), 0);
+                ? say.amount(Measure.VOLUME_RATE, o.productRate(), 1)
+                : say.amount(Measure.MASS_RATE, o.productRate(), 0);
         return tell(
                 "cli.options.as",
                 "nitrogen",
-                say.number(Measure.NITROGEN, o.nitrogen_kgHa(), 0),
+                say.number(Measure.MASS_RATE, o.nitrogen_kgHa(), 0),
                 "more",
                 say.metric() ? " kg N/ha" : " lb N/ac",
                 "product",
@@ -102,16 +103,16 @@ final class OptionsText {
         return tell(
                 "cli.options.worth-to-pays-in-of",
                 "amount",
-                say.amount(Measure.MONEY, w.mean_usdHa(), 0),
+                say.amount(Measure.MONEY_RATE, w.mean_usdHa(), 0),
                 "money",
-                say.number(Measure.MONEY, w.p10_usdHa(), 0),
+                say.number(Measure.MONEY_RATE, w.p10_usdHa(), 0),
                 "money2",
-                say.number(Measure.MONEY, w.p90_usdHa(), 0),
+                say.number(Measure.MONEY_RATE, w.p90_usdHa(), 0),
                 "tenths",
                 Say.tenths(w.chanceItPays()),
                 "amount2",
-                say.amount(Measure.MONEY, w.badCase_usdHa(), 0),
+                say.amount(Measure.MONEY_RATE, w.badCase_usdHa(), 0),
                 "amount3",
-                say.amount(Measure.MONEY_A_DAY, o.waitCost_usdHaDay(), 2));
+                say.amount(Measure.MONEY_RATE, o.waitCost_usdHaDay(), 2));
     }
 }

@@ -72,9 +72,9 @@ final class PlanJson {
                         "job",
                         problem.jobs().get(w.job()).name(),
                         "reason",
-                        Words.US.say(w.said()),
+                        Words.here().say(w.said()),
                         "rule",
-                        w.rule().map(Words.US::say).orElse(tell("cli.plan-json.it-costs-more-than-it")),
+                        w.rule().map(Words.here()::say).orElse(tell("cli.plan-json.it-costs-more-than-it")),
                         "loses_usd",
                         problem.jobs().get(w.job()).undone_usd()))
                 .toList();

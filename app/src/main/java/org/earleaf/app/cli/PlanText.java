@@ -3,7 +3,6 @@ package org.earleaf.app.cli;
 
 import static org.earleaf.app.words.Words.tell;
 
-import java.util.Locale;
 import org.earleaf.app.words.Words;
 import org.earleaf.label.Cautions;
 import org.earleaf.plan.PlanProblem;
@@ -11,6 +10,7 @@ import org.earleaf.plan.Shift;
 import org.earleaf.plan.Timetable;
 import org.earleaf.plan.WhyLeftOut;
 import org.earleaf.plan.search.Found;
+import org.earleaf.units.Measure;
 
 /** A plan to read: day by day, rig by rig, in their order. */
 final class PlanText {
@@ -20,13 +20,17 @@ final class PlanText {
 
     static String of(PlanProblem problem, Found found) {
         StringBuilder out = new StringBuilder();
-        out.append(String.format(
-                Locale.ROOT,
-                "The plan costs $%,.2f: rigs $%,.2f, days lost $%,.2f, left out $%,.2f.%n",
-                found.cost().total_usd(),
-                found.cost().rig_usd(),
-                found.cost().loss_usd(),
-                found.cost().undone_usd()));
+        out.append(tell(
+                        "cli.plan.costs",
+                        "total",
+                        Measure.MONEY.of(found.cost().total_usd()),
+                        "rigs",
+                        Measure.MONEY.of(found.cost().rig_usd()),
+                        "lost",
+                        Measure.MONEY.of(found.cost().loss_usd()),
+                        "undone",
+                        Measure.MONEY.of(found.cost().undone_usd())))
+                .append('\n');
         if (found.cutShort()) {
             out.append(tell("cli.plan.the-search-was-stopped"));
         }
@@ -36,7 +40,8 @@ final class PlanText {
         if (!found.leftOut().isEmpty()) {
             out.append(tell("cli.plan.left-out"));
             for (WhyLeftOut w : found.leftOut()) {
-                String sentence = problem.jobs().get(w.job()).name() + ". " + Words.US.say(w.said());
+                String sentence =
+                        problem.jobs().get(w.job()).name() + ". " + Words.here().say(w.said());
                 Say.wrapped(sentence, MARGIN).forEach(line -> out.append(line).append('\n'));
             }
         }
@@ -50,21 +55,29 @@ final class PlanText {
         if (table.stops().isEmpty()) {
             return;
         }
-        out.append(String.format(
-                Locale.ROOT,
-                "%n%s, %s: %.0f of %.0f min%n",
-                Words.US.say(problem.dayWord(shift.day())),
-                problem.rigOf(shift),
-                table.end_s() / 60,
-                shift.length_s() / 60));
+        out.append('\n')
+                .append(tell(
+                        "cli.plan.shift",
+                        "day",
+                        problem.dayWord(shift.day()),
+                        "rig",
+                        problem.rigOf(shift),
+                        "end",
+                        Measure.DURATION.of(table.end_s()),
+                        "length",
+                        Measure.DURATION.of(shift.length_s())))
+                .append('\n');
         for (Timetable.Stop stop : table.stops()) {
-            out.append(String.format(
-                    Locale.ROOT,
-                    "%s%4.0f to %4.0f min  %s%n",
-                    MARGIN,
-                    stop.start_s() / 60,
-                    stop.end_s() / 60,
-                    problem.jobs().get(stop.job()).name()));
+            out.append(MARGIN)
+                    .append(tell(
+                            "cli.plan.stop",
+                            "start",
+                            Measure.DURATION.of(stop.start_s()),
+                            "end",
+                            Measure.DURATION.of(stop.end_s()),
+                            "job",
+                            problem.jobs().get(stop.job()).name()))
+                    .append('\n');
         }
     }
 }

@@ -12,6 +12,7 @@ import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.SprayMix;
 import org.earleaf.decide.Worth;
 import org.earleaf.protection.ProtectionAdvice;
+import org.earleaf.units.Measure;
 
 /** Passes against disease and insects, as a page to read. */
 final class ProtectionText {
@@ -44,7 +45,7 @@ final class ProtectionText {
 
     private static void table(Page page, List<Option> options, Say say) {
         List<String> notes = new ArrayList<>();
-        page.gap().say(tell("cli.protection.the-best-day-of-each", "unit", Measure.MONEY.unit(say.metric())));
+        page.gap().say(tell("cli.protection.the-best-day-of-each", "unit", say.unit(Measure.MONEY_RATE)));
         page.row(
                 ROW,
                 tell("cli.protection.product"),
@@ -63,13 +64,13 @@ final class ProtectionText {
                     o.placement().word(),
                     o.rig(),
                     Dates.tight(o.date()),
-                    say.number(Measure.MONEY, w.mean_usdHa(), 0),
+                    say.number(Measure.MONEY_RATE, w.mean_usdHa(), 0),
                     tell(
                             "cli.protection.to",
                             "money",
-                            say.number(Measure.MONEY, w.p10_usdHa(), 0),
+                            say.number(Measure.MONEY_RATE, w.p10_usdHa(), 0),
                             "money2",
-                            say.number(Measure.MONEY, w.p90_usdHa(), 0)),
+                            say.number(Measure.MONEY_RATE, w.p90_usdHa(), 0)),
                     w.chanceItPays() > 0 && w.chanceItPays() < .05 ? "<1" : Say.tenths(w.chanceItPays()),
                     numbers(o, notes, say));
         }
@@ -99,7 +100,7 @@ final class ProtectionText {
                 .collect(Collectors.joining(", "));
         String carrier = Double.isNaN(mix.carrier_LHa())
                 ? ""
-                : tell("cli.protection.in", "amount", say.amount(Measure.LIQUID, mix.carrier_LHa(), 1));
+                : tell("cli.protection.in", "amount", say.amount(Measure.VOLUME_RATE, mix.carrier_LHa(), 1));
         return products + carrier + ", " + o.placement().word() + ", " + o.rig();
     }
 

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.cli;
 
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.SprayMix;
 import org.earleaf.farm.RateUnit;
+import org.earleaf.units.Measure;
 
 /**
  * The rates of an option for people: of nitrogen the element and the product beside it, of a spray its first product in
@@ -24,12 +26,13 @@ record Rates(double rate, String rateUnit, double productRate, String productRat
             Rate first = of(o.spray().get().mix().protecting().get(0), metric);
             return new Rates(first.amount(), first.unit(), first.amount(), first.unit());
         }
-        Measure product = o.liquid() ? Measure.LIQUID : Measure.NITROGEN;
+        Measure product = o.liquid() ? Measure.VOLUME_RATE : Measure.MASS_RATE;
+        Words words = Words.in(metric);
         return new Rates(
-                Measure.NITROGEN.value(o.nitrogen_kgHa(), metric),
-                metric ? "kg N/ha" : "lb N/ac",
-                product.value(o.productRate(), metric),
-                product.unit(metric));
+                words.value(Measure.NITROGEN_RATE.of(o.nitrogen_kgHa())),
+                words.unit(Measure.NITROGEN_RATE),
+                words.value(product.of(o.productRate())),
+                words.unit(product));
     }
 
     static Rate of(SprayMix.Part part, boolean metric) {

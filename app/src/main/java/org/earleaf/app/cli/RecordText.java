@@ -36,14 +36,15 @@ final class RecordText {
             FiledRecord r = e.record();
             String corrects =
                     r.isCorrection() ? tell("cli.record.corrects", "entries", number(entries, r.corrects())) : "";
-            page.say(e.number() + "  " + r.date() + "  " + place(r.field(), r.zone()) + ": " + products(r) + corrects);
+            page.say(e.number() + "  " + Dates.year(r.date()) + "  " + place(r.field(), r.zone()) + ": " + products(r)
+                    + corrects);
         }
         page.head(tell("cli.record.planned-and-not-yet-made"));
         if (planned.isEmpty()) {
             page.say(tell("cli.record.none"));
         }
         for (Pass p : planned) {
-            page.say(p.date() + "  " + place(p.field(), p.zone()) + ": "
+            page.say(Dates.year(p.date()) + "  " + place(p.field(), p.zone()) + ": "
                     + Say.number(p.rate().entered(), 1) + " " + p.rate().unit() + " " + p.product() + ", "
                     + p.placement().word());
             page.row("    %s", tell("cli.record.earleaf-record-made-pass", "id", p.id()));
@@ -130,7 +131,7 @@ final class RecordText {
                 "keepUntil",
                 String.valueOf(due.keepUntil()),
                 "jurisdiction",
-                Words.US.say(rule.jurisdiction())));
+                Words.here().say(rule.jurisdiction())));
     }
 
     private static void line(Page page, String name, String value) {

@@ -6,13 +6,13 @@ import static org.earleaf.app.words.Words.tell;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Spread;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
 
 /** Figures and days in words, as an almanac prints them. */
@@ -62,33 +62,23 @@ record Say(boolean metric) {
 
     /** How many of ten; a chance that is not nought or one never reads so. */
     static String tenths(double share) {
-        String tenths = String.format(Locale.ROOT, "%.0f", 10 * share);
-        if (tenths.equals("0") && share > 0) {
-            return tell("cli.say.fewer-than-1");
-        }
-        return tenths.equals("10") && share < 1 ? tell("cli.say.more-than-9") : tenths;
+        return Words.here().form(Measure.CHANCE.of(share), "number");
     }
 
     static String number(double value, int decimals) {
-        if (Double.isNaN(value)) {
-            return tell("cli.say.not-known");
-        }
-        String text = String.format(Locale.ROOT, "%,." + decimals + "f", value);
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+        return Words.here().number(value, decimals);
     }
 
     String number(Measure measure, double inside, int decimals) {
-        return number(measure.value(inside, metric), decimals);
+        return Words.in(metric).number(measure.of(inside), decimals);
     }
 
     String amount(Measure measure, double inside, int decimals) {
-        String number = number(measure, inside, decimals);
-        String unit = measure.unit(metric);
-        if (!unit.startsWith("$")) {
-            return number + " " + unit;
-        }
-        String each = unit.substring(1);
-        return number.startsWith("-") ? "-$" + number.substring(1) + each : "$" + number + each;
+        return Words.in(metric).amount(measure.of(inside), decimals);
+    }
+
+    String unit(Measure measure) {
+        return Words.in(metric).unit(measure);
     }
 
     /** "182 bu/ac (150 to 205)". */

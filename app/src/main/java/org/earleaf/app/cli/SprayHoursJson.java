@@ -56,8 +56,8 @@ final class SprayHoursJson {
         return new Keys(metric)
                 .put("at", h.hour().at())
                 .put("fit", words.say(h.fit()))
-                .put("wind", Measure.SPEED, h.wind_ms())
-                .put("temperature", Measure.AIR, h.hour().air_C())
+                .put("wind", JsonUnit.SPEED, h.wind_ms())
+                .put("temperature", JsonUnit.AIR, h.hour().air_C())
                 .put("delta_t_c", h.deltaT_C())
                 .put(
                         "against",

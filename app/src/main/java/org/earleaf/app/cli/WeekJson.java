@@ -101,7 +101,7 @@ final class WeekJson {
                 .put("start", s.start())
                 .put("end", s.end())
                 .put("loads", s.loads())
-                .put("gain", Measure.MONEY, o.worth().mean_usdHa())
+                .put("gain", JsonUnit.MONEY, o.worth().mean_usdHa())
                 .put("chance_it_is_done", week.plan().chanceDone().get(s.job()))
                 .map();
     }

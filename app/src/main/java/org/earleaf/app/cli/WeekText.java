@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
 import org.earleaf.label.Cautions;
-import org.earleaf.units.Units;
+import org.earleaf.units.Measure;
 import org.earleaf.week.Week;
 import org.earleaf.week.WeekChange;
 
@@ -115,10 +115,7 @@ final class WeekText {
     }
 
     private void stop(Week.Stop s) {
-        double area = s.pass().area_ha();
-        String ground = say.metric()
-                ? tell("cli.week.ha", "area", Say.number(area, 1))
-                : tell("cli.week.ac", "number", Say.number(area / Units.HA_PER_AC, 0));
+        String ground = Words.in(say.metric()).say(Measure.AREA.of(s.pass().area_ha()));
         String loads = s.loads() == 0
                 ? ""
                 : ", " + (s.loads() == 1 ? tell("cli.week.1-load") : tell("cli.week.loads", "loads", s.loads()));

@@ -91,7 +91,7 @@ public record PostingSheet(
                 rows,
                 missing(r, rows),
                 signs(hours),
-                Words.US.say(rule.jurisdiction()),
+                Words.here().say(rule.jurisdiction()),
                 Sheets.code(entry.hash()),
                 Chain.head(book));
     }

@@ -80,7 +80,7 @@ public record RecordSheet(
                         "number",
                         String.valueOf(by.get(by.size() - 1).number()));
         if (!r.isCorrection()) {
-            return by.isEmpty() ? "filed" : tell("print.record.filed", "corrected", corrected);
+            return by.isEmpty() ? tell("print.record.as-filed") : tell("print.record.filed", "corrected", corrected);
         }
         String of = book.stream()
                 .filter(e -> e.record().id().equals(r.corrects()))

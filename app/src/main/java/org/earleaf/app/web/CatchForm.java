@@ -58,14 +58,15 @@ public record CatchForm(
                     each, ReadingForm.text(unit), tell("page.catch.outlet", "value", flows.size() + 1));
             flows.add(CatchTest.flow_m3s(volume_m3, time_s));
         }
-        String outlet = Words.US.say(
-                "catch.outlet",
-                "size",
-                nozzle.said(),
-                "pressure",
-                ReadingForm.text(pressure),
-                "liquid",
-                caughtLiquid.name());
+        String outlet = Words.here()
+                .say(
+                        "catch.outlet",
+                        "size",
+                        nozzle.said(),
+                        "pressure",
+                        ReadingForm.text(pressure),
+                        "liquid",
+                        caughtLiquid.name());
         return new Caught(
                 machine, now, ReadingForm.text(person), outlet, rated_m3s, flows, caughtLiquid.density_kgM3());
     }

@@ -146,7 +146,7 @@ public record LoadForm(
     }
 
     private static String area(double ha, Format format) {
-        return Figure.text(format.areaValue(ha), 4) + " " + format.areaUnit();
+        return Figure.text(format.areaValue(ha), 4) + format.typed(" ac", " ha");
     }
 
     private static String length(double m, String unit) {

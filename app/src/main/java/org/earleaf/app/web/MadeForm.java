@@ -35,8 +35,8 @@ public record MadeForm(
 
     /** What is known before it is told. */
     static MadeForm proposed(FarmDay today, Option o, Zone zone, String person, Format format) {
-        String rate = format.nitrogen(o.nitrogen_kgHa()) + " " + format.nitrogenUnit();
-        String area = Format.number(format.areaValue(zone.area_ha()), 1).replace(",", "") + " " + format.areaUnit();
+        String rate = format.nitrogen(o.nitrogen_kgHa()) + format.typed(" lb N/ac", " kg N/ha");
+        String area = Format.number(format.areaValue(zone.area_ha()), 1).replace(",", "") + format.typed(" ac", " ha");
         String day = (o.date().isAfter(today.on()) ? today.on() : o.date()).toString();
         return new MadeForm(person, day, rate, area, "", "", "", "", "");
     }

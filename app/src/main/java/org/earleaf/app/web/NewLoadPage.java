@@ -103,7 +103,7 @@ class NewLoadPage {
                         new Faults.NotHere(tell("page.new-load.this-pass-is-not-offered", "label", zone.label())));
         Rig rig = LoadView.job(today, zone, o, format).rig();
         String rate = format.nitrogen(o.nitrogen_kgHa());
-        String recipe = o.product() + ", " + rate + " " + format.nitrogenUnit();
+        String recipe = o.product() + ", " + rate + format.typed(" lb N/ac", " kg N/ha");
         String job = job(recipe);
         LoadDraft draft = new LoadDraft(
                 today.farm(),

@@ -45,6 +45,11 @@ public final class WebServer implements AutoCloseable {
                 .getPort();
     }
 
+    /** A part of the running server, such as the table of its pages. */
+    <T> T part(Class<T> type) {
+        return context.getBean(type);
+    }
+
     @Override
     public void close() {
         context.close();

@@ -162,7 +162,7 @@ final class Arguments {
                 : words.numbers().text(tenths);
     }
 
-    private String amount(Measure measure, ShownUnit shown, BigDecimal number) {
+    String amount(Measure measure, ShownUnit shown, BigDecimal number) {
         return switch (measure) {
             case MONEY, MONEY_RATE, NITROGEN_PRICE, CORN_PRICE ->
                 words.made(Said.of(

@@ -38,6 +38,11 @@ public final class Dates {
         return form(date, "tight");
     }
 
+    /** "June 30, 2026". */
+    public static String year(LocalDate date) {
+        return form(date, "year");
+    }
+
     /** "Tuesday, June 30, 2026". */
     public static String full(LocalDate date) {
         return form(date, "full");

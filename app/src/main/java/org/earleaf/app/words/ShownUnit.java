@@ -56,7 +56,7 @@ record ShownUnit(String word, DoubleUnaryOperator value, int decimals, int fine)
         us.put(Measure.WIND, in("mph", Units.MS_PER_MPH, 0, 1));
         us.put(Measure.YIELD, new ShownUnit("bu-ac", Units::buAc, 0, 1));
         us.put(Measure.PLANTS, in("plants-ac", 1 / Units.M2_PER_AC, -2, 0));
-        us.put(Measure.MONEY_RATE, in("usd-ac", 1 / Units.HA_PER_AC, 0, 2));
+        us.put(Measure.MONEY_RATE, new ShownUnit("usd-ac", v -> v * Units.HA_PER_AC, 0, 2));
         us.put(Measure.NITROGEN_PRICE, in("usd-lb-n", 1 / Units.KG_PER_LB, 2, 2));
         us.put(Measure.CONCENTRATION, in("ppm", 1, 0, 1));
         return us;

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.units.Measure;
 import org.earleaf.units.Measured;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
@@ -20,6 +21,9 @@ import org.slf4j.LoggerFactory;
 public final class Words {
     /** Set in tests: a key or argument that is missing stops the work instead of showing its code. */
     private static final boolean STRICT = "strict".equals(System.getProperty("earleaf.words"));
+
+    /** Known to every message: the system of units, for a fixed quantity that is written for both. */
+    static final String SYSTEM = "system";
 
     private static final Logger LOG = LoggerFactory.getLogger(Words.class);
     private static final Catalogue AMERICAN = Catalogue.of(Locale.US);
@@ -160,6 +164,32 @@ public final class Words {
         return Numbers.isKnown(value) ? numbers.text(Numbers.rounded(value, decimals)) : say("amount.unknown");
     }
 
+    /** A quantity's number in the unit in which it is shown. */
+    public double value(Measured quantity) {
+        return ShownUnit.of(quantity.measure(), metric).value().applyAsDouble(quantity.value());
+    }
+
+    /** The same to so many decimals, without its unit. */
+    public String number(Measured quantity, int decimals) {
+        return number(value(quantity), decimals);
+    }
+
+    /** The same with its unit or sign of money. */
+    public String amount(Measured quantity, int decimals) {
+        if (!Numbers.isKnown(quantity.value())) {
+            return say("amount.unknown");
+        }
+        return Marks.dropped(arguments.amount(
+                quantity.measure(),
+                ShownUnit.of(quantity.measure(), metric),
+                Numbers.rounded(value(quantity), decimals)));
+    }
+
+    /** The word of the unit in which a quantity is shown. */
+    public String unit(Measure measure) {
+        return say("unit." + ShownUnit.of(measure, metric).word());
+    }
+
     String number(double value) {
         return com.ibm.icu.text.NumberFormat.getInstance(locale()).format(value);
     }
@@ -185,6 +215,10 @@ public final class Words {
         MessageFormat message = found.get();
         Map<String, Object> told = new HashMap<>();
         for (String name : catalogue.names(key)) {
+            if (name.equals(SYSTEM)) {
+                told.put(name, metric ? "metric" : "us");
+                continue;
+            }
             int form = name.indexOf('_');
             Object value = values.get(form < 0 ? name : name.substring(0, form));
             Optional<Object> shown =

@@ -172,7 +172,7 @@ class CommandsTest {
         write("weather.csv", "date,tmax_f,tmin_f,rain_in\n2026-05-31,80,60,1.1\n");
         assertThat(ok(on("import", "--folder", folder.toString())).out())
                 .contains("1 weather days")
-                .contains("to 2026-05-31");
+                .contains("to May 31, 2026");
     }
 
     @Test

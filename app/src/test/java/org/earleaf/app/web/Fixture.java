@@ -172,7 +172,7 @@ public class Fixture implements FarmDay {
                         "Long Quarter",
                         "west",
                         Reading.Kind.NITRATE,
-                        Said.text("The choice between 0 and 40 lb N/ac turns on it."),
+                        Said.text("The choice of the rate turns on it."),
                         7.7)),
                 FixtureSprays.table(),
                 List.of(Cautions.LABEL, Said.text("UAN on the skin: wash at once.")),
@@ -232,7 +232,7 @@ public class Fixture implements FarmDay {
                         new OutOfReach("highboy", last, last.map(d -> d.plusDays(1))),
                         new OutOfReach("coulter bar", Optional.empty(), Optional.of(TODAY.minusDays(2)))),
                 new Outlook.Remainder(1e-9, 2e-9),
-                List.of(new Flag(zone.field(), "soil pH below 12 in was taken as above it")));
+                List.of(new Flag(zone.field(), "soil pH of the subsoil was taken as above it")));
     }
 
     private static DateSpread about(Optional<LocalDate> date, int days) {
@@ -347,8 +347,7 @@ public class Fixture implements FarmDay {
                 12.1 - days,
                 List.of(
                         () -> Said.text("Short of nitrogen about July 5 (July 2 to July 9)."),
-                        () -> Said.text(
-                                "The June rain left 17 lb in the top foot, and most of it lies between the rows.")),
+                        () -> Said.text("The June rain left little, and most of it lies between the rows.")),
                 Optional.empty(),
                 Optional.empty());
     }

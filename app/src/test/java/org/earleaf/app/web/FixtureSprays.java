@@ -68,7 +68,7 @@ final class FixtureSprays {
 
     static ProtectionAnswer answer(Zone zone) {
         Option go = option(zone, "Hired high rig", 27, List.of());
-        Option not = option(zone, "highboy", -90, List.of(() -> Said.text("highboy: crop 114 in is too tall.")));
+        Option not = option(zone, "highboy", -90, List.of(() -> Said.text("highboy: the crop is too tall.")));
         return new ProtectionAnswer(
                 List.of(go, not),
                 Optional.of(go),

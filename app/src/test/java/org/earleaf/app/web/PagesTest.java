@@ -287,7 +287,12 @@ class PagesTest {
         int before = count(get("/field/sand-ridge").body(), "Height, 51 in");
         HttpResponse<String> wrong = walkWith("notes".getBytes(StandardCharsets.UTF_8));
         assertThat(wrong.statusCode()).isEqualTo(400);
-        assertThat(wrong.body()).contains("neither JPEG nor PNG", "value=\"51\"", "Choose the photograph again.");
+        assertThat(wrong.body())
+                .contains(
+                        "data-code=\"photograph.no-picture\"",
+                        "JPEG or PNG",
+                        "value=\"51\"",
+                        "Choose the photograph again.");
         HttpResponse<String> large = walkWith(new byte[(9 << 20) + 500_000]);
         assertThat(large.statusCode()).isEqualTo(413);
         assertThat(large.body()).contains("The photograph is too large.", "8 MB");

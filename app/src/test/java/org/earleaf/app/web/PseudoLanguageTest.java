@@ -44,7 +44,11 @@ import picocli.CommandLine.Model.CommandSpec;
  */
 @Isolated("the whole program speaks another language")
 class PseudoLanguageTest {
+    private static final Path LEFT = Path.of("src/test/words/left-commands.txt");
     private static final Pattern WORD = Pattern.compile("(?<![\\p{L}\\d_/.-])[A-Za-z]{3,}(?![\\p{L}\\d_/.-])");
+    /** Of an entry in the book of records, in fours: four letters in a row are no word. */
+    private static final Pattern FINGERPRINT = Pattern.compile("\\b[0-9a-f]{4}(?: [0-9a-f]{4})+\\b");
+
     private static final Pattern SEEN =
             Pattern.compile("(?:aria-label|title|placeholder|alt|data-h)=\"([^\"]*)\"|>([^<]+)<");
     private static final List<String> PAGES = List.of(
@@ -74,6 +78,7 @@ class PseudoLanguageTest {
     private static final int SPELLED = 20;
     private static Set<String> data = Set.of();
     private static Served server;
+    private static Everywhere everywhere;
 
     @BeforeAll
     static void start() throws IOException, InterruptedException {
@@ -84,6 +89,9 @@ class PseudoLanguageTest {
         }
         commands(Main.commandLine(), new TreeSet<>());
         server.close();
+        everywhere = Everywhere.there();
+        everywhere.commands(false);
+        everywhere.forget();
         data = data();
         PseudoLanguage.begin();
         server = Preview.start();
@@ -105,6 +113,49 @@ class PseudoLanguageTest {
         }
         commands(Main.commandLine(), found);
         assertThat(found).as("plain words that are in no catalogue").isEmpty();
+    }
+
+    /** Names of a calendar's lines, and lines without a text, are those of the standard (RFC 5545). */
+    private static String ofCalendar(String line) {
+        return line.replaceFirst("^(?:(?:SUMMARY|DESCRIPTION|LOCATION|X-[A-Z-]+):|[A-Z]+[:;].*)", "");
+    }
+
+    private static void held(Set<String> found) throws IOException {
+        Files.write(Path.of("target/plain-words.txt"), found);
+        Set<String> left = found.stream()
+                .map(each -> each.substring(0, each.indexOf(' ')))
+                .collect(Collectors.toCollection(TreeSet::new));
+        if (System.getProperty("earleaf.write") != null) {
+            Files.createDirectories(LEFT.getParent());
+            Files.write(LEFT, left);
+        }
+        List<String> listed = Files.readAllLines(LEFT);
+        assertThat(left)
+                .as("plain words that are in no catalogue; where they stand: target/plain-words.txt")
+                .isSubsetOf(listed);
+        assertThat(listed)
+                .as("what is in the catalogue now comes off the list: -Dtest=PseudoLanguageTest -Dearleaf.write")
+                .isSubsetOf(left);
+    }
+
+    /** The same of every other page, of prints, and of what commands print. */
+    @Test
+    void nor_is_anything_else_that_is_printed_or_shown() throws IOException, InterruptedException {
+        Set<String> given = new TreeSet<>(data);
+        everywhere
+                .names()
+                .flatMap(name -> WORD.matcher(name).results())
+                .forEach(word -> given.add(word.group().toLowerCase(Locale.ROOT)));
+        List<Everywhere.Text> texts = new ArrayList<>(
+                everywhere.pages(false, page -> unquoted(page.replaceFirst("<html lang=\"en\"", "<html"))));
+        texts.addAll(everywhere.commands(false));
+        Set<String> found = new TreeSet<>();
+        texts.forEach(text -> text.seen()
+                .lines()
+                .map(line -> text.at().startsWith("/plan.ics") ? ofCalendar(line) : line)
+                .map(line -> FINGERPRINT.matcher(line).replaceAll(""))
+                .forEach(line -> words(text.at(), line, given, found)));
+        held(found);
     }
 
     private static void commands(CommandLine line, Set<String> left) {
@@ -172,12 +223,16 @@ class PseudoLanguageTest {
     }
 
     private static void words(String where, String text, Set<String> into) {
+        words(where, text, data, into);
+    }
+
+    private static void words(String where, String text, Set<String> given, Set<String> into) {
         if (CODES.contains(text.strip())) {
             return;
         }
         Matcher m = WORD.matcher(text);
         while (m.find()) {
-            if (!data.contains(m.group().toLowerCase(Locale.ROOT))) {
+            if (!given.contains(m.group().toLowerCase(Locale.ROOT))) {
                 into.add(m.group() + " (" + where + ": " + text.strip() + ")");
             }
         }

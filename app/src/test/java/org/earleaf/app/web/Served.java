@@ -40,6 +40,11 @@ final class Served implements AutoCloseable {
         return server.port();
     }
 
+    /** A part of the server, such as the table of its pages. */
+    <T> T part(Class<T> type) {
+        return server.part(type);
+    }
+
     @Override
     public void close() {
         FREE.add(this);

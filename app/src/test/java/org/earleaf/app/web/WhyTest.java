@@ -185,6 +185,6 @@ class WhyTest {
         for (var a : org.earleaf.pressure.ProtectionAssumption.values()) {
             assertThat(page).contains(">" + a.name() + "<");
         }
-        assertThat(page).contains("$4.50 a bushel", "Soil pH below 12 in was taken as above it.");
+        assertThat(page).contains("$4.50 a bushel", "Soil pH of the subsoil was taken as above it.");
     }
 }

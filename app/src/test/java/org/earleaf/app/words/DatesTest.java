@@ -23,6 +23,7 @@ class DatesTest {
         assertThat(Dates.weekday(JUNE_30)).isEqualTo("Tuesday, June 30");
         assertThat(Dates.brief(JUNE_30)).isEqualTo("Tue, June 30");
         assertThat(Dates.tight(JUNE_30)).isEqualTo("Jun 30");
+        assertThat(Dates.year(JUNE_30)).isEqualTo("June 30, 2026");
         assertThat(Dates.full(JUNE_30)).isEqualTo("Tuesday, June 30, 2026");
         assertThat(Dates.month(JUNE_30)).isEqualTo("June");
         assertThat(Dates.weekdayTight(JUNE_30)).isEqualTo("Tue");

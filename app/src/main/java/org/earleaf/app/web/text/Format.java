@@ -7,24 +7,21 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import org.earleaf.app.words.Words;
 import org.earleaf.decide.Reason;
 import org.earleaf.outlook.Spread;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
 /**
- * How numbers and dates are written, in US or metric units: rates to 1 lb or 0.1 gal, money to $1 (a day's wait to
- * $0.10), heights to 1 in. The one place where pages leave SI.
+ * Which measure a figure of a page is and to how many decimals it stands there: rates to 1 lb or 0.1 gal, money to $1, a
+ * day's wait to $0.01, heights to 1 in. How a number, a unit or a date is written is the matter of {@link Words}.
  */
 public enum Format {
     US,
     METRIC;
-
-    private static final double M2_PER_HA = 10_000;
-    private static final double CM_PER_IN = Units.MM_PER_IN / 10;
 
     public static Format of(String units) {
         return "metric".equalsIgnoreCase(units) ? METRIC : US;
@@ -64,17 +61,17 @@ public enum Format {
         return Words.in(isMetric());
     }
 
-    /** A number to so many decimals with a true minus sign; never "-0". */
-    public static String number(double value, int decimals) {
-        if (Double.isNaN(value) || Double.isInfinite(value)) {
-            return tell("page.format.not-known");
-        }
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-        String digits = String.format(Locale.US, "%,." + decimals + "f", rounded.abs());
-        return rounded.signum() < 0 ? "\u2212" + digits : digits;
+    /** A unit as it is typed: the same in every language, since it is read again. */
+    public String typed(String us, String metric) {
+        return this == US ? us : metric;
     }
 
-    /** Of ten futures. */
+    /** A number to so many decimals with a true minus sign; never "-0". */
+    public static String number(double value, int decimals) {
+        return Words.here().number(value, decimals);
+    }
+
+    /** Of ten years like this. */
     public static int inTen(double share) {
         return BigDecimal.valueOf(10 * share).setScale(0, RoundingMode.HALF_UP).intValue();
     }
@@ -86,62 +83,61 @@ public enum Format {
 
     /** Kilograms a hectare in one pound an acre, or one. */
     public double perNitrogenUnit_kgHa() {
-        return this == US ? Units.KGHA_PER_LBAC : 1;
+        return 1 / nitrogenValue(1);
     }
 
     public double nitrogenValue(double kgHa) {
-        return this == US ? Units.lbAc(kgHa) : kgHa;
+        return words().value(Measure.NITROGEN_RATE.of(kgHa));
     }
 
     public String nitrogen(double kgHa) {
-        return number(nitrogenValue(kgHa), 0);
+        return words().number(Measure.NITROGEN_RATE.of(kgHa), 0);
     }
 
     public String nitrogenFine(double kgHa) {
-        return number(nitrogenValue(kgHa), 1);
+        return words().number(Measure.NITROGEN_RATE.of(kgHa), 1);
     }
 
     public String nitrogenUnit() {
-        return this == US ? "lb N/ac" : "kg N/ha";
+        return words().unit(Measure.NITROGEN_RATE);
     }
 
     /** Pounds or kilograms, where "an acre" stands in the heading. */
     public String massUnit() {
-        return this == US ? "lb" : "kg";
+        return words().unit(Measure.MASS);
     }
 
     public String areaName() {
-        return this == US ? tell("page.format.an-acre") : tell("page.format.a-hectare");
+        return words().say("page.format.an-area");
     }
 
     public String area(double ha) {
-        return number(areaValue(ha), this == US ? 0 : 1);
+        return words().form(Measure.AREA.of(ha), "number");
     }
 
     public double areaValue(double ha) {
-        return this == US ? ha / Units.HA_PER_AC : ha;
+        return words().value(Measure.AREA.of(ha));
     }
 
     public String areaUnit() {
-        return this == US ? "ac" : "ha";
+        return words().unit(Measure.AREA);
     }
 
     public double moneyValue(double usdHa) {
-        return this == US ? usdHa * Units.HA_PER_AC : usdHa;
+        return words().value(Measure.MONEY_RATE.of(usdHa));
     }
 
     /** Money on an acre or hectare to $1, without the sign. */
     public String money(double usdHa) {
-        return number(moneyValue(usdHa), 0);
+        return words().number(Measure.MONEY_RATE.of(usdHa), 0);
     }
 
     public String moneyFine(double usdHa) {
-        double value = moneyValue(usdHa);
-        return (value < 0 ? "\u2212$" : "$") + number(value < 0 ? -value : value, 2);
+        return words().amount(Measure.MONEY.of(moneyValue(usdHa)), 2);
     }
 
     public String moneyUnit() {
-        return this == US ? "$/ac" : "$/ha";
+        return words().unit(Measure.MONEY_RATE);
     }
 
     /** "(11 to 102)". */
@@ -150,20 +146,20 @@ public enum Format {
     }
 
     public double lengthValue(double cm) {
-        return this == US ? cm / CM_PER_IN : cm;
+        return words().value(Measure.HEIGHT.of(cm));
     }
 
     public String length(double cm) {
-        return number(lengthValue(cm), 0);
+        return words().number(Measure.HEIGHT.of(cm), 0);
     }
 
     /** Width of a boom or bar with its unit. */
     public String width(double m) {
-        return this == US ? tell("page.format.ft", "number", number(m / Units.M_PER_FT, 0)) : number(m, 1) + " m";
+        return words().say(Measure.LENGTH.of(m));
     }
 
     public String lengthUnit() {
-        return this == US ? "in" : "cm";
+        return words().unit(Measure.HEIGHT);
     }
 
     /** Height with its spread. */
@@ -176,32 +172,28 @@ public enum Format {
     }
 
     public String rain(double mm) {
-        return this == US ? number(Units.inches(mm), 1) : number(mm, 0);
+        return words().number(Measure.RAIN.of(mm), this == US ? 1 : 0);
     }
 
     public String rainUnit() {
-        return this == US ? "in" : "mm";
+        return words().unit(Measure.RAIN);
     }
 
     public String temperature(double celsius) {
-        return number(this == US ? Units.fahrenheit(celsius) : celsius, 0);
+        return words().number(Measure.TEMPERATURE.of(celsius), 0);
     }
 
     public String temperatureUnit() {
-        return this == US ? "°F" : "°C";
+        return words().unit(Measure.TEMPERATURE);
     }
 
     public String yield(double dry_kgHa) {
-        return this == US
-                ? number(Units.buAc(dry_kgHa), 0)
-                : number(dry_kgHa / Units.DRY_SHARE_OF_TRADE_CORN / 1000, 1);
+        return words().form(Measure.YIELD.of(dry_kgHa), "number");
     }
 
     /** Yield to a tenth of a bushel, or to 10 kg. */
     public String yieldFine(double dry_kgHa) {
-        return this == US
-                ? number(Units.buAc(dry_kgHa), 1)
-                : number(dry_kgHa / Units.DRY_SHARE_OF_TRADE_CORN / 1000, 2);
+        return words().form(Measure.YIELD.of(dry_kgHa), "fine_number");
     }
 
     /** Bushels an acre or a hectare, which prices are told by in either unit. */
@@ -211,29 +203,25 @@ public enum Format {
 
     /** "$0.52/lb N". */
     public String nitrogenPrice(double usdKg) {
-        return this == US ? "$" + number(usdKg * Units.KG_PER_LB, 2) + "/lb N" : "$" + number(usdKg, 2) + "/kg N";
+        return words().say(Measure.NITROGEN_PRICE.of(usdKg));
     }
 
     public String yieldUnit() {
-        return this == US ? "bu/ac" : "t/ha";
+        return words().unit(Measure.YIELD);
     }
 
     /** Amount of product on ground, digits and unit apart. */
     public String product(double rate, boolean liquid) {
-        double perAcre = liquid ? rate / Units.LHA_PER_GALAC : Units.lbAc(rate);
-        return number(this == US ? perAcre : rate, liquid ? 1 : 0);
+        return liquid ? words().number(Measure.VOLUME_RATE.of(rate), 1) : words().number(Measure.MASS_RATE.of(rate), 0);
     }
 
     public String productUnit(boolean liquid) {
-        if (this == US) {
-            return liquid ? "gal/ac" : "lb/ac";
-        }
-        return liquid ? "L/ha" : "kg/ha";
+        return words().unit(liquid ? Measure.VOLUME_RATE : Measure.MASS_RATE);
     }
 
-    /** Plants on an acre (to 100) or a hectare. */
+    /** Plants on an acre or a hectare, to three digits. */
     public String plants(double perM2) {
-        double value = this == US ? perM2 * Units.M2_PER_AC : perM2 * M2_PER_HA;
+        double value = words().value(Measure.PLANTS.of(perM2));
         return number(new BigDecimal(value).round(new MathContext(3)).doubleValue(), 0);
     }
 }

@@ -87,7 +87,7 @@ public record AgainView(String product, String crop, Typed typed, List<Item> ite
         List<Item> items = new ArrayList<>();
         for (LabelItem item : LabelItem.values()) {
             Said like = item.example(first.dry(), first.crop());
-            org.earleaf.app.words.Words words = org.earleaf.app.words.Words.US;
+            org.earleaf.app.words.Words words = org.earleaf.app.words.Words.here();
             String hint = item.kind() == LabelItem.Kind.YES_NO
                     ? words.say(like)
                     : words.say("label.or-none", "example", like);

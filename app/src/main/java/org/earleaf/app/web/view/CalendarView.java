@@ -179,7 +179,7 @@ public record CalendarView(
         List<Dated> all = new ArrayList<>();
         for (Pass p : day.farm().passes()) {
             if (span.isDrawn(p.date()) && p.state() != Pass.State.DROPPED) {
-                String state = p.state() == Pass.State.MADE ? "made" : tell("page.calendar.planned-by-you");
+                String state = p.state() == Pass.State.MADE ? tell("page.made") : tell("page.calendar.planned-by-you");
                 all.add(new Dated(
                         p.date(),
                         new PassRow(

@@ -66,7 +66,11 @@ public record CatchView(
         }
         return new Say()
                 .sentence(tell(
-                        "page.catch.the-outlets-of-the-are", "rig", rig, "evenness", Words.US.say(result.evenness())))
+                        "page.catch.the-outlets-of-the-are",
+                        "rig",
+                        rig,
+                        "evenness",
+                        Words.here().say(result.evenness())))
                 .done();
     }
 

@@ -47,7 +47,9 @@ public record DraftView(
         Map<String, String> places = new LinkedHashMap<>();
         Places.of(farm).all().forEach((key, zone) -> places.put(key, zone.label()));
         Map<String, String> droplets = new LinkedHashMap<>();
-        Arrays.stream(DropletClass.values()).forEach(c -> droplets.put(c.name(), c.name() + ", " + Words.US.say(c)));
+        Arrays.stream(DropletClass.values())
+                .forEach(c ->
+                        droplets.put(c.name(), c.name() + ", " + Words.here().say(c)));
         List<Rig> rigs = farm.rigs().stream()
                 .filter(r -> !r.isTender() && r.tank_m3() > 0)
                 .toList();
@@ -69,7 +71,7 @@ public record DraftView(
                 place,
                 rig,
                 Places.of(farm).find(place).map(Zone::label).orElse(""),
-                Words.US.say("label.example.stage", "stages", CropStages.said(crop)),
+                Words.here().say("label.example.stage", "stages", CropStages.said(crop)),
                 isLabelled(farm, recipe));
     }
 

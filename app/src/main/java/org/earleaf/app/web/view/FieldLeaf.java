@@ -15,6 +15,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Zone;
@@ -22,6 +23,7 @@ import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.outlook.Spread;
 import org.earleaf.season.SeasonTrace;
+import org.earleaf.units.Measure;
 
 /**
  * The page of one field.
@@ -99,12 +101,21 @@ public record FieldLeaf(
                 yields(o, pass, after, format),
                 LedgerView.of(t, o.today(), format),
                 o.flags().stream().map(format::say).toList(),
-                tell(
-                        "page.field-leaf.what-the-run-cannot-account",
-                        "waterBalance",
-                        Format.number(o.remainder().water_mm(), 6),
-                        "nitrogenBalance",
-                        Format.number(o.remainder().nitrogen_kgHa(), 6)));
+                remainder(o, format));
+    }
+
+    private static String remainder(Outlook o, Format format) {
+        Words words = format.words();
+        return tell(
+                "page.field-leaf.what-the-run-cannot-account",
+                "waterBalance",
+                words.number(Measure.RAIN.of(o.remainder().water_mm()), 6),
+                "waterUnit",
+                words.unit(Measure.RAIN),
+                "nitrogenBalance",
+                words.number(Measure.NITROGEN_RATE.of(o.remainder().nitrogen_kgHa()), 6),
+                "nitrogenUnit",
+                words.unit(Measure.NITROGEN_RATE));
     }
 
     /** The day's part alone, for the slider. */

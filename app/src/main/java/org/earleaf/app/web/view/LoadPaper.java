@@ -109,7 +109,7 @@ public record LoadPaper(
         String planned = words.say(f.planned());
         String allowed = words.say(f.allowed());
         String limit = words.say(f.what()) + " " + planned;
-        return planned.equals(allowed) ? limit : limit + " (label " + allowed + ")";
+        return planned.equals(allowed) ? limit : words.say("print.load.label", "limit", limit, "allowed", allowed);
     }
 
     private static String joined(

@@ -162,7 +162,7 @@ public record LoadView(
     }
 
     private static String area(double area_m2, Format format) {
-        return Format.number(Dimension.AREA.outside(area_m2, format.areaUnit()), 1) + " " + format.areaUnit();
+        return Format.number(Dimension.AREA.outside(area_m2, format.typed("ac", "ha")), 1) + " " + format.areaUnit();
     }
 
     private static List<Setting> settings(Job job, LoadSheet sheet, String volume, Format format) {
@@ -244,7 +244,7 @@ public record LoadView(
                 .ifPresent(s -> all.add(new Limit(
                         tell("page.load.nitrogen-over-leaves"),
                         format.words().say(s.said()),
-                        s.within() ? Marks.done("within") : Marks.out(tell("page.load.not-allowed")))));
+                        s.within() ? Marks.done(tell("page.tank.within")) : Marks.out(tell("page.load.not-allowed")))));
         all.add(new Limit(
                 tell("page.load.stage"), format.say(o.stage()), Marks.open(tell("page.load.look-again-at-the-field"))));
         return all;

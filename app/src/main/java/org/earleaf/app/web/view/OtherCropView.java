@@ -50,6 +50,6 @@ public record OtherCropView(
         return new Done(
                 Dates.brief(p.date()),
                 CalendarRow.what(p, format) + ", " + Phrases.where(p.placement()),
-                p.state() == Pass.State.MADE ? "made" : tell("page.other-crop.planned-by-you"));
+                p.state() == Pass.State.MADE ? tell("page.made") : tell("page.other-crop.planned-by-you"));
     }
 }

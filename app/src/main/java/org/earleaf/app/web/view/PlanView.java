@@ -239,7 +239,7 @@ public record PlanView(
                         tell("page.plan.rigs-on-the-way-and"),
                         usd(cost.rig_usd()),
                         tell("page.plan.if-each-day-turns-out")),
-                new MoneyRow(tell("page.plan.days-that-are-not-the"), usd(cost.loss_usd()), "likewise"),
+                new MoneyRow(tell("page.plan.days-that-are-not-the"), usd(cost.loss_usd()), tell("page.plan.likewise")),
                 new MoneyRow(
                         tell("page.plan.left-out"), usd(cost.undone_usd()), tell("page.plan.against-doing-it-on-its")),
                 new MoneyRow(

@@ -79,10 +79,10 @@ public final class ReadingKinds {
         return switch (kind) {
             case NITRATE, AMMONIUM -> tell("unit.ppm");
             case STAGE -> "";
-            case HEIGHT -> format.lengthUnit();
-            case STAND -> format.isMetric() ? "plants/m2" : "plants/ac";
+            case HEIGHT -> format.typed("in", "cm");
+            case STAND -> format.typed("plants/ac", "plants/m2");
             case LESIONS, INSECTS -> tell("page.reading-kinds.per-plant");
-            case RAIN -> format.rainUnit();
+            case RAIN -> format.typed("in", "mm");
             case MOISTURE, COVER -> "%";
         };
     }

@@ -103,8 +103,8 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
                             "page.records.entry-does-not-hold",
                             "number",
                             String.valueOf(broken.get().number())))
-                    .sentence(Phrases.capital(org.earleaf.app.words.Words.US.say(
-                                    broken.get().why())) + ".")
+                    .sentence(Phrases.capital(org.earleaf.app.words.Words.here()
+                                    .say(broken.get().why())) + ".")
                     .done();
         }
         if (count == 0) {
@@ -133,7 +133,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
             return Marks.reading(tell("page.records.a-correction"));
         }
         boolean corrected = entries.stream().anyMatch(e -> e.record().corrects().equals(r.id()));
-        return corrected ? Marks.reading(tell("page.records.filed-corrected")) : Marks.done("filed");
+        return corrected ? Marks.reading(tell("page.records.filed-corrected")) : Marks.done(tell("page.tank.filed"));
     }
 
     private static String what(FiledRecord r) {

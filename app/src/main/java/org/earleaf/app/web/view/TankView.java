@@ -169,11 +169,13 @@ public record TankView(
     static Markup mark(Kept kept) {
         String word = word(kept);
         return switch (word) {
-            case "filed" -> Marks.done(word);
-            case "dropped" -> Marks.out(word);
-            case "planned" -> Marks.open(word);
-            case "empty" -> Marks.soon(tell("page.tank.empty-to-be-filed"));
-            default -> Marks.soon(word);
+            case "filed" -> Marks.done(tell("page.tank.filed"));
+            case "dropped" -> Marks.out(tell("page.tank.dropped"));
+            case "planned" -> Marks.open(tell("page.tank.planned"));
+            case "locked" -> Marks.soon(tell("page.tank.locked"));
+            case "mixing" -> Marks.soon(tell("page.tank.mixing"));
+            case "mixed" -> Marks.soon(tell("page.tank.mixed"));
+            default -> Marks.soon(tell("page.tank.empty-to-be-filed"));
         };
     }
 
@@ -243,13 +245,13 @@ public record TankView(
         String allowed = format.words().say(f.allowed());
         Markup verdict =
                 switch (f.verdict()) {
-                    case WITHIN -> Marks.done("within");
+                    case WITHIN -> Marks.done(tell("page.tank.within"));
                     case BEFORE_START ->
                         Marks.open(
                                 f.what() == LabelItem.REENTRY
                                         ? tell("page.tank.keep-out")
                                         : tell("page.tank.look-before-the-start"));
-                    case MIND -> Marks.soon("mind");
+                    case MIND -> Marks.soon(tell("page.tank.mind"));
                     case NOT_KNOWN -> Marks.out(tell("page.tank.not-known"));
                     case NOT_ENTERED -> Marks.out(tell("page.tank.not-entered"));
                     case OUTSIDE ->

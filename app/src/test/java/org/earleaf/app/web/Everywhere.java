@@ -1,0 +1,283 @@
+// SPDX-License-Identifier: Apache-2.0
+package org.earleaf.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.earleaf.app.desk.FarmDay;
+import org.earleaf.app.desk.Standing;
+import org.earleaf.app.desk.StoredDays;
+import org.earleaf.app.desk.StoredNotebook;
+import org.earleaf.app.desk.Wiring;
+import org.earleaf.app.store.FarmStore;
+import org.earleaf.app.web.view.Figure;
+import org.earleaf.app.web.view.Places;
+import org.earleaf.protection.KnownFact;
+import org.springframework.web.bind.annotation.RequestMethod;
+import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
+
+/**
+ * Every page and print there is, as a person reads it: the addresses come from the server's own table and from the links
+ * of its pages, so that a new one cannot be forgotten. Two farms: the fixture with its loads and records, and a small
+ * one whose sentences core makes.
+ */
+final class Everywhere {
+    /** Pages of one kind that are read on a farm; the third option's page says nothing that two did not. */
+    private static final int OF_A_KIND = 2;
+
+    private static final Pattern SEEN =
+            Pattern.compile("(?:aria-label|title|placeholder|alt|data-h|data-say-\\w+)=\"([^\"]*)\"|>([^<]+)<");
+    private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)");
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+
+    /** What stands at an address or is printed by a command. */
+    record Text(String at, String seen) {
+        /** On paper lines break anywhere. */
+        boolean isPaper() {
+            return at.contains(".pdf");
+        }
+    }
+
+    /** Held by tests that read here: one of them makes the whole program speak another language. */
+    static final String LOCK = "everywhere";
+
+    private final SmallDemo small = new SmallDemo();
+    private final EveryCommand commands = new EveryCommand(small);
+    private final Preview preview = new Preview();
+    private final Map<String, Set<String>> addresses = new LinkedHashMap<>();
+    private final Set<String> routes = new TreeSet<>();
+
+    private Everywhere() throws IOException, InterruptedException {
+        SeededLoads.in(preview);
+        start();
+        for (String base : addresses.keySet()) {
+            follow(base);
+        }
+    }
+
+    private static Optional<Everywhere> made = Optional.empty();
+
+    /** The same for all who ask, and until the tests end. */
+    static synchronized Everywhere there() throws IOException, InterruptedException {
+        if (made.isEmpty()) {
+            made = Optional.of(new Everywhere());
+        }
+        return made.get();
+    }
+
+    /** What every command prints. */
+    List<Text> commands(boolean metric) throws IOException {
+        return commands.printed(metric);
+    }
+
+    /** What people wrote: quantities in their own units, names and notes; the longest first. */
+    Set<String> entered() {
+        Entered entered = given();
+        preview.store().records().forEach(e -> e.text().lines().forEach(line -> {
+            entered.of(line.replaceFirst("^[^:]*: ", ""));
+            entered.of(line);
+        }));
+        return entered.texts();
+    }
+
+    private Entered given() {
+        Entered given = new Entered();
+        given.of(preview.store().farm());
+        given.of(preview.day(Fixture.TODAY).farm());
+        given.of(FixtureShelf.labels());
+        given.of(preview.store().records());
+        given.of(preview.store().catches().all());
+        given.of(small.wiring().folders().farm(small.folder()));
+        return given;
+    }
+
+    /** All that people wrote, in a farm or on the lines of the commands, and what is cited. */
+    Stream<String> names() {
+        Stream<String> cited = Stream.of(KnownFact.Known.values())
+                .map(known -> KnownFact.of(known).source());
+        return Stream.of(given().texts().stream(), commands.typed(), cited).flatMap(each -> each);
+    }
+
+    private void start() {
+        Served fixture = preview.serve();
+        Wiring wiring = small.wiring();
+        FarmStore store = FarmStore.open(commands.farm());
+        StoredDays days = new StoredDays(store, wiring.days(), wiring.clock(), Optional.of(SmallDemo.DAY), true);
+        FarmDay day = days.day(SmallDemo.DAY);
+        day.brief();
+        day.ask(Standing.WEEK).join();
+        Served demo = Served.over(days, new StoredNotebook(store, false));
+        fixture.part(RequestMappingHandlerMapping.class).getHandlerMethods().keySet().stream()
+                .filter(m -> m.getMethodsCondition().getMethods().contains(RequestMethod.GET))
+                .forEach(m -> routes.addAll(m.getPatternValues()));
+        int loads = preview.store().loads().all().size();
+        int records = preview.store().records().size();
+        addresses.put(at(fixture), expanded(preview.day(Fixture.TODAY), loads, records));
+        addresses.put(at(demo), expanded(day, 0, 0));
+    }
+
+    private static String at(Served server) {
+        return "http://127.0.0.1:" + server.port();
+    }
+
+    /** Every route with what its names stand for. */
+    private Set<String> expanded(FarmDay day, int loads, int records) {
+        Map<String, List<String>> known = Map.of(
+                "place", List.copyOf(Places.of(day.farm()).all().keySet()),
+                "key", Arrays.stream(Figure.values()).map(Figure::key).toList(),
+                "id", numbers(loads),
+                "number", numbers(records));
+        Set<String> all = new LinkedHashSet<>();
+        for (String route : routes) {
+            Matcher name = Pattern.compile("\\{(\\w+)}").matcher(route);
+            if (!name.find()) {
+                all.add(route);
+                continue;
+            }
+            assertThat(known).as("what stands for a name of the route " + route).containsKey(name.group(1));
+            known.get(name.group(1)).forEach(v -> all.add(route.replace(name.group(), v)));
+        }
+        String first = known.get("place").get(0);
+        known.get("key").forEach(key -> all.add("/why/" + key + "?place=" + first));
+        known.get("place").forEach(p -> all.add("/field/" + p + "/soil?index=60"));
+        all.add("/no-such-page");
+        all.add("/field/no-such-field");
+        return all;
+    }
+
+    private static List<String> numbers(int most) {
+        return java.util.stream.IntStream.rangeClosed(1, most)
+                .mapToObj(String::valueOf)
+                .toList();
+    }
+
+    /** What the pages link to, a few of each kind. */
+    private void follow(String base) throws IOException, InterruptedException {
+        Set<String> all = addresses.get(base);
+        Map<String, Integer> kinds = new LinkedHashMap<>();
+        List<String> ahead = new ArrayList<>(all);
+        Set<String> answered = new TreeSet<>();
+        for (int k = 0; k < ahead.size(); k++) {
+            HttpResponse<byte[]> page = get(base, ahead.get(k), false);
+            first.put(base + ahead.get(k), page);
+            statuses.put(base + ahead.get(k), page.statusCode());
+            if (page.statusCode() == 200) {
+                answered.add(ahead.get(k));
+            }
+            Matcher link = LINK.matcher(new String(page.body(), StandardCharsets.UTF_8));
+            while (link.find()) {
+                String address = link.group(1).replace("&amp;", "&");
+                String kind = address.replaceAll("(/\\w+/)[^/?]+", "$1x").replaceAll("\\b(?!kind=)(\\w+)=[^&]*", "$1");
+                if (!address.startsWith("/static/")
+                        && !all.contains(address)
+                        && kinds.merge(kind, 1, Integer::sum) <= OF_A_KIND) {
+                    all.add(address);
+                    ahead.add(address);
+                }
+            }
+        }
+        read.addAll(answered);
+    }
+
+    private final Map<String, Integer> statuses = new LinkedHashMap<>();
+    /** Pages in US units, as they were found on the way. */
+    private final Map<String, HttpResponse<byte[]>> first = new LinkedHashMap<>();
+
+    private final Set<String> read = new TreeSet<>();
+
+    /** Routes that no address that answers belongs to. */
+    List<String> unread() {
+        return routes.stream()
+                .filter(r -> !r.startsWith("/photographs/")) // pictures hold no words of ours
+                .filter(r -> read.stream().noneMatch(a -> a.replaceFirst("\\?.*", "")
+                        .matches(r.replace(".", "[.]").replaceAll("\\{\\w+}", "[^/]+"))))
+                .toList();
+    }
+
+    /**
+     * Of every address, page or print.
+     *
+     * @param unquoted takes out of a page what it quotes
+     */
+    List<Text> pages(boolean metric, UnaryOperator<String> unquoted) throws IOException, InterruptedException {
+        List<Text> texts = new ArrayList<>();
+        for (Map.Entry<String, Set<String>> farm : addresses.entrySet()) {
+            for (String address : farm.getValue()) {
+                HttpResponse<byte[]> known = metric ? null : first.remove(farm.getKey() + address);
+                HttpResponse<byte[]> answer = known == null ? get(farm.getKey(), address, metric) : known;
+                assertThat(answer.statusCode())
+                        .as("%s answers alike in every language and unit", address)
+                        .isEqualTo(statuses.get(farm.getKey() + address));
+                String type = answer.headers().firstValue("Content-Type").orElse("");
+                if (type.startsWith("application/pdf")) {
+                    texts.add(new Text(address, printed(answer.body())));
+                } else if (type.startsWith("text/")) {
+                    String text = new String(answer.body(), StandardCharsets.UTF_8);
+                    texts.add(new Text(address, type.startsWith("text/html") ? seen(unquoted.apply(text)) : text));
+                }
+            }
+        }
+        return texts;
+    }
+
+    /** What was found on the way is no more asked for: the program speaks otherwise now. */
+    void forget() {
+        first.clear();
+    }
+
+    private static HttpResponse<byte[]> get(String base, String address, boolean metric)
+            throws IOException, InterruptedException {
+        HttpRequest ask = HttpRequest.newBuilder(URI.create(base + address))
+                .header("Cookie", "units=" + (metric ? "metric" : "us"))
+                .build();
+        HttpResponse<byte[]> answer = CLIENT.send(ask, BodyHandlers.ofByteArray());
+        while (answer.statusCode() == 503
+                || answer.headers().firstValue("Refresh").isPresent()) {
+            Thread.sleep(100);
+            answer = CLIENT.send(ask, BodyHandlers.ofByteArray());
+        }
+        return answer;
+    }
+
+    /** Every text of a page that a person sees or hears, a line each. */
+    static String seen(String html) {
+        StringBuilder seen = new StringBuilder();
+        Matcher m = SEEN.matcher(html.replaceAll("(?s)<(script|style)\\b.*?</\\1>", ""));
+        while (m.find()) {
+            seen.append(m.group(1) == null ? m.group(2) : m.group(1)).append('\n');
+        }
+        return seen.toString()
+                .replace("&amp;", "&")
+                .replace("&#39;", "'")
+                .replace("&quot;", "\"")
+                .replaceAll("&#?\\w+;", " ");
+    }
+
+    private static String printed(byte[] pdf) throws IOException {
+        try (PDDocument paper = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(paper);
+        }
+    }
+}
