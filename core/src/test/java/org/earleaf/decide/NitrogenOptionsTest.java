@@ -15,8 +15,15 @@ import org.junit.jupiter.api.Test;
 
 /** What must hold of advice whatever the weather: directions, limits, and agreement with the season model itself. */
 class NitrogenOptionsTest {
+    /** Of the farm as most tests take it, worked out once. */
+    private static final NitrogenOptions.Answer USUAL = answer(new TestFarm());
+
     private static NitrogenOptions.Answer answer(TestFarm farm) {
         return NitrogenOptions.of(farm.farm(), farm.zone(), TestFarm.ON, false, SideBySide.IN_TURN);
+    }
+
+    private static Outlook outlook(TestFarm farm) {
+        return Outlooks.of(farm.farm(), farm.zone(), TestFarm.ON, false);
     }
 
     private static double bestRate(TestFarm farm) {
@@ -25,7 +32,7 @@ class NitrogenOptionsTest {
 
     @Test
     void options_cover_dates_placements_rates_and_rigs_best_first() {
-        List<Option> all = answer(new TestFarm()).options();
+        List<Option> all = USUAL.options();
         assertThat(all.stream().map(Option::placement).distinct()).contains(Placement.ROW_BASE);
         assertThat(all.stream().map(Option::date).distinct().count()).isGreaterThan(3);
         assertThat(all)
@@ -48,13 +55,13 @@ class NitrogenOptionsTest {
     @Test
     void a_well_fed_field_is_left_alone() {
         assertThat(answer(new TestFarm().starter(220)).proposed()).isEmpty();
-        assertThat(answer(new TestFarm()).proposed()).isPresent();
+        assertThat(USUAL.proposed()).isPresent();
     }
 
     @Test
     void a_taller_crop_never_adds_reach() {
-        for (OutOfReach shorter : answer(new TestFarm().height(90)).outlook().reach()) {
-            OutOfReach taller = answer(new TestFarm().height(130)).outlook().reach().stream()
+        for (OutOfReach shorter : outlook(new TestFarm().height(90)).reach()) {
+            OutOfReach taller = outlook(new TestFarm().height(130)).reach().stream()
                     .filter(r -> r.rig().equals(shorter.rig()))
                     .findFirst()
                     .orElseThrow();
@@ -74,7 +81,7 @@ class NitrogenOptionsTest {
     /** Minnesota trials as summarised by state extension: nothing over the leaves beyond V7. */
     @Test
     void nothing_is_sprayed_over_leaves_beyond_the_seventh_collar() {
-        NitrogenOptions.Answer a = answer(new TestFarm());
+        NitrogenOptions.Answer a = USUAL;
         assertThat(a.outlook().leafCollars()).isGreaterThan(7);
         assertThat(a.options()).noneMatch(o -> o.placement() == Placement.BROADCAST);
     }
@@ -102,7 +109,6 @@ class NitrogenOptionsTest {
 
     @Test
     void the_same_question_has_the_same_answer_to_the_last_bit() {
-        assertThat(answer(new TestFarm()).options())
-                .isEqualTo(answer(new TestFarm()).options());
+        assertThat(answer(new TestFarm()).options()).isEqualTo(USUAL.options());
     }
 }
