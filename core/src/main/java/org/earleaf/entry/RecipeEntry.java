@@ -9,6 +9,7 @@ import org.earleaf.farm.Recipe;
 import org.earleaf.mix.Dose;
 import org.earleaf.mix.MixForm;
 import org.earleaf.mix.MixLine;
+import org.earleaf.units.EarleafException;
 import org.earleaf.units.NumberText;
 import org.earleaf.units.Said;
 
@@ -27,6 +28,19 @@ public final class RecipeEntry {
         Optional<RateRule.Rate> rate = new RateRule(product, shelf, true, gathered).read(draft);
         return gathered.with(() -> new Recipe.Line(
                 product, rate.orElseThrow().amount(), rate.orElseThrow().unit().word()));
+    }
+
+    /** The farm's recipe of that name; refused where there is none. */
+    public static Recipe named(List<Recipe> recipes, String name) {
+        return recipes.stream()
+                .filter(r -> r.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> EarleafException.coded(
+                        "recipe.unknown",
+                        "recipe",
+                        name,
+                        "recipes",
+                        recipes.stream().map(Recipe::name).toList()));
     }
 
     /** Of a recipe that stands alone: form, and class if wanted, say what the product is. */

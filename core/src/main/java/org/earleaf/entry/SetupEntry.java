@@ -70,11 +70,16 @@ public record SetupEntry(
                     ? Placement.OVER_THE_TOP
                     : rig.placements().stream().sorted().findFirst().orElseThrow();
         }
-        return Placement.findByWord(placement.strip())
+        return placement(placement);
+    }
+
+    /** Where a product goes, by its word. */
+    public static Placement placement(String word) {
+        return Placement.findByWord(word.strip())
                 .orElseThrow(() -> EarleafException.coded(
                         "placement.unknown",
                         "placement",
-                        placement,
+                        word,
                         "placements",
                         Stream.of(Placement.values()).map(Placement::word).toList()));
     }
@@ -90,7 +95,8 @@ public record SetupEntry(
         return new RigSetup.Droplets(finest, coarsest, models);
     }
 
-    private static DropletClass droplet(String word) {
+    /** A class of droplets, by its letters. */
+    public static DropletClass droplet(String word) {
         return DropletClass.find(word.strip())
                 .orElseThrow(() -> EarleafException.coded(
                         "droplets.unknown",

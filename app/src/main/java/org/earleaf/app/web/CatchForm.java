@@ -9,13 +9,12 @@ import java.util.List;
 import org.earleaf.app.store.Catches.Caught;
 import org.earleaf.app.words.Words;
 import org.earleaf.entry.Ranges;
+import org.earleaf.entry.SetupEntry;
 import org.earleaf.farm.Farm;
-import org.earleaf.farm.Rig;
 import org.earleaf.rig.CatchTest;
 import org.earleaf.rig.FlowMath;
 import org.earleaf.rig.Liquid;
 import org.earleaf.rig.NozzleSize;
-import org.earleaf.units.EarleafException;
 import org.earleaf.units.Said;
 import org.jspecify.annotations.Nullable;
 
@@ -38,15 +37,8 @@ public record CatchForm(
     }
 
     Caught caught(Farm farm, Instant now) {
-        String machine = ReadingForm.text(rig);
-        if (farm.rigs().stream().noneMatch(r -> r.name().equals(machine))) {
-            throw EarleafException.coded(
-                    "rig.unknown",
-                    "rig",
-                    machine,
-                    "rigs",
-                    farm.rigs().stream().map(Rig::name).toList());
-        }
+        String machine = SetupEntry.rig(farm.rigs(), ReadingForm.text(rig)).name();
+
         NozzleSize nozzle = NozzleSize.parse(ReadingForm.text(size), Said.of("where.nozzle-size"));
         double pressure_Pa = Ranges.OUTLET_PRESSURE.read(ReadingForm.text(pressure), "pressure");
         Liquid caughtLiquid = Liquid.parse(ReadingForm.text(liquid), Said.of("where.liquid"));

@@ -6,7 +6,6 @@ import static org.earleaf.app.words.Words.tell;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.web.text.Format;
@@ -14,13 +13,14 @@ import org.earleaf.app.web.view.Places;
 import org.earleaf.entry.Allowed;
 import org.earleaf.entry.Days;
 import org.earleaf.entry.Ranges;
+import org.earleaf.entry.RecipeEntry;
+import org.earleaf.entry.SetupEntry;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.WorkingSpeed;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
 import org.earleaf.label.CropStages;
-import org.earleaf.label.DropletClass;
 import org.earleaf.label.LabelBook;
 import org.earleaf.load.LoadDraft;
 import org.earleaf.load.LoadGround;
@@ -207,29 +207,16 @@ public record LoadForm(
     }
 
     Rig machine(FarmDay day) {
-        return day.farm().rigs().stream()
-                .filter(r -> r.name().equalsIgnoreCase(ReadingForm.text(rig)))
-                .findFirst()
-                .orElseThrow(() -> EarleafException.coded(
-                        "rig.unknown",
-                        "rig",
-                        ReadingForm.text(rig),
-                        "rigs",
-                        day.farm().rigs().stream().map(Rig::name).toList()));
+        return SetupEntry.rig(day.farm().rigs(), ReadingForm.text(rig));
     }
 
     private List<MixLine> lines(FarmDay day, Optional<TankLoad> like) {
-        Optional<Recipe> named = day.farm().shelf().recipes().stream()
-                .filter(r -> r.name().equals(ReadingForm.text(recipe)))
-                .findFirst();
-        return named.map(r -> LoadDraft.lines(day.farm(), r))
-                .or(() -> like.map(l -> LoadSteps.lines(l, day.farm())))
-                .orElseThrow(() -> EarleafException.coded(
-                        "recipe.unknown",
-                        "recipe",
-                        ReadingForm.text(recipe),
-                        "recipes",
-                        day.farm().shelf().recipes().stream().map(Recipe::name).toList()));
+        List<Recipe> recipes = day.farm().shelf().recipes();
+        String name = ReadingForm.text(recipe);
+        boolean known = recipes.stream().anyMatch(r -> r.name().equals(name));
+        return like.isPresent() && !known
+                ? LoadSteps.lines(like.get(), day.farm())
+                : LoadDraft.lines(day.farm(), RecipeEntry.named(recipes, name));
     }
 
     private LoadDraft.Seen seen(FarmDay day, Zone zone) {
@@ -247,13 +234,7 @@ public record LoadForm(
                 new LabelWork.Driving(
                         ReadingForm.text(droplets).isEmpty()
                                 ? Optional.empty()
-                                : Optional.of(DropletClass.find(ReadingForm.text(droplets))
-                                        .orElseThrow(() -> EarleafException.coded(
-                                                "droplets.unknown",
-                                                "droplets",
-                                                ReadingForm.text(droplets),
-                                                "classes",
-                                                DropletClass.letters()))),
+                                : Optional.of(SetupEntry.droplet(ReadingForm.text(droplets))),
                         optional(boom, Ranges.BOOM, tell("page.load.boom-over-the-crop")),
                         optional(speed, Ranges.SPEED, "speed"),
                         "yes".equals(certified)),
@@ -262,13 +243,7 @@ public record LoadForm(
     }
 
     Placement placed() {
-        return Placement.findByWord(ReadingForm.text(placement))
-                .orElseThrow(() -> EarleafException.coded(
-                        "placement.unknown",
-                        "placement",
-                        ReadingForm.text(placement),
-                        "placements",
-                        Stream.of(Placement.values()).map(Placement::word).toList()));
+        return SetupEntry.placement(ReadingForm.text(placement));
     }
 
     private static double optional(@Nullable String said, Allowed allowed, String where) {
