@@ -7,13 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.Difference;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.store.ImportReport;
-import org.earleaf.app.words.Dates;
 import org.earleaf.exchange.FolderWeather;
 import org.earleaf.farm.Farm;
 import org.earleaf.units.EarleafException;
@@ -96,28 +94,39 @@ public final class ImportCommand implements Callable<Integer> {
     }
 
     private String text(ImportReport r) {
-        StringBuilder text = new StringBuilder();
-        String added = r.added().entrySet().stream()
+        List<String> added = r.added().entrySet().stream()
                 .filter(e -> e.getValue() > 0)
-                .map(e -> e.getValue() + " " + e.getKey())
-                .collect(Collectors.joining(", "));
-        text.append(r.first() ? tell("cli.import.imported") : tell("cli.import.brought-up-to-date"))
-                .append(r.farm())
-                .append(tell("cli.import.in"))
-                .append(common.farm())
-                .append(".\n")
+                .map(e -> added(e.getKey(), e.getValue()))
+                .toList();
+        StringBuilder text = new StringBuilder();
+        text.append(tell(
+                        r.first() ? "cli.import.imported" : "cli.import.brought-up-to-date",
+                        "farm",
+                        r.farm(),
+                        "file",
+                        common.farm().toString()))
+                .append('\n')
                 .append(added.isEmpty() ? tell("cli.import.nothing-new") : tell("cli.import.new", "added", added))
-                .append(tell("cli.import.weather-from"))
-                .append(Dates.year(r.weatherFrom()))
-                .append(tell("cli.import.to"))
-                .append(Dates.year(r.weatherTo()))
-                .append(".\n");
+                .append(' ')
+                .append(tell("cli.import.weather", "from", r.weatherFrom(), "to", r.weatherTo()))
+                .append('\n');
         section(text, tell("cli.import.different-from-before"), sentences(r.differences()));
         section(
                 text,
                 tell("cli.import.filled-in-or-limited"),
                 r.flags().stream().map(this::sentence).toList());
         return text.toString();
+    }
+
+    private static String added(String kind, int n) {
+        return switch (kind) {
+            case "passes" -> tell("cli.import.passes", "n", n);
+            case "readings" -> tell("cli.import.readings", "n", n);
+            case "irrigations" -> tell("cli.import.irrigations", "n", n);
+            case "manure" -> tell("cli.import.manure", "n", n);
+            case "weather days" -> tell("cli.import.weather-days", "n", n);
+            default -> throw new IllegalStateException(kind);
+        };
     }
 
     private static void section(StringBuilder text, String head, List<String> lines) {

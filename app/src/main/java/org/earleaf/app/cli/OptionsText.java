@@ -83,16 +83,14 @@ final class OptionsText {
                 : say.amount(Measure.MASS_RATE, o.productRate(), 0);
         return tell(
                 "cli.options.as",
-                "nitrogen",
-                say.number(Measure.MASS_RATE, o.nitrogen_kgHa(), 0),
-                "more",
-                say.metric() ? " kg N/ha" : " lb N/ac",
+                "rate",
+                Measure.NITROGEN_RATE.of(o.nitrogen_kgHa()),
                 "product",
                 o.product(),
                 "product2",
                 product,
-                "word",
-                o.placement().word(),
+                "placement",
+                o.placement(),
                 "rig",
                 o.rig());
     }

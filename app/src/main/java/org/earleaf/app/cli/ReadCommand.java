@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
-import org.earleaf.app.words.Dates;
 import org.earleaf.entry.Draft;
 import org.earleaf.entry.Entered;
 import org.earleaf.entry.Plots;
@@ -150,13 +149,11 @@ public final class ReadCommand implements Callable<Integer> {
         return tell(
                 "cli.read.kept",
                 "field",
-                r.field(),
-                "more",
-                r.zone().isEmpty() ? "" : ", " + r.zone(),
-                "full",
-                Dates.full(r.date()),
-                "word",
-                r.kind().word(),
+                r.zone().isEmpty() ? r.field() : r.field() + ", " + r.zone(),
+                "day",
+                r.date(),
+                "kind",
+                r.kind(),
                 "entered",
                 r.entered());
     }

@@ -171,7 +171,7 @@ class CommandsTest {
         }
         write("weather.csv", "date,tmax_f,tmin_f,rain_in\n2026-05-31,80,60,1.1\n");
         assertThat(ok(on("import", "--folder", folder.toString())).out())
-                .contains("1 weather days")
+                .contains("New: 1 weather day.")
                 .contains("to May 31, 2026");
     }
 
