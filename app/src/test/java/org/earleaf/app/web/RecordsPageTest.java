@@ -154,7 +154,7 @@ class RecordsPageTest {
     void the_shelf_shows_what_loads_hold_of_each_lot() throws Exception {
         String page = get("/shelf").body();
         assertThat(page)
-                .contains("F1-0426", "Held by loads", "checked again by B. Helper", "12 fl oz/ac", "32 % by weight");
+                .contains("F1-0426", "Held by loads", "checked again by B. Helper", "12 fl oz/ac", "32% by weight");
         for (String good : page.split("<section class=\"good\">")) {
             assertThat(good.split("<dt>Density</dt>", -1).length - 1).isLessThanOrEqualTo(1);
         }
