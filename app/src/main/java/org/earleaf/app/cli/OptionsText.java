@@ -59,8 +59,7 @@ final class OptionsText {
             page.row(
                     ROW,
                     Dates.tight(o.date()),
-                    say.number(Measure.MASS_RATE, o.nitrogen_kgHa(), 0) + " N "
-                            + o.placement().word(),
+                    say.number(Measure.MASS_RATE, o.nitrogen_kgHa(), 0) + " N " + say.say(o.placement()),
                     o.rig(),
                     say.number(Measure.MONEY_RATE, w.mean_usdHa(), 0),
                     tell(

@@ -61,7 +61,7 @@ final class ProtectionText {
             page.row(
                     ROW,
                     o.product(),
-                    o.placement().word(),
+                    say.say(o.placement()),
                     o.rig(),
                     Dates.tight(o.date()),
                     say.number(Measure.MONEY_RATE, w.mean_usdHa(), 0),
@@ -101,7 +101,7 @@ final class ProtectionText {
         String carrier = Double.isNaN(mix.carrier_LHa())
                 ? ""
                 : tell("cli.protection.in", "amount", say.amount(Measure.VOLUME_RATE, mix.carrier_LHa(), 1));
-        return products + carrier + ", " + o.placement().word() + ", " + o.rig();
+        return products + carrier + ", " + say.say(o.placement()) + ", " + o.rig();
     }
 
     /** How much of the worth stands on what nobody has measured here. */

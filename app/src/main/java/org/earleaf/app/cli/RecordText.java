@@ -46,7 +46,7 @@ final class RecordText {
         for (Pass p : planned) {
             page.say(Dates.year(p.date()) + "  " + place(p.field(), p.zone()) + ": "
                     + Say.number(p.rate().entered(), 1) + " " + p.rate().unit() + " " + p.product() + ", "
-                    + p.placement().word());
+                    + Words.here().say(p.placement()));
             page.row("    %s", tell("cli.record.earleaf-record-made-pass", "id", p.id()));
         }
         return page.toString();

@@ -166,11 +166,9 @@ final class RigBoom {
                 Ranges.PULSES.read(pulses, "--pulses"));
         if (held.duty() > 1 || held.duty() < PulseWidth.LEAST_DUTY) {
             throw new EarleafException(Problem.of(
-                    "rig-boom.25-to-100-of-the",
+                    held.duty() > 1 ? "rig-boom.open-too-long" : "rig-boom.open-too-short",
                     Said.text("--size"),
-                    Said.of("found.open-of-the-time", "told", told.size(), "share", share(held.duty())),
-                    "more",
-                    held.duty() > 1 ? "Take a larger size or more pressure." : "Take a smaller size."));
+                    Said.of("found.open-of-the-time", "told", told.size(), "share", share(held.duty()))));
         }
         return held;
     }

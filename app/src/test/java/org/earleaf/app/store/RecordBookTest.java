@@ -102,7 +102,7 @@ class RecordBookTest {
     void a_pass_is_filed_once_and_then_corrected_by_a_further_record() {
         store.fileMade(planned(), account("r1", "", "A. Grower"));
         assertThatThrownBy(() -> store.fileMade(planned(), account("r2", "", "A. Grower")))
-                .hasMessageContaining("filed already");
+                .hasMessageContaining("record.filed-already");
         Pass right = Farms.pass(planned().id(), "Home Eighty", planned().date(), 55, Pass.State.MADE);
         store.correct(account("r2", "r1", "A. Grower").apply(right), right);
         assertThat(count()).isEqualTo(2);
@@ -110,7 +110,7 @@ class RecordBookTest {
         assertThat(Chain.verify(store.records())).isEmpty();
         assertThatThrownBy(() ->
                         store.correct(account("r3", "nothing", "A. Grower").apply(right), right))
-                .hasMessageContaining("a record that is filed");
+                .hasMessageContaining("record.unknown");
     }
 
     @Test
