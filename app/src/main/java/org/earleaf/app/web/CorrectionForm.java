@@ -19,34 +19,35 @@ import org.earleaf.record.RecordCorrection;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
-import org.jspecify.annotations.Nullable;
+import org.springframework.util.MultiValueMap;
 
 /** A correction as it stands in the form; it opens with what was filed. */
-public record CorrectionForm(
-        @Nullable List<String> amount,
-        @Nullable String area,
-        @Nullable String start,
-        @Nullable String end,
-        @Nullable String wind,
-        @Nullable String temperature,
-        @Nullable String note,
-        @Nullable String location,
-        @Nullable String licence,
-        @Nullable String why,
-        @Nullable String person) {
+public record CorrectionForm(List<String> amounts, Boxes boxes) {
+    public CorrectionForm {
+        amounts = List.copyOf(amounts);
+    }
+
+    static CorrectionForm of(MultiValueMap<String, String> sent) {
+        return new CorrectionForm(sent.getOrDefault("amount", List.of()), new Boxes(sent.toSingleValueMap()));
+    }
+
     static CorrectionForm of(FiledRecord r, ZoneId home, String person) {
+        Boxes boxes = new Boxes(Map.of(
+                "area", r.area().text(),
+                "start", clock(r.start(), home),
+                "end", clock(r.end(), home),
+                "wind", r.extras().getOrDefault("wind", ""),
+                "temperature", r.extras().getOrDefault("temperature", ""),
+                "note", r.extras().getOrDefault("note", ""),
+                "location", r.location(),
+                "licence", r.applicator().certification(),
+                "person", person));
         return new CorrectionForm(
-                r.products().stream().map(p -> p.amount().text()).toList(),
-                r.area().text(),
-                clock(r.start(), home),
-                clock(r.end(), home),
-                r.extras().getOrDefault("wind", ""),
-                r.extras().getOrDefault("temperature", ""),
-                r.extras().getOrDefault("note", ""),
-                r.location(),
-                r.applicator().certification(),
-                "",
-                person);
+                r.products().stream().map(p -> p.amount().text()).toList(), boxes);
+    }
+
+    public String box(String name) {
+        return boxes.box(name);
     }
 
     private static String clock(Optional<ZonedDateTime> time, ZoneId home) {
@@ -55,19 +56,18 @@ public record CorrectionForm(
     }
 
     RecordCorrection correction(FiledRecord wrong, Farm farm) {
-        List<String> said = amount == null ? List.of() : amount;
-        if (said.size() != wrong.products().size()) {
+        if (amounts.size() != wrong.products().size()) {
             throw new EarleafException(Problem.of(
                     "correction.one-for-each-of-the",
                     Said.text("amounts"),
-                    Said.of("found.of-them", "said", said.size()),
+                    Said.of("found.of-them", "said", amounts.size()),
                     "products",
                     wrong.products().size()));
         }
-        List<Amount> amounts = new ArrayList<>();
-        for (int k = 0; k < said.size(); k++) {
-            amounts.add(RecordEntry.amount(
-                            said.get(k),
+        List<Amount> right = new ArrayList<>();
+        for (int k = 0; k < amounts.size(); k++) {
+            right.add(RecordEntry.amount(
+                            amounts.get(k),
                             tell(
                                     "page.correction.amount-of",
                                     "name",
@@ -75,20 +75,18 @@ public record CorrectionForm(
                     .orElse(wrong.products().get(k).amount()));
         }
         Map<String, String> extras = new TreeMap<>();
-        extras.put("wind", ReadingForm.text(wind));
-        extras.put("temperature", ReadingForm.text(temperature));
-        extras.put("note", ReadingForm.text(note));
+        extras.put("wind", boxes.said("wind"));
+        extras.put("temperature", boxes.said("temperature"));
+        extras.put("note", boxes.said("note"));
         return new RecordCorrection(
                 wrong,
-                amounts,
-                RecordEntry.area(ReadingForm.text(area), "area", farm, wrong).orElse(wrong.area()),
-                new Hours(
-                        RecordEntry.time(ReadingForm.text(start), "start"),
-                        RecordEntry.time(ReadingForm.text(end), "end")),
-                ReadingForm.text(location),
-                ReadingForm.text(licence),
+                right,
+                RecordEntry.area(boxes.said("area"), "area", farm, wrong).orElse(wrong.area()),
+                new Hours(RecordEntry.time(boxes.said("start"), "start"), RecordEntry.time(boxes.said("end"), "end")),
+                boxes.said("location"),
+                boxes.said("licence"),
                 extras,
-                ReadingForm.text(why),
-                ReadingForm.text(person));
+                boxes.said("why"),
+                boxes.said("person"));
     }
 }

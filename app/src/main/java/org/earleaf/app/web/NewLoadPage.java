@@ -7,6 +7,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.earleaf.app.desk.FarmDay;
@@ -74,17 +75,21 @@ class NewLoadPage {
         List<TankLoad> others =
                 desk.notebook().loads().all().stream().map(Kept::load).toList();
         return page(
-                LoadForm.proposed(today, named, zone, machine, others, person, format), "/loads/new", List.of(), model);
+                LoadForm.proposed(today, new LoadForm.Chosen(named, zone, machine), others, person, format),
+                "/loads/new",
+                List.of(),
+                model);
     }
 
     @PostMapping("/loads/new")
-    ModelAndView make(@ModelAttribute("form") LoadForm form, HttpServletResponse response, Model model) {
+    ModelAndView make(@RequestParam Map<String, String> boxes, HttpServletResponse response, Model model) {
+        LoadForm form = new LoadForm(new Boxes(boxes));
         try {
             FarmDay today = desk.today();
-            String job = job(ReadingForm.text(form.recipe()));
+            String job = job(form.said("recipe"));
             LoadDraft draft = form.draft(today, desk.notebook().loads().labels(), job, Optional.empty());
-            LookPage.keep(response, "person", ReadingForm.text(form.person()));
-            return keep(draft, new LoadJobs.Job(job, ReadingForm.text(form.recipe()), form.placed()));
+            LookPage.keep(response, "person", form.said("person"));
+            return keep(draft, new LoadJobs.Job(job, form.said("recipe"), form.placed()));
         } catch (EarleafException wrong) {
             return refused(page(form, "/loads/new", wrong.problems(), model));
         }
@@ -157,26 +162,25 @@ class NewLoadPage {
     @PostMapping("/load/{id}/edit")
     ModelAndView change(
             @PathVariable String id,
-            @ModelAttribute("form") LoadForm form,
+            @RequestParam Map<String, String> boxes,
             @ModelAttribute(name = "format", binding = false) Format format,
             HttpServletRequest request,
             HttpServletResponse response,
             Model model) {
+        LoadForm form = new LoadForm(new Boxes(boxes));
         LoadStore loads = desk.notebook().loads();
         try {
-            Version version = Version.of(request, form.version());
+            Version version = Version.of(request, form.said("version"));
             FarmDay today = desk.today();
             TankLoad was =
                     loads.findVersion(id, version.number()).orElse(desk.load(id).load());
             LoadDraft draft = form.draft(today, loads.labels(), was.job(), Optional.of(was));
             TankLoad plan = draft.loads(() -> id).get(0);
             try {
-                String person = ReadingForm.text(form.person());
+                String person = form.said("person");
                 loads.edit(id, version.number(), plan, person, desk.days().now());
-                desk.notebook()
-                        .jobs()
-                        .keep(new LoadJobs.Job(was.job(), ReadingForm.text(form.recipe()), form.placed()));
-                LookPage.keep(response, "person", ReadingForm.text(form.person()));
+                desk.notebook().jobs().keep(new LoadJobs.Job(was.job(), form.said("recipe"), form.placed()));
+                LookPage.keep(response, "person", form.said("person"));
                 return new ModelAndView("redirect:/load/" + id);
             } catch (StaleLoad stale) {
                 response.setHeader(HttpHeaders.ETAG, stale.now().tag());
@@ -196,13 +200,7 @@ class NewLoadPage {
     private ModelAndView page(LoadForm form, String action, List<Problem> problems, Model model) {
         FarmDay today = desk.today();
         model.addAttribute(
-                "view",
-                DraftView.of(
-                        today.farm(),
-                        action,
-                        ReadingForm.text(form.recipe()),
-                        ReadingForm.text(form.place()),
-                        ReadingForm.text(form.rig())));
+                "view", DraftView.of(today.farm(), action, form.said("recipe"), form.said("place"), form.said("rig")));
         model.addAttribute("form", form);
         model.addAttribute("problems", Faults.told(problems));
         return new ModelAndView("newload", model.asMap());

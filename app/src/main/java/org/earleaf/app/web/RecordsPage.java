@@ -17,11 +17,12 @@ import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.CookieValue;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 
 /** What has been filed, whether it still stands as it was filed, and further entries that say what is right. */
@@ -80,9 +81,10 @@ class RecordsPage {
     @PostMapping("/records/{number}/correct")
     ModelAndView file(
             @PathVariable String number,
-            @ModelAttribute("form") CorrectionForm form,
+            @RequestParam MultiValueMap<String, String> boxes,
             HttpServletResponse response,
             Model model) {
+        CorrectionForm form = CorrectionForm.of(boxes);
         Chain.Entry entry = newest(entry(number));
         try {
             Farm farm = desk.today().farm();
@@ -90,7 +92,7 @@ class RecordsPage {
             FiledRecord right =
                     correction.record(Ids.next(), farm.timeZone(), desk.days().now());
             Chain.Entry filed = desk.notebook().correct(right, correction.passes(farm));
-            LookPage.keep(response, "person", ReadingForm.text(form.person()));
+            LookPage.keep(response, "person", form.box("person").strip());
             return new ModelAndView("redirect:/records/" + filed.number());
         } catch (EarleafException wrong) {
             ModelAndView again = page(entry, form, wrong.problems(), model);

@@ -3,10 +3,11 @@ package org.earleaf.app.web;
 
 import static org.earleaf.app.words.Words.tell;
 
-import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.store.LoadJobs;
@@ -32,6 +33,8 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.context.request.ServletWebRequest;
 import org.springframework.web.servlet.ModelAndView;
 
 /** A kept load from lock to record: each step a form of its own, made on the version that was seen. */
@@ -59,13 +62,14 @@ class TankPage {
     ModelAndView step(
             @PathVariable String id,
             @PathVariable String step,
-            @ModelAttribute("told") TankForm form,
+            @RequestParam Map<String, String> boxes,
             @ModelAttribute(name = "format", binding = false) Format format,
-            HttpServletRequest request,
-            HttpServletResponse response,
+            ServletWebRequest exchange,
             Model model) {
+        TankForm form = new TankForm(new Boxes(boxes));
+        HttpServletResponse response = Objects.requireNonNull(exchange.getResponse());
         try {
-            Version version = Version.of(request, form.version());
+            Version version = Version.of(exchange.getRequest(), form.said("version"));
             try {
                 String next = take(id, step, version.number(), form);
                 // Two people share one phone at the keys; the name that is kept is of the one who mixes.
@@ -104,10 +108,9 @@ class TankPage {
                 return "/load/" + hand(id, version, form, now);
             }
             case "empty" -> loads.applied(id, version, form.who(), now);
-            case "drop" -> loads.cancel(id, version, ReadingForm.text(form.why()), form.who(), now);
+            case "drop" -> loads.cancel(id, version, form.said("why"), form.who(), now);
             case "note" -> note(id, form, now);
-            case "override" ->
-                loads.override(id, version, ReadingForm.text(form.rule()), rule -> form.override(rule, now));
+            case "override" -> loads.override(id, version, form.said("rule"), rule -> form.override(rule, now));
             default -> {
                 return "/records/" + file(id, version, form, now);
             }
@@ -123,7 +126,7 @@ class TankPage {
                             id,
                             version,
                             form.moved_m3(),
-                            new LoadRules.Other(desk.nextLoad(), ReadingForm.text(form.rig())),
+                            new LoadRules.Other(desk.nextLoad(), form.said("rig")),
                             form.who(),
                             now)
                     .get(1)
@@ -135,11 +138,11 @@ class TankPage {
     private void note(String id, TankForm form, Instant now) {
         LoadStore loads = desk.notebook().loads();
         TankLoad load = desk.load(id).load();
-        String said = ReadingForm.text(form.said());
-        String water = ReadingForm.text(form.water());
-        switch (ReadingForm.text(form.kind())) {
+        String said = form.said("said");
+        String water = form.said("water");
+        switch (form.said("kind")) {
             case "jar" -> {
-                JarResult.Outcome outcome = JarResult.Outcome.parse(ReadingForm.text(form.outcome()));
+                JarResult.Outcome outcome = JarResult.Outcome.parse(form.said("outcome"));
                 loads.jarTested(load, new JarResult(outcome, now, form.who(), water, said));
             }
             case "water" -> desk.notebook().waters().keep(new Waters.Tested(now, form.who(), water, said));
