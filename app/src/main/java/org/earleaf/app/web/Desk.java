@@ -59,14 +59,14 @@ record Desk(Days days, Notebook notebook, Object numbers) {
                 day,
                 notebook.jobs().find(load.job()),
                 loads.labels(),
-                loads.findings(load),
-                loads.quarrels(load),
-                loads.findJar(load),
-                loads.findResidue(load),
-                notebook.waters().findNewest(),
-                lapsed(day, load, all),
-                loads.free(),
-                loads.drawn(load.id()),
+                new TankView.Looked(
+                        loads.findings(load),
+                        loads.quarrels(load),
+                        loads.findJar(load),
+                        loads.findResidue(load),
+                        notebook.waters().findNewest(),
+                        lapsed(day, load, all)),
+                new TankView.Lots(loads.free(), loads.drawn(load.id())),
                 all);
     }
 

@@ -48,7 +48,8 @@ class PaperPage {
         TankView.Shop shop = desk.shop(today, load);
         TankView view = TankView.of(kept, shop, loads.gate(load, today.on(), true), format);
         String head = Chain.head(desk.notebook().records());
-        Object sheet = LoadPaper.of(today.farm().name(), view, load, shop.findings(), head, format);
+        Object sheet =
+                LoadPaper.of(today.farm().name(), view, load, shop.looked().findings(), head, format);
         return pdf("load", sheet, paper, tell("page.paper.load", "id", id));
     }
 

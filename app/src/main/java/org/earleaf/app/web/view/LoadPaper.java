@@ -65,17 +65,22 @@ public record LoadPaper(
     /** Rules, jar test, cleaning, water: each in one line. */
     private static List<Pair> together(TankLoad load, TankMix mix, Format format) {
         List<Pair> all = new ArrayList<>();
-        mix.rules()
+        mix.quarrels()
+                .rules()
                 .forEach(r -> all.add(new Pair(
                         r.stop() ? tell("page.load-paper.do-not-mix") : tell("page.load-paper.mind"), r.text())));
-        mix.aside().forEach(a -> all.add(new Pair(tell("page.load-paper.set-aside"), a + ".")));
-        if (!mix.residue().isEmpty()) {
-            all.add(new Pair(tell("page.load-paper.clean-first"), mix.residue() + " " + mix.bleach()));
-        }
-        if (!mix.jar().isEmpty()) {
+        mix.quarrels().aside().forEach(a -> all.add(new Pair(tell("page.load-paper.set-aside"), a + ".")));
+        if (!mix.clean().residue().isEmpty()) {
             all.add(new Pair(
-                    mix.jarStops() ? tell("page.load-paper.jar-test-first") : tell("page.load-paper.jar"),
-                    mix.jarResult().isEmpty() ? mix.jar() : mix.jar() + " " + mix.jarResult() + "."));
+                    tell("page.load-paper.clean-first"),
+                    mix.clean().residue() + " " + mix.clean().bleach()));
+        }
+        if (!mix.jar().holds().isEmpty()) {
+            all.add(new Pair(
+                    mix.jar().stops() ? tell("page.load-paper.jar-test-first") : tell("page.load-paper.jar"),
+                    mix.jar().result().isEmpty()
+                            ? mix.jar().holds()
+                            : mix.jar().holds() + " " + mix.jar().result() + "."));
         }
         mix.water().stream()
                 .reduce((one, other) -> one + " " + other)

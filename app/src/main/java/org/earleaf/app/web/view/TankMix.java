@@ -26,38 +26,46 @@ import org.earleaf.units.Figure;
 /**
  * What is to be known of a kept load's mix before it is poured.
  *
- * @param rules known quarrels between its products
- * @param mayOverride id of a rule that stops it and that somebody may set aside; empty: none
- * @param who may do so
  * @param limits what binds the tank as a whole
- * @param jar what goes in the jar; empty: a product that goes on alone
- * @param jarBecause why a test is asked for; empty: it is worth making
- * @param jarResult what the newest showed; empty: none was made
- * @param jarStops whether it may not be poured as the jar stands
- * @param residue what the tank has to be cleaned of before; empty: nothing
- * @param clean how, and with how many rinses
  * @param water hardness and conditioner, where the water is known
  * @param tender how long a tenderful lasts
  * @param lapsed why the rig's calibration does not hold; empty: it does
- * @param aside stops that were set aside
  */
 public record TankMix(
-        List<Rule> rules,
-        String mayOverride,
-        String who,
+        Quarrels quarrels,
         List<String> limits,
-        String jar,
-        List<String> jarSteps,
-        String jarBecause,
-        String jarResult,
-        boolean jarStops,
-        String residue,
-        List<String> clean,
-        String bleach,
+        Jar jar,
+        Clean clean,
         List<String> water,
         String tender,
-        String lapsed,
-        List<String> aside) {
+        String lapsed) {
+    /**
+     * Known quarrels between its products.
+     *
+     * @param mayOverride id of a rule that stops it and that somebody may set aside; empty: none
+     * @param who may do so
+     * @param aside stops that were set aside
+     */
+    public record Quarrels(List<Rule> rules, String mayOverride, String who, List<String> aside) {}
+
+    /**
+     * The jar test.
+     *
+     * @param holds what goes in the jar; empty: a product that goes on alone
+     * @param because why a test is asked for; empty: it is worth making
+     * @param result what the newest showed; empty: none was made
+     * @param stops whether it may not be poured as the jar stands
+     */
+    public record Jar(String holds, List<String> steps, String because, String result, boolean stops) {}
+
+    /**
+     * The tank before.
+     *
+     * @param residue what it has to be cleaned of; empty: nothing
+     * @param steps how, and with how many rinses
+     */
+    public record Clean(String residue, List<String> steps, String bleach) {}
+
     private static final double MINUTE_S = 60;
 
     public record Rule(String id, String text, Markup weight, boolean stop) {}
@@ -70,34 +78,46 @@ public record TankMix(
                 .findFirst();
         double heel_m3 = rig.map(r -> r.tank().unapplied_m3()).orElse(0.0);
         double tank_m3 = rig.map(Rig::tank_m3).orElse(load.volume_m3());
-        Optional<Cleanout> clean = shop.residue().map(r -> r.cleanout(heel_m3, tank_m3, shop.labels()));
+        Optional<Cleanout> clean = shop.looked().residue().map(r -> r.cleanout(heel_m3, tank_m3, shop.labels()));
         TankAdvice advice = TankAdvice.of(
                 load,
                 shop.labels(),
-                shop.quarrels(),
+                shop.looked().quarrels(),
                 clean.orElseGet(() -> Cleanout.of(heel_m3, tank_m3, java.util.Set.of())));
+        return new TankMix(
+                quarrels(load, advice, format),
+                advice.limits().stream().map(l -> words.say(l.said())).toList(),
+                new Jar(
+                        advice.jar().map(MixTold::jar).orElse(""),
+                        Arrays.stream(JarTest.Step.values()).map(words::say).toList(),
+                        advice.jarAsked() ? words.say("jar.because") : "",
+                        shop.looked().jar().map(j -> words.say(j.said())).orElse(""),
+                        !JarResult.allows(shop.looked().jar(), load.asksForJar())),
+                new Clean(
+                        shop.looked().residue().map(r -> words.say(r.said())).orElse(""),
+                        clean.map(c -> clean(c, format)).orElse(List.of()),
+                        words.say(Cleanout.Step.NO_BLEACH)),
+                shop.looked()
+                        .water()
+                        .map(w -> water(w.source(), w.read(), load, metric))
+                        .orElse(List.of()),
+                rig.map(r -> tender(load, r, shop)).orElse(""),
+                shop.looked().lapsed().map(words::say).orElse(""));
+    }
+
+    private static Quarrels quarrels(TankLoad load, TankAdvice advice, Format format) {
         Optional<MixRules.Found> open = advice.quarrels().stream()
                 .filter(q -> q.isStop() && !q.mayOverride().isEmpty() && !isAside(load, q))
                 .findFirst();
-        return new TankMix(
+        return new Quarrels(
                 advice.quarrels().stream()
                         .map(q -> rule(q, isAside(load, q), format))
                         .toList(),
                 open.map(MixRules.Found::id).orElse(""),
                 open.map(MixRules.Found::mayOverride).orElse(""),
-                advice.limits().stream().map(l -> words.say(l.said())).toList(),
-                advice.jar().map(MixTold::jar).orElse(""),
-                Arrays.stream(JarTest.Step.values()).map(words::say).toList(),
-                advice.jarAsked() ? words.say("jar.because") : "",
-                shop.jar().map(j -> words.say(j.said())).orElse(""),
-                !JarResult.allows(shop.jar(), load.asksForJar()),
-                shop.residue().map(r -> words.say(r.said())).orElse(""),
-                clean.map(c -> clean(c, format)).orElse(List.of()),
-                words.say(Cleanout.Step.NO_BLEACH),
-                shop.water().map(w -> water(w.source(), w.read(), load, metric)).orElse(List.of()),
-                rig.map(r -> tender(load, r, shop)).orElse(""),
-                shop.lapsed().map(words::say).orElse(""),
-                load.overridden().stream().map(o -> words.say(o.said())).toList());
+                load.overridden().stream()
+                        .map(o -> format.words().say(o.said()))
+                        .toList());
     }
 
     private static boolean isAside(TankLoad load, MixRules.Found rule) {

@@ -21,6 +21,9 @@ import org.earleaf.load.TankLoad;
 public final class TankSteps {
     private TankSteps() {}
 
+    /** How it goes in, why in this order, and what to mind. */
+    public record Says(String how, String why, String caution) {}
+
     /**
      * One step.
      *
@@ -36,9 +39,7 @@ public final class TankSteps {
             String product,
             String amount,
             String unit,
-            String how,
-            String why,
-            String caution,
+            Says says,
             List<String> keys,
             String codes,
             String state) {
@@ -82,11 +83,12 @@ public final class TankSteps {
                     s.mix().product(),
                     amount + whole,
                     line.map(l -> l.planned().unit()).orElse(""),
-                    words.say(s.mix().how()),
-                    words.say(s.mix().reason()),
-                    line.flatMap(l -> farm.findProduct(l.product()))
-                            .map(Product::caution)
-                            .orElse(""),
+                    new Says(
+                            words.say(s.mix().how()),
+                            words.say(s.mix().reason()),
+                            line.flatMap(l -> farm.findProduct(l.product()))
+                                    .map(Product::caution)
+                                    .orElse("")),
                     line.map(l -> keys(l, metric)).orElse(List.of()),
                     line.map(l -> String.join(tell("page.tank-steps.or"), new TreeSet<>(l.codes())))
                             .orElse(""),

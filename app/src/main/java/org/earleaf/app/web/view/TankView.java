@@ -85,8 +85,12 @@ public record TankView(
     /** Another load of the same job. */
     public record Other(String number, String state) {}
 
+    /** What a load is looked at with. */
+    public record Shop(
+            FarmDay day, Optional<LoadJobs.Job> job, LabelBook labels, Looked looked, Lots lots, List<Kept> all) {}
+
     /**
-     * What a load is looked at with.
+     * What is found on it.
      *
      * @param quarrels rules of mixing that it meets
      * @param jar newest jar test of its mix
@@ -94,19 +98,16 @@ public record TankView(
      * @param water newest test of the water
      * @param lapsed why its rig's calibration does not hold; empty: it does
      */
-    public record Shop(
-            FarmDay day,
-            Optional<LoadJobs.Job> job,
-            LabelBook labels,
+    public record Looked(
             List<LabelFinding> findings,
             List<MixRules.Found> quarrels,
             Optional<JarResult> jar,
             Optional<Residue> residue,
             Optional<Waters.Tested> water,
-            Optional<Said> lapsed,
-            List<LotStock> free,
-            List<LotStock.Draw> drawn,
-            List<Kept> all) {}
+            Optional<Said> lapsed) {}
+
+    /** What is free of the lots on the shelf, and what it drew. */
+    public record Lots(List<LotStock> free, List<LotStock.Draw> drawn) {}
 
     private static String recipe(TankLoad load, Shop shop) {
         return shop.job().map(LoadJobs.Job::recipe).orElse(load.job())
@@ -232,7 +233,7 @@ public record TankView(
 
     /** What labels say, apart from what is kept; or that alone. */
     private static List<Limit> limits(Shop shop, boolean within, Format format) {
-        return shop.findings().stream()
+        return shop.looked().findings().stream()
                 // Rules of mixing have a place of their own.
                 .filter(f -> !(f.what() instanceof MixRules.Rule))
                 .filter(f -> within == (f.verdict() == LabelFinding.Verdict.WITHIN))
@@ -299,11 +300,11 @@ public record TankView(
     private static List<Lot> lots(TankLoad load, Shop shop, boolean metric) {
         List<Lot> lots = new ArrayList<>();
         for (LoadLine line : load.lines()) {
-            List<LotStock> of = shop.free().stream()
+            List<LotStock> of = shop.lots().free().stream()
                     .filter(s -> s.product().equalsIgnoreCase(line.product()))
                     .toList();
             for (LotStock s : of) {
-                double takes = shop.drawn().stream()
+                double takes = shop.lots().drawn().stream()
                         .filter(d -> d.product().equalsIgnoreCase(s.product())
                                 && d.lot().equals(s.lot()))
                         .mapToDouble(LotStock.Draw::amount)
