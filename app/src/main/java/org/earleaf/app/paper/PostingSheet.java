@@ -28,31 +28,43 @@ import org.earleaf.record.RecordRule;
  * assumption here: both above 24 hours, which is stricter than the rule is said to be.
  *
  * @param missing what the rule asks for and the record does not tell
- * @param signs what to do about signs
  */
 public record PostingSheet(
         String farm,
         long number,
-        String place,
-        String ground,
-        String location,
-        String crop,
-        String date,
-        String start,
-        String end,
-        String reentry,
-        String keepOut,
-        String postBy,
-        String takeDown,
-        String keepUntil,
-        String applicator,
+        Treated treated,
+        Applied applied,
+        KeepOut keepOut,
+        Hung hung,
         List<Row> products,
         List<String> missing,
-        String signs,
-        String rule,
-        String code,
-        String head) {
+        Proof proof) {
     private static final int BOTH_ABOVE_H = 24;
+
+    /** Where it was put on. */
+    public record Treated(String place, String ground, String location, String crop) {}
+
+    /** When it was put on, and by whom. */
+    public record Applied(String date, String start, String end, String by) {}
+
+    /**
+     * For how long nobody goes in.
+     *
+     * @param interval hours that the labels ask for
+     * @param until when that is over
+     * @param signs what to do about signs
+     */
+    public record KeepOut(String interval, String until, String signs) {}
+
+    /** For how long the sheet hangs and is kept, and by which rule. */
+    public record Hung(String postBy, String takeDown, String keepUntil, String rule) {}
+
+    /**
+     * What leads to the record.
+     *
+     * @param head newest fingerprint when printed
+     */
+    public record Proof(String code, String head) {}
 
     /** One product. */
     public record Row(String name, String registration, String actives, String reentry) {}
@@ -65,35 +77,40 @@ public record PostingSheet(
     public static PostingSheet of(Chain.Entry entry, List<Chain.Entry> book, LabelBook labels, Farm farm) {
         FiledRecord r = entry.record();
         ZoneId home = farm.timeZone();
-        RecordRule rule = RecordRule.federal();
-        Deadlines due = Deadlines.of(r, home, rule);
+        Deadlines due = Deadlines.of(r, home, RecordRule.federal());
         List<Row> rows = r.products().stream()
                 .filter(ProductUse::isRegistered)
                 .map(p -> row(p, labels))
                 .toList();
-        OptionalInt hours = r.reentry_h();
         return new PostingSheet(
                 farm.name(),
                 entry.number(),
-                Sheets.place(r.field(), r.zone()),
-                r.area().text(),
-                r.location(),
-                r.crop(),
-                Dates.full(r.date()),
-                Sheets.clock(r.start(), home),
-                Sheets.clock(r.end(), home),
+                new Treated(Sheets.place(r.field(), r.zone()), r.area().text(), r.location(), r.crop()),
+                new Applied(
+                        Dates.full(r.date()),
+                        Sheets.clock(r.start(), home),
+                        Sheets.clock(r.end(), home),
+                        r.applicator().name()),
+                keepOut(r.reentry_h(), due, home),
+                hung(due, home),
+                rows,
+                missing(r, rows),
+                new Proof(Sheets.code(entry.hash()), Chain.head(book)));
+    }
+
+    private static KeepOut keepOut(OptionalInt hours, Deadlines due, ZoneId home) {
+        return new KeepOut(
                 hours.isPresent() ? hours.getAsInt() + " h" : tell("print.posting.none-stated"),
                 hours.isPresent() ? Sheets.time(due.reentryEnds(), home) : tell("print.posting.as-the-label-says"),
+                signs(hours));
+    }
+
+    private static Hung hung(Deadlines due, ZoneId home) {
+        return new Hung(
                 Sheets.time(due.postBy(), home),
                 Dates.full(due.unpostAfter()),
                 Dates.full(due.keepUntil()),
-                r.applicator().name(),
-                rows,
-                missing(r, rows),
-                signs(hours),
-                Words.here().say(rule.jurisdiction()),
-                Sheets.code(entry.hash()),
-                Chain.head(book));
+                Words.here().say(RecordRule.federal().jurisdiction()));
     }
 
     private static Row row(ProductUse p, LabelBook labels) {

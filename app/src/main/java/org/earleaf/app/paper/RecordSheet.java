@@ -3,6 +3,7 @@ package org.earleaf.app.paper;
 
 import static org.earleaf.app.words.Words.tell;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,8 +20,6 @@ import org.earleaf.record.RecordRule;
  * A filed record on paper, with the products first that 7 CFR 110.3(a) asks for, and what proves it.
  *
  * @param state "filed", "a correction of entry 3", "corrected by entry 5"
- * @param dayHead fingerprint of the last entry of the day of filing
- * @param head newest fingerprint when printed
  */
 public record RecordSheet(
         String farm,
@@ -31,17 +30,21 @@ public record RecordSheet(
         boolean late,
         List<Use> products,
         List<Item> items,
-        String previous,
-        String hash,
-        String code,
-        String filedDay,
-        String dayHead,
-        String head) {
+        Proof proof) {
     /** One product. */
     public record Use(String name, String registration, String amount, String rate, String lot, String reentry) {}
 
     /** One line. */
     public record Item(String name, String entry) {}
+
+    /**
+     * What shows that the record stands as it was filed.
+     *
+     * @param previous fingerprint of the entry that it follows
+     * @param dayHead fingerprint of the last entry of the day of filing
+     * @param head newest fingerprint when printed
+     */
+    public record Proof(String previous, String hash, String code, String filedDay, String dayHead, String head) {}
 
     public static RecordSheet of(Chain.Entry entry, List<Chain.Entry> book, Farm farm) {
         FiledRecord r = entry.record();
@@ -55,11 +58,17 @@ public record RecordSheet(
                 Deadlines.isLate(r, home, RecordRule.federal()),
                 r.products().stream().map(RecordSheet::use).toList(),
                 items(r, farm),
+                proof(entry, book, home));
+    }
+
+    private static Proof proof(Chain.Entry entry, List<Chain.Entry> book, ZoneId home) {
+        LocalDate filed = entry.record().filed().atZone(home).toLocalDate();
+        return new Proof(
                 entry.previous(),
                 entry.hash(),
                 Sheets.code(entry.hash()),
-                Dates.full(r.filed().atZone(home).toLocalDate()),
-                Sheets.head(book, r.filed().atZone(home).toLocalDate(), home),
+                Dates.full(filed),
+                Sheets.head(book, filed, home),
                 Chain.head(book));
     }
 

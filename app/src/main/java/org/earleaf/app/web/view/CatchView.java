@@ -15,22 +15,23 @@ import org.earleaf.app.words.Words;
 import org.earleaf.rig.CatchTest;
 import org.earleaf.rig.FlowPart;
 
-/**
- * What a catch test shows.
- *
- * @param evenness coefficient of variation with its verdict
- */
-public record CatchView(
-        String rig,
-        String when,
-        String person,
-        String outlet,
-        String rated,
-        String mean,
-        String unit,
-        String evenness,
-        Markup headline,
-        List<Row> rows) {
+/** What a catch test shows. */
+public record CatchView(String rig, Markup headline, Made made, Flows flows) {
+    /**
+     * What was tested.
+     *
+     * @param rated flow that the outlet should give
+     */
+    public record Made(String when, String person, String outlet, String rated) {}
+
+    /**
+     * What the outlets gave.
+     *
+     * @param evenness coefficient of variation with its verdict
+     * @param unit of the rows
+     */
+    public record Flows(String mean, String evenness, String unit, List<Row> rows) {}
+
     /** One outlet. */
     public record Row(int number, String flow, String deviation, Markup verdict, boolean bad) {}
 
@@ -38,15 +39,18 @@ public record CatchView(
         CatchTest.Result result = test.read();
         return new CatchView(
                 test.rig(),
-                RecordsView.filed(test.at(), home),
-                test.person(),
-                test.outlet(),
-                flow(test.rated_m3s(), format),
-                flow(result.mean_m3s(), format),
-                format.isMetric() ? "L/min" : "gal/min",
-                Format.number(result.cv_pct(), 1) + " %, " + format.words().say(result.evenness()),
                 headline(test.rig(), result),
-                result.outlets().stream().map(o -> row(o, format)).toList());
+                new Made(
+                        RecordsView.filed(test.at(), home),
+                        test.person(),
+                        test.outlet(),
+                        flow(test.rated_m3s(), format)),
+                new Flows(
+                        flow(result.mean_m3s(), format),
+                        Format.number(result.cv_pct(), 1) + " %, "
+                                + format.words().say(result.evenness()),
+                        format.isMetric() ? "L/min" : "gal/min",
+                        result.outlets().stream().map(o -> row(o, format)).toList()));
     }
 
     private static Markup headline(String rig, CatchTest.Result result) {

@@ -22,25 +22,29 @@ import org.earleaf.units.Said;
 /**
  * One day of a field's soil: the cut-away, one sentence, and a table with the same values.
  *
- * @param iso the day, 2026-06-30
- * @param index of the day in the run
- * @param last index of the run's last day
- * @param before address of the day before, empty on the first
- * @param after address of the day after, empty on the last
+ * @param quantum nitrogen that a mark of the drawing stands for
+ * @param total nitrate of all depths
  */
 public record DayView(
         String heading,
-        String iso,
-        int index,
-        int last,
-        String before,
-        String after,
+        InRun inRun,
         Markup drawing,
+        String quantum,
         Markup sentence,
         List<DepthRow> rows,
-        String total,
-        String quantum) {
+        String total) {
     private static final double HELD_BACK = .93;
+
+    /**
+     * Where the day lies in the run.
+     *
+     * @param iso the day, 2026-06-30
+     * @param index of the day in the run
+     * @param last index of the run's last day
+     * @param before address of the day before, empty on the first
+     * @param after address of the day after, empty on the last
+     */
+    public record InRun(String iso, int index, int last, String before, String after) {}
 
     /** A foot of soil, per area of field; the surface has no water word. */
     public record DepthRow(String depth, String row, String middle, String ammonium, String water) {}
@@ -57,16 +61,23 @@ public record DayView(
         String now = shown.equals(o.on()) ? tell("page.day.today") : "";
         return new DayView(
                 Dates.weekday(shown) + now,
-                shown.toString(),
-                day,
-                trace.days() - 1,
-                day == 0 ? "" : address + "day=" + shown.minusDays(1),
-                day == trace.days() - 1 ? "" : address + "day=" + shown.plusDays(1),
+                inRun(trace, day, address),
                 cutaway.draw(day, "cut-says", lines),
+                quantum(cutaway.quantum_kgHa() / format.perNitrogenUnit_kgHa(), format),
                 sentence(o, day, format),
                 rows(o, day, format),
-                format.nitrogen(SoilSums.of(trace, day, Cell.NITRATE)),
-                quantum(cutaway.quantum_kgHa() / format.perNitrogenUnit_kgHa(), format));
+                format.nitrogen(SoilSums.of(trace, day, Cell.NITRATE)));
+    }
+
+    private static InRun inRun(SeasonTrace trace, int day, String address) {
+        LocalDate shown = trace.date(day);
+        int last = trace.days() - 1;
+        return new InRun(
+                shown.toString(),
+                day,
+                last,
+                day == 0 ? "" : address + "day=" + shown.minusDays(1),
+                day == last ? "" : address + "day=" + shown.plusDays(1));
     }
 
     /** A height that was read moves the whole season's heights. */

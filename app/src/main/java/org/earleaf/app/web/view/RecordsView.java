@@ -53,9 +53,15 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
             boolean late,
             List<Item> items,
             List<Correction> corrections,
-            String previous,
-            String hash,
-            String text) {}
+            Proof proof) {}
+
+    /**
+     * What shows that a record stands as it was filed.
+     *
+     * @param previous fingerprint of the entry that it follows
+     * @param text what is fingerprinted
+     */
+    public record Proof(String previous, String hash, String text) {}
 
     /** @param home time zone of the farm */
     public static RecordsView of(List<Chain.Entry> entries, ZoneId home) {
@@ -162,9 +168,7 @@ public record RecordsView(Markup headline, Markup state, String head, List<Head>
                 isLate(r, home),
                 items(r, home),
                 corrections,
-                shortHash(entry.previous()),
-                entry.hash(),
-                entry.text());
+                new Proof(shortHash(entry.previous()), entry.hash(), entry.text()));
     }
 
     private static String filed(FiledRecord r, ZoneId home) {

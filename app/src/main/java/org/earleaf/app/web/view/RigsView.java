@@ -27,17 +27,12 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
 
     /** @param why what stops it; empty when it can be set */
     public record Setting(
-            String when,
-            String name,
-            String place,
-            String choice,
-            Markup what,
-            String rig,
-            String outlet,
-            String speed,
-            String pressure,
-            String flow,
-            String why) {}
+            String when, String name, String place, String choice, Markup what, String rig, SetTo setTo, String why) {}
+
+    /** What a rig is set to for a pass; empty where it cannot be set. */
+    public record SetTo(String outlet, String speed, String pressure, String flow) {
+        private static final SetTo NOTHING = new SetTo("", "", "", "");
+    }
 
     public record Row(
             String name, String kind, String clears, String width, String tank, String speeds, String places) {}
@@ -68,9 +63,9 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
                             "rig",
                             s.rig(),
                             "pressure",
-                            s.pressure(),
+                            s.setTo().pressure(),
                             "speed",
-                            s.speed().replaceAll(" \\(.*", ""),
+                            s.setTo().speed().replaceAll(" \\(.*", ""),
                             "field",
                             s.name())));
         }
@@ -95,7 +90,6 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
         } catch (EarleafException cannot) {
             why = format.words().told(cannot.problems().get(0)).todo();
         }
-        boolean metric = format.isMetric();
         return new Setting(
                 Dates.brief(o.date()),
                 zone.label(),
@@ -106,20 +100,23 @@ public record RigsView(String date, Markup headline, List<Setting> sets, List<Ro
                         .text(" " + Phrases.where(o.placement()) + ", " + o.product())
                         .done(),
                 o.rig(),
-                s.map(k -> format.words().say(k.outlet())).orElse(""),
-                s.map(k -> tell(
-                                "page.rigs.speed-and-range",
-                                "speed",
-                                Measure.SPEED.of(k.speed_ms()),
-                                "from",
-                                Measure.SPEED.of(k.slowest_ms()),
-                                "to",
-                                Measure.SPEED.of(k.fastest_ms())))
-                        .orElse(""),
-                s.map(k -> format.words().say(Measure.PRESSURE.of(k.pressure_Pa())))
-                        .orElse(""),
-                s.map(k -> format.words().say(Measure.FLOW.of(k.flow_m3s()))).orElse(""),
+                s.map(k -> setTo(k, format.words())).orElse(SetTo.NOTHING),
                 why);
+    }
+
+    private static SetTo setTo(LoadSheet.Settings s, Words words) {
+        return new SetTo(
+                words.say(s.outlet()),
+                tell(
+                        "page.rigs.speed-and-range",
+                        "speed",
+                        Measure.SPEED.of(s.speed_ms()),
+                        "from",
+                        Measure.SPEED.of(s.slowest_ms()),
+                        "to",
+                        Measure.SPEED.of(s.fastest_ms())),
+                words.say(Measure.PRESSURE.of(s.pressure_Pa())),
+                words.say(Measure.FLOW.of(s.flow_m3s())));
     }
 
     private static Row row(Rig r, Format format) {

@@ -52,9 +52,9 @@ class ViewsTest {
     void days_outside_the_run_are_drawn_as_its_first_and_last() {
         FieldLeaf before = FieldLeaf.of(DAY, ZONE, LocalDate.of(2020, 1, 1), false, Format.US);
         FieldLeaf after = FieldLeaf.of(DAY, ZONE, LocalDate.of(2040, 1, 1), true, Format.METRIC);
-        assertThat(before.day().before()).isEmpty();
-        assertThat(before.day().iso()).isEqualTo("2026-03-01");
-        assertThat(after.day().after()).isEmpty();
+        assertThat(before.day().inRun().before()).isEmpty();
+        assertThat(before.day().inRun().iso()).isEqualTo("2026-03-01");
+        assertThat(after.day().inRun().after()).isEmpty();
         assertThat(after.with()).isTrue();
     }
 
@@ -104,7 +104,7 @@ class ViewsTest {
         assertThat(view.sets())
                 .hasSameSizeAs(
                         DAY.brief().passes().stream().filter(Option::isNitrogen).toList());
-        assertThat(view.sets()).allSatisfy(s -> assertThat(s.pressure().isEmpty())
+        assertThat(view.sets()).allSatisfy(s -> assertThat(s.setTo().pressure().isEmpty())
                 .isEqualTo(!s.why().isEmpty()));
         assertThat(view.headline().html()).contains("set the highboy to");
     }
