@@ -20,30 +20,47 @@ import org.earleaf.mix.MixLine;
 import org.earleaf.units.EarleafException;
 
 /**
- * What a load can be made of.
+ * The forms of a load that is still to be made.
  *
  * @param action address that the form goes to; empty while recipe, field or rig are still to be chosen
  * @param stages that the crop can have
  * @param labelled whether a pesticide label is in the recipe, so that more is asked
  */
-public record DraftView(
-        String action,
-        List<String> recipes,
-        Map<String, String> places,
-        List<String> rigs,
-        List<String> placements,
-        Map<String, String> droplets,
-        String recipe,
-        String place,
-        String rig,
-        String name,
-        String stages,
-        boolean labelled) {
+public record DraftView(String action, Offered offered, Chosen chosen, String stages, boolean labelled) {
+    /** What a load can be made of. */
+    public record Offered(
+            List<String> recipes,
+            Map<String, String> places,
+            List<String> rigs,
+            List<String> placements,
+            Map<String, String> droplets) {}
+
+    /**
+     * What is chosen already; empty where nothing is.
+     *
+     * @param name of the field at the place
+     */
+    public record Chosen(String recipe, String place, String rig, String name) {}
+
     public static DraftView blank(Farm farm) {
         return of(farm, "", "", "", "");
     }
 
     public static DraftView of(Farm farm, String action, String recipe, String place, String rig) {
+        String crop = Places.of(farm).find(place).map(Zone::crop).orElse("corn");
+        return new DraftView(
+                action,
+                offered(farm, rig),
+                new Chosen(
+                        recipe,
+                        place,
+                        rig,
+                        Places.of(farm).find(place).map(Zone::label).orElse("")),
+                Words.here().say("label.example.stage", "stages", CropStages.said(crop)),
+                isLabelled(farm, recipe));
+    }
+
+    private static Offered offered(Farm farm, String rig) {
         Map<String, String> places = new LinkedHashMap<>();
         Places.of(farm).all().forEach((key, zone) -> places.put(key, zone.label()));
         Map<String, String> droplets = new LinkedHashMap<>();
@@ -59,20 +76,12 @@ public record DraftView(
                 .distinct()
                 .sorted()
                 .toList();
-        String crop = Places.of(farm).find(place).map(Zone::crop).orElse("corn");
-        return new DraftView(
-                action,
+        return new Offered(
                 farm.shelf().recipes().stream().map(Recipe::name).toList(),
                 places,
                 rigs.stream().map(Rig::name).toList(),
                 placements.stream().map(Placement::word).toList(),
-                droplets,
-                recipe,
-                place,
-                rig,
-                Places.of(farm).find(place).map(Zone::label).orElse(""),
-                Words.here().say("label.example.stage", "stages", CropStages.said(crop)),
-                isLabelled(farm, recipe));
+                droplets);
     }
 
     public boolean isChange() {
@@ -85,19 +94,7 @@ public record DraftView(
 
     /** The same with what is chosen already. */
     public DraftView chosen(String theRecipe, String thePlace, String theRig) {
-        return new DraftView(
-                action,
-                recipes,
-                places,
-                rigs,
-                placements,
-                droplets,
-                theRecipe,
-                thePlace,
-                theRig,
-                name,
-                stages,
-                labelled);
+        return new DraftView(action, offered, new Chosen(theRecipe, thePlace, theRig, chosen.name()), stages, labelled);
     }
 
     private static boolean isLabelled(Farm farm, String recipe) {

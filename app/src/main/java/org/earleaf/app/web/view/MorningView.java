@@ -23,9 +23,7 @@ import org.earleaf.weather.WeatherDay;
 
 /** The morning page. */
 public record MorningView(
-        String date,
-        List<Figured> constants,
-        Markup headline,
+        Top top,
         List<Entry> entries,
         List<Later> later,
         SprayView spray,
@@ -56,23 +54,30 @@ public record MorningView(
         return FIGURES;
     }
 
+    /** The day with its constants, and what to do on it. */
+    public record Top(String date, List<Figured> constants, Markup headline) {}
+
     /** A pass for today. */
-    public record Entry(
-            String when,
-            String name,
-            String area,
-            String place,
-            String choice,
-            Markup what,
-            Markup product,
-            String why,
-            WorthView worth,
-            String waiting,
-            String waitField,
-            Markup thumbnail,
-            boolean first,
-            boolean loads,
-            String assumed) {}
+    public record Entry(String when, boolean first, Ground ground, Act act, WorthView worth, Waiting waiting) {}
+
+    /** The field of a pass. */
+    public record Ground(String name, String area, String place, Markup thumbnail) {}
+
+    /**
+     * What to do there, and why.
+     *
+     * @param choice names it in addresses
+     * @param loads whether it has a load sheet
+     * @param assumed for lack of a reading; empty when nothing was
+     */
+    public record Act(String choice, Markup what, Markup product, String why, boolean loads, String assumed) {}
+
+    /**
+     * What a day's wait costs.
+     *
+     * @param whole on the whole field; empty where that is not known or waiting costs nothing
+     */
+    public record Waiting(String area, String whole) {}
 
     /** A pass of the next days. */
     public record Later(
@@ -103,9 +108,10 @@ public record MorningView(
                 .sorted(Comparator.comparing(Option::date))
                 .toList();
         return new MorningView(
-                Dates.weekday(brief.on()),
-                constants(day, brief, format),
-                MorningHeadline.of(brief, today, later, format),
+                new Top(
+                        Dates.weekday(brief.on()),
+                        constants(day, brief, format),
+                        MorningHeadline.of(brief, today, later, format)),
                 entries(brief, today, places, format),
                 laters(later, places, format),
                 SprayView.of(brief.spray(), format),
@@ -170,30 +176,43 @@ public record MorningView(
         for (Option o : today) {
             Optional<Outlook> outlook = outlook(brief, o);
             double area_ha = outlook.map(k -> k.zone().area_ha()).orElse(Double.NaN);
-            double wait = o.waitCost_usdHaDay();
+            boolean first = entries.isEmpty();
             entries.add(new Entry(
-                    entries.isEmpty() ? tell("page.morning.first") : tell("page.morning.then"),
-                    label(o.field(), o.zone()),
-                    Double.isNaN(area_ha) ? "" : format.area(area_ha) + " " + format.areaUnit(),
-                    places.of(o.field(), o.zone()),
-                    Choice.key(o),
-                    new Say()
-                            .markup(Phrases.rate(o, format))
-                            .text(" " + Phrases.where(o.placement()) + ", " + o.rig() + ".")
-                            .done(),
-                    Phrases.product(o, format),
-                    why(o, format),
+                    first ? tell("page.morning.first") : tell("page.morning.then"),
+                    first,
+                    new Ground(
+                            label(o.field(), o.zone()),
+                            Double.isNaN(area_ha) ? "" : format.area(area_ha) + " " + format.areaUnit(),
+                            places.of(o.field(), o.zone()),
+                            outlook.map(k -> thumbnail(k, format)).orElse(Markup.NONE)),
+                    act(o, format),
                     WorthView.of(o.worth(), scale, "$0", false, format),
-                    format.moneyFine(wait),
-                    Double.isNaN(area_ha) || wait <= 0
-                            ? ""
-                            : tell("page.morning.a-field", "number", Format.number(wait * area_ha, 0)),
-                    outlook.map(k -> thumbnail(k, format)).orElse(Markup.NONE),
-                    entries.isEmpty(),
-                    o.isNitrogen(),
-                    SprayView.assumed(o)));
+                    waiting(o, area_ha, format)));
         }
         return entries;
+    }
+
+    private static Act act(Option o, Format format) {
+        return new Act(
+                Choice.key(o),
+                new Say()
+                        .markup(Phrases.rate(o, format))
+                        .text(" " + Phrases.where(o.placement()) + ", " + o.rig() + ".")
+                        .done(),
+                Phrases.product(o, format),
+                why(o, format),
+                o.isNitrogen(),
+                SprayView.assumed(o));
+    }
+
+    /** @param area_ha NaN where it is not known */
+    private static Waiting waiting(Option o, double area_ha, Format format) {
+        double cost = o.waitCost_usdHaDay();
+        return new Waiting(
+                format.moneyFine(cost),
+                Double.isNaN(area_ha) || cost <= 0
+                        ? ""
+                        : tell("page.morning.a-field", "number", Format.number(cost * area_ha, 0)));
     }
 
     private static Markup thumbnail(Outlook o, Format format) {

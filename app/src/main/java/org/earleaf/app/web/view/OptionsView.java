@@ -27,28 +27,20 @@ import org.earleaf.field.Zone;
 /**
  * What each choice is worth on one field: the best by date, the rates and placements beside it, and the long list.
  *
- * @param go names the choice to make in addresses, empty when there is none
  * @param curves worth by rate, date and price
  * @param tables one for each thing that could be chosen otherwise
  * @param barred placements that cannot be chosen on the day to go
- * @param changes what would change the advice
- * @param all the best choices of all, most gain first
- * @param allOf how many there are
  * @param protection passes against disease and insects
  */
 public record OptionsView(
         String name,
         String place,
         List<Markup> constants,
-        Markup headline,
-        String why,
-        String go,
+        Advice advice,
         List<WorthCurves.Curve> curves,
         List<Table> tables,
         List<Barred> barred,
-        List<String> changes,
-        List<Row> all,
-        int allOf,
+        Every every,
         ProtectionView protection) {
     private static final List<Figure> FIGURES = List.of(
             Figure.WORTH,
@@ -66,6 +58,22 @@ public record OptionsView(
     public List<Figure> figures() {
         return FIGURES;
     }
+
+    /**
+     * What to do, and why.
+     *
+     * @param go names the choice to make in addresses, empty when there is none
+     * @param changes what would change the advice
+     */
+    public record Advice(Markup headline, String why, String go, List<String> changes) {}
+
+    /**
+     * The long list.
+     *
+     * @param rows the best choices of all, most gain first
+     * @param of how many there are
+     */
+    public record Every(List<Row> rows, int of) {}
 
     public record Table(String title, String first, List<Row> rows) {}
 
@@ -93,25 +101,31 @@ public record OptionsView(
                 zone.label(),
                 Places.of(day.farm()).of(zone),
                 constants,
-                headline(zone, go, day, format),
-                go.map(o -> why(o, format)).orElse(""),
-                go.map(Choice::key).orElse(""),
+                advice(day, zone, go, format),
                 go.map(o -> WorthCurves.of(day, day.outlook(zone), options, o, format))
                         .orElse(List.of()),
                 go.map(o -> tables(o, options, scale, format)).orElse(List.of()),
                 go.map(o -> Barred.of(day.farm(), day.outlook(zone), options, o.date(), format))
                         .orElse(List.of()),
-                go.map(o -> Changes.of(day, zone, o, format)).orElse(List.of()),
-                options.stream()
-                        .limit(LISTED)
-                        .map(o -> row(o, "", scale, false, format))
-                        .toList(),
-                options.size(),
+                new Every(
+                        options.stream()
+                                .limit(LISTED)
+                                .map(o -> row(o, "", scale, false, format))
+                                .toList(),
+                        options.size()),
                 ProtectionView.of(
                         zone.isCorn()
                                 ? day.protection(zone)
                                 : new ProtectionAnswer(List.of(), Optional.empty(), List.of(), List.of()),
                         format));
+    }
+
+    private static Advice advice(FarmDay day, Zone zone, Optional<Option> go, Format format) {
+        return new Advice(
+                headline(zone, go, day, format),
+                go.map(o -> why(o, format)).orElse(""),
+                go.map(Choice::key).orElse(""),
+                go.map(o -> Changes.of(day, zone, o, format)).orElse(List.of()));
     }
 
     private static String why(Option o, Format format) {

@@ -23,26 +23,28 @@ import org.earleaf.week.FieldPass;
 import org.earleaf.week.Week;
 import org.earleaf.week.WeekChange;
 
-/**
- * The week: which rig does which field on which day.
- *
- * @param asked what has come to pass since, each with the address that drops it
- * @param moved what is elsewhere now, in sentences; empty when nothing was asked
- * @param parts hidden parts of a form that asks for more
- */
+/** The week: which rig does which field on which day. */
 public record PlanView(
         String date,
         Markup headline,
-        List<Drop> asked,
-        List<String> moved,
+        Anew anew,
         List<DayRow> days,
-        List<LeftRow> leftOut,
-        List<String> later,
+        NotThisWeek notThisWeek,
         List<MoneyRow> money,
         List<String> notes,
-        Choices choices,
-        List<PlanAsked.Part> parts,
+        Forms forms,
         String feed) {
+    /**
+     * What the week is planned anew for.
+     *
+     * @param asked what has come to pass since, each with the address that drops it
+     * @param moved what is elsewhere now, in sentences; empty when nothing was asked
+     */
+    public record Anew(List<Drop> asked, List<String> moved) {}
+
+    /** Passes that are left out, and those whose best day comes after the week. */
+    public record NotThisWeek(List<LeftRow> leftOut, List<String> later) {}
+
     /** A day with its rigs. */
     public record DayRow(String name, String chance, List<RigRow> rigs) {}
 
@@ -62,8 +64,12 @@ public record PlanView(
     /** What has come to pass, and the address without it. */
     public record Drop(String says, String link) {}
 
-    /** What the forms offer. */
-    public record Choices(List<String> passes, List<String> rigs, List<Day> days) {}
+    /**
+     * What the forms offer.
+     *
+     * @param parts hidden parts of a form that asks for more
+     */
+    public record Forms(List<String> passes, List<String> rigs, List<Day> days, List<PlanAsked.Part> parts) {}
 
     /** A day of a list. */
     public record Day(String value, String name) {}
@@ -73,13 +79,23 @@ public record PlanView(
         return new PlanView(
                 Dates.weekday(week.on()),
                 headline(week, anew),
-                asked.parts().stream()
-                        .map(p -> new Drop(p.says(), p.without().link("/plan")))
-                        .toList(),
-                anew.map(PlanView::moved).orElse(List.of()),
+                new Anew(
+                        asked.parts().stream()
+                                .map(p -> new Drop(p.says(), p.without().link("/plan")))
+                                .toList(),
+                        anew.map(PlanView::moved).orElse(List.of())),
                 IntStream.range(0, Week.DAYS)
                         .mapToObj(d -> day(week, d, asked, places, format))
                         .toList(),
+                notThisWeek(week, format),
+                money(week),
+                week.notes().stream().map(format::say).toList(),
+                forms(week, asked),
+                asked.link("/plan.ics"));
+    }
+
+    private static NotThisWeek notThisWeek(Week week, Format format) {
+        return new NotThisWeek(
                 week.leftOut().stream()
                         .filter(w -> week.problem().jobs().get(w.job()).undone_usd() > 0)
                         .map(w -> new LeftRow(week.passes().get(w.job()).name(), format.say(w.said())))
@@ -93,12 +109,7 @@ public record PlanView(
                                 l.kind(),
                                 "date",
                                 Dates.day(l.date())))
-                        .toList(),
-                money(week),
-                week.notes().stream().map(format::say).toList(),
-                choices(week),
-                asked.parts(),
-                asked.link("/plan.ics"));
+                        .toList());
     }
 
     private static Markup headline(Week week, Optional<WeekChange.Anew> anew) {
@@ -256,14 +267,15 @@ public record PlanView(
         return r.mean_usd() <= r.p90_usd() ? range : tell("page.plan.fewer-than-one-in-ten", "range", range);
     }
 
-    private static Choices choices(Week week) {
-        return new Choices(
+    private static Forms forms(Week week, PlanAsked asked) {
+        return new Forms(
                 week.passes().stream().map(FieldPass::name).toList(),
                 week.problem().rigs().stream().map(PlanRig::name).toList(),
                 IntStream.range(0, Week.DAYS)
                         .mapToObj(d -> week.on().plusDays(d))
                         .map(d -> new Day(d.toString(), Dates.brief(d)))
-                        .toList());
+                        .toList(),
+                asked.parts());
     }
 
     static String clock(java.time.LocalDateTime at) {

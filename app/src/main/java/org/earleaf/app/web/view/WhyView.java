@@ -28,27 +28,35 @@ import org.earleaf.units.Measure;
 /**
  * What is behind one figure: of one field and choice, or in general.
  *
- * @param place of the field, empty in general
- * @param choice key of the choice, empty where it is not of one
- * @param sum the figure worked out before the reader's eyes, empty where it takes a season's run
+ * @param changes what would change the advice
  * @param others the other figures
  * @param places fields to choose from, by place
  */
 public record WhyView(
-        String name,
-        String place,
-        String choice,
-        Markup headline,
-        String says,
-        String sum,
-        List<String> reasons,
-        List<WhyInputs.Input> inputs,
-        List<Equation> equations,
-        List<ParameterRow> assumed,
-        List<String> filled,
-        List<String> changes,
-        List<Figure> others,
-        Map<String, String> places) {
+        About about, Answer answer, Work work, List<String> changes, List<Figure> others, Map<String, String> places) {
+    /**
+     * What is asked about.
+     *
+     * @param place of the field, empty in general
+     * @param choice key of the choice, empty where it is not of one
+     */
+    public record About(String name, String place, String choice) {}
+
+    /**
+     * The figure in words.
+     *
+     * @param sum the figure worked out before the reader's eyes, empty where it takes a season's run
+     * @param reasons for the choice, where that is asked about
+     */
+    public record Answer(Markup headline, String says, String sum, List<String> reasons) {}
+
+    /**
+     * What it is worked out from, and how.
+     *
+     * @param filled in on this field where nothing was entered
+     */
+    public record Work(
+            List<WhyInputs.Input> inputs, List<Equation> equations, List<ParameterRow> assumed, List<String> filled) {}
 
     /** In general, with the fields to choose from. */
     public static WhyView general(FarmDay day, Figure figure) {
@@ -59,19 +67,15 @@ public record WhyView(
             }
         });
         return new WhyView(
-                tell("page.why.why"),
-                "",
-                "",
-                new Say()
-                        .sentence(tell("page.why.how-it-is-worked-out", "title", figure.title()))
-                        .done(),
-                figure.says(),
-                "",
-                List.of(),
-                List.of(),
-                figure.equations(),
-                assumed(figure, Optional.empty()),
-                List.of(),
+                new About(tell("page.why.why"), "", ""),
+                new Answer(
+                        new Say()
+                                .sentence(tell("page.why.how-it-is-worked-out", "title", figure.title()))
+                                .done(),
+                        figure.says(),
+                        "",
+                        List.of()),
+                new Work(List.of(), figure.equations(), assumed(figure, Optional.empty()), List.of()),
                 List.of(),
                 others(figure),
                 places);
@@ -83,25 +87,38 @@ public record WhyView(
         Optional<Option> choice = figure.isOfChoice() ? chosen : Optional.empty();
         Figure behind = figure.behind(choice);
         return new WhyView(
-                zone.label(),
-                Places.of(day.farm()).of(zone),
-                choice.map(Choice::key).orElse(""),
-                headline(day, outlook, figure, chosen, format),
-                figure.says(),
-                choice.filter(o -> figure == Figure.WORTH || figure == Figure.BREAK_EVEN)
-                        .map(o -> sum(figure, o.worth(), day.farm().prices(), format))
-                        .orElse(""),
-                figure == Figure.CHOICE_MADE
-                        ? choice.map(o -> format.say(o.why())).orElse(List.of())
-                        : List.of(),
-                new WhyInputs(day, zone, choice, format).of(behind.inputs()),
-                behind.equations(),
-                assumed(behind, choice),
-                outlook.flags().stream().map(format::say).toList(),
+                new About(
+                        zone.label(),
+                        Places.of(day.farm()).of(zone),
+                        choice.map(Choice::key).orElse("")),
+                answer(
+                        figure,
+                        headline(day, outlook, figure, chosen, format),
+                        choice,
+                        day.farm().prices(),
+                        format),
+                new Work(
+                        new WhyInputs(day, zone, choice, format).of(behind.inputs()),
+                        behind.equations(),
+                        assumed(behind, choice),
+                        outlook.flags().stream().map(format::say).toList()),
                 chosen.map(o -> Changes.of(day, zone, o, format))
                         .orElse(List.of(tell("page.why.a-reading-of-this-field"))),
                 others(figure),
                 Map.of());
+    }
+
+    private static Answer answer(
+            Figure figure, Markup headline, Optional<Option> choice, Prices prices, Format format) {
+        return new Answer(
+                headline,
+                figure.says(),
+                choice.filter(o -> figure == Figure.WORTH || figure == Figure.BREAK_EVEN)
+                        .map(o -> sum(figure, o.worth(), prices, format))
+                        .orElse(""),
+                figure == Figure.CHOICE_MADE
+                        ? choice.map(o -> format.say(o.why())).orElse(List.of())
+                        : List.of());
     }
 
     private static List<ParameterRow> assumed(Figure figure, Optional<Option> choice) {

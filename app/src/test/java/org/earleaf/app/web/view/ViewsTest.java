@@ -82,7 +82,7 @@ class ViewsTest {
         assertThat(view.tables()).hasSize(3).allSatisfy(t -> assertThat(
                         t.rows().stream().filter(OptionsView.Row::picked))
                 .hasSize(1));
-        assertThat(view.allOf()).isEqualTo(DAY.options(ZONE).size());
+        assertThat(view.every().of()).isEqualTo(DAY.options(ZONE).size());
     }
 
     @Test

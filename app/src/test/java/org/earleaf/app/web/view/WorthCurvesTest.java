@@ -91,7 +91,7 @@ class WorthCurvesTest {
                 .worth()
                 .breakEven();
         assertThat(says).endsWith("It breaks even at " + picked + ".");
-        assertThat(VIEW.changes().get(0)).contains(picked);
+        assertThat(VIEW.advice().changes().get(0)).contains(picked);
     }
 
     @Test
