@@ -13,8 +13,8 @@ import java.util.OptionalInt;
 import org.earleaf.exchange.table.CsvText;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Place;
-import org.earleaf.exchange.table.Texts;
 import org.earleaf.field.Boundary;
+import org.earleaf.units.Measure;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
 import org.json.simple.JSONArray;
@@ -61,8 +61,8 @@ final class Boundaries {
         findings.problem(code, new Place(file + ", feature " + feature, 0, ""), seen);
     }
 
-    private void flag(int feature, String kind, String what) {
-        findings.flag(new Place(file + ", feature " + feature, 0, ""), kind, what);
+    private void flag(int feature, Said what) {
+        findings.flag(new Place(file + ", feature " + feature, 0, ""), what);
     }
 
     private void parse(String text) {
@@ -179,11 +179,7 @@ final class Boundaries {
             double north = Math.abs(c.y - h.site().latitude_deg());
             double east = Math.abs(c.x - h.site().longitude_deg());
             if (Math.max(north, east) > FAR_DEG) {
-                flag(
-                        number,
-                        "far",
-                        "lies at " + Texts.number(c.x) + ", " + Texts.number(c.y) + ", more than " + FAR_DEG
-                                + " degrees from the farm; longitude and latitude may be swapped");
+                flag(number, Said.of("flag.outline-far", "east", c.x, "north", c.y, "most", FAR_DEG));
             }
         });
     }
@@ -194,9 +190,16 @@ final class Boundaries {
         if (!zones.isEmpty() && Math.abs(drawn / listed - 1) > AREA_TOLERANCE) {
             flag(
                     number,
-                    "area",
-                    "the outline of " + zones.get(0).field() + " holds " + Texts.number(drawn) + " ha, fields.csv says "
-                            + Texts.number(listed) + " ha, more than 5 % apart; that of fields.csv is taken");
+                    Said.of(
+                            "flag.outline-area",
+                            "field",
+                            zones.get(0).field(),
+                            "drawn",
+                            Measure.AREA.of(drawn),
+                            "listed",
+                            Measure.AREA.of(listed),
+                            "most",
+                            Measure.SHARE.of(AREA_TOLERANCE)));
         }
     }
 }

@@ -9,7 +9,7 @@ import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Place;
-import org.earleaf.exchange.table.Texts;
+import org.earleaf.units.Figure;
 import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherDay;
 
@@ -24,6 +24,7 @@ final class DayBook {
     static final double COLD_SUMMER_C = 8;
 
     static final double COLD_SUMMER_NIGHT_C = -3;
+    private static final int DIGITS = 5;
     private static final double WRONG_SHARE = 0.02;
     private static final int ENOUGH_SUMMER_DAYS = 10;
     private static final int ENOUGH_RAIN_DAYS = 30;
@@ -44,12 +45,11 @@ final class DayBook {
         Noted before = days.putIfAbsent(day.date(), new Noted(place, day));
         if (before == null) {
             if (day.date().isBefore(latest)) {
-                findings.flag(
-                        new Place(place.file(), 0, ""), "order", "rows not in the order of days; they were sorted");
+                findings.flag(Place.of(place.file()), Said.of("flag.days-unsorted"));
             }
             latest = day.date();
         } else if (before.day().equals(day)) {
-            findings.flag(place, "twice", day.date() + " stands twice with the same values; one is read");
+            findings.flag(place, Said.of("flag.day-twice", "day", day.date()));
         } else {
             findings.problem(
                     "weather.day-twice",
@@ -80,9 +80,8 @@ final class DayBook {
         String file = days.values().iterator().next().place().file();
         for (boolean high : new boolean[] {true, false}) {
             if (values(n -> high ? n.day().tmax_C() : n.day().tmin_C()).length == 0) {
-                String name = high ? "highest" : "lowest";
-                findings.problem(
-                        "weather.column-empty", new Place(file, 0, name + " temperature"), Said.of("found.no-value"));
+                Place column = new Place(file, 0, high ? "tmax" : "tmin");
+                findings.problem("weather.column-empty", column, Said.of("found.no-value"));
             }
         }
     }
@@ -114,11 +113,11 @@ final class DayBook {
         if (celsius && tooHot) {
             Noted first = hot.isEmpty() ? days.values().iterator().next() : hot.get(0);
             Said found = hot.isEmpty()
-                    ? Said.of("found.median-summer", "value", Texts.number(summer))
+                    ? Said.of("found.median-summer", "value", Figure.text(summer, DIGITS))
                     : Said.of(
                             "found.values-over",
                             "value",
-                            Texts.number(temperature.applyAsDouble(first.day())),
+                            Figure.text(temperature.applyAsDouble(first.day()), DIGITS),
                             "more",
                             hot.size() - 1);
             findings.problem("weather.not-celsius", at(first, column), found, "otherwise", otherwise);
@@ -126,7 +125,7 @@ final class DayBook {
         }
         if (summer < cold_C) {
             Noted first = days.values().iterator().next();
-            Said found = Said.of("found.median-summer-converted", "value", Texts.number(summer));
+            Said found = Said.of("found.median-summer-converted", "value", Figure.text(summer, DIGITS));
             findings.problem("weather.other-unit", at(first, column), found, "otherwise", otherwise);
             return false;
         }
@@ -139,7 +138,7 @@ final class DayBook {
         double mean = Arrays.stream(rain).average().orElse(0);
         if (rain.length >= ENOUGH_RAIN_DAYS && mean > FLOOD_MM) {
             Noted first = days.values().iterator().next();
-            Said found = Said.of("found.rain-a-day", "value", Texts.number(mean));
+            Said found = Said.of("found.rain-a-day", "value", Figure.text(mean, DIGITS));
             findings.problem("weather.rain-other-unit", at(first, column), found, "otherwise", otherwise);
         }
     }

@@ -27,7 +27,6 @@ import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
-import org.earleaf.exchange.table.Texts;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Setting;
@@ -161,8 +160,8 @@ final class FarmCsv {
             return find(part, measure(part), allowed).orElseGet(() -> {
                 Measure.Unit first = measure(part).first();
                 String key = part + "_" + first.ending();
-                String shown = Texts.number(first.entered(usual));
-                findings.flag(Place.of(sheet.name()), key, "no key " + key + "; " + shown + " is taken");
+                String shown = first.text(usual);
+                remark(part, Said.of("flag.key-missing", "key", key, "taken", shown));
                 return usual;
             });
         }
@@ -309,7 +308,7 @@ final class FarmCsv {
         if (row != null && base.isPresent()) {
             row.refuse("key.unit-unknown", keyColumn, Problem.seen(key), "key", base.get());
         } else if (row != null) {
-            findings.flag(row.place(), "unknown key", "the key " + key + " is not known; it is not read");
+            findings.flag(row.place(), Said.of("flag.key-unknown", "key", key));
         }
     }
 }

@@ -54,7 +54,7 @@ final class FolderFiles {
             files.put(name, file);
             boolean text = name.endsWith(".md") || name.endsWith(".txt") || name.startsWith(".");
             if (!KNOWN.contains(name) && !text) {
-                findings.flag(Place.of(name), "unknown file", "a file that is not known; it is not read");
+                findings.flag(Place.of(name), Said.of("flag.file-unknown"));
             }
         }
     }
@@ -76,19 +76,19 @@ final class FolderFiles {
     Optional<Sheet> optional(String name) {
         Optional<Sheet> sheet = find(name).flatMap(file -> Sheet.open(file, findings));
         sheet.filter(s -> s.rows().isEmpty() && !findings.hasProblemsIn(name))
-                .ifPresent(s -> findings.flag(Place.of(name), "no rows", "a header and no rows"));
+                .ifPresent(s -> findings.flag(Place.of(name), Said.of("found.header-alone")));
         return sheet;
     }
 
     /** A file that must be there. */
     Optional<Sheet> required(String name) {
         if (find(name).isEmpty()) {
-            refuseMissing(name, name);
+            refuseMissing(name, Said.text(name));
         }
         return find(name).flatMap(file -> Sheet.open(file, findings));
     }
 
-    void refuseMissing(String name, String expected) {
+    void refuseMissing(String name, Said expected) {
         if (Files.isDirectory(folder)) {
             String in = String.valueOf(folder.getFileName());
             findings.problem(

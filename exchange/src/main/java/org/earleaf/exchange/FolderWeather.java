@@ -14,6 +14,7 @@ import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Sheet;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 import org.earleaf.weather.Site;
 import org.earleaf.weather.WeatherDay;
 import org.earleaf.weather.WeatherFill;
@@ -54,13 +55,10 @@ public record FolderWeather(
         DayBook stations = new DayBook(findings);
         stationFiles.forEach(file -> StationFile.read(file, stations, findings));
         if (required && files.find("weather.csv").isEmpty() && stationFiles.isEmpty()) {
-            files.refuseMissing("weather.csv", "weather.csv, or station files weather/*.txt");
+            files.refuseMissing("weather.csv", Said.of("folder.weather-files"));
         }
         if (!own.isEmpty() && !stations.isEmpty()) {
-            findings.flag(
-                    Place.of("weather.csv"),
-                    "both",
-                    "weather.csv and station files; the days of weather.csv stand first");
+            findings.flag(Place.of("weather.csv"), Said.of("flag.both-weathers"));
         }
         own.addMissing(stations);
         own.checkKnown();

@@ -12,7 +12,6 @@ import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Measure;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
-import org.earleaf.exchange.table.Texts;
 import org.earleaf.field.Pass;
 import org.earleaf.units.Said;
 
@@ -50,15 +49,9 @@ final class PassesCsv {
         Entered<Pass> entered = PassEntry.of(row.draft(columns), names, shelf, Optional.empty(), state);
         Optional<Pass> pass = row.told(entered, columns);
         if (pass.isPresent()) {
-            entered.remarks().forEach(r -> remark(row, r));
+            entered.remarks().forEach(r -> row.flag(Row.columnOf(r.part(), columns), r.said()));
         }
         return pass.map(p -> p.withId(sheet.name() + " row " + row.line()));
-    }
-
-    private void remark(Row row, Entered.Remark remark) {
-        double kgHa = remark.figure("nitrogen");
-        String taken = Texts.number(kgHa) + " kg N/ha is more than the model holds for; ";
-        row.flag(Row.columnOf(remark.part(), columns), "outside the model", taken + "300 is taken");
     }
 
     private Pass.State state(Row row) {

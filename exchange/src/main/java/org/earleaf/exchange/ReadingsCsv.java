@@ -11,7 +11,6 @@ import org.earleaf.entry.ReadingEntry;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.Sheet;
-import org.earleaf.exchange.table.Texts;
 import org.earleaf.field.Reading;
 
 /** readings.csv: anything observed in a field. */
@@ -56,18 +55,8 @@ final class ReadingsCsv {
         Entered<Reading> entered = ReadingEntry.of(row.draft(columns), plots, Optional.empty());
         Optional<Reading> reading = row.told(entered, columns);
         if (reading.isPresent()) {
-            entered.remarks().forEach(r -> remark(row, r));
+            entered.remarks().forEach(r -> row.flag(Row.columnOf(r.part(), columns), r.said()));
         }
         return reading.map(r -> r.withId(sheet.name() + " row " + row.line()));
-    }
-
-    private void remark(Row row, Entered.Remark remark) {
-        Column column = Row.columnOf(remark.part(), columns);
-        if (remark.said().code().equals("reading.depth-assumed")) {
-            row.flag(column, "no depth", "no depth; 0 to 12 in (305 mm) is taken");
-        } else {
-            String taken = Texts.number(remark.figure("taken")) + " ppm is taken";
-            row.flag(column, "outside the model", row.cell(column) + " is more than the model holds for; " + taken);
-        }
     }
 }

@@ -14,7 +14,6 @@ import org.earleaf.entry.SoilEntry;
 import org.earleaf.exchange.table.Column;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Measure;
-import org.earleaf.exchange.table.Place;
 import org.earleaf.exchange.table.Row;
 import org.earleaf.exchange.table.RowParts;
 import org.earleaf.exchange.table.Sheet;
@@ -94,7 +93,7 @@ final class SoilCsv {
         String label = zoneName.isEmpty() ? fieldName : fieldName + ", " + zoneName;
         List<Flag> flags = new ArrayList<>();
         SoilProfile profile = SoilProfile.of(found, sheet.name() + ", " + label, flags);
-        flags.forEach(f -> findings.flag(Place.of(f.where().toString()), f.what()));
+        flags.forEach(findings::flag);
         return Optional.of(profile);
     }
 

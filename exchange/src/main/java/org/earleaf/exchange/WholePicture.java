@@ -82,10 +82,10 @@ public final class WholePicture implements Closeable {
         try {
             found = read.it();
         } catch (RuntimeException broken) { // decoders throw many kinds on a broken file
-            throw new IIOException("not whole: " + broken.getMessage(), broken);
+            throw new IIOException(broken.getMessage(), broken);
         }
         if (!warnings.isEmpty()) {
-            throw new IIOException("not whole: " + warnings);
+            throw new IIOException(warnings.toString());
         }
         return found;
     }
@@ -115,7 +115,7 @@ public final class WholePicture implements Closeable {
                 left -= here;
             }
             if (in.readUnsignedInt() != sum.getValue()) {
-                throw new IIOException("damaged in " + name);
+                throw new IIOException(name);
             }
         }
     }

@@ -56,7 +56,7 @@ class FarmFolderReferenceTest {
         assertThat(farm.weather().observed().days()).hasSize(6);
         Set<String> unexpected = farm.flags().stream()
                 .map(f -> f.where() + ": " + f.what())
-                .filter(f -> !f.contains("fill.no-") && !f.contains("stand first"))
+                .filter(f -> !f.contains("fill.no-") && !f.contains("flag.both-weathers"))
                 .collect(Collectors.toSet());
         assertThat(unexpected).isEmpty();
     }

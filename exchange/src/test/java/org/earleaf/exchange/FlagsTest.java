@@ -12,6 +12,7 @@ import org.earleaf.farm.Farm;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.Tillage;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,8 +28,18 @@ class FlagsTest {
         return FarmFolder.read(folder.write(dir));
     }
 
+    private static Flag flag(String where, Said what) {
+        return new Flag(Said.text(where), what);
+    }
+
     private record Clamp(
-            String file, String from, String to, String where, ToDoubleFunction<Farm> value, double taken) {
+            String file,
+            String from,
+            String to,
+            String where,
+            String code,
+            ToDoubleFunction<Farm> value,
+            double taken) {
         @Override
         public String toString() {
             return where + " " + to;
@@ -43,9 +54,8 @@ class FlagsTest {
         assertThat(farm.flags())
                 .filteredOn(f -> f.where().toString().equals(clamp.where()))
                 .singleElement()
-                .extracting(f -> f.what().toString())
-                .asString()
-                .containsAnyOf("is taken", "flag.soil-clamped", "field.planting-brought-in");
+                .extracting(f -> f.what().code())
+                .isEqualTo(clamp.code());
     }
 
     static Stream<Clamp> values_outside_the_range_of_the_model_are_brought_in_and_flagged() {
@@ -55,6 +65,7 @@ class FlagsTest {
                         "latitude,41.5",
                         "latitude,20",
                         "farm.csv, row 3, column value of latitude",
+                        "flag.outside",
                         f -> f.site().latitude_deg(),
                         25),
                 new Clamp(
@@ -62,6 +73,7 @@ class FlagsTest {
                         "elevation_ft,700",
                         "elevation_ft,9000",
                         "farm.csv, row 5, column value of elevation_ft",
+                        "flag.outside",
                         f -> f.site().elevation_m(),
                         2500),
                 new Clamp(
@@ -69,6 +81,7 @@ class FlagsTest {
                         "05-04,108",
                         "05-04,124",
                         "fields.csv, row 2, column relative_maturity_d",
+                        "flag.outside",
                         f -> f.zones().get(0).planting().hybrid().relativeMaturity_d(),
                         120),
                 new Clamp(
@@ -76,6 +89,7 @@ class FlagsTest {
                         "32000",
                         "50000",
                         "fields.csv, row 2, column population_ac",
+                        "flag.outside",
                         f -> f.zones().get(0).planting().population_m2(),
                         10.5),
                 new Clamp(
@@ -83,6 +97,7 @@ class FlagsTest {
                         "30,soybean",
                         "10,soybean",
                         "fields.csv, row 2, column row_spacing_in",
+                        "flag.outside",
                         f -> f.zones().get(0).rowSpacing_m(),
                         0.38),
                 new Clamp(
@@ -90,6 +105,7 @@ class FlagsTest {
                         "2012-05-04",
                         "2012-07-09",
                         "fields.csv, row 2, column planted",
+                        "field.planting-brought-in",
                         f -> f.zones().get(0).planted().getDayOfYear(),
                         180),
                 new Clamp(
@@ -97,6 +113,7 @@ class FlagsTest {
                         ",108,",
                         ",,",
                         "fields.csv, row 2, column relative_maturity_d",
+                        "flag.empty",
                         f -> f.zones().get(0).planting().hybrid().relativeMaturity_d(),
                         108),
                 new Clamp(
@@ -104,6 +121,7 @@ class FlagsTest {
                         "18,ppm",
                         "85,ppm",
                         "readings.csv, row 2, column value",
+                        "reading.beyond-the-model",
                         f -> f.readings().get(0).value(),
                         60),
                 new Clamp(
@@ -111,6 +129,7 @@ class FlagsTest {
                         "18,ppm,,0,12",
                         "18,ppm,,,",
                         "readings.csv, row 2, column top_in",
+                        "reading.depth-assumed",
                         f -> f.readings().get(0).bottom_mm(),
                         304.8),
                 new Clamp(
@@ -118,6 +137,7 @@ class FlagsTest {
                         "0.75",
                         "8",
                         "irrigation.csv, row 2, column depth_in",
+                        "flag.outside",
                         f -> f.work().irrigation().get(0).depth_mm(),
                         150),
                 new Clamp(
@@ -125,6 +145,7 @@ class FlagsTest {
                         "urea,100",
                         "urea,400",
                         "passes.csv, row 2, column rate",
+                        "rate.beyond-the-model",
                         f -> f.passes().get(0).nitrogen_kgHa(),
                         300),
                 new Clamp(
@@ -132,6 +153,7 @@ class FlagsTest {
                         ",60,2,",
                         ",60,,",
                         "rigs.csv, row 2, column outlets_per_row",
+                        "flag.empty",
                         f -> f.rigs().get(0).boom().outletsPerRow(),
                         1));
     }
@@ -140,8 +162,9 @@ class FlagsTest {
     void clay_beyond_the_model_is_brought_in_layer_by_layer() {
         Farm farm = read(TinyFolder.us().edit("soil.csv", "60,22,32,1.0", "60,22,70,1.0"));
         assertThat(farm.flags())
-                .anyMatch(f -> f.where().toString().equals("soil.csv, Creek, hill, layer 6")
-                        && f.what().toString().startsWith("flag.soil-clamped{what=soil.clay, value=70.0"));
+                .anyMatch(f ->
+                        f.where().equals(Said.of("where.soil-layer", "where", "soil.csv, Creek, hill", "layer", "6"))
+                                && f.what().toString().startsWith("flag.soil-clamped{what=soil.clay, value=70.0"));
     }
 
     @Test
@@ -151,11 +174,9 @@ class FlagsTest {
         folder.edit("fields.csv", "hybrid,gdd", "brand_of_seed,gdd");
         assertThat(read(folder).flags())
                 .contains(
-                        new Flag("feilds.csv", "a file that is not known; it is not read"),
-                        new Flag("farm.csv, row 11", "the key motto is not known; it is not read"),
-                        new Flag(
-                                "fields.csv, row 1, column brand_of_seed",
-                                "a column that is not known; it is not read"))
+                        flag("feilds.csv", Said.of("flag.file-unknown")),
+                        flag("farm.csv, row 11", Said.of("flag.key-unknown", "key", "motto")),
+                        flag("fields.csv, row 1, column brand_of_seed", Said.of("flag.column-unknown")))
                 .noneMatch(f -> f.where().toString().startsWith("notes"));
     }
 
@@ -169,8 +190,8 @@ class FlagsTest {
                         z -> z.land().drainage() == Drainage.WELL && z.seedbed().tillage() == Tillage.REDUCED);
         assertThat(farm.flags())
                 .containsOnlyOnce(
-                        new Flag("fields.csv, column drainage", "no such column; well is taken in every row"),
-                        new Flag("fields.csv, column tillage", "no such column; reduced is taken in every row"));
+                        flag("fields.csv, column drainage", Said.of("flag.no-column", "taken", "well")),
+                        flag("fields.csv, column tillage", Said.of("flag.no-column", "taken", "reduced")));
     }
 
     @Test
@@ -180,7 +201,9 @@ class FlagsTest {
         Farm farm = read(folder);
         assertThat(farm.prices().nitrogen_usdKg() * Units.KG_PER_LB).isCloseTo(0.60, within(1e-12));
         assertThat(farm.prices().harvestCost_usdBu()).isEqualTo(0.25);
-        assertThat(farm.flags()).extracting(f -> f.what().toString()).contains("no key n_price_usd_lb; 0.6 is taken");
+        assertThat(farm.flags())
+                .extracting(Flag::what)
+                .contains(Said.of("flag.key-missing", "key", "n_price_usd_lb", "taken", "0.6"));
     }
 
     /** 640 lb of nitrogen in a ton of UAN 32: 350 $/ton is 0.546875 $/lb. */
@@ -196,7 +219,7 @@ class FlagsTest {
     void a_file_of_work_with_a_header_alone_is_an_empty_season() {
         Farm farm = read(TinyFolder.us().with("passes.csv", "field,date,product,rate,rate_unit,placement\n"));
         assertThat(farm.passes()).isEmpty();
-        assertThat(farm.flags()).contains(new Flag("passes.csv", "a header and no rows"));
+        assertThat(farm.flags()).contains(flag("passes.csv", Said.of("found.header-alone")));
     }
 
     @Test
@@ -224,8 +247,8 @@ class FlagsTest {
         });
         assertThat(farm.flags())
                 .anyMatch(f -> f.where().toString().equals("boundaries.geojson, feature 1")
-                        && f.what().toString().contains("holds 92.7")
-                        && f.what().toString().contains("fields.csv says 32.375 ha"));
+                        && f.what().toString().contains("drawn=92.7")
+                        && f.what().toString().contains("listed=32.37"));
     }
 
     @Test

@@ -63,15 +63,14 @@ class FolderWeatherTest {
     void a_row_that_stands_twice_alike_is_read_once() {
         Farm farm = read(withWeather("2012-05-01,20,10,5\n2012-05-01,20,10,5\n"));
         assertThat(farm.weather().observed().days()).hasSize(1);
-        assertThat(said(farm))
-                .contains("weather.csv, row 3, column date: 2012-05-01 stands twice with the same values; one is read");
+        assertThat(said(farm)).contains("weather.csv, row 3, column date: flag.day-twice{day=2012-05-01}");
     }
 
     @Test
     void rows_in_any_order_are_sorted() {
         Farm farm = read(withWeather("2012-05-02,20,10,5\n2012-05-01,19,10,0\n"));
         assertThat(farm.weather().observed().first()).isEqualTo(LocalDate.of(2012, 5, 1));
-        assertThat(said(farm)).contains("weather.csv: rows not in the order of days; they were sorted");
+        assertThat(said(farm)).contains("weather.csv: flag.days-unsorted");
     }
 
     @Test
@@ -113,8 +112,7 @@ class FolderWeatherTest {
         assertThat(farm.weather().observed().days())
                 .extracting(WeatherDay::tmax_C)
                 .containsExactly(3.3, 5.0, 6.0);
-        assertThat(said(farm))
-                .contains("weather.csv: weather.csv and station files; the days of weather.csv stand first");
+        assertThat(said(farm)).contains("weather.csv: flag.both-weathers");
     }
 
     @Test

@@ -12,7 +12,7 @@ final class WeatherFaults {
     static Stream<Fault> weather() {
         String f = "weather.csv";
         return Stream.of(
-                Fault.of("no weather", t -> t.without(f), f, "folder.file-missing", "station files weather/*.txt"),
+                Fault.of("no weather", t -> t.without(f), f, "folder.file-missing", "folder.weather-files"),
                 Fault.of("header alone", t -> t.with(f, "date,tmax_f,tmin_f,rain_in\n"), f + ", row 1", "file.no-rows"),
                 Fault.of(
                         "lowest above highest",
@@ -56,7 +56,7 @@ final class WeatherFaults {
                 Fault.of(
                         "no highest temperature at all",
                         t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,,10,0\n"),
-                        f + ", column highest temperature",
+                        f + ", column tmax",
                         "weather.column-empty"),
                 Fault.of(
                         "negative rain",

@@ -117,6 +117,28 @@ class ReasonTextsTest {
     }
 
     @Test
+    void remarks_on_files_are_told_in_the_units_asked_for() {
+        Said area = Said.of(
+                "flag.outline-area",
+                "field",
+                "Home",
+                "drawn",
+                Measure.AREA.of(92.7),
+                "listed",
+                Measure.AREA.of(32.375),
+                "most",
+                Measure.SHARE.of(.05));
+        assertThat(Words.US.say(area))
+                .isEqualTo("the outline of Home holds 229.1 ac, fields.csv says 80.0 ac, more than 5% apart; that of"
+                        + " fields.csv is taken");
+        assertThat(Words.METRIC.say(area)).contains("holds 92.70 ha, fields.csv says 32.38 ha");
+        assertThat(Words.METRIC.say("reading.depth-assumed")).isEqualTo("no depth; 0 to 30 cm is taken");
+        Said rest = Said.of("found.more-alike", "n", 995, "first", "7", "last", "1001");
+        assertThat(Words.US.say("flag.and-more", "what", Said.of("flag.empty", "taken", "well"), "rest", rest))
+                .isEqualTo("empty; well is taken: 995 more like this (rows 7 to 1001)");
+    }
+
+    @Test
     void every_assumption_has_its_words() {
         for (Parameter p : Parameter.values()) {
             assertThat(Words.US.say(p)).isNotBlank().doesNotStartWith("Parameter.");

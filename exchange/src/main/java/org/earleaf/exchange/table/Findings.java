@@ -23,9 +23,6 @@ public final class Findings {
     private static final class Group {
         private final List<Problem> problems = new ArrayList<>();
         private final List<Flag> flags = new ArrayList<>();
-        /** What its flags have in common. */
-        private Said said = Said.text("");
-
         private int more;
         private int firstMore;
         private int lastMore;
@@ -34,16 +31,22 @@ public final class Findings {
             return problems.size() + flags.size() >= TOLD;
         }
 
+        private void add(Flag flag) {
+            if (!flags.contains(flag)) {
+                flags.add(flag);
+            }
+        }
+
         private void count(Place place) {
             firstMore = more == 0 ? place.row() : firstMore;
             lastMore = place.row();
             more++;
         }
 
-        private String rest() {
-            return more == 1
-                    ? "1 more like this (row " + firstMore + ")"
-                    : more + " more like this (rows " + firstMore + " to " + lastMore + ")";
+        private Said rest() {
+            String first = String.valueOf(firstMore);
+            String last = String.valueOf(lastMore);
+            return Said.of("found.more-alike", "n", more, "first", first, "last", last);
         }
     }
 
@@ -65,29 +68,23 @@ public final class Findings {
         }
     }
 
-    /**
-     * Notes something that was filled in, clamped or assumed.
-     *
-     * @param kind what flags alike have in common
-     */
-    public void flag(Place place, String kind, String what) {
-        flag(place, Said.text(kind), Said.text(what));
-    }
-
-    /** Notes something that was filled in, clamped or assumed, told by its code and values. */
+    /** Notes something that was filled in, clamped or assumed; what is of no row is never counted away. */
     public void flag(Place place, Said what) {
-        flag(place, what, what);
+        Group group = alike(place.anyRow(), what);
+        if (group.isFull() && place.row() > 0) {
+            group.count(place);
+        } else {
+            group.add(new Flag(Said.text(place.toString()), what));
+        }
     }
 
-    private void flag(Place place, Said kind, Said what) {
-        Group group = flags.computeIfAbsent(new Kind(place.anyRow(), kind.toString()), k -> new Group());
-        group.said = kind;
-        Flag flag = new Flag(Said.text(place.toString()), what);
-        if (group.isFull()) {
-            group.count(place);
-        } else if (!group.flags.contains(flag)) {
-            group.flags.add(flag);
-        }
+    /** Likewise, at a place that is none of a file. */
+    public void flag(Flag flag) {
+        alike(Place.of(flag.where().toString()), flag.what()).add(flag);
+    }
+
+    private Group alike(Place column, Said what) {
+        return flags.computeIfAbsent(new Kind(column, what.code()), k -> new Group());
     }
 
     public boolean hasProblems() {
@@ -105,7 +102,7 @@ public final class Findings {
             all.addAll(group.problems);
             if (group.more > 0) {
                 Problem first = group.problems.get(0);
-                all.add(new Problem(first.rule(), Said.text(kind.column().toString()), Said.text(group.rest())));
+                all.add(new Problem(first.rule(), Said.text(kind.column().toString()), group.rest()));
             }
         });
         return all;
@@ -118,7 +115,7 @@ public final class Findings {
             if (group.more > 0) {
                 all.add(new Flag(
                         Said.text(kind.column().toString()),
-                        Said.of("flag.and-more", "what", group.said, "rest", group.rest())));
+                        Said.of("flag.and-more", "what", group.flags.get(0).what(), "rest", group.rest())));
             }
         });
         return all;

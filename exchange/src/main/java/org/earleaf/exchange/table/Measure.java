@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.earleaf.units.Dimension;
+import org.earleaf.units.Figure;
 
 /**
  * A quantity as a header may name it: each unit is the ending of a column name ("area_ac", "area_ha"), and turns into one
@@ -16,6 +17,8 @@ import org.earleaf.units.Dimension;
 public final class Measure {
     /** A number without a unit. */
     public static final Measure PLAIN = new Measure();
+
+    private static final int DIGITS = 5;
 
     private static final List<Measure> EVERY_DIMENSION =
             Arrays.stream(Dimension.values()).map(d -> of(d, 1)).toList();
@@ -35,8 +38,13 @@ public final class Measure {
             return zero + factor * entered;
         }
 
-        public double entered(double inside) {
+        private double entered(double inside) {
             return (inside - zero) / factor;
+        }
+
+        /** The number in this unit, as people write it. */
+        public String text(double inside) {
+            return Figure.text(entered(inside), DIGITS);
         }
     }
 

@@ -111,12 +111,8 @@ public final class Row {
                 .orElseThrow(() -> new IllegalStateException("no column for the part " + part));
     }
 
-    public void flag(Column column, String kind, String what) {
-        sheet.findings().flag(place(column), kind, what);
-    }
-
     /** Remarks on what was taken, told by its code and values. */
-    void flag(Column column, Said what) {
+    public void flag(Column column, Said what) {
         sheet.findings().flag(place(column), what);
     }
 
@@ -170,15 +166,15 @@ public final class Row {
         }
         double in = allowed.clamp(inside);
         if (in != inside) {
-            String range = low + " to " + high;
-            flag(column, "outside " + range, cell + " is outside " + range + "; " + bound(column, in) + " is taken");
+            String taken = bound(column, in);
+            flag(column, Said.of("flag.outside", "entered", cell, "low", low, "high", high, "taken", taken));
         }
         return in;
     }
 
     private static String bound(Column column, double inside) {
         Measure.Unit unit = column.unit();
-        return Texts.number(unit.entered(inside)) + unit.word();
+        return unit.text(inside) + unit.word();
     }
 
     /** Date of the cell: of what was done or seen on the farm. */
@@ -241,7 +237,7 @@ public final class Row {
     /** A number, or the default where the cell is empty, and said. */
     public double number(Column column, double byDefault) {
         if (isEmpty(column)) {
-            assumed(column, Texts.number(column.unit().entered(byDefault)));
+            assumed(column, column.unit().text(byDefault));
             return byDefault;
         }
         return number(column);
@@ -249,10 +245,10 @@ public final class Row {
 
     void assumed(Column column, String value) {
         if (column.isThere()) {
-            flag(column, "empty", "empty; " + value + " is taken");
+            flag(column, Said.of("flag.empty", "taken", value));
         } else {
             Place place = new Place(sheet.name(), 0, column.header());
-            sheet.findings().flag(place, "not there", "no such column; " + value + " is taken in every row");
+            sheet.findings().flag(place, Said.of("flag.no-column", "taken", value));
         }
     }
 }

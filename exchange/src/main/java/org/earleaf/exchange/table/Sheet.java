@@ -221,6 +221,6 @@ public final class Sheet {
                 return;
             }
         }
-        findings.flag(place, "unknown column", "a column that is not known; it is not read");
+        findings.flag(place, Said.of("flag.column-unknown"));
     }
 }

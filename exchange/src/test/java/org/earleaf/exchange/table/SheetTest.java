@@ -8,6 +8,7 @@ import java.util.List;
 import org.earleaf.entry.Allowed;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import org.junit.jupiter.api.Test;
 
 class SheetTest {
@@ -39,7 +40,28 @@ class SheetTest {
         List<Problem> problems = findings.problems();
         assertThat(problems).hasSize(6);
         assertThat(problems.get(5).sentence())
-                .isEqualTo("number.unreadable at t.csv, column area_ha: found 995 more like this (rows 7 to 1001)");
+                .isEqualTo(
+                        "number.unreadable at t.csv, column area_ha: found found.more-alike{n=995, first=7, last=1001}");
+    }
+
+    @Test
+    void remarks_of_one_code_in_a_column_are_told_a_few_times_and_counted() {
+        Sheet sheet = sheet("area_ha\n11\n12\n13\n14\n15\n16\n17\n");
+        Column area = sheet.number("area", AREA, Allowed.plain("area", 0, 100).clamped(1, 10));
+        sheet.rows().forEach(row -> row.number(area));
+        assertThat(findings.flags()).hasSize(6);
+        assertThat(findings.flags().get(4).what())
+                .isEqualTo(Said.of("flag.outside", "entered", "15", "low", "1 ha", "high", "10 ha", "taken", "10 ha"));
+        assertThat(findings.flags().get(5).what().values())
+                .containsEntry("rest", Said.of("found.more-alike", "n", 2, "first", "7", "last", "8"));
+    }
+
+    @Test
+    void remarks_on_a_whole_file_are_all_told() {
+        for (int k = 0; k < 7; k++) {
+            findings.flag(Place.of("farm.csv"), Said.of("flag.key-missing", "key", "key" + k, "taken", "1"));
+        }
+        assertThat(findings.flags()).hasSize(7);
     }
 
     @Test
@@ -78,9 +100,9 @@ class SheetTest {
 
     @Test
     void numbers_in_messages_are_short_and_plain() {
-        assertThat(Texts.number(0.1 + 0.2)).isEqualTo("0.3");
-        assertThat(Texts.number(20234.282)).isEqualTo("20234");
-        assertThat(Texts.number(0)).isEqualTo("0");
-        assertThat(Texts.number(1234567)).isEqualTo("1234600");
+        assertThat(Measure.PLAIN.first().text(0.1 + 0.2)).isEqualTo("0.3");
+        assertThat(Measure.PLAIN.first().text(20234.282)).isEqualTo("20234");
+        assertThat(Measure.PLAIN.first().text(0)).isEqualTo("0");
+        assertThat(Measure.PLAIN.first().text(1234567)).isEqualTo("1234567");
     }
 }
