@@ -28,26 +28,42 @@ import org.earleaf.units.Measure;
 /**
  * The page of one field.
  *
- * @param pass "With 50 lb today", empty when no pass pays
- * @param with whether the soil is shown with the pass
+ * @param yields what it will make
  */
 public record FieldLeaf(
-        String name,
-        String place,
-        List<Figured> constants,
-        Markup headline,
+        Top top,
         DayView day,
-        Markup rain,
-        String firstDay,
-        String lastDay,
-        String pass,
-        boolean with,
-        Markup curve,
-        String curveSays,
+        Slider slider,
+        Shown shown,
+        Curve curve,
         List<Markup> yields,
         LedgerView ledger,
-        List<String> assumed,
-        String balance) {
+        Behind behind) {
+    /** The field with its constants, and how it stands. */
+    public record Top(String name, String place, List<Figured> constants, Markup headline) {}
+
+    /** What the slider runs over. */
+    public record Slider(Markup rain, String firstDay, String lastDay) {}
+
+    /**
+     * With or without a pass.
+     *
+     * @param pass "With 50 lb today", empty when no pass pays
+     * @param with whether the soil is shown with the pass
+     */
+    public record Shown(String pass, boolean with) {}
+
+    /** How long the nitrogen lasts. */
+    public record Curve(Markup drawing, String says) {}
+
+    /**
+     * What the figures rest on.
+     *
+     * @param assumed for lack of an entry
+     * @param balance what the run cannot account for
+     */
+    public record Behind(List<String> assumed, String balance) {}
+
     private static final List<Figure> FIGURES = List.of(
             Figure.SHORT,
             Figure.SOIL,
@@ -74,34 +90,36 @@ public record FieldLeaf(
         Outlook o = farmDay.outlook(zone);
         Optional<Outlook> after = pass.map(p -> farmDay.outlookWith(zone, p));
         String place = Places.of(farmDay.farm()).of(zone);
-        SeasonTrace t = o.trace();
         boolean shownWith = with && after.isPresent();
         DayView day = day(shownWith ? after.get() : o, farmDay, place, date, shownWith, format);
         return new FieldLeaf(
-                zone.label(),
-                place,
-                constants(o, format),
-                FieldHeadline.of(o, format),
+                new Top(zone.label(), place, constants(o, format), FieldHeadline.of(o, format)),
                 day,
+                slider(o),
+                new Shown(pass.map(p -> label(p, farmDay.on(), format)).orElse(""), shownWith),
+                new Curve(curve(o, after), curveSays(o, pass, after, format)),
+                yields(o, pass, after, format),
+                LedgerView.of(o.trace(), o.today(), format),
+                new Behind(o.flags().stream().map(format::say).toList(), remainder(o, format)));
+    }
+
+    private static Slider slider(Outlook o) {
+        SeasonTrace t = o.trace();
+        return new Slider(
                 RainBars.of(t, o.today(), tell("page.field-leaf.rain-by-day-solid-has")),
                 Dates.day(t.first()),
-                Dates.day(t.date(t.days() - 1)),
-                pass.map(p -> tell(
-                                "page.field-leaf.with",
-                                "nitrogen",
-                                format.nitrogen(p.nitrogen_kgHa()),
-                                "massUnit",
-                                format.massUnit(),
-                                "soon",
-                                Dates.soon(p.date(), farmDay.on())))
-                        .orElse(""),
-                shownWith,
-                curve(o, after),
-                curveSays(o, pass, after, format),
-                yields(o, pass, after, format),
-                LedgerView.of(t, o.today(), format),
-                o.flags().stream().map(format::say).toList(),
-                remainder(o, format));
+                Dates.day(t.date(t.days() - 1)));
+    }
+
+    private static String label(Option pass, LocalDate on, Format format) {
+        return tell(
+                "page.field-leaf.with",
+                "nitrogen",
+                format.nitrogen(pass.nitrogen_kgHa()),
+                "massUnit",
+                format.massUnit(),
+                "soon",
+                Dates.soon(pass.date(), on));
     }
 
     private static String remainder(Outlook o, Format format) {

@@ -43,7 +43,7 @@ public record LoadPaper(
 
     public static LoadPaper of(
             String farm, TankView view, TankLoad load, List<LabelFinding> findings, String head, Format format) {
-        List<String> said = view.cautions();
+        List<String> said = view.mixing().cautions();
         List<Pair> pairs = new ArrayList<>();
         for (int k = 0; k < said.size(); k += 2) {
             pairs.add(new Pair(said.get(k), k + 1 < said.size() ? said.get(k + 1) : ""));

@@ -40,32 +40,44 @@ import org.earleaf.units.Said;
  * The sheet of one load of a pass.
  *
  * @param title "Load 1 of 3"
- * @param choice names the pass in addresses
- * @param settings large, in a row
- * @param notSet why the rig cannot be set for it; empty when it can
- * @param setNotes what to mind in setting it
+ * @param ground that it covers
  * @param limits what was looked at before the tank is filled
- * @param part what goes with a part of the load
  */
 public record LoadView(
         String title,
-        String place,
-        String name,
-        String choice,
-        String when,
-        Markup headline,
         String ground,
-        String rig,
-        List<Setting> settings,
-        List<String> notSet,
-        List<String> setNotes,
+        Markup headline,
+        OfPass pass,
+        SetTo setTo,
         List<Step> steps,
         List<Limit> limits,
-        List<String> cautions,
-        String part,
-        List<String> remarks,
+        Notes notes,
         List<Other> others) {
     private static final double M2_PER_HA = 10_000;
+
+    /**
+     * The pass that it is a load of.
+     *
+     * @param choice names it in addresses
+     */
+    public record OfPass(String place, String name, String choice, String when, String rig) {}
+
+    /**
+     * What the rig is set to.
+     *
+     * @param figures large, in a row
+     * @param cannot why the rig cannot be set for it; empty when it can
+     * @param notes what to mind in setting it
+     */
+    public record SetTo(List<Setting> figures, List<String> cannot, List<String> notes) {}
+
+    /**
+     * What is to be minded.
+     *
+     * @param part what goes with a part of the load
+     * @param remarks on how the pass was parted into loads
+     */
+    public record Notes(List<String> cautions, String part, List<String> remarks) {}
 
     /** One figure that the rig is set to. */
     public record Setting(String name, String value, String unit, String note) {}
@@ -127,24 +139,31 @@ public record LoadView(
         }
         return new LoadView(
                 tell("page.load.load-of", "number", String.valueOf(load.number()), "of", load.of()),
-                place,
-                job.zone().label(),
-                choice,
-                Dates.full(job.option().date()),
-                headline(job, volume, area),
                 area,
-                job.rig().name(),
+                headline(job, volume, area),
+                new OfPass(
+                        place,
+                        job.zone().label(),
+                        choice,
+                        Dates.full(job.option().date()),
+                        job.rig().name()),
+                setTo(job, sheet, volume, format),
+                load.steps().stream().map(s -> step(s, format)).toList(),
+                limits(day, job, format),
+                new Notes(
+                        cautions(sheet, format),
+                        part(sheet, format),
+                        job.plan().remarks().stream().map(format.words()::say).toList()),
+                others);
+    }
+
+    private static SetTo setTo(Job job, LoadSheet sheet, String volume, Format format) {
+        return new SetTo(
                 settings(job, sheet, volume, format),
                 job.notSet(),
                 sheet.settings().map(LoadSheet.Settings::remarks).orElse(List.of()).stream()
                         .map(format.words()::say)
-                        .toList(),
-                load.steps().stream().map(s -> step(s, format)).toList(),
-                limits(day, job, format),
-                cautions(sheet, format),
-                part(sheet, format),
-                job.plan().remarks().stream().map(format.words()::say).toList(),
-                others);
+                        .toList());
     }
 
     private static Markup headline(Job job, String volume, String area) {

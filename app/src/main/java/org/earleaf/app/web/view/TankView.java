@@ -17,6 +17,7 @@ import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Amounts;
 import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.ToldProblem;
+import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
 import org.earleaf.label.CropStages;
 import org.earleaf.label.LabelBook;
@@ -38,43 +39,67 @@ import org.earleaf.units.Said;
 /**
  * A kept load at the step where it stands.
  *
- * @param state "planned", "locked", "mixing", "mixed", "empty", "filed", "dropped"
- * @param next number of the step whose key is asked for now; 0: none
- * @param limits what is to be minded or stops it
- * @param within what is kept
- * @param gate what keeps it from being marked mixed
  * @param mix what is to be known of the mix before it is poured
- * @param rigs that a part may be handed to
- * @param filed number of its record, 0: none
  */
 public record TankView(
-        String number,
-        long version,
-        String state,
-        Markup mark,
-        String what,
-        String name,
-        String rig,
-        String when,
-        String ground,
-        String locked,
-        Markup headline,
-        boolean labelled,
-        List<TankSteps.Step> steps,
-        int next,
-        List<LoadView.Setting> settings,
-        List<String> settingNotes,
-        List<Limit> limits,
-        List<Limit> within,
-        List<Lot> lots,
-        List<String> cautions,
-        List<String> gate,
+        Standing at,
+        Top top,
+        Bound bound,
+        SetTo setTo,
+        Mixing mixing,
         TankMix mix,
-        String part,
-        List<String> rigs,
-        List<Event> events,
-        List<Other> others,
-        long filed) {
+        Labels labels,
+        List<Lot> lots,
+        Others others) {
+    /**
+     * How far it has come, and who brought it there.
+     *
+     * @param state "planned", "locked", "mixing", "mixed", "empty", "filed", "dropped"
+     * @param filed number of its record, 0: none
+     */
+    public record Standing(String number, long version, String state, Markup mark, long filed, List<Event> events) {}
+
+    /**
+     * What to do now, with which load.
+     *
+     * @param part what it was taken over from; empty for a load of its own
+     */
+    public record Top(Markup headline, String what, String part) {}
+
+    /**
+     * What the recipe is bound to.
+     *
+     * @param crop with its stage
+     */
+    public record Bound(String name, String ground, String crop, String rig, String when) {}
+
+    /** What the rig is set to, and what to mind in setting it. */
+    public record SetTo(List<LoadView.Setting> figures, List<String> notes) {}
+
+    /**
+     * The work at the tank.
+     *
+     * @param next number of the step whose key is asked for now; 0: none
+     * @param gate what keeps it from being marked mixed
+     */
+    public record Mixing(
+            boolean labelled, List<TankSteps.Step> steps, int next, List<String> cautions, List<String> gate) {}
+
+    /**
+     * What labels say.
+     *
+     * @param limits what is to be minded or stops it
+     * @param within what is kept
+     */
+    public record Labels(List<Limit> limits, List<Limit> within) {}
+
+    /**
+     * What else the pass is made with.
+     *
+     * @param rigs that a part may be handed to
+     */
+    public record Others(List<String> rigs, List<Other> loads) {}
+
     public record Limit(String product, String what, String planned, String allowed, Markup verdict, boolean stop) {}
 
     /** A lot with what the load takes of it and what stays free. */
@@ -116,42 +141,39 @@ public record TankView(
 
     public static TankView of(Kept kept, Shop shop, MixGate gate, Format format) {
         TankLoad load = kept.load();
-        LoadGround g = load.grounds().get(0);
-        boolean metric = format.isMetric();
+        return new TankView(
+                standing(kept, shop, format),
+                new Top(headline(kept, format), recipe(load, shop), part(load, format.isMetric())),
+                bound(load, format),
+                new SetTo(TankSettings.of(load, shop, format), TankSettings.notes(load, shop, format)),
+                new Mixing(
+                        load.isLabelled(),
+                        TankSteps.of(load, shop.day().farm(), shop.labels(), format.isMetric()),
+                        TankSteps.next(load),
+                        cautions(load, shop, format),
+                        gate(load, gate, format)),
+                TankMix.of(load, shop, format),
+                new Labels(limits(shop, false, format), limits(shop, true, format)),
+                lots(load, shop, format.isMetric()),
+                new Others(otherRigs(load, shop.day().farm()), others(load, shop.all())));
+    }
 
-        List<String> free = shop.day().farm().rigs().stream()
+    private static Standing standing(Kept kept, Shop shop, Format format) {
+        TankLoad load = kept.load();
+        return new Standing(
+                load.id(), kept.version(), word(kept), mark(kept), kept.filed().orElse(0), events(load, shop, format));
+    }
+
+    private static Bound bound(TankLoad load, Format format) {
+        LoadGround g = load.grounds().get(0);
+        return new Bound(g.label(), area(load, format), g.crop() + stage(g), load.rig(), Dates.full(load.date()));
+    }
+
+    private static List<String> otherRigs(TankLoad load, Farm farm) {
+        return farm.rigs().stream()
                 .filter(r -> !r.isTender() && r.tank_m3() > 0 && !r.name().equals(load.rig()))
                 .map(Rig::name)
                 .toList();
-        List<TankSteps.Step> steps = TankSteps.of(load, shop.day().farm(), shop.labels(), metric);
-        return new TankView(
-                load.id(),
-                kept.version(),
-                word(kept),
-                mark(kept),
-                recipe(load, shop),
-                g.label(),
-                load.rig(),
-                Dates.full(load.date()),
-                area(load, format),
-                g.crop() + stage(g),
-                headline(kept, format),
-                load.isLabelled(),
-                steps,
-                TankSteps.next(load),
-                TankSettings.of(load, shop, format),
-                TankSettings.notes(load, shop, format),
-                limits(shop, false, format),
-                limits(shop, true, format),
-                lots(load, shop, metric),
-                cautions(load, shop, format),
-                gate(load, gate, format),
-                TankMix.of(load, shop, format),
-                part(load, metric),
-                free,
-                events(load, shop, format),
-                others(load, shop.all()),
-                kept.filed().orElse(0));
     }
 
     static String word(Kept kept) {

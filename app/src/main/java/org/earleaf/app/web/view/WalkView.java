@@ -33,34 +33,44 @@ import org.earleaf.units.Said;
 /**
  * The page on which a reading is entered.
  *
- * @param expected what the model expects to be found, in the unit of the box; empty where it expects nothing
- * @param found names to choose among where plants are counted; empty where they are not
- * @param leaves to choose among where lesions are counted
- * @param places every field by its place
  * @param because why the morning page asks for this reading; empty when it does not
  * @param kept readings of the last week, newest first
  */
 public record WalkView(
         Markup headline,
-        String place,
-        String name,
-        String kind,
-        String label,
-        String unit,
-        String step,
-        String expected,
-        boolean ofSoil,
-        boolean stage,
-        List<String> found,
-        List<Leaf> leaves,
-        List<Depth> depths,
-        Map<String, String> places,
-        List<Other> others,
         String because,
+        Where where,
+        Box box,
         String howTo,
+        Lists lists,
+        List<Other> others,
         List<Kept> kept) {
     private static final int KEPT_D = 7;
     private static final int TESTED_LAYERS = 3;
+
+    /**
+     * The field that is walked.
+     *
+     * @param places every field by its place
+     */
+    public record Where(String place, String name, Map<String, String> places) {}
+
+    /**
+     * What is read, and the box that it is written in.
+     *
+     * @param expected what the model expects to be found, in the unit of the box; empty where it expects nothing
+     */
+    public record Box(
+            String kind, String label, String unit, String step, String expected, boolean ofSoil, boolean stage) {}
+
+    /**
+     * What to choose among beside the box.
+     *
+     * @param found names where plants are counted; empty where they are not
+     * @param leaves where lesions are counted
+     * @param depths where soil is taken
+     */
+    public record Lists(List<String> found, List<Leaf> leaves, List<Depth> depths) {}
 
     /** A leaf counted from the ear leaf. */
     public record Leaf(String value, String label) {}
@@ -91,26 +101,28 @@ public record WalkView(
                 new Say()
                         .text(tell("page.walk.at", "headline", ReadingKinds.headline(kind), "label", zone.label()))
                         .done(),
-                place,
-                zone.label(),
-                kind.word(),
-                ReadingKinds.name(kind),
-                ReadingKinds.unit(kind, format),
-                ReadingKinds.step(kind, ReadingKinds.unit(kind, format)),
-                expected(day, zone, kind, format),
-                kind.isOfSoil(),
-                kind == Kind.STAGE,
-                found(kind),
-                kind == Kind.LESIONS ? earLeaves() : List.of(),
-                depths(format),
-                names,
+                answered ? "" : because(day.brief(), zone, kind, format),
+                new Where(place, zone.label(), names),
+                box(day, zone, kind, format),
+                ReadingKinds.howTo(kind),
+                new Lists(found(kind), kind == Kind.LESIONS ? earLeaves() : List.of(), depths(format)),
                 ReadingKinds.OFFERED.stream()
                         .map(k -> new Other(
                                 ReadingKinds.name(k), "/walk?place=" + place + "&kind=" + k.word(), k == kind))
                         .toList(),
-                answered ? "" : because(day.brief(), zone, kind, format),
-                ReadingKinds.howTo(kind),
                 kept(day, photographs));
+    }
+
+    private static Box box(FarmDay day, Zone zone, Kind kind, Format format) {
+        String unit = ReadingKinds.unit(kind, format);
+        return new Box(
+                kind.word(),
+                ReadingKinds.name(kind),
+                unit,
+                ReadingKinds.step(kind, unit),
+                expected(day, zone, kind, format),
+                kind.isOfSoil(),
+                kind == Kind.STAGE);
     }
 
     private static List<String> found(Kind kind) {

@@ -55,7 +55,7 @@ class ViewsTest {
         assertThat(before.day().inRun().before()).isEmpty();
         assertThat(before.day().inRun().iso()).isEqualTo("2026-03-01");
         assertThat(after.day().inRun().after()).isEmpty();
-        assertThat(after.with()).isTrue();
+        assertThat(after.shown().with()).isTrue();
     }
 
     @Test
