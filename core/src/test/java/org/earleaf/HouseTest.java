@@ -58,7 +58,7 @@ class HouseTest {
             Map.entry("Placement.java", CELLS),
             Map.entry("Scouted.java", CELLS),
             Map.entry("NitrogenProduct.java", NAMES),
-            Map.entry("Rescue.java", NAMES));
+            Map.entry("HiredRig.java", NAMES));
 
     private static final Path HOUSE = Sources.house();
     private static final Sources SHIPPED = Sources.of(files("core", "exchange", "app"));

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.HiredRig;
 import org.earleaf.farm.Setting;
 import org.earleaf.field.Placement;
 import org.earleaf.outlook.Baseline;
@@ -166,7 +167,7 @@ final class Reasons {
 
     private static void hired(Farm farm, Option o, List<Reason> all) {
         boolean byAir = o.placement() == Placement.BY_AIR;
-        if (o.rig().equals(Rescue.HIGH_RIG) || o.rig().equals(Rescue.AIRCRAFT)) {
+        if (HiredRig.find(o.rig()).isPresent()) {
             Setting cost = byAir ? Setting.AIRCRAFT_COST : Setting.HIRED_RIG_COST;
             boolean isUsual = !farm.settings().own().containsKey(cost);
             all.add(new OwnRigsDoNotFit(o.rig(), farm.settings().of(cost), isUsual));

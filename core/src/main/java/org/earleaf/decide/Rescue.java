@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.HiredRig;
 import org.earleaf.farm.Rig;
 import org.earleaf.farm.RigId;
 import org.earleaf.farm.Setting;
@@ -17,9 +18,6 @@ import org.earleaf.field.Placement;
  * farm's settings.
  */
 public final class Rescue {
-    static final String HIGH_RIG = "hired high-clearance rig";
-    static final String AIRCRAFT = "hired aircraft";
-
     private Rescue() {}
 
     /** Rigs that options may name although the farm does not list them; width, tank and speed are not known. */
@@ -28,13 +26,13 @@ public final class Rescue {
         List<Rig> all = new ArrayList<>();
         if (settings.says(Setting.HIRED_RIG_NEAR) && !isListed(farm, Placement.ROW_BASE)) {
             all.add(hired(
-                    HIGH_RIG,
+                    HiredRig.HIGH_CLEARANCE,
                     settings.of(Setting.HIRED_RIG_CLEARANCE),
                     Placement.ROW_BASE,
                     settings.of(Setting.HIRED_RIG_COST)));
         }
         if (settings.says(Setting.AIRCRAFT_NEAR) && !isListed(farm, Placement.BY_AIR)) {
-            all.add(hired(AIRCRAFT, 0, Placement.BY_AIR, settings.of(Setting.AIRCRAFT_COST)));
+            all.add(hired(HiredRig.AIRCRAFT, 0, Placement.BY_AIR, settings.of(Setting.AIRCRAFT_COST)));
         }
         return all;
     }
@@ -44,10 +42,10 @@ public final class Rescue {
     }
 
     /** Its owner knows its boom, tank and settings; they play no part in what a pass is worth. */
-    private static Rig hired(String name, double clearance_m, Placement placement, double cost_usdHa) {
+    private static Rig hired(HiredRig which, double clearance_m, Placement placement, double cost_usdHa) {
         double unknown = Double.NaN;
         return new Rig(
-                RigId.called(name),
+                RigId.called(which.token()),
                 "hired",
                 new Rig.Clearance(clearance_m, Double.NaN),
                 new Rig.Boom(unknown, 0, unknown, unknown),

@@ -149,7 +149,7 @@ public final class PassEntry {
 
     private void checkPlacement(String product, Placement placement) {
         if (RateRule.isAmmonia(product) && placement != Placement.AMMONIA) {
-            gathered.wrong("pass.ammonia-not-knifed", PLACEMENT, placement.word(), "knifed", Placement.AMMONIA.word());
+            gathered.wrong("pass.ammonia-not-knifed", PLACEMENT, placement.word(), "knifed", Placement.AMMONIA);
         }
         boolean dry = shelf.findNitrogen(product).filter(n -> !n.isLiquid()).isPresent();
         if (dry && DRIBBLES.contains(placement)) {

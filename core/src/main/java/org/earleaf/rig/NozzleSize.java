@@ -5,6 +5,7 @@ import static org.earleaf.units.Units.M3S_PER_GPM;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.earleaf.units.BundledTable;
@@ -20,13 +21,30 @@ import org.earleaf.units.Said;
  * @param rated_m3s flow of water at 40 psi
  * @param colour of the standard, empty where it was not seen in print; for the eye only, never used to infer a flow
  */
-public record NozzleSize(String number, double rated_m3s, String colour) {
+public record NozzleSize(String number, double rated_m3s, Optional<Colour> colour) {
     private static final Pattern DIGITS = Pattern.compile("\\d{1,5}");
     private static final List<NozzleSize> TABLE = BundledTable.rows("iso-10625-sizes.csv").stream()
-            .map(row -> ofGpm(row.text("size"), row.number("flow_gpm_40psi"), row.text("colour")))
+            .map(row -> ofGpm(row.text("size"), row.number("flow_gpm_40psi"), Colour.find(row.text("colour"))))
             .toList();
 
-    private static NozzleSize ofGpm(String number, double gpm, String colour) {
+    /** Colours of the standard that were seen in print. */
+    public enum Colour {
+        ORANGE,
+        GREEN,
+        YELLOW,
+        LILAC,
+        BLUE,
+        RED,
+        BROWN,
+        GREY,
+        WHITE;
+
+        static Optional<Colour> find(String word) {
+            return word.isEmpty() ? Optional.empty() : Optional.of(valueOf(word.toUpperCase(Locale.ROOT)));
+        }
+    }
+
+    private static NozzleSize ofGpm(String number, double gpm, Optional<Colour> colour) {
         return new NozzleSize(number, gpm * M3S_PER_GPM, colour);
     }
 
@@ -49,7 +67,9 @@ public record NozzleSize(String number, double rated_m3s, String colour) {
                 .filter(size -> size.number().equals(wanted))
                 .findFirst()
                 .orElseGet(() -> ofGpm(
-                        wanted, Double.parseDouble(wanted.substring(0, 2) + "." + wanted.substring(2) + "0") / 10, ""));
+                        wanted,
+                        Double.parseDouble(wanted.substring(0, 2) + "." + wanted.substring(2) + "0") / 10,
+                        Optional.empty()));
     }
 
     /** The size in the table whose rating is nearest by ratio. */
@@ -84,8 +104,7 @@ public record NozzleSize(String number, double rated_m3s, String colour) {
     }
 
     public Said said() {
-        return colour.isEmpty()
-                ? Said.of("nozzle.size", "number", number)
-                : Said.of("nozzle.size-colour", "number", number, "colour", colour);
+        return colour.map(c -> Said.of("nozzle.size-colour", "number", number, "colour", c))
+                .orElse(Said.of("nozzle.size", "number", number));
     }
 }

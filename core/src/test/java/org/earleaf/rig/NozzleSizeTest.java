@@ -56,7 +56,7 @@ class NozzleSizeTest {
     @Test
     void colours_that_were_not_seen_in_print_stay_empty() {
         assertThat(NozzleSize.parse("05", Said.text("size")).said())
-                .isEqualTo(Said.of("nozzle.size-colour", "number", "05", "colour", "brown"));
+                .isEqualTo(Said.of("nozzle.size-colour", "number", "05", "colour", NozzleSize.Colour.BROWN));
         assertThat(NozzleSize.parse("10", Said.text("size")).said()).isEqualTo(Said.of("nozzle.size", "number", "10"));
         assertThat(NozzleSize.parse("05", Said.text("size")).findScreenMesh()).contains(50);
         assertThat(NozzleSize.parse("10", Said.text("size")).findScreenMesh()).isEmpty();

@@ -12,6 +12,7 @@ import static org.earleaf.rig.Us.mph;
 import static org.earleaf.rig.Us.psi;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.earleaf.units.Measured;
 import org.earleaf.units.Said;
@@ -74,10 +75,11 @@ class SplitSolverTest {
         SplittableRandom random = new SplittableRandom(5);
         for (int k = 0; k < 200; k++) {
             double c = random.nextDouble(0.5, 2);
-            NozzleSize a = new NozzleSize("a", gpm(random.nextDouble(0.1, 1)), "");
-            NozzleSize b = new NozzleSize("b", gpm(random.nextDouble(0.1, 1)), "");
-            List<NozzleSize> scaled =
-                    List.of(new NozzleSize("a", c * a.rated_m3s(), ""), new NozzleSize("b", c * b.rated_m3s(), ""));
+            NozzleSize a = new NozzleSize("a", gpm(random.nextDouble(0.1, 1)), Optional.empty());
+            NozzleSize b = new NozzleSize("b", gpm(random.nextDouble(0.1, 1)), Optional.empty());
+            List<NozzleSize> scaled = List.of(
+                    new NozzleSize("a", c * a.rated_m3s(), Optional.empty()),
+                    new NozzleSize("b", c * b.rated_m3s(), Optional.empty()));
             SplitSolver.Split one = SplitSolver.of(TOP_AND_EAR, List.of(a, b), ROW, 1.13);
             SplitSolver.Split two = SplitSolver.of(TOP_AND_EAR, scaled, ROW, 1.13);
             assertThat(one.shares()[0] + one.shares()[1]).isCloseTo(1, within(1e-12));

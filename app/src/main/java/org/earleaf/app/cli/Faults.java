@@ -13,6 +13,7 @@ import org.earleaf.app.words.CommandTexts;
 import org.earleaf.app.words.Words;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
+import org.earleaf.units.Said;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -42,18 +43,18 @@ public final class Faults {
 
     /** The last command given, in the units it asks for. */
     private static int run(ParseResult parsed) {
-        ParseResult last = parsed;
-        while (last.hasSubcommand()) {
-            last = last.subcommand();
-        }
-        Words.begin(last.matchedOptionValue("--units", Common.UnitSystem.US) == Common.UnitSystem.METRIC);
+        Words.begin(last(parsed).matchedOptionValue("--units", Common.UnitSystem.US) == Common.UnitSystem.METRIC);
         return new CommandLine.RunLast().execute(parsed);
+    }
+
+    private static ParseResult last(ParseResult parsed) {
+        return parsed.hasSubcommand() ? last(parsed.subcommand()) : parsed;
     }
 
     private static int wrongArguments(ParameterException e, List<String> args) {
         PrintWriter err = e.getCommandLine().getErr();
         if (e.getCause() instanceof EarleafException wrong) {
-            return wrongInput(wrong, args, err);
+            return wrongInput(wrong, args, e.getCommandLine());
         }
         err.println(e.getMessage());
         CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
@@ -66,7 +67,8 @@ public final class Faults {
 
     private static int report(Exception e, CommandLine line, ParseResult parsed) {
         if (e instanceof EarleafException wrong) {
-            return wrongInput(wrong, parsed.originalArgs(), line.getErr());
+            return wrongInput(
+                    wrong, parsed.originalArgs(), last(parsed).commandSpec().commandLine());
         }
         line.getErr().println(tell("cli.faults.an-unexpected-fault-stopped", "fault", String.valueOf(e)));
         try {
@@ -82,15 +84,23 @@ public final class Faults {
         return FAULT;
     }
 
-    private static int wrongInput(EarleafException wrong, List<String> args, PrintWriter err) {
+    private static int wrongInput(EarleafException wrong, List<String> args, CommandLine line) {
+        PrintWriter err = line.getErr();
         if (args.contains("--json")) {
             err.println(json(wrong));
             return WRONG_INPUT;
         }
         for (Problem problem : wrong.problems()) {
-            err.println(Words.here().told(problem).sentence());
+            err.println(Words.here().told(typed(problem, line)).sentence());
         }
         return WRONG_INPUT;
+    }
+
+    /** A part of what was told is shown as the option that it was typed after; a unit is typed with its number. */
+    private static Problem typed(Problem problem, CommandLine line) {
+        String part = problem.where().equals("unit") ? "value" : problem.where().replaceFirst("_unit$", "");
+        String option = "--" + part.replace('_', '-');
+        return line.getCommandSpec().findOption(option) == null ? problem : problem.at(Said.text(option));
     }
 
     /** The problems for a program: each with the code of its rule. */

@@ -6,6 +6,7 @@ import static org.earleaf.app.words.Words.tell;
 import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Worth;
@@ -60,7 +61,7 @@ final class OptionsText {
                     ROW,
                     Dates.tight(o.date()),
                     say.number(Measure.MASS_RATE, o.nitrogen_kgHa(), 0) + " N " + say.say(o.placement()),
-                    o.rig(),
+                    Words.here().rig(o.rig()),
                     say.number(Measure.MONEY_RATE, w.mean_usdHa(), 0),
                     tell(
                             "cli.options.to",

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.SprayMix;
@@ -62,7 +63,7 @@ final class ProtectionText {
                     ROW,
                     o.product(),
                     say.say(o.placement()),
-                    o.rig(),
+                    Words.here().rig(o.rig()),
                     Dates.tight(o.date()),
                     say.number(Measure.MONEY_RATE, w.mean_usdHa(), 0),
                     tell(
@@ -101,7 +102,8 @@ final class ProtectionText {
         String carrier = Double.isNaN(mix.carrier_LHa())
                 ? ""
                 : tell("cli.protection.in", "amount", say.amount(Measure.VOLUME_RATE, mix.carrier_LHa(), 1));
-        return products + carrier + ", " + say.say(o.placement()) + ", " + o.rig();
+        return products + carrier + ", " + say.say(o.placement()) + ", "
+                + Words.here().rig(o.rig());
     }
 
     /** How much of the worth stands on what nobody has measured here. */

@@ -78,7 +78,7 @@ final class Arguments {
                     BigDecimal.valueOf(entered.entered()).stripTrailingZeros().toPlainString();
             return Marks.dropped(digits) + " " + Marks.in("u", Marks.dropped(entered.unit()));
         }
-        return Marks.dropped(String.valueOf(value));
+        return Marks.dropped(words.rig(String.valueOf(value)));
     }
 
     /** "Placement.BROADCAST", "Pass.State.MADE". */

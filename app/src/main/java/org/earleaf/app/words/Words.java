@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.earleaf.farm.HiredRig;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Measured;
 import org.earleaf.units.Problem;
@@ -111,6 +112,11 @@ public final class Words {
     /** A further text of a constant: {@code Figure.WORTH.says}. */
     public String say(Enum<?> constant, String part) {
         return Marks.dropped(made(Arguments.key(constant) + "." + part, Map.of()));
+    }
+
+    /** A rig as it is told: one that can be hired by its word, for its name is a token of files; any other as entered. */
+    public String rig(String name) {
+        return HiredRig.find(name).map(this::say).orElse(name);
     }
 
     public String say(Measured quantity) {

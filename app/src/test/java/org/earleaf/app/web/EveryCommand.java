@@ -76,7 +76,7 @@ final class EveryCommand {
             record --farm WRITE
             record made --farm WRITE --field 'Cemetery Eighty' --product 'UAN 32' --rate '[40 lb N/ac|45 kg N/ha]' --placement 'row-base dribble' --by 'A. Grower' --rig Highboy --on 2026-06-30
             record made --farm WRITE --field 'Cemetery Eighty' --product 'UAN 32' --rate '[900 lb N/ac|1000 kg N/ha]' --placement 'row-base dribble' --by 'A. Grower' --rig Highboy --on 2026-06-30
-            record made --farm WRITE --field 'Cemetery Eighty' --product 'anhydrous ammonia' --rate '[90 lb N/ac|100 kg N/ha]' --placement broadcast --by 'A. Grower' --rig Highboy --on 2026-06-30
+            record made --farm WRITE --field 'Cemetery Eighty' --product 'anhydrous ammonia' --rate '[90 lb N/ac|100 kg N/ha]' --placement 'broadcast' --by 'A. Grower' --rig Highboy --on 2026-06-30
             record list --farm WRITE
             record show 1 --farm WRITE
             record show 9 --farm WRITE
@@ -84,6 +84,14 @@ final class EveryCommand {
             record verify --farm WRITE
             record export --pdf DIR/sheets --farm WRITE
             export --photographs DIR/pictures --farm WRITE
+            """;
+
+    private static final String RECIPE = """
+            product,rate,rate_unit,form,class
+            Demo I1,2.8,fl oz/ac,EC,
+            Demo Spreader,0.25,% v/v,SL,NIS
+            Demo F1,10,fl oz/ac,SC,
+            AMS,8.5,lb/100 gal,SG,WC
             """;
 
     private final SmallDemo small;
@@ -99,13 +107,7 @@ final class EveryCommand {
                     small.wiring().folders().farm(small.folder()),
                     small.wiring().folders().weather(small.folder()).observed());
         }
-        Files.writeString(dir.resolve("recipe.csv"), """
-                product,rate,rate_unit,form,class
-                Demo I1,2.8,fl oz/ac,EC,
-                Demo Spreader,0.25,% v/v,SL,NIS
-                Demo F1,10,fl oz/ac,SC,
-                AMS,8.5,lb/100 gal,SG,WC
-                """);
+        Files.writeString(dir.resolve("recipe.csv"), RECIPE);
         ImageIO.write(card(), "png", dir.resolve("card.png").toFile());
     }
 
@@ -123,9 +125,11 @@ final class EveryCommand {
         return image;
     }
 
-    /** What a person typed in quotes. */
+    /** What a person typed in quotes, and the products of the recipe. */
     Stream<String> typed() {
-        return Pattern.compile("'([^']*)'").matcher(LINES).results().map(m -> m.group(1));
+        return Stream.concat(
+                Pattern.compile("'([^']*)'").matcher(LINES).results().map(m -> m.group(1)),
+                RECIPE.lines().skip(1).map(line -> line.substring(0, line.indexOf(','))));
     }
 
     /** The file of the farm, which no command here changes. */

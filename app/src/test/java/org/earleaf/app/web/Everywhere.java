@@ -34,6 +34,7 @@ import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.web.view.Figure;
 import org.earleaf.app.web.view.Places;
+import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.protection.KnownFact;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
@@ -117,7 +118,11 @@ final class Everywhere {
     Stream<String> names() {
         Stream<String> cited = Stream.of(KnownFact.Known.values())
                 .map(known -> KnownFact.of(known).source());
-        return Stream.of(given().texts().stream(), commands.typed(), cited).flatMap(each -> each);
+        // A product is called as on its ticket in every language; a sealed record stands as it was filed.
+        Stream<String> products = NitrogenProduct.builtIn().stream().map(NitrogenProduct::name);
+        Stream<String> filed = Stream.of("rate times area");
+        return Stream.of(given().texts().stream(), commands.typed(), cited, products, filed)
+                .flatMap(each -> each);
     }
 
     private void start() {

@@ -21,6 +21,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.field.FieldPart;
 import org.earleaf.field.Pass;
@@ -119,7 +120,7 @@ public record CalendarRow(Title title, Act act, CalendarView.Pair bars, Dated da
                         new Event(tell("page.calendar-row.silk"), o.calendar().silk()),
                         new Event(tell("page.calendar-row.ripe"), o.calendar().maturity())),
                 turns.stream()
-                        .map(s -> new Turn(s.date(), s.rig() + " " + Dates.tight(s.date())))
+                        .map(s -> new Turn(s.date(), Words.here().rig(s.rig()) + " " + Dates.tight(s.date())))
                         .toList());
     }
 
@@ -153,9 +154,10 @@ public record CalendarRow(Title title, Act act, CalendarView.Pair bars, Dated da
         List<String> always = new ArrayList<>();
         for (OutOfReach r : reach) {
             if (r.date().isEmpty()) {
-                always.add(r.rig());
+                always.add(Words.here().rig(r.rig()));
             } else {
-                gone.computeIfAbsent(r.lastDay(), k -> new ArrayList<>()).add(r.rig());
+                gone.computeIfAbsent(r.lastDay(), k -> new ArrayList<>())
+                        .add(Words.here().rig(r.rig()));
             }
         }
         List<RigLine> lines = new ArrayList<>();

@@ -16,6 +16,7 @@ import org.earleaf.app.web.drawing.WorkBars;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Pass;
@@ -196,7 +197,8 @@ public record CalendarView(
                         new PassRow(
                                 Dates.brief(o.date()),
                                 MorningView.label(o.field(), o.zone()),
-                                CalendarRow.what(o, format) + ", " + Phrases.where(o.placement()) + ", " + o.rig(),
+                                CalendarRow.what(o, format) + ", " + Phrases.where(o.placement()) + ", "
+                                        + Words.here().rig(o.rig()),
                                 tell("page.calendar.proposed"))));
             }
         }

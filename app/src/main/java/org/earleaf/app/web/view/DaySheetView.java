@@ -50,7 +50,7 @@ public record DaySheetView(
                 .sentence(tell(
                         "page.day-sheet.out-at",
                         "rig",
-                        Phrases.capital(sheet.rig()),
+                        Phrases.capital(Words.here().rig(sheet.rig())),
                         "clock",
                         PlanView.clock(lines.get(0).from())))
                 .sentence(tell(
@@ -64,7 +64,7 @@ public record DaySheetView(
                 .done();
         return new DaySheetView(
                 Dates.weekday(sheet.date()),
-                Phrases.capital(sheet.rig()),
+                Phrases.capital(Words.here().rig(sheet.rig())),
                 headline,
                 StringChart.of(sheet, "string-says"),
                 rows(lines, format),

@@ -11,7 +11,6 @@ import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Recipe;
 import org.earleaf.farm.Rig;
-import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
 import org.earleaf.label.CropStages;
 import org.earleaf.label.DropletClass;
@@ -32,7 +31,7 @@ public record DraftView(String action, Offered offered, Chosen chosen, String st
             List<String> recipes,
             Map<String, String> places,
             List<String> rigs,
-            List<String> placements,
+            Map<String, String> placements,
             Map<String, String> droplets) {}
 
     /**
@@ -70,17 +69,17 @@ public record DraftView(String action, Offered offered, Chosen chosen, String st
         List<Rig> rigs = farm.rigs().stream()
                 .filter(r -> !r.isTender() && r.tank_m3() > 0)
                 .toList();
-        List<Placement> placements = rigs.stream()
+        Map<String, String> placements = new LinkedHashMap<>();
+        rigs.stream()
                 .filter(r -> rig.isEmpty() || r.name().equals(rig))
                 .flatMap(r -> r.placements().stream())
-                .distinct()
                 .sorted()
-                .toList();
+                .forEach(p -> placements.put(p.word(), Words.here().say(p)));
         return new Offered(
                 farm.shelf().recipes().stream().map(Recipe::name).toList(),
                 places,
                 rigs.stream().map(Rig::name).toList(),
-                placements.stream().map(Placement::word).toList(),
+                placements,
                 droplets);
     }
 

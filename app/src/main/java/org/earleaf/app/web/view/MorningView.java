@@ -16,6 +16,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.outlook.Outlook;
@@ -197,7 +198,8 @@ public record MorningView(
                 Choice.key(o),
                 new Say()
                         .markup(Phrases.rate(o, format))
-                        .text(" " + Phrases.where(o.placement()) + ", " + o.rig() + ".")
+                        .text(" " + Phrases.where(o.placement()) + ", "
+                                + Words.here().rig(o.rig()) + ".")
                         .done(),
                 Phrases.product(o, format),
                 why(o, format),
@@ -237,7 +239,8 @@ public record MorningView(
                         Choice.key(o),
                         new Say()
                                 .markup(Phrases.rate(o, format))
-                                .text(" " + Phrases.where(o.placement()) + ", " + o.rig())
+                                .text(" " + Phrases.where(o.placement()) + ", "
+                                        + Words.here().rig(o.rig()))
                                 .done(),
                         new Say()
                                 .strong(format.money(o.worth().mean_usdHa()))

@@ -18,6 +18,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Worth;
@@ -199,8 +200,9 @@ public record OptionsView(
                 tell("page.options.by-placement"),
                 tell("page.options.placement", "day", day),
                 o -> o.placement().word() + o.rig(),
-                o -> Phrases.capital(format.say(o.placement())) + ", " + o.rig() + ", "
-                        + format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit());
+                o -> Phrases.capital(format.say(o.placement())) + ", "
+                        + Words.here().rig(o.rig()) + ", " + format.nitrogen(o.nitrogen_kgHa()) + " "
+                        + format.massUnit());
         return List.of(
                 table(date, options.stream(), best, scale, format),
                 table(rate, sameButRate, best, scale, format),

@@ -112,10 +112,11 @@ public final class Phrases {
     /** "40 lb at the row base, highboy". */
     static String choice(Option o, Format format) {
         if (!o.isNitrogen()) {
-            return o.product() + " " + where(o.placement()) + ", " + o.rig();
+            return o.product() + " " + where(o.placement()) + ", "
+                    + Words.here().rig(o.rig());
         }
         return format.nitrogen(o.nitrogen_kgHa()) + " " + format.massUnit() + " " + where(o.placement()) + ", "
-                + o.rig();
+                + Words.here().rig(o.rig());
     }
 
     /** "UAN 32, 11.3 gal/ac". */

@@ -15,6 +15,7 @@ import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
@@ -89,7 +90,7 @@ public record ReachView(List<Row> rows, List<String> passed) {
         LocalDate last = gone.lastDay().orElseThrow();
         return o.reach().stream()
                 .filter(r -> r.lastDay().isPresent() && r.lastDay().get().isAfter(last))
-                .map(r -> Phrases.capital(r.rig())
+                .map(r -> Phrases.capital(Words.here().rig(r.rig()))
                         + (r.date().isEmpty()
                                 ? tell("page.reach.to-the-end")
                                 : tell(

@@ -17,6 +17,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
+import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Reading;
@@ -70,7 +71,7 @@ public record WalkView(
      * @param leaves where lesions are counted
      * @param depths where soil is taken
      */
-    public record Lists(List<String> found, List<Leaf> leaves, List<Depth> depths) {}
+    public record Lists(Map<String, String> found, List<Leaf> leaves, List<Depth> depths) {}
 
     /** A leaf counted from the ear leaf. */
     public record Leaf(String value, String label) {}
@@ -125,12 +126,16 @@ public record WalkView(
                 kind == Kind.STAGE);
     }
 
-    private static List<String> found(Kind kind) {
-        return switch (kind) {
-            case LESIONS -> Arrays.stream(Disease.values()).map(Disease::word).toList();
-            case INSECTS -> List.of("aphids", tell("page.walk.another-insect"));
-            default -> List.of();
-        };
+    private static Map<String, String> found(Kind kind) {
+        Map<String, String> found = new LinkedHashMap<>();
+        if (kind == Kind.LESIONS) {
+            Arrays.stream(Disease.values())
+                    .forEach(d -> found.put(d.word(), Words.here().say(d)));
+        } else if (kind == Kind.INSECTS) {
+            found.put("aphids", tell("page.walk.aphids"));
+            found.put("another insect", tell("page.walk.another-insect"));
+        }
+        return found;
     }
 
     private static List<Leaf> earLeaves() {
