@@ -115,7 +115,7 @@ public final class ReadingEntry {
 
     private String entered(Reading.Kind kind, String[] said, Scouted scouted) {
         if (!draft.has(VALUE)) {
-            return scouted.counted().map(Object::toString).orElse("");
+            return scouted.counted().map(i -> i.shows() + "/" + i.plants()).orElse("");
         }
         String text = (said[0] + " " + said[1]).strip();
         return kind == Reading.Kind.STAGE ? text.toUpperCase(Locale.ROOT) : text;

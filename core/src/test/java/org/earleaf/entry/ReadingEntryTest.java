@@ -120,7 +120,7 @@ class ReadingEntryTest {
     void plants_with_lesions_are_a_reading_of_their_own_and_stay_out_of_the_note() {
         Reading r = counted("lesions", "", "found", "NLB", "positive", "58", "plants", "100", "leaf", "+1");
         assertThat(r.value()).isEqualTo(.58);
-        assertThat(r.entered()).isEqualTo("58 of 100 plants");
+        assertThat(r.entered()).isEqualTo("58/100");
         assertThat(r.note()).isEqualTo("low corner");
         assertThat(r.scouted().disease()).contains(Disease.NORTHERN_LEAF_BLIGHT);
         assertThat(r.scouted().leaf()).hasValue(1);
