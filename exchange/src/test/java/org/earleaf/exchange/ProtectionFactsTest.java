@@ -56,7 +56,7 @@ class ProtectionFactsTest {
         Farm farm = read(ProtectionFaults.count(TinyFolder.us(), "lesions", "", "low spots first", "GLS,58,100,-3"));
         Reading r = farm.readings().get(5);
         assertThat(r.value()).isEqualTo(0.58);
-        assertThat(r.entered()).isEqualTo("58 of 100 plants");
+        assertThat(r.entered()).isEqualTo("58/100");
         assertThat(r.note()).isEqualTo("low spots first");
         assertThat(r.scouted().disease()).contains(Disease.GRAY_LEAF_SPOT);
         assertThat(r.scouted().counted()).contains(new Incidence(58, 100));
