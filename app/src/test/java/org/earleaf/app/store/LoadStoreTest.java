@@ -84,7 +84,7 @@ class LoadStoreTest extends WithLoads {
         assertThat(loads.findVersion("a", 3)).isEmpty();
         assertThat(loads.all()).containsExactly(two);
         assertThat(loads.find("b")).isEmpty();
-        assertThatThrownBy(() -> loads.get("b")).hasMessageContaining("a load of this farm");
+        assertThatThrownBy(() -> loads.get("b")).hasMessageContaining("load.unknown");
     }
 
     @Test
@@ -232,7 +232,7 @@ class LoadStoreTest extends WithLoads {
         assertThat(loads.gate(Tanks.load("x", "1", "highboy", 5, 1, 5), DAY, true)
                         .rigReady())
                 .isTrue();
-        assertThatThrownBy(() -> loads.cleaned("highboy", " ", "A", T)).hasMessageContaining("Write both.");
+        assertThatThrownBy(() -> loads.cleaned("highboy", " ", "A", T)).hasMessageContaining("account.missing");
         loads.cleaned("Highboy", "three rinses and the cleaner on the label", "A", T.plusSeconds(60));
         assertThat(loads.gate(other, DAY, true).rigReady()).isTrue();
         assertThat(loads.gate(other, DAY, false).tankKnown()).isFalse();

@@ -14,7 +14,9 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.earleaf.app.store.StoreTrouble.Kind;
+import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.FieldPart;
 import org.earleaf.field.Reading;
@@ -78,7 +80,7 @@ class StoreTroubleTest {
             }
             StoreTrouble busy = refused(store);
             assertThat(busy.kind()).isEqualTo(Kind.BUSY);
-            assertThat(busy).hasMessageContaining("another program writing").hasMessageContaining("Try again");
+            assertThat(told(busy)).contains("another program writing").contains("Try again");
             writer.createStatement().execute("rollback");
             store.enter(reading());
             assertThat(store.farm().readings()).hasSize(farm.readings().size() + 1);
@@ -106,9 +108,7 @@ class StoreTroubleTest {
             assertThat(store.findWhyOnlyRead()).isPresent();
             StoreTrouble refused = refused(store);
             assertThat(refused.kind()).isEqualTo(Kind.READ_ONLY);
-            assertThat(refused.getMessage())
-                    .contains("may be read and not written")
-                    .doesNotContain("backup");
+            assertThat(told(refused)).contains("may be read and not written").doesNotContain("backup");
         }
     }
 
@@ -142,7 +142,7 @@ class StoreTroubleTest {
         try (Place still = Place.readOnly(copy)) {
             StoreTrouble told = catchThrowableOfType(StoreTrouble.class, () -> FarmStore.open(copied));
             assertThat(told.kind()).isEqualTo(Kind.READ_ONLY);
-            assertThat(told.getMessage()).contains("earleaf.db-wal");
+            assertThat(told(told)).contains("earleaf.db-wal");
         }
         try (FarmStore store = FarmStore.open(copied)) {
             assertThat(store.farm().readings()).hasSize(Farms.small().readings().size() + 1);
@@ -166,7 +166,7 @@ class StoreTroubleTest {
                 assertThat(store.farm()).isEqualTo(farm);
                 StoreTrouble full = refused(store);
                 assertThat(full.kind()).isEqualTo(Kind.FULL);
-                assertThat(full.getMessage()).contains("Free some space").doesNotContain("backup");
+                assertThat(told(full)).contains("Free some space").doesNotContain("backup");
             }
             Files.delete(folder.resolve("small/fill"));
             try (FarmStore store = FarmStore.open(file)) {
@@ -212,6 +212,11 @@ class StoreTroubleTest {
     void what_is_no_database_is_told_as_such() throws Exception {
         Files.writeString(file(), "field,zone\n".repeat(200));
         EarleafException told = catchThrowableOfType(EarleafException.class, () -> FarmStore.open(file()));
-        assertThat(told.getMessage()).contains("cannot be opened as a farm's database");
+        assertThat(told(told)).contains("a file made by earleaf import or earleaf init");
+    }
+
+    /** As a person reads it. */
+    private static String told(EarleafException trouble) {
+        return trouble.problems().stream().map(p -> Words.US.told(p).sentence()).collect(Collectors.joining(" "));
     }
 }
