@@ -46,32 +46,34 @@ final class LoadText {
                 .map(p -> Amounts.text(p.amount(), metric) + " " + p.product())
                 .reduce((a, b) -> a + ", " + b)
                 .orElse("");
-        out.println(tell(
-                "cli.load.for-each-moved-to-another",
-                "volume",
-                Amounts.volume(part.volume_m3(), metric),
-                "area",
-                area(part.area_m2()),
-                "goes",
-                goes));
+        out.println("  "
+                + tell(
+                        "cli.load.for-each-moved-to-another",
+                        "volume",
+                        Amounts.volume(part.volume_m3(), metric),
+                        "area",
+                        area(part.area_m2()),
+                        "goes",
+                        goes));
         out.println();
     }
 
     private void print(LoadSheet.Settings rig) {
-        out.println(tell(
-                "cli.load.to",
-                "rig",
-                rig.rig(),
-                "speed",
-                FlowPart.SPEED.text(rig.speed_ms(), metric),
-                "slowest",
-                FlowPart.SPEED.text(rig.slowest_ms(), metric),
-                "fastest",
-                FlowPart.SPEED.text(rig.fastest_ms(), metric),
-                "pressure",
-                FlowPart.PRESSURE.text(rig.pressure_Pa(), metric),
-                "outlet",
-                Words.in(metric).say(rig.outlet())));
+        out.println("  "
+                + tell(
+                        "cli.load.to",
+                        "rig",
+                        rig.rig(),
+                        "speed",
+                        FlowPart.SPEED.text(rig.speed_ms(), metric),
+                        "slowest",
+                        FlowPart.SPEED.text(rig.slowest_ms(), metric),
+                        "fastest",
+                        FlowPart.SPEED.text(rig.fastest_ms(), metric),
+                        "pressure",
+                        FlowPart.PRESSURE.text(rig.pressure_Pa(), metric),
+                        "outlet",
+                        Words.in(metric).say(rig.outlet())));
     }
 
     private void print(MixStep step) {

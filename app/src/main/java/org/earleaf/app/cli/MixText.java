@@ -72,8 +72,10 @@ final class MixText {
         List<String> lines = new ArrayList<>();
         advice.forbidden().forEach(f -> lines.add(words.say(f)));
         for (MixRules.Found found : advice.quarrels()) {
-            String weight = found.weight() == MixRules.Weight.STOP ? tell("cli.mix.do-not-mix") : "";
-            lines.add(weight + words.say(found.rule()));
+            lines.add(
+                    found.weight() == MixRules.Weight.STOP
+                            ? words.say("cli.mix.do-not-mix", "rule", found.rule())
+                            : words.say(found.rule()));
         }
         return lines;
     }
@@ -104,14 +106,11 @@ final class MixText {
                 Amounts.volume(options.tender_m3(), metric),
                 "volume2",
                 Amounts.volume(plan.total_m3(), metric)));
-        lines.add(tell(
-                "cli.mix.one-lasts-min",
-                "text",
-                Figure.text(lasts_s / MINUTE, 3),
-                "more",
+        String lasts = Figure.text(lasts_s / MINUTE, 3);
+        lines.add(
                 wait_s > 0
-                        ? tell("cli.mix.rigs-wait-min-each-round", "text", Figure.text(wait_s / MINUTE, 3))
-                        : tell("cli.mix.no-rig-waits-for-it")));
+                        ? tell("cli.mix.one-lasts-rigs-wait", "lasts", lasts, "wait", Figure.text(wait_s / MINUTE, 3))
+                        : tell("cli.mix.one-lasts-no-rig-waits", "lasts", lasts));
         return lines;
     }
 

@@ -60,7 +60,8 @@ final class MorningText {
                                     e.getValue().stream()
                                             .map(MorningText::place)
                                             .collect(Collectors.joining("; "))))
-                            .collect(Collectors.joining(tell("cli.morning.also")))));
+                            .reduce((before, next) -> tell("cli.morning.also", "before", before, "next", next))
+                            .orElse("")));
         } else if (!brief.passes().isEmpty()) {
             Option first = brief.passes().get(0);
             page.say(tell(

@@ -99,11 +99,18 @@ final class ProtectionText {
         String products = mix.parts().stream()
                 .map(p -> p.product().name() + " " + Rates.of(p, say.metric()).text())
                 .collect(Collectors.joining(", "));
-        String carrier = Double.isNaN(mix.carrier_LHa())
-                ? ""
-                : tell("cli.protection.in", "amount", say.amount(Measure.VOLUME_RATE, mix.carrier_LHa(), 1));
-        return products + carrier + ", " + say.say(o.placement()) + ", "
-                + Words.here().rig(o.rig());
+        return Double.isNaN(mix.carrier_LHa())
+                ? tell("cli.protection.act", "products", products, "placement", o.placement(), "rig", o.rig())
+                : tell(
+                        "cli.protection.act-in",
+                        "products",
+                        products,
+                        "amount",
+                        say.amount(Measure.VOLUME_RATE, mix.carrier_LHa(), 1),
+                        "placement",
+                        o.placement(),
+                        "rig",
+                        o.rig());
     }
 
     /** How much of the worth stands on what nobody has measured here. */

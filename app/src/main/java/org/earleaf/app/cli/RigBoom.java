@@ -25,6 +25,9 @@ import picocli.CommandLine.Option;
 
 /** What {@code earleaf rig} is told of the boom beyond one outlet: its fans, pulses, groups of outlets; and answers. */
 final class RigBoom {
+    /** Under what stands behind a heading. */
+    private static final String IN = "          ";
+
     @Option(names = "--fan", paramLabel = "110", descriptionKey = "cli.rig-boom.option.fan")
     private String fan = "";
 
@@ -86,18 +89,19 @@ final class RigBoom {
         out.println(words.say("rig.split", "pressure", FlowPart.PRESSURE.text(solved.pressure_Pa(), metric)));
         for (int i = 0; i < groups.size(); i++) {
             OutletGroup g = groups.get(i);
-            out.println(words.say(
-                    "rig.split.group",
-                    "name",
-                    g.name(),
-                    "size",
-                    solved.sizes().get(i).number(),
-                    "share",
-                    share(solved.shares()[i]),
-                    "wanted",
-                    share(g.share())));
+            out.println(IN
+                    + words.say(
+                            "rig.split.group",
+                            "name",
+                            g.name(),
+                            "size",
+                            solved.sizes().get(i).number(),
+                            "share",
+                            share(solved.shares()[i]),
+                            "wanted",
+                            share(g.share())));
         }
-        solved.warnings(groups).forEach(w -> out.println(words.say("rig.split.off", "what", w)));
+        solved.warnings(groups).forEach(w -> out.println(IN + words.say("rig.split.off", "what", w)));
     }
 
     Map<String, @Nullable Object> json(FlowSetting s, RigCommand.Told told, boolean metric) {

@@ -88,24 +88,26 @@ final class RigFind {
         Words words = Words.in(metric);
         answer.setups().stream().limit(MOST).forEach(s -> {
             out.println(words.say(s.outletSaid()));
-            out.println(tell(
-                    "cli.rig-find.at-each",
-                    "pressure",
-                    FlowPart.PRESSURE.text(s.setting().pressure_Pa(), metric),
-                    "speed",
-                    FlowPart.SPEED.text(s.setting().speed_ms(), metric),
-                    "flow",
-                    FlowPart.FLOW.text(s.setting().flow_m3s(), metric)));
-            out.println(tell(
-                    "cli.rig-find.holds-the-rate-from-to",
-                    "slowest",
-                    FlowPart.SPEED.text(s.speeds().slowest_ms(), metric),
-                    "slowestBinds",
-                    words.say(s.speeds().slowestBinds()),
-                    "fastest",
-                    FlowPart.SPEED.text(s.speeds().fastest_ms(), metric),
-                    "fastestBinds",
-                    words.say(s.speeds().fastestBinds())));
+            out.println("  "
+                    + tell(
+                            "cli.rig-find.at-each",
+                            "pressure",
+                            FlowPart.PRESSURE.text(s.setting().pressure_Pa(), metric),
+                            "speed",
+                            FlowPart.SPEED.text(s.setting().speed_ms(), metric),
+                            "flow",
+                            FlowPart.FLOW.text(s.setting().flow_m3s(), metric)));
+            out.println("  "
+                    + tell(
+                            "cli.rig-find.holds-the-rate-from-to",
+                            "slowest",
+                            FlowPart.SPEED.text(s.speeds().slowest_ms(), metric),
+                            "slowestBinds",
+                            words.say(s.speeds().slowestBinds()),
+                            "fastest",
+                            FlowPart.SPEED.text(s.speeds().fastest_ms(), metric),
+                            "fastestBinds",
+                            words.say(s.speeds().fastestBinds())));
             s.remarks().forEach(r -> out.println("  " + words.say(r)));
         });
         int more = answer.setups().size() - MOST;

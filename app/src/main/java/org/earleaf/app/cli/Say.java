@@ -50,10 +50,10 @@ record Say(boolean metric) {
                             "p10",
                             Dates.day(s.p10().get()));
         }
-        String spread = s.p10().equals(s.p50()) && s.p90().equals(s.p50())
-                ? ""
-                : tell("cli.say.to", "p10", end(s.p10()), "p90", end(s.p90()));
-        return Dates.day(s.p50().get()) + spread + ", " + chance;
+        LocalDate day = s.p50().get();
+        return s.p10().equals(s.p50()) && s.p90().equals(s.p50())
+                ? tell("cli.say.day", "day", day, "chance", chance)
+                : tell("cli.say.day-spread", "day", day, "p10", end(s.p10()), "p90", end(s.p90()), "chance", chance);
     }
 
     private static String end(Optional<LocalDate> date) {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import static org.earleaf.app.words.Words.tell;
-
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -127,8 +125,8 @@ public record ReadingForm(Map<String, String> sent) {
         if (what.isOfSoil()) {
             String[] ends = (said("depth").isEmpty() ? ReadingKinds.USUAL_DEPTH : said("depth")).split("-", 2);
             return Draft.of(
-                            "top", tell("page.reading.mm", "value", ends[0]),
-                            "bottom", tell("page.reading.mm-2", "more", ends.length > 1 ? ends[1] : ""),
+                            "top", ends[0] + " mm",
+                            "bottom", (ends.length > 1 ? ends[1] : "") + " mm",
                             "position", said("position"))
                     .or(draft);
         }

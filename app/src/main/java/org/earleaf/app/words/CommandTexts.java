@@ -25,7 +25,9 @@ public final class CommandTexts extends ResourceBundle {
     @Override
     protected @Nullable Object handleGetObject(String key) {
         String ours = ours(key);
-        return Words.here().has(ours) ? Words.tell(ours) : null;
+        // Behind the heading the command stands on the same line.
+        String behind = key.equals("usage.synopsisHeading") ? " " : "";
+        return Words.here().has(ours) ? Words.tell(ours) + behind : null;
     }
 
     private static String ours(String key) {

@@ -5,13 +5,20 @@ import java.util.List;
 
 /**
  * Ranks of a page inside a text: {@code <b>} strong, {@code <now>} today or the limit that binds, {@code <u>} a unit,
- * {@code <rg>} a spread, {@code <line>} a sentence of a headline. While a sentence is made they are single signs of
+ * {@code <rg>} a spread, {@code <line>} a sentence of a headline, {@code <vh>} heard and not seen, {@code <whole>} kept
+ * on one line. While a sentence is made they are single signs of
  * Unicode's private use, which no value may bring along; a print drops them and a page writes them as tags.
  */
 final class Marks {
-    private static final List<String> NAMES = List.of("b", "now", "u", "rg", "line");
+    private static final List<String> NAMES = List.of("b", "now", "u", "rg", "line", "vh", "whole");
     private static final List<String> TAGS = List.of(
-            "<b>", "<span class=\"now\">", "<span class=\"u\">", "<span class=\"rg\">", "<span class=\"line\">");
+            "<b>",
+            "<span class=\"now\">",
+            "<span class=\"u\">",
+            "<span class=\"rg\">",
+            "<span class=\"line\">",
+            "<span class=\"vh\">",
+            "<span class=\"whole\">");
     private static final char FIRST = '\uE000';
     private static final String ANY = "[\uE000-\uE0FF]";
 

@@ -136,6 +136,11 @@ public final class Words {
         return Marks.html(made(said));
     }
 
+    /** The same for templates, where a method must have one form alone. */
+    public String markup(String key, Object... namesAndValues) {
+        return html(Said.of(key, namesAndValues));
+    }
+
     public ToldProblem told(Problem problem) {
         String where = say(problem.place());
         String found = say(problem.seen());

@@ -54,6 +54,16 @@ class CatalogueTest {
         assertThat(seen).as("every line is a key, a comment or empty").isEqualTo(CATALOGUE.keys());
     }
 
+    /** What is put together of parts cannot be put in the order of another language. */
+    @Test
+    void every_text_is_whole() {
+        assertThat(CATALOGUE.keys())
+                .allSatisfy(key -> assertThat(CATALOGUE.findText(key).orElseThrow())
+                        .as(key)
+                        .doesNotStartWith(" ")
+                        .doesNotEndWith(" "));
+    }
+
     @Test
     void every_code_of_the_sources_has_a_text_that_uses_the_values_given() {
         List<String> faults = new ArrayList<>();

@@ -199,11 +199,15 @@ public record CalendarRow(Title title, Act act, CalendarView.Pair bars, Dated da
 
     /** "Jul 6 (Jun 28 to Jul 27)". */
     private static String date(DateSpread when) {
-        Optional<String> early = when.p10().map(Dates::tight);
+        if (when.p50().isEmpty()) {
+            return tell("page.calendar-row.not-reached");
+        }
+        String day = Dates.tight(when.p50().get());
         String late = when.p90().map(Dates::tight).orElse(tell("dates.never"));
-        String spread = early.filter(e -> !e.equals(late))
-                .map(e -> tell("page.calendar-row.to-3", "fault", e, "late", late))
-                .orElse("");
-        return when.p50().map(d -> Dates.tight(d) + spread).orElse(tell("page.calendar-row.not-reached"));
+        return when.p10()
+                .map(Dates::tight)
+                .filter(early -> !early.equals(late))
+                .map(early -> tell("page.calendar-row.to-3", "day", day, "early", early, "late", late))
+                .orElse(day);
     }
 }

@@ -1,19 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web.view;
 
-import static org.earleaf.app.words.Words.tell;
-
 import java.time.ZoneId;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.earleaf.app.store.Catches.Caught;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
-import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Words;
 import org.earleaf.rig.CatchTest;
 import org.earleaf.rig.FlowPart;
+import org.earleaf.units.Said;
 
 /** What a catch test shows. */
 public record CatchView(String rig, Markup headline, Made made, Flows flows) {
@@ -54,28 +51,14 @@ public record CatchView(String rig, Markup headline, Made made, Flows flows) {
     }
 
     private static Markup headline(String rig, CatchTest.Result result) {
-        List<CatchTest.Outlet> bad = result.listToReplace();
-        if (result.replaceAll()) {
-            return new Say()
-                    .sentence(tell("page.catch.replace-the-whole-set"), tell("page.catch.on-the", "rig", rig))
-                    .done();
-        }
-        if (!bad.isEmpty()) {
-            String which = bad.stream()
-                    .map(o -> String.valueOf(o.number()))
-                    .collect(Collectors.joining(tell("page.catch.and")));
-            return new Say()
-                    .sentence(tell("page.catch.replace"), tell("page.catch.outlet-on-the", "which", which, "rig", rig))
-                    .done();
-        }
-        return new Say()
-                .sentence(tell(
-                        "page.catch.the-outlets-of-the-are",
-                        "rig",
-                        rig,
-                        "evenness",
-                        Words.here().say(result.evenness())))
-                .done();
+        List<Integer> bad =
+                result.listToReplace().stream().map(CatchTest.Outlet::number).toList();
+        Said said = result.replaceAll()
+                ? Said.of("page.catch.replace-the-whole-set", "rig", rig)
+                : bad.isEmpty()
+                        ? Said.of("page.catch.the-outlets-of-the-are", "rig", rig, "evenness", result.evenness())
+                        : Said.of("page.catch.replace", "which", bad, "rig", rig);
+        return new Markup(Words.here().html(said));
     }
 
     private static Row row(CatchTest.Outlet o, Format format) {

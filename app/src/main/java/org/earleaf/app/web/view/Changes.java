@@ -17,22 +17,19 @@ final class Changes {
     private Changes() {}
 
     private static String reading(Brief.ReadingWorthTaking r, Format format) {
-        String worth = Double.isNaN(r.worth_usdHa())
-                ? ""
+        String because = decapital(format.say(r.because()));
+        return Double.isNaN(r.worth_usdHa())
+                ? tell("page.changes.a-reading", "take", format.say(r.take()), "because", because)
                 : tell(
-                        "page.changes.on-average-it-is-worth",
+                        "page.changes.a-reading-worth",
+                        "take",
+                        format.say(r.take()),
+                        "because",
+                        because,
                         "moneyFine",
                         format.moneyFine(r.worth_usdHa()),
                         "areaName",
                         format.areaName());
-        return tell(
-                "page.changes.a-reading",
-                "take",
-                format.say(r.take()),
-                "decapital",
-                decapital(format.say(r.because())),
-                "more",
-                worth);
     }
 
     private static String waiting(Option go, Format format) {

@@ -19,11 +19,13 @@ import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.outlook.Spread;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.units.Measure;
+import org.earleaf.units.Said;
 
 /**
  * The page of one field.
@@ -168,16 +170,12 @@ public record FieldLeaf(
                         .unit(format.areaUnit())
                         .text(", " + format.say(z.soil().texture()))
                         .done()));
-        String planted =
-                z.planted().isAfter(o.on()) ? tell("page.field-leaf.to-be-planted") : tell("page.field-leaf.planted");
         all.add(new Figured(
                 Figure.ENTERED,
                 Markup.text(tell(
-                        "page.field-leaf.day-corn-plants",
-                        "planted",
-                        planted,
-                        "planted2",
-                        Dates.day(z.planted()),
+                        z.planted().isAfter(o.on()) ? "page.field-leaf.to-be-planted" : "page.field-leaf.planted",
+                        "day",
+                        z.planted(),
                         "relativeMaturity",
                         Format.number(z.planting().hybrid().relativeMaturity_d(), 0),
                         "plants",
@@ -246,36 +244,35 @@ public record FieldLeaf(
     }
 
     private static String curveSays(Outlook o, Optional<Option> pass, Optional<Outlook> after, Format format) {
-        String falls = o.nShort().p50().isPresent()
-                ? tell(
-                        "page.field-leaf.it-falls-below-93-where",
-                        "p50",
-                        Dates.day(o.nShort().p50().get()),
-                        "more",
-                        o.nShort().p10().equals(o.nShort().p90()) ? "." : " (" + Dates.range(o.nShort()) + ").")
+        List<String> all =
+                new ArrayList<>(List.of(tell("page.field-leaf.black-likeliest-no-further"), falls(o.nShort())));
+        pass.ifPresent(p -> all.add(dashes(p, after.map(Outlook::nShort), format)));
+        return String.join(" ", all);
+    }
+
+    private static String falls(DateSpread when) {
+        if (when.p50().isEmpty()) {
+            return tell("page.field-leaf.it-falls-below-93-where-2", "chance", Format.chance(when.probability()));
+        }
+        LocalDate day = when.p50().get();
+        return when.p10().equals(when.p90())
+                ? tell("page.field-leaf.it-falls-below-93-where", "day", day)
+                : tell("page.field-leaf.it-falls-below-93-between", "day", day, "range", Dates.range(when));
+    }
+
+    private static String dashes(Option pass, Optional<DateSpread> after, Format format) {
+        String nitrogen = format.nitrogen(pass.nitrogen_kgHa()) + " " + format.nitrogenUnit();
+        Optional<LocalDate> day = after.flatMap(DateSpread::p50);
+        return day.isPresent()
+                ? tell("page.field-leaf.red-dashes-about", "nitrogen", nitrogen, "date", pass.date(), "day", day.get())
                 : tell(
-                        "page.field-leaf.it-falls-below-93-where-2",
-                        "chance",
-                        Format.chance(o.nShort().probability()));
-        String dashes = pass.isEmpty()
-                ? ""
-                : tell(
-                        "page.field-leaf.red-dashes-with-on-below",
+                        "page.field-leaf.red-dashes-chance",
                         "nitrogen",
-                        format.nitrogen(pass.get().nitrogen_kgHa()),
-                        "nitrogenUnit",
-                        format.nitrogenUnit(),
+                        nitrogen,
                         "date",
-                        Dates.day(pass.get().date()),
-                        "words",
-                        after.flatMap(a -> a.nShort().p50())
-                                .map(d -> tell("page.field-leaf.about", "d", Dates.day(d)))
-                                .orElse(tell(
-                                        "page.field-leaf.in-futures",
-                                        "chance",
-                                        Format.chance(after.map(a -> a.nShort().probability())
-                                                .orElse(0.0)))));
-        return tell("page.field-leaf.black-likeliest-no-further", "falls", falls, "dashes", dashes);
+                        pass.date(),
+                        "chance",
+                        Format.chance(after.map(DateSpread::probability).orElse(0.0)));
     }
 
     private static List<Markup> yields(Outlook o, Optional<Option> pass, Optional<Outlook> after, Format format) {
@@ -283,34 +280,31 @@ public record FieldLeaf(
         if (Phrases.isRipe(o)) {
             return all;
         }
-        all.add(yieldOf(tell("page.field-leaf.if-nothing-more-is-done"), o, format));
+        all.add(format.markup(Said.of("page.field-leaf.if-nothing-more-is-done", "yield", yieldOf(o))));
         if (pass.isPresent() && after.isPresent()) {
-            String with = tell(
+            all.add(format.markup(Said.of(
                     "page.field-leaf.with-2",
                     "choice",
                     Phrases.choice(pass.get(), format),
                     "soon",
-                    Dates.soon(pass.get().date(), o.on()));
-            all.add(yieldOf(with, after.get(), format));
+                    Dates.soon(pass.get().date(), o.on()),
+                    "yield",
+                    yieldOf(after.get()))));
         }
         return all;
     }
 
-    private static Markup yieldOf(String when, Outlook o, Format format) {
-        return new Say()
-                .text(when)
-                .strong(format.yield(o.yield_kgHa().p50()))
-                .unit(format.yieldUnit())
-                .range(tell(
-                        "page.field-leaf.to",
-                        "yield",
-                        format.yield(o.yield_kgHa().p10()),
-                        "yield2",
-                        format.yield(o.yield_kgHa().p90())))
-                .text(tell(
-                        "page.field-leaf.limited-by",
-                        "limitedBy",
-                        format.say(o.ahead().limitedBy())))
-                .done();
+    private static Said yieldOf(Outlook o) {
+        Spread y = o.yield_kgHa();
+        return Said.of(
+                "page.field-leaf.yield",
+                "likely",
+                Measure.YIELD.of(y.p50()),
+                "low",
+                Measure.YIELD.of(y.p10()),
+                "high",
+                Measure.YIELD.of(y.p90()),
+                "limit",
+                o.ahead().limitedBy());
     }
 }

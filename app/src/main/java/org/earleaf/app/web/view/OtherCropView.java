@@ -33,10 +33,10 @@ public record OtherCropView(
                 zone.label(),
                 Places.of(day.farm()).of(zone),
                 ground,
-                (zone.planted().isAfter(day.on())
-                                ? tell("page.other-crop.to-be-planted")
-                                : tell("page.other-crop.planted"))
-                        + Dates.day(zone.planted()),
+                tell(
+                        zone.planted().isAfter(day.on()) ? "page.other-crop.to-be-planted" : "page.other-crop.planted",
+                        "day",
+                        zone.planted()),
                 List.of(
                         tell("page.other-crop.grows", "label", zone.label(), "crop", zone.crop()),
                         tell("page.other-crop.its-season-is-not-modelled")),

@@ -90,15 +90,16 @@ public record ReachView(List<Row> rows, List<String> passed) {
         LocalDate last = gone.lastDay().orElseThrow();
         return o.reach().stream()
                 .filter(r -> r.lastDay().isPresent() && r.lastDay().get().isAfter(last))
-                .map(r -> Phrases.capital(Words.here().rig(r.rig()))
-                        + (r.date().isEmpty()
-                                ? tell("page.reach.to-the-end")
-                                : tell(
-                                        "page.reach.to",
-                                        "lastDay",
-                                        Dates.day(r.lastDay().get()))))
+                .map(ReachView::fits)
                 .findFirst()
                 .orElse(tell("page.reach.nothing-on-this-farm"));
+    }
+
+    private static String fits(OutOfReach r) {
+        String rig = Phrases.capital(Words.here().rig(r.rig()));
+        return r.date().isEmpty()
+                ? tell("page.reach.to-the-end", "rig", rig)
+                : tell("page.reach.to", "rig", rig, "lastDay", r.lastDay().orElseThrow());
     }
 
     private static Optional<Rig> findOwnRig(Farm farm, String name) {

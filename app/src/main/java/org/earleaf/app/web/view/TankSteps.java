@@ -90,7 +90,7 @@ public final class TankSteps {
                                     .map(Product::caution)
                                     .orElse("")),
                     line.map(l -> keys(l, metric)).orElse(List.of()),
-                    line.map(l -> String.join(tell("page.tank-steps.or"), new TreeSet<>(l.codes())))
+                    line.map(l -> tell("page.tank-steps.codes", "codes", List.copyOf(new TreeSet<>(l.codes()))))
                             .orElse(""),
                     state(load, order, next, allIn, steps.isEmpty())));
         }

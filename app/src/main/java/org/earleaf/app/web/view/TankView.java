@@ -17,6 +17,7 @@ import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Amounts;
 import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.ToldProblem;
+import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Rig;
 import org.earleaf.label.CropStages;
@@ -166,7 +167,7 @@ public record TankView(
 
     private static Bound bound(TankLoad load, Format format) {
         LoadGround g = load.grounds().get(0);
-        return new Bound(g.label(), area(load, format), g.crop() + stage(g), load.rig(), Dates.full(load.date()));
+        return new Bound(g.label(), area(load, format), crop(g), load.rig(), Dates.full(load.date()));
     }
 
     private static List<String> otherRigs(TankLoad load, Farm farm) {
@@ -207,8 +208,10 @@ public record TankView(
         return Format.number(format.areaValue(ha), 1) + " " + format.areaUnit();
     }
 
-    private static String stage(LoadGround g) {
-        return Double.isNaN(g.stage()) ? "" : tell("page.tank.at", "crop", CropStages.word(g.crop(), g.stage()));
+    private static String crop(LoadGround g) {
+        return Double.isNaN(g.stage())
+                ? g.crop()
+                : tell("page.tank.at", "crop", g.crop(), "stage", CropStages.word(g.crop(), g.stage()));
     }
 
     private static Markup headline(Kept kept, Format format) {
@@ -243,11 +246,11 @@ public record TankView(
 
     private static Markup mixing(TankLoad load, String volume, String area) {
         Optional<LoadLine> next = load.lines().stream().filter(l -> !l.isIn()).findFirst();
-        return next.map(l -> new Say()
-                        .sentence(
-                                tell("page.tank.next"),
-                                " " + l.product() + (l.keys().isEmpty() ? "." : tell("page.tank.the-second-key")))
-                        .done())
+        return next.map(l -> new Markup(Words.here()
+                        .html(Said.of(
+                                l.keys().isEmpty() ? "page.tank.next" : "page.tank.next-second-key",
+                                "product",
+                                l.product()))))
                 .orElseGet(() -> new Say()
                         .sentence(tell("page.tank.everything-is-in-for", "volume", volume, "area", area))
                         .done());

@@ -122,34 +122,32 @@ final class WorthCurves {
         List<Option> near = rates.stream()
                 .filter(o -> money(best.alone().mean_usdHa() - o.alone().mean_usdHa()) <= 5)
                 .toList();
-        String flat = near.size() < 2
-                ? ""
-                : tell(
-                        "page.worth-curves.the-top-is-flat-from",
-                        "nitrogen",
-                        format.nitrogen(near.get(0).nitrogen_kgHa()),
-                        "nitrogen2",
-                        format.nitrogen(near.get(near.size() - 1).nitrogen_kgHa()),
-                        "massUnit",
-                        format.massUnit());
-        String follow = rates.stream().anyMatch(o -> o.then().isPresent())
-                ? tell("page.worth-curves.rings-with-the-best-pass")
-                : "";
-        String other = go.date().equals(first) ? "" : tell("page.worth-curves.the-red-dot-is-of");
-        return tell(
+        List<String> all = new ArrayList<>();
+        all.add(tell(
                 "page.worth-curves.gain-on-rates-nothing-after",
                 "where",
                 Phrases.where(go.placement()),
                 "first",
-                Dates.day(first),
+                first,
                 "rates",
-                rates.size(),
-                "flat",
-                flat,
-                "follow",
-                follow,
-                "other",
-                other);
+                rates.size()));
+        if (near.size() > 1) {
+            all.add(tell(
+                    "page.worth-curves.the-top-is-flat-from",
+                    "nitrogen",
+                    format.nitrogen(near.get(0).nitrogen_kgHa()),
+                    "nitrogen2",
+                    format.nitrogen(near.get(near.size() - 1).nitrogen_kgHa()),
+                    "massUnit",
+                    format.massUnit()));
+        }
+        if (rates.stream().anyMatch(o -> o.then().isPresent())) {
+            all.add(tell("page.worth-curves.rings-with-the-best-pass"));
+        }
+        if (!go.date().equals(first)) {
+            all.add(tell("page.worth-curves.the-red-dot-is-of"));
+        }
+        return String.join(" ", all);
     }
 
     private void days(WorthPlot plot, LocalDate from, int days) {
@@ -214,25 +212,22 @@ final class WorthCurves {
     }
 
     private String dateSays(Optional<LocalDate> closes, LocalDate last) {
-        String end = closes.map(d -> tell(
-                        "page.worth-curves.after-the-corn-is-too",
-                        "d",
-                        Dates.day(d),
-                        "rig",
-                        go.rig(),
-                        "more",
-                        last.isAfter(d) ? tell("page.worth-curves.what-stands-after-it-is") : "."))
-                .orElse("");
-        return tell(
+        List<String> all = new ArrayList<>();
+        all.add(tell(
                 "page.worth-curves.the-best-that-can-be",
                 "moneyFine",
                 format.moneyFine(go.waitCost_usdHaDay()),
                 "areaName",
                 format.areaName(),
                 "date",
-                Dates.day(go.date()),
-                "end",
-                end);
+                go.date()));
+        closes.ifPresent(d -> all.add(tell(
+                last.isAfter(d) ? "page.worth-curves.too-tall-then-another-rig" : "page.worth-curves.too-tall",
+                "d",
+                d,
+                "rig",
+                go.rig())));
+        return String.join(" ", all);
     }
 
     private Optional<Curve> byPrice() {
