@@ -2,8 +2,10 @@
 package org.earleaf.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -12,6 +14,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,6 +37,7 @@ import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.web.view.Figure;
 import org.earleaf.app.web.view.Places;
+import org.earleaf.app.words.Words;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.protection.KnownFact;
 import org.springframework.web.bind.annotation.RequestMethod;
@@ -70,27 +74,36 @@ final class Everywhere {
     private final Map<String, Set<String>> addresses = new LinkedHashMap<>();
     private final Set<String> routes = new TreeSet<>();
 
-    private Everywhere() throws IOException, InterruptedException {
+    private Everywhere() throws IOException {
         SeededLoads.in(preview);
         start();
-        for (String base : addresses.keySet()) {
-            follow(base);
-        }
+        answers.put(
+                tongue(false), addresses.keySet().stream().flatMap(this::follow).toList());
     }
 
     private static Optional<Everywhere> made = Optional.empty();
 
     /** The same for all who ask, and until the tests end. */
-    static synchronized Everywhere there() throws IOException, InterruptedException {
+    static synchronized Everywhere there() throws IOException {
         if (made.isEmpty()) {
             made = Optional.of(new Everywhere());
         }
         return made.get();
     }
 
-    /** What every command prints. */
-    List<Text> commands(boolean metric) throws IOException {
-        return commands.printed(metric);
+    /** What every command prints; done once in each language and system. */
+    synchronized List<Text> commands(boolean metric) throws IOException {
+        List<Text> known = printed.get(tongue(metric));
+        if (known == null) {
+            known = commands.printed(metric);
+            printed.put(tongue(metric), known);
+        }
+        return known;
+    }
+
+    /** The system and language that the program speaks in now. */
+    private static String tongue(boolean metric) {
+        return metric + Words.in(metric).say("amount.unknown");
     }
 
     /** What people wrote: quantities in their own units, names and notes; the longest first. */
@@ -178,37 +191,48 @@ final class Everywhere {
                 .toList();
     }
 
-    /** What the pages link to, a few of each kind. */
-    private void follow(String base) throws IOException, InterruptedException {
+    /** An answer as it came; of a print what stands on it. */
+    private record Answer(String base, String address, int status, String type, String body) {}
+
+    /** By system and language, each address asked once. */
+    private final Map<String, List<Answer>> answers = new HashMap<>();
+    /** Likewise of the commands. */
+    private final Map<String, List<Text>> printed = new HashMap<>();
+
+    /** What the pages of a farm are, and those that they link to, a few of each kind. */
+    private Stream<Answer> follow(String base) {
         Set<String> all = addresses.get(base);
         Map<String, Integer> kinds = new LinkedHashMap<>();
-        List<String> ahead = new ArrayList<>(all);
-        Set<String> answered = new TreeSet<>();
-        for (int k = 0; k < ahead.size(); k++) {
-            HttpResponse<byte[]> page = get(base, ahead.get(k), false);
-            first.put(base + ahead.get(k), page);
-            statuses.put(base + ahead.get(k), page.statusCode());
-            if (page.statusCode() == 200) {
-                answered.add(ahead.get(k));
-            }
-            Matcher link = LINK.matcher(new String(page.body(), StandardCharsets.UTF_8));
-            while (link.find()) {
-                String address = link.group(1).replace("&amp;", "&");
-                String kind = address.replaceAll("(/\\w+/)[^/?]+", "$1x").replaceAll("\\b(?!kind=)(\\w+)=[^&]*", "$1");
-                if (!address.startsWith("/static/")
-                        && !all.contains(address)
-                        && kinds.merge(kind, 1, Integer::sum) <= OF_A_KIND) {
-                    all.add(address);
-                    ahead.add(address);
+        List<Answer> told = new ArrayList<>();
+        List<String> ahead = List.copyOf(all);
+        while (!ahead.isEmpty()) {
+            List<Answer> wave =
+                    ahead.parallelStream().map(at -> get(base, at, false)).toList();
+            List<String> found = new ArrayList<>();
+            for (Answer page : wave) {
+                if (page.status() == 200) {
+                    read.add(page.address());
+                }
+                Matcher link = LINK.matcher(page.body());
+                while (link.find()) {
+                    String address = link.group(1).replace("&amp;", "&");
+                    if (!address.startsWith("/static/")
+                            && !all.contains(address)
+                            && kinds.merge(kind(address), 1, Integer::sum) <= OF_A_KIND) {
+                        all.add(address);
+                        found.add(address);
+                    }
                 }
             }
+            told.addAll(wave);
+            ahead = found;
         }
-        read.addAll(answered);
+        return told.stream();
     }
 
-    private final Map<String, Integer> statuses = new LinkedHashMap<>();
-    /** Pages in US units, as they were found on the way. */
-    private final Map<String, HttpResponse<byte[]>> first = new LinkedHashMap<>();
+    private static String kind(String address) {
+        return address.replaceAll("(/\\w+/)[^/?]+", "$1x").replaceAll("\\b(?!kind=)(\\w+)=[^&]*", "$1");
+    }
 
     private final Set<String> read = new TreeSet<>();
 
@@ -226,44 +250,67 @@ final class Everywhere {
      *
      * @param unquoted takes out of a page what it quotes
      */
-    List<Text> pages(boolean metric, UnaryOperator<String> unquoted) throws IOException, InterruptedException {
-        List<Text> texts = new ArrayList<>();
-        for (Map.Entry<String, Set<String>> farm : addresses.entrySet()) {
-            for (String address : farm.getValue()) {
-                HttpResponse<byte[]> known = metric ? null : first.remove(farm.getKey() + address);
-                HttpResponse<byte[]> answer = known == null ? get(farm.getKey(), address, metric) : known;
-                assertThat(answer.statusCode())
-                        .as("%s answers alike in every language and unit", address)
-                        .isEqualTo(statuses.get(farm.getKey() + address));
-                String type = answer.headers().firstValue("Content-Type").orElse("");
-                if (type.startsWith("application/pdf")) {
-                    texts.add(new Text(address, printed(answer.body())));
-                } else if (type.startsWith("text/")) {
-                    String text = new String(answer.body(), StandardCharsets.UTF_8);
-                    texts.add(new Text(address, type.startsWith("text/html") ? seen(unquoted.apply(text)) : text));
-                }
-            }
-        }
+    List<Text> pages(boolean metric, UnaryOperator<String> unquoted) {
+        return answers(metric).stream()
+                .filter(a -> a.type().startsWith("text/") || a.type().startsWith("application/pdf"))
+                .map(a -> text(a, unquoted))
+                .toList();
+    }
+
+    /** The same of some pages of the fixture. */
+    List<Text> pages(List<String> some, UnaryOperator<String> unquoted) {
+        String fixture = addresses.keySet().iterator().next();
+        List<Text> texts = answers(false).stream()
+                .filter(a -> a.base().equals(fixture) && some.contains(a.address()))
+                .map(a -> text(a, unquoted))
+                .toList();
+        assertThat(texts).extracting(Text::at).containsExactlyInAnyOrderElementsOf(some);
         return texts;
     }
 
-    /** What was found on the way is no more asked for: the program speaks otherwise now. */
-    void forget() {
-        first.clear();
+    private static Text text(Answer answer, UnaryOperator<String> unquoted) {
+        boolean page = answer.type().startsWith("text/html");
+        return new Text(answer.address(), page ? seen(unquoted.apply(answer.body())) : answer.body());
     }
 
-    private static HttpResponse<byte[]> get(String base, String address, boolean metric)
-            throws IOException, InterruptedException {
+    private synchronized List<Answer> answers(boolean metric) {
+        return answers.computeIfAbsent(tongue(metric), now -> {
+            List<Answer> first = answers.values().iterator().next();
+            List<Answer> told = first.parallelStream()
+                    .map(a -> get(a.base(), a.address(), metric))
+                    .toList();
+            assertThat(told)
+                    .as("every address answers alike in every language and unit")
+                    .extracting(Answer::address, Answer::status)
+                    .containsExactlyElementsOf(first.stream()
+                            .map(a -> tuple(a.address(), a.status()))
+                            .toList());
+            return told;
+        });
+    }
+
+    private static Answer get(String base, String address, boolean metric) {
         HttpRequest ask = HttpRequest.newBuilder(URI.create(base + address))
                 .header("Cookie", "units=" + (metric ? "metric" : "us"))
                 .build();
-        HttpResponse<byte[]> answer = CLIENT.send(ask, BodyHandlers.ofByteArray());
-        while (answer.statusCode() == 503
-                || answer.headers().firstValue("Refresh").isPresent()) {
-            Thread.sleep(100);
-            answer = CLIENT.send(ask, BodyHandlers.ofByteArray());
+        try {
+            HttpResponse<byte[]> answer = CLIENT.send(ask, BodyHandlers.ofByteArray());
+            while (answer.statusCode() == 503
+                    || answer.headers().firstValue("Refresh").isPresent()) {
+                Thread.sleep(100);
+                answer = CLIENT.send(ask, BodyHandlers.ofByteArray());
+            }
+            String type = answer.headers().firstValue("Content-Type").orElse("");
+            String body = type.startsWith("application/pdf")
+                    ? printed(answer.body())
+                    : new String(answer.body(), StandardCharsets.UTF_8);
+            return new Answer(base, address, answer.statusCode(), type, body);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
         }
-        return answer;
     }
 
     /** Every text of a page that a person sees or hears, a line each. */

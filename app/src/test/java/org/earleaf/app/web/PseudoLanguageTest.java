@@ -9,10 +9,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -48,8 +44,6 @@ class PseudoLanguageTest {
     /** Of an entry in the book of records, in fours: four letters in a row are no word. */
     private static final Pattern FINGERPRINT = Pattern.compile("\\b[0-9a-f]{4}(?: [0-9a-f]{4})+\\b");
 
-    private static final Pattern SEEN =
-            Pattern.compile("(?:aria-label|title|placeholder|alt|data-h)=\"([^\"]*)\"|>([^<]+)<");
     private static final List<String> PAGES = List.of(
             "/",
             "/calendar",
@@ -76,40 +70,30 @@ class PseudoLanguageTest {
     private static final int WIDE = 1000;
     private static final int SPELLED = 20;
     private static Set<String> data = Set.of();
-    private static Served server;
     private static Everywhere everywhere;
 
     @BeforeAll
-    static void start() throws IOException, InterruptedException {
+    static void start() throws IOException {
         // First in the language of every day: a text that a class keeps from its first use would speak it for ever.
-        server = Preview.start();
-        for (String page : PAGES) {
-            shown(page);
-        }
         commands(Main.commandLine(), new TreeSet<>());
-        server.close();
         everywhere = Everywhere.there();
         everywhere.commands(false);
-        everywhere.forget();
         data = data();
         PseudoLanguage.begin();
-        server = Preview.start();
     }
 
     @AfterAll
     static void stop() {
-        server.close();
         PseudoLanguage.end();
     }
 
     @Test
-    void every_word_of_pages_and_helps_is_in_the_catalogue() throws IOException, InterruptedException {
+    void every_word_of_pages_and_helps_is_in_the_catalogue() {
         Set<String> found = new TreeSet<>();
-        for (String page : PAGES) {
-            for (String text : shown(page)) {
-                words(page, text, found);
-            }
-        }
+        everywhere.pages(PAGES, PseudoLanguageTest::spoken).forEach(page -> page.seen()
+                .lines()
+                .filter(line -> !line.equals(SeededLoads.OUTLET))
+                .forEach(line -> words(page.at(), line, found)));
         commands(Main.commandLine(), found);
         assertThat(found).as("plain words that are in no catalogue").isEmpty();
     }
@@ -128,14 +112,13 @@ class PseudoLanguageTest {
 
     /** The same of every other page, of prints, and of what commands print. */
     @Test
-    void nor_is_anything_else_that_is_printed_or_shown() throws IOException, InterruptedException {
+    void nor_is_anything_else_that_is_printed_or_shown() throws IOException {
         Set<String> given = new TreeSet<>(data);
         everywhere
                 .names()
                 .flatMap(name -> WORD.matcher(name).results())
                 .forEach(word -> given.add(word.group().toLowerCase(Locale.ROOT)));
-        List<Everywhere.Text> texts = new ArrayList<>(
-                everywhere.pages(false, page -> unquoted(page.replaceFirst("<html lang=\"en\"", "<html"))));
+        List<Everywhere.Text> texts = new ArrayList<>(everywhere.pages(false, PseudoLanguageTest::spoken));
         texts.addAll(everywhere.commands(false));
         Set<String> found = new TreeSet<>();
         texts.forEach(text -> text.seen()
@@ -174,20 +157,9 @@ class PseudoLanguageTest {
                 .toList();
     }
 
-    /** Every text of a page that a person sees or hears. */
-    private static List<String> shown(String page) throws IOException, InterruptedException {
-        HttpRequest ask = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + page))
-                .build();
-        String html =
-                HttpClient.newHttpClient().send(ask, BodyHandlers.ofString()).body();
-        String body = html.substring(html.indexOf("<title"));
-        List<String> seen = new ArrayList<>();
-        Matcher m = SEEN.matcher(unquoted(body.replaceAll("(?s)<(script|style)\\b.*?</\\1>", "")));
-        while (m.find()) {
-            String text = m.group(1) == null ? m.group(2) : m.group(1);
-            seen.addAll(text.replaceAll("&#?\\w+;", " ").lines().toList());
-        }
-        return seen;
+    /** What a page says of its own: all of it is in English. */
+    private static String spoken(String page) {
+        return unquoted(page.replaceFirst("<html lang=\"en\"", "<html"));
     }
 
     /** A page without what it quotes, in English and marked as such, from the reference that travels with the program. */

@@ -28,6 +28,9 @@ import org.earleaf.units.Units;
 
 /** Loads 1 to 6 of the preview: planned, locked, mixing, mixed, empty and filed. */
 final class SeededLoads {
+    /** As it was written down at a catch test. */
+    static final String OUTLET = "size 05 (brown) at 40 psi, water";
+
     private final Preview preview;
     private final LoadStore loads;
 
@@ -54,7 +57,7 @@ final class SeededLoads {
                         "highboy",
                         now(),
                         "A. Grower",
-                        "size 05 (brown) at 40 psi, water",
+                        OUTLET,
                         .5 * Units.M3S_PER_GPM,
                         Arrays.stream(gpm).mapToObj(g -> g * Units.M3S_PER_GPM).toList(),
                         998.2));

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -48,7 +50,7 @@ class UnitsEverywhereTest {
     private static Everywhere everywhere;
 
     @BeforeAll
-    static void open() throws IOException, InterruptedException {
+    static void open() throws IOException {
         everywhere = Everywhere.there();
     }
 
@@ -60,40 +62,47 @@ class UnitsEverywhereTest {
     }
 
     @Test
-    void in_metric_no_us_unit_is_told() throws IOException, InterruptedException {
+    void in_metric_no_us_unit_is_told() throws IOException {
         assertThat(found(US, true)).isEmpty();
     }
 
     @Test
-    void in_us_units_no_metric_one_is_told() throws IOException, InterruptedException {
+    void in_us_units_no_metric_one_is_told() throws IOException {
         assertThat(found(METRIC, false)).isEmpty();
     }
 
-    private static List<String> found(Pattern units, boolean metric) throws IOException, InterruptedException {
+    private static List<String> found(Pattern units, boolean metric) throws IOException {
         List<Text> all = new ArrayList<>(everywhere.pages(metric, UnitsEverywhereTest::unquoted));
         all.addAll(everywhere.commands(metric));
         List<String> entered = everywhere.entered().stream()
                 .filter(e -> e.chars().anyMatch(Character::isDigit))
                 .toList();
         List<String> found = new ArrayList<>();
+        Map<String, List<String>> known = new HashMap<>();
         for (Text text : all) {
             Set<String> here = new TreeSet<>();
             // Lines of a print break anywhere.
             String seen = text.isPaper() ? text.seen().replaceAll("\\s+", " ") : text.seen();
-            for (String line : seen.lines().toList()) {
-                String told = line;
-                for (String own : entered) {
-                    told = told.replace(own, "…");
-                }
-                told = OF_BOTH.matcher(told).replaceAll("…");
-                Matcher m = units.matcher(told);
-                while (m.find()) {
-                    here.add(told.substring(Math.max(0, m.start() - 60), Math.min(told.length(), m.end() + 30)));
-                }
-            }
+            // Most lines stand on many pages.
+            seen.lines().forEach(line -> here.addAll(known.computeIfAbsent(line, l -> told(l, entered, units))));
             here.forEach(h -> found.add(text.at() + ": " + h));
         }
         return found;
+    }
+
+    /** Where a line tells a unit, apart from what was entered. */
+    private static List<String> told(String line, List<String> entered, Pattern units) {
+        String told = line;
+        for (String own : entered) {
+            told = told.replace(own, "…");
+        }
+        told = OF_BOTH.matcher(told).replaceAll("…");
+        List<String> here = new ArrayList<>();
+        Matcher m = units.matcher(told);
+        while (m.find()) {
+            here.add(told.substring(Math.max(0, m.start() - 60), Math.min(told.length(), m.end() + 30)));
+        }
+        return here;
     }
 
     /** Without formulas and figures that stand as their source printed them. */
