@@ -94,7 +94,6 @@ public final class Forecast {
     static Twin twin(List<WeatherSeries> records, int k) {
         int place = k % 3;
         double[] s = SOILS[k / 3 % 4];
-        double unknown = Double.NaN;
         SoilProfile soil = SoilProfile.of(
                 List.of(
                         new Horizon(0, 152.4, s[0], s[1], s[2], 6.5, s[3], Horizon.Measured.NOT_GIVEN),

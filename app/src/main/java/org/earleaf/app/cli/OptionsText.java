@@ -35,7 +35,6 @@ final class OptionsText {
     }
 
     private static void nitrogen(Page page, List<Option> options, Say say) {
-        boolean metric = say.metric();
         Option best = options.get(0);
         page.say(tell(
                 "cli.options.best-on",
