@@ -68,7 +68,7 @@ public record DaySheetView(
                 headline,
                 StringChart.of(sheet, "string-says"),
                 rows(lines, format),
-                wrong(week, sheet, format),
+                wrong(week, sheet),
                 checks(sheet),
                 cautions(sheet),
                 asked.link("/plan"));
@@ -128,7 +128,7 @@ public record DaySheetView(
                 PlanView.clock(l.to()));
     }
 
-    private static List<Wrong> wrong(Week week, DaySheet sheet, Format format) {
+    private static List<Wrong> wrong(Week week, DaySheet sheet) {
         List<Wrong> all = new ArrayList<>();
         List<Week.Stop> byWait = sheet.stops().stream()
                 .sorted(Comparator.comparingDouble((Week.Stop s) -> -s.way().waitCost_usdHaDay()))
