@@ -33,8 +33,6 @@ class AppFlowTest {
             ".web",
             ".cli",
             "");
-    /** What moves out of the root: nothing joins it, and what has gone is taken off. */
-    private static final Set<String> ROOTS = Set.of("Main", "Amounts", "Calibrated", "MixTold", "SetupEntry");
 
     private static final JavaClasses APP = new ClassFileImporter()
             .withImportOption(place -> !place.contains("/test-classes/"))

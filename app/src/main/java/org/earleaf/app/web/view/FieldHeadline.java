@@ -42,7 +42,7 @@ final class FieldHeadline {
                 Dates.weekday(o.zone().planted()));
     }
 
-    private static String inSoil(Outlook o, Format format) {
+    private static String inSoil(Outlook o) {
         return tell(
                 "page.field-headline.of-nitrogen-lies-in-the",
                 "rate",
@@ -62,7 +62,7 @@ final class FieldHeadline {
                             Measure.YIELD.of(o.yield_kgHa().p50())));
         }
         if (o.zone().planted().isAfter(o.on())) {
-            return List.of(planting(o), inSoil(o, format));
+            return List.of(planting(o), inSoil(o));
         }
         return List.of(when(o), where(o, format));
     }
