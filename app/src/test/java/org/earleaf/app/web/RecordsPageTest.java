@@ -187,8 +187,8 @@ class RecordsPageTest {
         HttpResponse<String> kept = catchTest("60", "gal", ".492 .505 .510 .498 .571\n.503 .495 .441 .507 .500");
         assertThat(kept.statusCode()).isEqualTo(302);
         String page = get("/rigs/catch?rig=tall+sprayer").body();
-        assertThat(page).contains("outlet 5 and 8 on the tall sprayer", "6.2 %, fair", "+14.2 %", "−11.8 %");
-        assertThat(get("/rigs").body()).contains("outlet 5 and 8 on the tall sprayer");
+        assertThat(page).contains("outlets 5 and 8 on the tall sprayer", "6.2 %, fair", "+14.2 %", "−11.8 %");
+        assertThat(get("/rigs").body()).contains("outlets 5 and 8 on the tall sprayer");
     }
 
     @Test
