@@ -65,12 +65,16 @@ record SiteYear(TrialFarm farm, int year, PreviousCrop after, Measured measured)
     }
 
     Zone zone() {
+        return zone(planted());
+    }
+
+    Zone zone(LocalDate planted) {
         double unknown = Double.NaN;
         double days = DAYS_AT_42_NORTH - DAYS_A_DEGREE * (farm.site().latitude_deg() - 42);
         return new Zone(
                 ZoneName.of(farm.name() + " " + year + " " + after, ""),
                 30,
-                new Zone.Planting("corn", planted(), Hybrid.ofMaturity(days), 8, .762, unknown),
+                new Zone.Planting("corn", planted, Hybrid.ofMaturity(days), 8, .762, unknown),
                 new Zone.Land(farm.soil(), Drainage.TILED, unknown),
                 new Zone.Seedbed(after, Tillage.REDUCED, unknown),
                 DiseaseFacts.NOT_GIVEN);

@@ -44,9 +44,7 @@ record TrialFarm(String name, Site site, SoilProfile soil, WeatherSeries weather
                 each.number("organic_matter_pct"),
                 PH,
                 .5 * each.number("clay_pct") + 2 * each.number("organic_matter_pct"),
-                each.number("bulk_density_g_cm3"),
-                Double.NaN,
-                Double.NaN);
+                new Horizon.Measured(each.number("bulk_density_g_cm3"), Double.NaN, Double.NaN));
     }
 
     static WeatherSeries weather(Path folder, String file) {

@@ -30,6 +30,8 @@ public final class Trials {
         trials.optimum();
         trials.advice();
         trials.coverage();
+        System.out.println();
+        new Plants(folder).print();
     }
 
     private Sample after(boolean corn) {
