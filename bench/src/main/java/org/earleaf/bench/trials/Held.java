@@ -4,6 +4,7 @@ package org.earleaf.bench.trials;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.earleaf.season.parameter.ParameterSet;
@@ -32,12 +33,11 @@ record Held(
             advised.put(when, when.given_kgHa() + Money.best_kgHa(Modelled.mean(members)::at));
         }
         Modelled known = Modelled.known(at, ParameterSet.usual());
-        return new Held(
-                at, known, ahead, advised, Money.best_kgHa(known::at), Money.best_kgHa(at.measured()::at));
+        return new Held(at, known, ahead, advised, Money.best_kgHa(known::at), Money.best_kgHa(at.measured()::at));
     }
 
     double advised(Situation when) {
-        return advised.get(when);
+        return Objects.requireNonNull(advised.get(when));
     }
 
     /** What a rate leaves on the table beside the best one, once the season is known [$/ac]. */
@@ -48,7 +48,7 @@ record Held(
 
     /** Something of every member that stood on a day of advice. */
     double[] each(Situation when, ToDoubleFunction<Modelled> what) {
-        return Arrays.stream(ahead.get(when))
+        return Arrays.stream(Objects.requireNonNull(ahead.get(when)))
                 .mapToDouble(grain -> what.applyAsDouble(new Modelled(grain)))
                 .toArray();
     }

@@ -26,14 +26,14 @@ record Modelled(double[] grain_kgHa) {
 
     /** The season known to its end, all nitrogen at planting, one set of parameters. */
     static Modelled known(SiteYear at, ParameterSet parameters) {
-        WeatherSeries year =
-                at.farm().weather().between(at.farm().weather().first(), at.last());
+        WeatherSeries year = at.farm().weather().between(at.farm().weather().first(), at.last());
         ZoneSeason season = ZoneSeason.of(at.farmKnowing(year, 0), at.zone(), year, at.planted());
         Forcing weather = Forcing.of(
-                at.farm().weather().between(season.setup().first(), at.last()), at.farm().site());
+                at.farm().weather().between(season.setup().first(), at.last()),
+                at.farm().site());
         int n = RATES_KGHA.length;
-        SeasonRun run = SeasonRun.start(
-                season.setup(), Collections.nCopies(n, parameters), List.of(weather), new int[n]);
+        SeasonRun run =
+                SeasonRun.start(season.setup(), Collections.nCopies(n, parameters), List.of(weather), new int[n]);
         season.advance(run, at.planted());
         for (int k = 0; k < n; k++) {
             run.apply(k, uan(RATES_KGHA[k], Placement.INCORPORATED));

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -48,8 +49,7 @@ final class Plants {
         planted = Rows.read(folder, "marsden-plantings.tsv").stream()
                 .collect(Collectors.toMap(row -> row.whole("year"), row -> row.day("planted")));
         Measured none = new Measured(0, 0, 0, 0, 0);
-        planted.keySet()
-                .forEach(year -> years.put(year, new SiteYear(marsden, year, PreviousCrop.SOYBEAN, none)));
+        planted.keySet().forEach(year -> years.put(year, new SiteYear(marsden, year, PreviousCrop.SOYBEAN, none)));
     }
 
     /** Measured and modelled on a day. */
@@ -57,11 +57,25 @@ final class Plants {
 
     void print() {
         show("F7 shoot nitrogen [kg/ha]", shootNitrogen());
-        show("F7 leaf area [m2/m2]", pairs("marsden-leaf-area.tsv", row -> row.number("leaf_area_cm2_plant") * PLANTS_M2 / 1e4, run -> run.now(0, Daily.LAI)));
+        show(
+                "F7 leaf area [m2/m2]",
+                pairs(
+                        "marsden-leaf-area.tsv",
+                        row -> row.number("leaf_area_cm2_plant") * PLANTS_M2 / 1e4,
+                        run -> run.now(0, Daily.LAI)));
         show("F7 collars", pairs("marsden-stage.tsv", row -> row.number("mean_v_stage"), run -> run.collars(0)));
-        show("F7 height, measured to the top collar [cm]", pairs("marsden-stage.tsv", row -> row.number("height_cm"), run -> run.height_cm(0)));
-        show("F7 root depth [cm]", pairs("marsden-root-depth.tsv", row -> row.number("depth_cm"), run -> run.now(0, Daily.ROOT_MM) / 10));
-        show("F7 nitrate of the top foot [ppm]", pairs("marsden-soil-nitrogen.tsv", row -> row.text("depth_cm").equals("0-30") ? row.number("nitrate_ppm") : Double.NaN, Plants::nitrate_ppm));
+        show(
+                "F7 height, measured to the top collar [cm]",
+                pairs("marsden-stage.tsv", row -> row.number("height_cm"), run -> run.height_cm(0)));
+        show(
+                "F7 root depth [cm]",
+                pairs("marsden-root-depth.tsv", row -> row.number("depth_cm"), run -> run.now(0, Daily.ROOT_MM) / 10));
+        show(
+                "F7 nitrate of the top foot [ppm]",
+                pairs(
+                        "marsden-soil-nitrogen.tsv",
+                        row -> row.text("depth_cm").equals("0-30") ? row.number("nitrate_ppm") : Double.NaN,
+                        Plants::nitrate_ppm));
     }
 
     private static double nitrate_ppm(SeasonRun run) {
@@ -109,8 +123,8 @@ final class Plants {
 
     /** The model in the evening of a day. */
     private double on(LocalDate date, ToDoubleFunction<SeasonRun> what) {
-        SiteYear at = years.get(date.getYear());
-        LocalDate sown = planted.get(date.getYear());
+        SiteYear at = Objects.requireNonNull(years.get(date.getYear()));
+        LocalDate sown = Objects.requireNonNull(planted.get(date.getYear()));
         ZoneSeason season = ZoneSeason.of(
                 at.farmKnowing(at.farm().weather().between(at.farm().weather().first(), at.last()), 0),
                 at.zone(sown),
@@ -130,7 +144,11 @@ final class Plants {
         System.out.printf("  %s%n", what);
         for (Pair pair : pairs) {
             System.out.printf(
-                    Locale.ROOT, "    %s  measured %7.2f  model %7.2f%n", pair.date(), pair.measured(), pair.modelled());
+                    Locale.ROOT,
+                    "    %s  measured %7.2f  model %7.2f%n",
+                    pair.date(),
+                    pair.measured(),
+                    pair.modelled());
         }
     }
 }

@@ -55,9 +55,12 @@ record Sample(List<Held> all) {
         List<List<Integer>> each = List.copyOf(clusters.values());
         SplittableRandom random = new SplittableRandom(SEED);
         double[] drawn = new double[DRAWS];
-        Arrays.setAll(drawn, draw -> figure.applyAsDouble(IntStream.range(0, each.size())
-                .flatMap(n -> each.get(random.nextInt(each.size())).stream().mapToInt(Integer::intValue))
-                .toArray()));
+        Arrays.setAll(
+                drawn,
+                draw -> figure.applyAsDouble(IntStream.range(0, each.size())
+                        .flatMap(n ->
+                                each.get(random.nextInt(each.size())).stream().mapToInt(Integer::intValue))
+                        .toArray()));
         Arrays.sort(drawn);
         return String.format(
                 Locale.ROOT,

@@ -6,10 +6,12 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
+import org.earleaf.farm.Settings;
 import org.earleaf.farm.WeatherBook;
 import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
@@ -19,7 +21,6 @@ import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
-import org.earleaf.farm.Settings;
 import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
 import org.earleaf.field.ZoneName;
@@ -45,7 +46,7 @@ record SiteYear(TrialFarm farm, int year, PreviousCrop after, Measured measured)
                 TrialFarm.readAll(folder).stream().collect(Collectors.toMap(TrialFarm::name, Function.identity()));
         return Rows.read(folder, "iowa-response.tsv").stream()
                 .map(row -> new SiteYear(
-                        farms.get(row.text("site")),
+                        Objects.requireNonNull(farms.get(row.text("site"))),
                         row.whole("year"),
                         row.text("after").equals("corn") ? PreviousCrop.CORN : PreviousCrop.SOYBEAN,
                         Measured.of(row)))

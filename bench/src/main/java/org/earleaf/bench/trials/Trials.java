@@ -39,15 +39,27 @@ public final class Trials {
     }
 
     private void response() {
-        System.out.printf("%n%d site-years; 90%% intervals in brackets%n", all.all().size());
+        System.out.printf(
+                "%n%d site-years; 90%% intervals in brackets%n", all.all().size());
         for (boolean corn : new boolean[] {true, false}) {
             Sample some = after(corn);
-            System.out.printf("after %s, %d%n", corn ? "corn" : "soybean", some.all().size());
+            System.out.printf(
+                    "after %s, %d%n", corn ? "corn" : "soybean", some.all().size());
             line("F1 zero over full, measured", some.told(h -> share(h.at().measured()::at)));
-            line("F1 zero over full, model less measured", some.told(h -> share(h.known()::at) - share(h.at().measured()::at)));
-            line("F1 error", String.format(Locale.ROOT, "%.2f", some.error(h -> share(h.known()::at) - share(h.at().measured()::at))));
-            line("F2 level, model over measured", some.told(h -> h.known().at(FULL_KGHA) / h.at().measured().at(FULL_KGHA)));
-            line("F2 level over the years, r", some.toldCorrelation(h -> h.known().at(FULL_KGHA), h -> h.at().measured().at(FULL_KGHA)));
+            line(
+                    "F1 zero over full, model less measured",
+                    some.told(h -> share(h.known()::at) - share(h.at().measured()::at)));
+            line(
+                    "F1 error",
+                    String.format(
+                            Locale.ROOT, "%.2f", some.error(h -> share(h.known()::at) - share(h.at().measured()::at))));
+            line(
+                    "F2 level, model over measured",
+                    some.told(h -> h.known().at(FULL_KGHA) / h.at().measured().at(FULL_KGHA)));
+            line(
+                    "F2 level over the years, r",
+                    some.toldCorrelation(
+                            h -> h.known().at(FULL_KGHA), h -> h.at().measured().at(FULL_KGHA)));
             line("F3 gain, measured [t/ha]", some.told(h -> gain(h.at().measured()::at)));
             line("F3 gain, model [t/ha]", some.told(h -> gain(h.known()::at)));
         }

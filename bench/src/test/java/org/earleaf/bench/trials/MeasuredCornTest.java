@@ -68,7 +68,8 @@ class MeasuredCornTest {
         WeatherSeries known = at.farm().known(on);
         assertThat(known.last()).isEqualTo(on);
         assertThat(known.at(on)).isEqualTo(at.farm().weather().at(on));
-        int years = at.farm().weather().last().getYear() - at.farm().weather().first().getYear();
+        int years = at.farm().weather().last().getYear()
+                - at.farm().weather().first().getYear();
         assertThat(known.first()).isEqualTo(LocalDate.of(at.year() - years, 1, 1));
     }
 }
