@@ -16,7 +16,7 @@ import org.earleaf.units.Measure;
 
 /** What each pass is worth, as a page to read. */
 final class OptionsText {
-    private static final String ROW = "%-10s %-26s %-14s %7s %16s %8s";
+    private static final String ROW = "%-10s %-26s %-14s %7s %16s  %s";
 
     private OptionsText() {}
 
@@ -62,13 +62,8 @@ final class OptionsText {
                     say.number(Measure.MASS_RATE, o.nitrogen_kgHa(), 0) + " N " + say.say(o.placement()),
                     Words.here().rig(o.rig()),
                     say.number(Measure.MONEY_RATE, w.mean_usdHa(), 0),
-                    tell(
-                            "cli.options.to",
-                            "money",
-                            say.number(Measure.MONEY_RATE, w.p10_usdHa(), 0),
-                            "money2",
-                            say.number(Measure.MONEY_RATE, w.p90_usdHa(), 0)),
-                    Say.tenths(w.chanceItPays()) + "/10");
+                    say.gains(w),
+                    say.chance(w));
         }
     }
 
@@ -98,15 +93,15 @@ final class OptionsText {
     static String worth(Option o, Say say) {
         Worth w = o.worth();
         return tell(
-                "cli.options.worth-to-pays-in-of",
+                "cli.options.worth-to-pays-in",
                 "amount",
                 say.amount(Measure.MONEY_RATE, w.mean_usdHa(), 0),
                 "money",
                 say.number(Measure.MONEY_RATE, w.p10_usdHa(), 0),
                 "money2",
                 say.number(Measure.MONEY_RATE, w.p90_usdHa(), 0),
-                "tenths",
-                Say.tenths(w.chanceItPays()),
+                "chance",
+                Measure.CHANCE.of(w.chanceItPays()),
                 "amount2",
                 say.amount(Measure.MONEY_RATE, w.badCase_usdHa(), 0),
                 "amount3",

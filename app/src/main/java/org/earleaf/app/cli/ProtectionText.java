@@ -17,7 +17,7 @@ import org.earleaf.units.Measure;
 
 /** Passes against disease and insects, as a page to read. */
 final class ProtectionText {
-    private static final String ROW = "%-18s %-12s %-15s %-7s %5s %11s %4s %s";
+    private static final String ROW = "%-18s %-12s %-15s %-7s %5s %11s  %-4s %s";
 
     private ProtectionText() {}
 
@@ -55,8 +55,8 @@ final class ProtectionText {
                 tell("cli.protection.date"),
                 tell("cli.protection.mean"),
                 tell("cli.protection.p10-to-p90"),
-                tell("cli.protection.pays"),
-                tell("cli.protection.no-2"));
+                tell("cli.protection.no-2"),
+                tell("cli.protection.pays-in"));
         for (Option o : options) {
             Worth w = o.worth();
             page.row(
@@ -66,14 +66,9 @@ final class ProtectionText {
                     Words.here().rig(o.rig()),
                     Dates.tight(o.date()),
                     say.number(Measure.MONEY_RATE, w.mean_usdHa(), 0),
-                    tell(
-                            "cli.protection.to",
-                            "money",
-                            say.number(Measure.MONEY_RATE, w.p10_usdHa(), 0),
-                            "money2",
-                            say.number(Measure.MONEY_RATE, w.p90_usdHa(), 0)),
-                    w.chanceItPays() > 0 && w.chanceItPays() < .05 ? "<1" : Say.tenths(w.chanceItPays()),
-                    numbers(o, notes, say));
+                    say.gains(w),
+                    numbers(o, notes, say),
+                    say.chance(w));
         }
         for (int k = 0; k < notes.size(); k++) {
             page.say((k + 1) + "  " + notes.get(k), "   ");

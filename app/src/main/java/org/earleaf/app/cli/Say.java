@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
+import org.earleaf.decide.Worth;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Spread;
 import org.earleaf.units.Flag;
@@ -39,7 +40,7 @@ record Say(boolean metric) {
         if (s.probability() <= 0) {
             return tell("cli.say.not-in-any-future");
         }
-        String chance = tell("cli.say.in-of-10-futures", "tenths", tenths(s.probability()));
+        String chance = tell("cli.say.in-futures", "chance", Measure.CHANCE.of(s.probability()));
         if (s.p50().isEmpty()) {
             return s.p10().isEmpty()
                     ? chance
@@ -58,11 +59,6 @@ record Say(boolean metric) {
 
     private static String end(Optional<LocalDate> date) {
         return date.map(Dates::day).orElse(tell("dates.never"));
-    }
-
-    /** How many of ten; a chance that is not nought or one never reads so. */
-    static String tenths(double share) {
-        return Words.here().form(Measure.CHANCE.of(share), "number");
     }
 
     static String number(double value, int decimals) {
@@ -91,6 +87,21 @@ record Say(boolean metric) {
                 number(measure, s.p10(), decimals),
                 "measure2",
                 number(measure, s.p90(), decimals));
+    }
+
+    /** "11 to 102": what all but the worst and the best tenth of years bring, for a table headed by the unit. */
+    String gains(Worth worth) {
+        return tell(
+                "cli.say.gains",
+                "money",
+                number(Measure.MONEY_RATE, worth.p10_usdHa(), 0),
+                "money2",
+                number(Measure.MONEY_RATE, worth.p90_usdHa(), 0));
+    }
+
+    /** In how many years it pays. */
+    String chance(Worth worth) {
+        return Words.in(metric).say(Measure.CHANCE.of(worth.chanceItPays()));
     }
 
     /** Breaks a sentence at the width of the page; every line begins with the margin. */

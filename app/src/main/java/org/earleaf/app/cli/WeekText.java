@@ -93,11 +93,11 @@ final class WeekText {
                 .filter(s -> s.date().equals(week.on().plusDays(d)))
                 .toList();
         page.head(tell(
-                "cli.week.can-be-worked-in-of",
+                "cli.week.can-be-worked-in",
                 "weekday",
                 Dates.weekday(week.on().plusDays(d)),
-                "tenths",
-                Say.tenths(week.chance(d))));
+                "chance",
+                Measure.CHANCE.of(week.chance(d))));
         if (stops.isEmpty()) {
             page.say(tell("cli.week.nothing"));
         }
@@ -121,7 +121,7 @@ final class WeekText {
                 : ", " + (s.loads() == 1 ? tell("cli.week.1-load") : tell("cli.week.loads", "loads", s.loads()));
         page.say(
                 tell(
-                        "cli.week.to-done-in-of-10",
+                        "cli.week.to-done-in",
                         "start",
                         Dates.clock(s.start().toLocalTime()),
                         "end",
@@ -134,8 +134,8 @@ final class WeekText {
                         ground,
                         "loads",
                         loads,
-                        "tenths",
-                        Say.tenths(week.plan().chanceDone().get(s.job()))),
+                        "chance",
+                        Measure.CHANCE.of(week.plan().chanceDone().get(s.job()))),
                 "   ");
     }
 

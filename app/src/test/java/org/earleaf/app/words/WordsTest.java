@@ -67,6 +67,8 @@ class WordsTest {
     @Test
     void a_chance_reads_as_nought_or_all_only_when_it_is() {
         assertThat(Words.US.say(Measure.CHANCE.of(.8))).isEqualTo("8 of 10");
+        assertThat(Words.US.say(Measure.CHANCE.of(.88))).isEqualTo("9 of 10");
+        assertThat(Words.US.say(Measure.CHANCE.of(.04))).isEqualTo("fewer than 1 of 10");
         assertThat(Words.US.say(Measure.CHANCE.of(.01))).isEqualTo("fewer than 1 of 10");
         assertThat(Words.US.say(Measure.CHANCE.of(.99))).isEqualTo("more than 9 of 10");
         assertThat(Words.US.say(Measure.CHANCE.of(1))).isEqualTo("10 of 10");

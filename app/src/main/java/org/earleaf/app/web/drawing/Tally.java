@@ -12,10 +12,11 @@ public final class Tally {
     private Tally() {}
 
     /**
-     * @param filled 0 to 10
+     * @param chance 0 to 1
      * @param label what it says, for those who cannot see it
      */
-    public static Markup of(int filled, String label) {
+    public static Markup of(double chance, String label) {
+        long filled = Math.round(chance * STROKES);
         Ink ink = new Ink()
                 .put("<svg class=\"tally\" viewBox=\"0 0 114 16\" role=\"img\" aria-label=\"")
                 .text(label)

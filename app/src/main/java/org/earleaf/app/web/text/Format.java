@@ -5,7 +5,6 @@ import static org.earleaf.app.words.Words.tell;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.List;
 import org.earleaf.app.words.Words;
 import org.earleaf.decide.Reason;
@@ -69,16 +68,6 @@ public enum Format {
     /** A number to so many decimals with a true minus sign; never "-0". */
     public static String number(double value, int decimals) {
         return Words.here().number(value, decimals);
-    }
-
-    /** Of ten years like this. */
-    public static int inTen(double share) {
-        return BigDecimal.valueOf(10 * share).setScale(0, RoundingMode.HALF_UP).intValue();
-    }
-
-    /** "9 of 10". */
-    public static String chance(double share) {
-        return tell("page.format.of-10", "tenths", inTen(share));
     }
 
     /** Kilograms a hectare in one pound an acre, or one. */
@@ -173,10 +162,6 @@ public enum Format {
 
     public String rain(double mm) {
         return words().number(Measure.RAIN.of(mm), this == US ? 1 : 0);
-    }
-
-    public String rainUnit() {
-        return words().unit(Measure.RAIN);
     }
 
     public String temperature(double celsius) {

@@ -28,6 +28,7 @@ import org.earleaf.field.Pass;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.units.Measure;
 import org.earleaf.week.Week;
 
 /**
@@ -192,9 +193,9 @@ public record CalendarRow(Title title, Act act, CalendarView.Pair bars, Dated da
         if (when.p50().isPresent()) {
             return tell("page.calendar-row.short", "when", date(when));
         }
-        return Format.inTen(when.probability()) == 0
+        return when.probability() <= 0
                 ? tell("page.calendar-row.not-short-in-any-future")
-                : tell("page.calendar-row.short-in-futures", "chance", Format.chance(when.probability()));
+                : tell("page.calendar-row.short-in-futures", "chance", Measure.CHANCE.of(when.probability()));
     }
 
     /** "Jul 6 (Jun 28 to Jul 27)". */

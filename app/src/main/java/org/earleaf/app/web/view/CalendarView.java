@@ -22,6 +22,7 @@ import org.earleaf.decide.Option;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.units.Measure;
 import org.earleaf.weather.WeatherDay;
 import org.earleaf.week.Week;
 
@@ -147,7 +148,8 @@ public record CalendarView(
         List<String> days = Stream.iterate(on, d -> d.plusDays(1))
                 .limit(SAID_D)
                 .filter(d -> !Double.isNaN(chance.applyAsDouble(d)))
-                .map(d -> Dates.tight(d) + ": " + Format.inTen(chance.applyAsDouble(d)))
+                .map(d ->
+                        Dates.tight(d) + ": " + Words.here().form(Measure.CHANCE.of(chance.applyAsDouble(d)), "number"))
                 .toList();
         return tell("page.calendar.chances-in-ten-that-a", "days", String.join(", ", days));
     }

@@ -11,6 +11,7 @@ import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Zone;
+import org.earleaf.units.Measure;
 
 /** What would change the advice on a field, one sentence each. */
 final class Changes {
@@ -67,7 +68,7 @@ final class Changes {
                         "date",
                         Dates.day(t.date()),
                         "chance",
-                        Format.chance(t.chance()))));
+                        Measure.CHANCE.of(t.chance()))));
         all.add(waiting(go, format));
         return all;
     }

@@ -75,11 +75,10 @@ final class FieldHeadline {
                     ? tell("page.field-headline.short-of-nitrogen-about", "longDay", Dates.weekday(likely.get()))
                     : tell("page.field-headline.short-of-nitrogen-since", "longDay", Dates.weekday(likely.get()));
         }
-        int inTen = Format.inTen(dates.probability());
-        if (inTen == 0) {
+        if (dates.probability() <= 0) {
             return tell("page.field-headline.not-short-of-nitrogen-in");
         }
-        return tell("page.field-headline.not-likely-to-run-short", "chance", Format.chance(dates.probability()));
+        return tell("page.field-headline.not-likely-to-run-short", "chance", Measure.CHANCE.of(dates.probability()));
     }
 
     private static String where(Outlook o, Format format) {

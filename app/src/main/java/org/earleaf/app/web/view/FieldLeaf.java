@@ -252,7 +252,7 @@ public record FieldLeaf(
 
     private static String falls(DateSpread when) {
         if (when.p50().isEmpty()) {
-            return tell("page.field-leaf.it-falls-below-93-where-2", "chance", Format.chance(when.probability()));
+            return tell("page.field-leaf.it-falls-below-93-where-2", "chance", Measure.CHANCE.of(when.probability()));
         }
         LocalDate day = when.p50().get();
         return when.p10().equals(when.p90())
@@ -272,7 +272,7 @@ public record FieldLeaf(
                         "date",
                         pass.date(),
                         "chance",
-                        Format.chance(after.map(DateSpread::probability).orElse(0.0)));
+                        Measure.CHANCE.of(after.map(DateSpread::probability).orElse(0.0)));
     }
 
     private static List<Markup> yields(Outlook o, Optional<Option> pass, Optional<Outlook> after, Format format) {

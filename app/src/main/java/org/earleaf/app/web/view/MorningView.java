@@ -20,6 +20,9 @@ import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
+import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherDay;
 
 /** The morning page. */
@@ -157,15 +160,19 @@ public record MorningView(
         for (int k = 0; k < forecast.size(); k++) {
             WeatherDay w = forecast.get(k);
             if (any && !w.date().isBefore(on) && w.rain_mm() >= 1) {
-                Say say = new Say()
-                        .text(tell(
-                                "page.morning.rain", "date", Dates.brief(w.date()), "rain", format.rain(w.rain_mm())))
-                        .unit(format.rainUnit());
+                Measured rain = Measure.RAIN.of(w.rain_mm());
                 double chance = k < chances.size() ? chances.get(k) : Double.NaN;
-                return (Double.isNaN(chance)
-                                ? say
-                                : say.text(tell("page.morning.chances-in-10", "tenths", Format.inTen(chance))))
-                        .done();
+                return format.markup(
+                        Double.isNaN(chance)
+                                ? Said.of("page.morning.rain", "day", w.date(), "rain", rain)
+                                : Said.of(
+                                        "page.morning.rain-chance",
+                                        "day",
+                                        w.date(),
+                                        "rain",
+                                        rain,
+                                        "chance",
+                                        Measure.SHARE.of(chance)));
             }
         }
         return Markup.text(any ? tell("page.morning.no-rain-in-the-forecast") : tell("page.morning.no-forecast-given"));
@@ -247,7 +254,7 @@ public record MorningView(
                                 .range(format.moneyRange(
                                         o.worth().p10_usdHa(), o.worth().p90_usdHa()))
                                 .done(),
-                        Format.chance(o.worth().chanceItPays()),
+                        format.words().say(Measure.CHANCE.of(o.worth().chanceItPays())),
                         format.moneyFine(o.waitCost_usdHaDay()),
                         shortWhy(o, format)))
                 .toList();

@@ -24,6 +24,7 @@ import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Worth;
 import org.earleaf.farm.Prices;
 import org.earleaf.field.Zone;
+import org.earleaf.units.Measure;
 
 /**
  * What each choice is worth on one field: the best by date, the rates and placements beside it, and the long list.
@@ -168,7 +169,7 @@ public record OptionsView(
                         gain(worth, format),
                         "areaName",
                         format.areaName()))
-                .sentence(tell("page.options.it-pays-in-futures", "chance", Format.chance(worth.chanceItPays())))
+                .sentence(tell("page.options.it-pays-in-futures", "chance", Measure.CHANCE.of(worth.chanceItPays())))
                 .done();
     }
 

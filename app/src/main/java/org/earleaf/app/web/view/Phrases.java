@@ -20,6 +20,7 @@ import org.earleaf.field.Placement;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.units.Measure;
 
 /** Phrases that several pages share. */
 public final class Phrases {
@@ -45,9 +46,9 @@ public final class Phrases {
                     : say.range("(" + Dates.range(dates) + ")").done();
         }
         return Markup.text(
-                Format.inTen(dates.probability()) == 0
+                dates.probability() <= 0
                         ? tell("dates.never")
-                        : tell("page.phrases.in-futures", "chance", Format.chance(dates.probability())));
+                        : tell("page.phrases.in-futures", "chance", Measure.CHANCE.of(dates.probability())));
     }
 
     static boolean isRipe(Outlook o) {

@@ -18,6 +18,8 @@ import org.earleaf.app.words.Words;
 import org.earleaf.decide.Option;
 import org.earleaf.plan.PlanRig;
 import org.earleaf.plan.search.OverFutures;
+import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
 import org.earleaf.units.Said;
 import org.earleaf.week.FieldPass;
 import org.earleaf.week.Week;
@@ -46,14 +48,14 @@ public record PlanView(
     public record NotThisWeek(List<LeftRow> leftOut, List<String> later) {}
 
     /** A day with its rigs. */
-    public record DayRow(String name, String chance, List<RigRow> rigs) {}
+    public record DayRow(String name, Measured chance, List<RigRow> rigs) {}
 
     /** What a rig does on a day. */
     public record RigRow(String rig, String out, String sheet, List<StopRow> stops) {}
 
     /** One field of it. */
     public record StopRow(
-            String time, String name, String place, String what, String ground, String loads, String done) {}
+            String time, String name, String place, String what, String ground, String loads, Measured done) {}
 
     /** A pass that is not made in the week. */
     public record LeftRow(String name, String reason) {}
@@ -200,8 +202,7 @@ public record PlanView(
                         asked.link("/plan/sheet", "of", rig, "on", date.toString()),
                         stops.stream().map(s -> stop(week, s, places, format)).toList())));
         boolean rain = asked.rain().contains(date.toString());
-        return new DayRow(
-                Dates.weekday(date), tell("page.plan.of-10", "tenths", Format.inTen(rain ? 0 : week.chance(d))), rigs);
+        return new DayRow(Dates.weekday(date), Measure.CHANCE.of(rain ? 0 : week.chance(d)), rigs);
     }
 
     private static StopRow stop(Week week, Week.Stop s, Places places, Format format) {
@@ -212,10 +213,7 @@ public record PlanView(
                 what(s.way(), format),
                 format.area(s.pass().area_ha()) + " " + format.areaUnit(),
                 loads(s.loads()),
-                tell(
-                        "page.plan.of-10",
-                        "tenths",
-                        Format.inTen(week.plan().chanceDone().get(s.job()))));
+                Measure.CHANCE.of(week.plan().chanceDone().get(s.job())));
     }
 
     static String loads(int n) {

@@ -10,6 +10,7 @@ import org.earleaf.app.words.Dates;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.protection.ProtectionAdvice;
+import org.earleaf.units.Measure;
 
 /**
  * Passes against disease and insects on one field.
@@ -71,7 +72,7 @@ public record ProtectionView(List<String> says, List<String> why, String assumed
                 "areaName",
                 format.areaName(),
                 "chance",
-                Format.chance(o.worth().chanceItPays()));
+                Measure.CHANCE.of(o.worth().chanceItPays()));
         return java.util.stream.Stream.concat(java.util.stream.Stream.of(best), left.stream())
                 .toList();
     }

@@ -9,6 +9,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.decide.Worth;
+import org.earleaf.units.Measure;
 
 /**
  * What an option is worth, as a table or an entry shows it.
@@ -35,7 +36,7 @@ public record WorthView(
         String range = tell(
                 "page.worth.to", "money", format.money(worth.p10_usdHa()), "money2", format.money(worth.p90_usdHa()));
         String mean = format.money(worth.mean_usdHa());
-        String chance = Format.chance(worth.chanceItPays());
+        String chance = format.words().say(Measure.CHANCE.of(worth.chanceItPays()));
         String spoken = tell(
                 "page.worth.mean-gain-eight-of-ten", "mean", mean, "moneyUnit", format.moneyUnit(), "range", range);
         return new WorthView(
@@ -43,7 +44,7 @@ public record WorthView(
                 mean,
                 range,
                 scale.of(worth, spoken, zeroLabel, planned),
-                Tally.of(Format.inTen(worth.chanceItPays()), tell("page.worth.pays-in-futures", "chance", chance)),
+                Tally.of(worth.chanceItPays(), tell("page.worth.pays-in-futures", "chance", chance)),
                 chance,
                 format.money(worth.badCase_usdHa()),
                 breakEven(worth));

@@ -48,13 +48,13 @@ class SmallDrawingsTest {
 
     @Test
     void a_tally_fills_from_the_left() {
-        String svg = Tally.of(7, "pays in 7 of 10").html();
+        String svg = Tally.of(.7, "pays in 7 of 10").html();
         assertThat(svg.split("M", -1)).hasSize(11);
         assertThat(svg.substring(svg.indexOf("class=\"k\""), svg.indexOf("class=\"rl\""))
                         .split("M", -1))
                 .hasSize(8);
         assertThat(Tally.of(0, "never").html()).doesNotContain("class=\"k\"");
-        assertThat(Tally.of(10, "always").html()).doesNotContain("class=\"rl\"");
+        assertThat(Tally.of(1, "always").html()).doesNotContain("class=\"rl\"");
     }
 
     @Test

@@ -41,12 +41,6 @@ class FormatTest {
     }
 
     @Test
-    void a_chance_is_told_in_tenths() {
-        assertThat(Format.chance(.88)).isEqualTo("9 of 10");
-        assertThat(Format.chance(.04)).isEqualTo("0 of 10");
-    }
-
-    @Test
     void text_in_markup_is_made_safe() {
         assertThat(new Say().text("<b>\"Mill\" & 'Co'").done().html())
                 .isEqualTo("&lt;b&gt;&quot;Mill&quot; &amp; &#39;Co&#39;");

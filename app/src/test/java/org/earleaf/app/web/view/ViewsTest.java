@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.earleaf.app.web.Fixture;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Outlook;
 import org.junit.jupiter.api.Test;
 
@@ -74,6 +76,16 @@ class ViewsTest {
         assertThat(places.all().keySet())
                 .containsExactly("mill-eighty", "creek-bottom", "sand-ridge", "long-quarter-east", "long-quarter-west");
         assertThat(places.of("Long Quarter", "")).isEqualTo("long-quarter-east");
+    }
+
+    @Test
+    void what_happens_in_few_years_is_never_told_as_never() {
+        DateSpread rare = new DateSpread(Optional.empty(), Optional.empty(), Optional.empty(), .03);
+        assertThat(Phrases.shortDate(rare).html()).isEqualTo("in fewer than 1 of 10 years like this");
+        assertThat(CalendarRow.shortOn(rare)).isEqualTo("short in fewer than 1 of 10 years like this");
+        DateSpread never = new DateSpread(Optional.empty(), Optional.empty(), Optional.empty(), 0);
+        assertThat(Phrases.shortDate(never).html()).isEqualTo("never");
+        assertThat(CalendarRow.shortOn(never)).isEqualTo("not short in any year like this");
     }
 
     @Test
