@@ -11,12 +11,9 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import org.earleaf.brief.Brief;
 import org.earleaf.decide.NitrogenOptions;
-import org.earleaf.decide.Option;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Zone;
-import org.earleaf.outlook.Outlook;
 import org.earleaf.units.SideBySide;
 import org.earleaf.week.Week;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * A farm on a day, asked by many at once: each answer is worked out once, when it is first asked for, and then shared. An
  * answer that failed is told to those who asked and worked out anew for the next.
  */
-public final class AskedDay implements FarmDay {
+public final class AskedDay implements QuestionDay {
     /** Answers kept beside two for each zone: passes looked at, weeks asked about. The least used go first. */
     private static final int MOST = 200;
     /** More that are not there yet are not begun: an address can ask for any change of a week. */
@@ -134,37 +131,12 @@ public final class AskedDay implements FarmDay {
         return cause instanceof RuntimeException known ? known : new IllegalStateException(failed);
     }
 
-    @Override
-    public Brief brief() {
-        return get(new Question.TheBrief());
-    }
-
-    @Override
-    public NitrogenOptions.Answer answer(Zone zone) {
-        return get(new Question.TheAnswer(zone));
-    }
-
-    @Override
-    public Outlook outlook(Zone zone) {
-        return get(new Question.TheOutlook(zone));
-    }
-
     /** Waits for nothing. */
     private Optional<NitrogenOptions.Answer> findAnswer(Zone zone) {
         CompletableFuture<Object> known = answers.getIfPresent(new Question.TheAnswer(zone));
         return known == null || !known.isDone() || known.isCompletedExceptionally()
                 ? Optional.empty()
                 : Optional.of(AskedDay.<NitrogenOptions.Answer>cast(known.join()));
-    }
-
-    @Override
-    public Outlook outlookWith(Zone zone, Option option) {
-        return get(new Question.TheOutlookWith(zone, option));
-    }
-
-    @Override
-    public Week week(long seed) {
-        return get(new Question.TheWeek(seed));
     }
 
     @Override

@@ -5,7 +5,6 @@ import java.util.List;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.week.Week;
@@ -31,20 +30,6 @@ public interface Question<T> {
         @Override
         public NitrogenOptions.Answer of(FarmDay day) {
             return day.answer(zone);
-        }
-    }
-
-    record TheOptions(Zone zone) implements Question<List<Option>> {
-        @Override
-        public List<Option> of(FarmDay day) {
-            return day.options(zone);
-        }
-    }
-
-    record TheProtection(Zone zone) implements Question<ProtectionAnswer> {
-        @Override
-        public ProtectionAnswer of(FarmDay day) {
-            return day.protection(zone);
         }
     }
 

@@ -3,7 +3,6 @@ package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.RejectedExecutionException;
@@ -12,14 +11,8 @@ import java.util.concurrent.TimeoutException;
 import org.earleaf.app.desk.AskedDay;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Question;
-import org.earleaf.brief.Brief;
-import org.earleaf.decide.NitrogenOptions;
-import org.earleaf.decide.Option;
-import org.earleaf.decide.ProtectionAnswer;
+import org.earleaf.app.desk.QuestionDay;
 import org.earleaf.farm.Farm;
-import org.earleaf.field.Zone;
-import org.earleaf.outlook.Outlook;
-import org.earleaf.week.Week;
 import org.springframework.web.context.request.RequestAttributes;
 import org.springframework.web.context.request.RequestContextHolder;
 import org.springframework.web.context.request.ServletRequestAttributes;
@@ -30,7 +23,7 @@ import org.springframework.web.context.request.ServletRequestAttributes;
  *
  * @param until_ns on the machine's own clock
  */
-record PatientDay(FarmDay of, long until_ns) implements FarmDay {
+record PatientDay(FarmDay of, long until_ns) implements QuestionDay {
     /** Longer than this nobody waits before a page says that work goes on. */
     private static final long PAGE_MS = 900;
     /** What was typed is not to be sent twice for a moment's work. */
@@ -95,41 +88,6 @@ record PatientDay(FarmDay of, long until_ns) implements FarmDay {
     @Override
     public LocalDate on() {
         return of.on();
-    }
-
-    @Override
-    public Brief brief() {
-        return get(new Question.TheBrief());
-    }
-
-    @Override
-    public NitrogenOptions.Answer answer(Zone zone) {
-        return get(new Question.TheAnswer(zone));
-    }
-
-    @Override
-    public Outlook outlook(Zone zone) {
-        return get(new Question.TheOutlook(zone));
-    }
-
-    @Override
-    public Outlook outlookWith(Zone zone, Option option) {
-        return get(new Question.TheOutlookWith(zone, option));
-    }
-
-    @Override
-    public List<Option> options(Zone zone) {
-        return get(new Question.TheOptions(zone));
-    }
-
-    @Override
-    public ProtectionAnswer protection(Zone zone) {
-        return get(new Question.TheProtection(zone));
-    }
-
-    @Override
-    public Week week(long seed) {
-        return get(new Question.TheWeek(seed));
     }
 
     @Override

@@ -278,6 +278,8 @@ public class Fixture implements FarmDay {
         return FixtureSprays.answer(zone);
     }
 
+    private static final ProtectionAnswer UNPROTECTED =
+            new ProtectionAnswer(List.of(), Optional.empty(), List.of(), List.of());
     private static final Map<Long, Week> WEEKS = new ConcurrentHashMap<>();
 
     @Override
@@ -286,11 +288,19 @@ public class Fixture implements FarmDay {
     }
 
     private Week newWeek(long seed) {
-        return Week.of(withYears(), TODAY, ZONES.stream().map(this::answer).toList(), Week.Search.of(seed));
+        return Week.of(
+                withYears(),
+                TODAY,
+                ZONES.stream().map(zone -> answer(zone, UNPROTECTED)).toList(),
+                Week.Search.of(seed));
     }
 
     @Override
     public NitrogenOptions.Answer answer(Zone zone) {
+        return answer(zone, protection(zone));
+    }
+
+    private NitrogenOptions.Answer answer(Zone zone, ProtectionAnswer protection) {
         return new NitrogenOptions.Answer(
                 outlook(zone),
                 options(zone),
@@ -298,7 +308,7 @@ public class Fixture implements FarmDay {
                 Optional.empty(),
                 new CropReadingWorth(0, 0, Optional.empty()),
                 0,
-                new ProtectionAnswer(List.of(), Optional.empty(), List.of(), List.of()),
+                protection,
                 0);
     }
 
