@@ -45,6 +45,20 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
             "above_threshold");
     private static final List<String> PASS_COLUMNS =
             List.of("field", "date", "product", "rate", "rate_unit", "placement", "zone", "inhibitor");
+    /** A pass made on Mill Eighty that every door takes. */
+    private static final Map<String, String> MADE = Map.of(
+            "field",
+            "Mill Eighty",
+            "date",
+            "2026-06-10",
+            "product",
+            "UAN 32",
+            "rate",
+            "40",
+            "rate_unit",
+            "lb N/ac",
+            "placement",
+            "row-base dribble");
 
     @Override
     public String toString() {
@@ -124,20 +138,7 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
 
     /** A pass made on Mill Eighty with these parts otherwise; its page knows the day, the rate and the ground alone. */
     static Refusal pass(String code, String... pairs) {
-        Map<String, String> usual = Map.of(
-                "field",
-                "Mill Eighty",
-                "date",
-                "2026-06-10",
-                "product",
-                "UAN 32",
-                "rate",
-                "40",
-                "rate_unit",
-                "lb N/ac",
-                "placement",
-                "row-base dribble");
-        Map<String, String> draft = parts(usual, pairs);
+        Map<String, String> draft = parts(MADE, pairs);
         Map<String, Door> doors = new TreeMap<>();
         doors.put(FILE, at -> at.file("passes.csv", rows(PASS_COLUMNS, draft)));
         doors.put(COMMAND, at -> at.command(madeArguments(draft, at)));
@@ -176,20 +177,7 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
 
     /** What is told of a pass made; there is no file of it. */
     static Refusal record(String code, String part, String text) {
-        Map<String, String> usual = Map.of(
-                "field",
-                "Mill Eighty",
-                "date",
-                "2026-06-10",
-                "product",
-                "UAN 32",
-                "rate",
-                "40",
-                "rate_unit",
-                "lb N/ac",
-                "placement",
-                "row-base dribble");
-        Map<String, String> draft = parts(usual, part, text);
+        Map<String, String> draft = parts(MADE, part, text);
         Map<String, Door> doors = new TreeMap<>();
         doors.put(COMMAND, at -> at.command(madeArguments(draft, at)));
         if (!part.equals("amount")) {
