@@ -3,6 +3,7 @@ package org.earleaf.app.web;
 
 import static org.earleaf.app.words.Words.tell;
 
+import java.nio.charset.StandardCharsets;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.paper.Paper;
 import org.earleaf.app.paper.PaperSize;
@@ -89,7 +90,7 @@ class PaperPage {
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,
                         ContentDisposition.inline()
-                                .filename(name + ".pdf")
+                                .filename(name + ".pdf", StandardCharsets.UTF_8)
                                 .build()
                                 .toString())
                 .body(pdf);

@@ -40,6 +40,7 @@ import org.earleaf.app.web.view.Places;
 import org.earleaf.app.words.Words;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.protection.KnownFact;
+import org.springframework.http.ContentDisposition;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 
@@ -191,8 +192,13 @@ final class Everywhere {
                 .toList();
     }
 
-    /** An answer as it came; of a print what stands on it. */
-    private record Answer(String base, String address, int status, String type, String body) {}
+    /**
+     * An answer as it came.
+     *
+     * @param body of a print what stands on it
+     * @param name under which a browser keeps it; empty where the answer says none
+     */
+    private record Answer(String base, String address, int status, String type, String body, String name) {}
 
     /** By system and language, each address asked once. */
     private final Map<String, List<Answer>> answers = new HashMap<>();
@@ -268,6 +274,14 @@ final class Everywhere {
         return texts;
     }
 
+    /** The names under which prints are kept, as the language of now has them. */
+    List<String> prints() {
+        return answers(false).stream()
+                .filter(a -> a.type().startsWith("application/pdf"))
+                .map(Answer::name)
+                .toList();
+    }
+
     private static Text text(Answer answer, UnaryOperator<String> unquoted) {
         boolean page = answer.type().startsWith("text/html");
         return new Text(answer.address(), page ? seen(unquoted.apply(answer.body())) : answer.body());
@@ -304,7 +318,11 @@ final class Everywhere {
             String body = type.startsWith("application/pdf")
                     ? printed(answer.body())
                     : new String(answer.body(), StandardCharsets.UTF_8);
-            return new Answer(base, address, answer.statusCode(), type, body);
+            String name = answer.headers()
+                    .firstValue("Content-Disposition")
+                    .map(said -> ContentDisposition.parse(said).getFilename())
+                    .orElse("");
+            return new Answer(base, address, answer.statusCode(), type, body, name);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (InterruptedException e) {

@@ -129,6 +129,20 @@ class PseudoLanguageTest {
         held(found);
     }
 
+    /** A header takes no letter beyond Latin-1 as it is: with the letter goes the name. */
+    @Test
+    void a_print_keeps_its_name_in_any_letters() {
+        List<String> names = everywhere.prints();
+        assertThat(names)
+                .contains(
+                        Words.in(false).say("page.paper.load", "id", "1") + ".pdf",
+                        Words.in(false).say("page.paper.record", "number", "1") + ".pdf",
+                        Words.in(false).say("page.paper.posting", "number", "1") + ".pdf")
+                .doesNotContain("");
+        assertThat(names)
+                .noneMatch(name -> WORD.matcher(name.replace(".pdf", "")).find());
+    }
+
     private static void commands(CommandLine line, Set<String> left) {
         StringWriter help = new StringWriter();
         line.setUsageHelpWidth(WIDE).usage(new PrintWriter(help, true), CommandLine.Help.Ansi.OFF);
