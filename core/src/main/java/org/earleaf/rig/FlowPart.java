@@ -58,12 +58,17 @@ public enum FlowPart {
 
     /** The value in the unit in which people read it. */
     public double outside(double inside, boolean metric) {
-        return dimension.outside(inside, metric ? metricUnit : usUnit);
+        return dimension.outside(inside, unit(metric));
     }
 
     /** "15 gal/ac" or "140 L/ha". */
     public String text(double inside, boolean metric) {
-        return Figure.text(outside(inside, metric), 4) + " " + (metric ? metricUnit : usUnit);
+        return Figure.text(outside(inside, metric), 4) + " " + unit(metric);
+    }
+
+    /** The unit in which people read it. */
+    public String unit(boolean metric) {
+        return metric ? metricUnit : usUnit;
     }
 
     /** The value as messages tell it. */

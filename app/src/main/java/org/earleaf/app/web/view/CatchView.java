@@ -9,7 +9,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.words.Words;
 import org.earleaf.rig.CatchTest;
-import org.earleaf.rig.FlowPart;
+import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
 
 /** What a catch test shows. */
@@ -72,14 +72,13 @@ public record CatchView(String rig, Markup headline, Made made, Flows flows) {
                 };
         return new Row(
                 o.number(),
-                Format.number(FlowPart.FLOW.outside(o.flow_m3s(), format.isMetric()), 3),
+                format.words().number(Measure.FLOW.of(o.flow_m3s()), 3),
                 sign + Format.number(pct < 0 ? -pct : pct, 1) + " %",
                 verdict,
                 o.verdict() == CatchTest.Verdict.REPLACE);
     }
 
     private static String flow(double m3s, Format format) {
-        String text = FlowPart.FLOW.text(m3s, format.isMetric());
-        return Format.number(FlowPart.FLOW.outside(m3s, format.isMetric()), 3) + text.substring(text.indexOf(' '));
+        return format.words().amount(Measure.FLOW.of(m3s), 3);
     }
 }

@@ -8,6 +8,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.rig.Setup;
+import org.earleaf.units.Measure;
 
 /**
  * Outlets that serve, the best first, or why none does.
@@ -43,9 +44,6 @@ public record FoundView(List<Row> rows, int more, List<String> reasons, List<Str
     private static Row row(Setup s, Format format) {
         boolean metric = format.isMetric();
         String speed = FlowPart.SPEED.text(s.setting().speed_ms(), metric);
-        String unit = speed.substring(speed.indexOf(' '));
-        String slow = LoadView.figure(FlowPart.SPEED, s.speeds().slowest_ms(), 1, format);
-        String fast = LoadView.figure(FlowPart.SPEED, s.speeds().fastest_ms(), 1, format);
         return new Row(
                 format.words().say(s.outletSaid()),
                 tell(
@@ -54,7 +52,12 @@ public record FoundView(List<Row> rows, int more, List<String> reasons, List<Str
                         FlowPart.PRESSURE.text(s.setting().pressure_Pa(), metric),
                         "speed",
                         speed),
-                tell("page.found.to", "slow", slow, "fast", fast, "unit", unit),
+                tell(
+                        "page.found.to",
+                        "slow",
+                        Measure.SPEED.of(s.speeds().slowest_ms()),
+                        "fast",
+                        Measure.SPEED.of(s.speeds().fastest_ms())),
                 format.words()
                         .say(
                                 "setup.ends",

@@ -224,8 +224,7 @@ public record LoadView(
     }
 
     static Setting setting(String name, FlowPart part, double inside, int decimals, String note, Format format) {
-        String text = part.text(inside, format.isMetric());
-        return new Setting(name, figure(part, inside, decimals, format), text.substring(text.indexOf(' ') + 1), note);
+        return new Setting(name, figure(part, inside, decimals, format), part.unit(format.isMetric()), note);
     }
 
     static String figure(FlowPart part, double inside, int decimals, Format format) {
