@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.entry;
 
+import static org.earleaf.units.Units.DRY_SHARE_OF_TRADE_CORN;
+import static org.earleaf.units.Units.KGHA_PER_BUAC;
 import static org.earleaf.units.Units.MS_PER_MPH;
 
 import java.util.Optional;
@@ -96,6 +98,17 @@ public final class Ranges {
             Allowed.of("manure.organic-n", Dimension.MASS_RATE, 0, 3000).clamped(0, 600);
     public static final Allowed MANURE_AMMONIUM =
             Allowed.of("manure.ammonium-n", Dimension.MASS_RATE, 0, 3000).clamped(0, 600);
+
+    // Past years
+    /** Of corn, 400 bu/ac: more is grown in contests only. */
+    public static final Allowed PAST_YIELD =
+            Allowed.of("past.yield", Dimension.GRAIN, 0, 400 * DRY_SHARE_OF_TRADE_CORN * KGHA_PER_BUAC);
+
+    /** Above 320 bu/ac a field's yield is asked about. */
+    public static final Allowed USUAL_PAST_YIELD =
+            Allowed.of("past.yield", Dimension.GRAIN, 0, 320 * DRY_SHARE_OF_TRADE_CORN * KGHA_PER_BUAC);
+
+    public static final Allowed PAST_NITROGEN = Allowed.of("past.nitrogen", Dimension.MASS_RATE, 0, 450);
 
     // Rigs
     public static final Allowed CLEARANCE = Allowed.of("rig.clearance", Dimension.LENGTH, .2, 4);

@@ -15,6 +15,7 @@ import org.earleaf.label.DropletClass;
 import org.earleaf.rig.Liquid;
 import org.earleaf.rig.NozzleModel;
 import org.earleaf.rig.NozzleSize;
+import org.earleaf.rig.OutletGroup;
 import org.earleaf.rig.PassNeed;
 import org.earleaf.rig.RigSetup;
 import org.earleaf.units.EarleafException;
@@ -45,6 +46,7 @@ public record SetupEntry(
         String nozzles) {
     private static final double ROWS_M = 30 * .0254;
     private static final Pattern SHEET = Pattern.compile("(.+?),\\s*(?:size\\s*)?(\\d+)\\s*:\\s*(.+)");
+    private static final Pattern GROUP = Pattern.compile("(.+?)\\s+(\\S+)\\s*%\\s+(\\S+)");
     private static final Pattern CLASS = Pattern.compile("(?i)([a-z]+)\\s+(?:at\\s+)?(.+)");
 
     public RigSetup.Answer on(Rig rig) {
@@ -167,5 +169,22 @@ public record SetupEntry(
                 .findFirst();
         return found.orElseThrow(() -> EarleafException.coded(
                 "rig.unknown", "rig", name, "rigs", rigs.stream().map(Rig::name).toList()));
+    }
+
+    /** Outlets that share the flow of a row, by groups, each with its name, share and outlets a row: "top 40% 1.5, ear 60% 4". */
+    public static List<OutletGroup> groups(String text, String where) {
+        List<OutletGroup> groups = new ArrayList<>();
+        for (String one : text.split(",")) {
+            String said = one.strip();
+            Matcher m = GROUP.matcher(said);
+            if (!m.matches()) {
+                throw EarleafException.coded("split.unreadable", where, said);
+            }
+            groups.add(new OutletGroup(
+                    m.group(1),
+                    Ranges.GROUP_OUTLETS.read(m.group(3), where),
+                    Ranges.GROUP_SHARE.read(m.group(2) + " %", where)));
+        }
+        return groups;
     }
 }

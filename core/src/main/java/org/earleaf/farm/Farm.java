@@ -8,6 +8,7 @@ import org.earleaf.field.Boundary;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
 import org.earleaf.field.Pass;
+import org.earleaf.field.PastYear;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.label.LabelBook;
@@ -41,8 +42,13 @@ public record Farm(
         }
     }
 
-    /** What was done on it and seen on it, or is planned. */
-    public record Work(List<Pass> passes, List<Reading> readings, List<Irrigation> irrigation, List<Manure> manure) {
+    /** What was done on it and seen on it, or is planned; and what is known of the years before. */
+    public record Work(
+            List<Pass> passes,
+            List<Reading> readings,
+            List<Irrigation> irrigation,
+            List<Manure> manure,
+            List<PastYear> past) {
         public static final Work NONE = new Work(List.of(), List.of(), List.of(), List.of());
 
         public Work {
@@ -50,6 +56,12 @@ public record Farm(
             readings = List.copyOf(readings);
             irrigation = List.copyOf(irrigation);
             manure = List.copyOf(manure);
+            past = List.copyOf(past);
+        }
+
+        /** Of one season, nothing being known of the years before. */
+        public Work(List<Pass> passes, List<Reading> readings, List<Irrigation> irrigation, List<Manure> manure) {
+            this(passes, readings, irrigation, manure, List.of());
         }
     }
 
@@ -89,6 +101,11 @@ public record Farm(
 
     public List<Reading> readings() {
         return work.readings();
+    }
+
+    /** What is known of a zone's years before this season, newest first and each once. */
+    public List<PastYear> past(Zone zone) {
+        return PastYear.of(zone, work.past());
     }
 
     public List<Product> products() {

@@ -23,6 +23,7 @@ import org.earleaf.field.Boundary;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
 import org.earleaf.field.Pass;
+import org.earleaf.field.PastYear;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.label.LabelBook;
@@ -91,6 +92,7 @@ public final class FarmFolder {
         List<Reading> readings = optional("readings.csv", s -> ReadingsCsv.read(s, names));
         List<Irrigation> irrigation = optional("irrigation.csv", s -> GivenCsv.irrigation(s, names));
         List<Manure> manure = optional("manure.csv", s -> GivenCsv.manure(s, names));
+        List<PastYear> past = optional("yields.csv", s -> YieldsCsv.read(s, names));
         List<Rig> rigs = optional("rigs.csv", RigsCsv::read);
         List<Recipe> recipes = optional("recipes.csv", s -> MixCsv.recipes(s, shelf));
         List<Stock> stock = optional("stock.csv", s -> MixCsv.stock(s, shelf));
@@ -106,7 +108,7 @@ public final class FarmFolder {
                 h.site(),
                 h.timeZone(),
                 new Farm.Ground(zones, boundaries),
-                new Farm.Work(passes, readings, irrigation, manure),
+                new Farm.Work(passes, readings, irrigation, manure, past),
                 new Farm.Shelf(shelf.nitrogen(), shelf.products(), rigs, recipes, stock),
                 book,
                 new Farm.Rules(prices(h.prices()), h.settings(), labels),

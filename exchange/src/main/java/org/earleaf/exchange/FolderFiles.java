@@ -34,6 +34,7 @@ final class FolderFiles {
             "recipes.csv",
             "rigs.csv",
             "stock.csv",
+            "yields.csv",
             // Monthly means that an invented farm's weather was made from; not read.
             "climate.csv",
             "weather");

@@ -47,6 +47,7 @@ class FarmFolderReferenceTest {
         assertThat(farm.zones()).hasSize(3);
         assertThat(farm.passes()).hasSize(3);
         assertThat(farm.readings()).hasSize(6);
+        assertThat(farm.work().past()).hasSize(3);
         assertThat(farm.rigs()).hasSize(2);
         assertThat(farm.ground().boundaries()).hasSize(1);
         assertThat(farm.labels().advice("Leaf Guard", "corn").missing()).isEmpty();

@@ -3,16 +3,19 @@ package org.earleaf.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import org.assertj.core.api.recursive.comparison.RecursiveComparisonConfiguration;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
+import org.earleaf.field.PastYear;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
@@ -52,6 +55,37 @@ class FarmFolderTest {
         assertThat(farm.weather().observed().days()).hasSize(TinyFolder.WEATHER_DAYS);
         assertThat(farm.weather().forecast()).hasSize(2);
         assertThat(farm.weather().rainChance()).containsExactly(0.4, 0.1);
+    }
+
+    /** 188 bu/ac is 188 x 56 lb x .845 = 8,896 lb/ac dry, 9,971 kg/ha; by hand. */
+    @Test
+    void the_past_years_of_a_zone_are_told_newest_first() {
+        Farm farm = read(TinyFolder.us());
+        List<PastYear> home = farm.past(farm.zones().get(0));
+        assertThat(home).extracting(PastYear::year).containsExactly(2011, 2010);
+        assertThat(home).extracting(PastYear::crop).containsExactly(PreviousCrop.SOYBEAN, PreviousCrop.CORN);
+        assertThat(home.get(0).hasYield()).isFalse();
+        assertThat(home.get(0).nitrogen_kgHa()).isZero();
+        assertThat(home.get(1).yield_kgHa()).isCloseTo(9971, within(1.0));
+        assertThat(farm.past(farm.zones().get(1))).isEmpty();
+        assertThat(farm.past(farm.zones().get(2))).hasSize(1);
+    }
+
+    @Test
+    void what_may_be_a_slip_in_a_past_year_is_flagged_and_an_empty_crop_is_corn() {
+        Farm farm = read(TinyFolder.us()
+                .edit("yields.csv", "corn,188", ",330")
+                .edit("yields.csv", "soybean,,0", "soybean,60,0"));
+        assertThat(farm.past(farm.zones().get(0)))
+                .extracting(PastYear::crop, PastYear::hasYield)
+                .containsExactly(tuple(PreviousCrop.SOYBEAN, false), tuple(PreviousCrop.CORN, true));
+        assertThat(farm.flags().stream()
+                        .filter(f -> f.where().toString().startsWith("yields.csv"))
+                        .map(f -> f.where() + " " + f.what().code()))
+                .containsExactlyInAnyOrder(
+                        "yields.csv, row 2, column yield_bu_ac past.yield-of-another-crop",
+                        "yields.csv, row 3, column crop flag.empty",
+                        "yields.csv, row 3, column yield_bu_ac past.yield-seldom");
     }
 
     /** Extension figures: a gallon of UAN 32 weighs 11.06 lb and carries 3.54 lb of nitrogen. */

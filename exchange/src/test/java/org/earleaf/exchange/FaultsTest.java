@@ -29,6 +29,7 @@ class FaultsTest {
         PACKAGE + "WorkFaults#passes",
         PACKAGE + "WorkFaults#readings",
         PACKAGE + "WorkFaults#given",
+        PACKAGE + "WorkFaults#past",
         PACKAGE + "ShedFaults#boundaries",
         PACKAGE + "ShedFaults#shed",
         PACKAGE + "ProtectionFaults#disease",

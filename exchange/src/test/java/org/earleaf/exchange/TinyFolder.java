@@ -73,6 +73,12 @@ final class TinyFolder {
                         field,date,organic_n_lb_ac,ammonium_n_lb_ac,placement,zone
                         Creek,2011-11-01,60,80,knifed,
                         """)
+                .with("yields.csv", """
+                        field,zone,year,crop,yield_bu_ac,nitrogen_lb_ac
+                        Home,,2011,soybean,,0
+                        Home,,2010,corn,188,165
+                        Creek,flat,2011,corn,171,
+                        """)
                 .with("products.csv", """
                         product,form,density_lb_gal,price,price_unit,n_pct,urea_share,ammonium_share,nitrate_share,registration,caution
                         Starter 10,SL,11,600,usd/ton,10,0.5,0.3,0.2,,Invented: no label
@@ -133,6 +139,15 @@ final class TinyFolder {
                                 "ammonium_n_kg_ha",
                                 ",60,80,",
                                 ",67.25106937166737,89.6680924955565,"))
+                .convert(
+                        "yields.csv",
+                        Map.of(
+                                "yield_bu_ac,nitrogen_lb_ac",
+                                "yield_t_ha,nitrogen_kg_ha",
+                                "188,165",
+                                "11.800320972415236,184.94044077208525",
+                                "171,",
+                                "10.733270671718111,"))
                 .convert(
                         "readings.csv",
                         Map.of("top_in,bottom_in", "top_cm,bottom_cm", ",0,12,random", ",0,30.48,random"))

@@ -3,7 +3,7 @@ package org.earleaf.exchange;
 
 import java.util.stream.Stream;
 
-/** Faults in passes, readings, irrigation and manure. */
+/** Faults in passes, readings, irrigation, manure and past years. */
 final class WorkFaults {
 
     private WorkFaults() {}
@@ -253,5 +253,70 @@ final class WorkFaults {
                         "p_lb_ac",
                         "manure.csv, row 1, column ammonium_n",
                         "ammonium_n_lb_ac"));
+    }
+
+    static Stream<Fault> past() {
+        String f = "yields.csv";
+        return Stream.of(
+                Fault.of(
+                        "unknown field",
+                        f,
+                        "Home,,2010",
+                        "Hom,,2010",
+                        f + ", row 3, column field",
+                        "\"Hom\"",
+                        "Home, Creek"),
+                Fault.of("unknown zone", f, "flat", "knoll", f + ", row 4, column zone", "\"knoll\"", "hill, flat"),
+                Fault.of(
+                        "the year of the crop that stands",
+                        f,
+                        "2010",
+                        "2012",
+                        f + ", row 3, column year",
+                        "past.year",
+                        "\"2012\"",
+                        "first=1950, last=2011"),
+                Fault.of("before any record", f, "2010", "1949", f + ", row 3, column year", "past.year"),
+                Fault.of("two digits", f, "2010", "10", f + ", row 3, column year", "past.year", "\"10\""),
+                Fault.of("unknown crop", f, "soybean", "beans", f + ", row 2, column crop", "word.unknown", "soybean"),
+                Fault.of(
+                        "tons for bushels",
+                        f,
+                        "188",
+                        "500",
+                        f + ", row 3, column yield_bu_ac",
+                        "500 bu/ac",
+                        "0 to 400 bu/ac"),
+                Fault.of("text for a yield", f, "188", "good", f + ", row 3, column yield_bu_ac", "good bu/ac"),
+                Fault.of(
+                        "more nitrogen than can be meant",
+                        f,
+                        "188,165",
+                        "188,1650",
+                        f + ", row 3, column nitrogen_lb_ac",
+                        "1650 lb/ac",
+                        "0 to 401.48 lb/ac"),
+                Fault.of(
+                        "a year that tells nothing",
+                        f,
+                        "corn,171,",
+                        ",,",
+                        f + ", row 4, column yield_bu_ac",
+                        "past.nothing"),
+                Fault.of(
+                        "a year twice",
+                        f,
+                        "2011,soybean",
+                        "2010,soybean",
+                        f + ", row 3, column year",
+                        "past.twice",
+                        "found.past-twice"),
+                Fault.of(
+                        "a yield without its unit",
+                        f,
+                        "yield_bu_ac",
+                        "yield",
+                        f + ", row 1, column yield",
+                        "yield_bu_ac, yield_kg_ha, yield_t_ha"));
     }
 }

@@ -124,6 +124,7 @@ public final class ImportCommand implements Callable<Integer> {
             case "readings" -> tell("cli.import.readings", "n", n);
             case "irrigations" -> tell("cli.import.irrigations", "n", n);
             case "manure" -> tell("cli.import.manure", "n", n);
+            case "past years" -> tell("cli.import.past-years", "n", n);
             case "weather days" -> tell("cli.import.weather-days", "n", n);
             default -> throw new IllegalStateException(kind);
         };

@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.earleaf.app.words.Words;
-import org.earleaf.entry.BoomEntry;
 import org.earleaf.entry.Ranges;
+import org.earleaf.entry.SetupEntry;
 import org.earleaf.rig.FanHeight;
 import org.earleaf.rig.FlowPart;
 import org.earleaf.rig.FlowSetting;
@@ -188,7 +188,7 @@ final class RigBoom {
     }
 
     private List<OutletGroup> groups() {
-        return BoomEntry.groups(split, "--split");
+        return SetupEntry.groups(split, "--split");
     }
 
     private static String share(double share) {

@@ -31,7 +31,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 /**
  * Brings a farm as read from a folder into the store; runs inside one transaction.
  *
- * <p>What happened (weather, passes, readings, irrigation, manure, label entries) is added to and never removed; what is so (fields,
+ * <p>What happened (weather, passes, readings, irrigation, manure, past years, label entries) is added to and never removed; what is so (fields,
  * soil, prices, products, rigs, recipes, stock) is replaced where the folder gives it; the forecast is replaced always.
  */
 final class FarmImport {
@@ -170,6 +170,7 @@ final class FarmImport {
                 withFreeIds(WorkTables.READINGS, readings.unknown(), Reading::id, (id, r) -> r.withId(id)));
         append("irrigations", WorkTables.IRRIGATION, farm.work().irrigation());
         append("manure", WorkTables.MANURE, farm.work().manure());
+        append("past years", WorkTables.PAST, farm.work().past());
     }
 
     /** A pass keeps its id, and stays made when its record is filed whatever the folder still plans. */

@@ -40,6 +40,7 @@ public final class FarmStore implements AutoCloseable {
     private final LoadJobs jobs;
     private final Catches catches;
     private final Waters waters;
+    private final PastYears past;
 
     private FarmStore(Database db) {
         this.db = db;
@@ -48,6 +49,7 @@ public final class FarmStore implements AutoCloseable {
         this.jobs = new LoadJobs(db);
         this.catches = new Catches(db);
         this.waters = new Waters(db);
+        this.past = new PastYears(db, this::changed);
     }
 
     /** Loads and label entries of the farm. */
@@ -72,6 +74,10 @@ public final class FarmStore implements AutoCloseable {
 
     public Waters waters() {
         return waters;
+    }
+
+    public PastYears past() {
+        return past;
     }
 
     /** Opens the file; makes it where there is none. */
@@ -135,7 +141,8 @@ public final class FarmStore implements AutoCloseable {
                         tables.all(WorkTables.PASSES),
                         readings,
                         tables.all(WorkTables.IRRIGATION),
-                        tables.all(WorkTables.MANURE)),
+                        tables.all(WorkTables.MANURE),
+                        tables.all(WorkTables.PAST)),
                 new Farm.Shelf(
                         tables.all(ShelfTables.NITROGEN),
                         tables.all(ShelfTables.PRODUCTS),

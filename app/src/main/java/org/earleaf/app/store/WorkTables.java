@@ -14,12 +14,14 @@ import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
 import org.earleaf.field.Pass;
+import org.earleaf.field.PastYear;
 import org.earleaf.field.Placement;
+import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Scouted;
 import org.jspecify.annotations.Nullable;
 
-/** What was done and what was seen. */
+/** What was done and what was seen, this season and before. */
 final class WorkTables {
     static final Table<Pass> PASSES = Table.named(
                     "pass",
@@ -93,6 +95,23 @@ final class WorkTables {
             .number("ammonium_n_kg_ha", "ammonium nitrogen", Manure::ammoniumN_kgHa, Shown.RATE)
             .text("placement", "placement", Manure::placement)
             .read(WorkTables::manure);
+
+    static final Table<PastYear> PAST = Table.named(
+                    "past_year",
+                    (PastYear p) -> p.part().label() + ", " + p.year(),
+                    p -> List.of(Names.field(p.field()), p.zone(), p.year()))
+            .called("field", FIELD, PastYear::field)
+            .key("zone", PastYear::zone)
+            .key("year_", PastYear::year)
+            .text("crop", "crop", PastYear::crop)
+            .number("yield_kg_ha", "yield", PastYear::yield_kgHa, Shown.GRAIN)
+            .number("nitrogen_kg_ha", "nitrogen", PastYear::nitrogen_kgHa, Shown.RATE)
+            .read(r -> new PastYear(
+                    new FieldPart(r.called(FIELD, "field"), r.text("zone")),
+                    r.whole("year_"),
+                    r.word(PreviousCrop.class, "crop"),
+                    r.number("yield_kg_ha"),
+                    r.number("nitrogen_kg_ha")));
 
     private WorkTables() {}
 

@@ -32,6 +32,7 @@ import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
 import org.earleaf.field.Pass;
+import org.earleaf.field.PastYear;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
@@ -191,7 +192,8 @@ public final class Farms {
                         some(6, this::pass),
                         some(6, this::reading),
                         some(4, k -> new Irrigation(word(), word(), date(), amount())),
-                        some(4, k -> new Manure(word(), word(), date(), amount(), amount(), any(Placement.values())))),
+                        some(4, k -> new Manure(word(), word(), date(), amount(), amount(), any(Placement.values()))),
+                        past()),
                 new Farm.Shelf(
                         some(3, k -> nitrogen("own " + k)),
                         some(5, this::product),
@@ -201,6 +203,18 @@ public final class Farms {
                 book,
                 new Farm.Rules(new Prices(amount(), amount(), amount(), prices), settings(), RandomLabels.book(random)),
                 flags);
+    }
+
+    /** Without a draw, so that what follows stays as it was. */
+    private static List<PastYear> past() {
+        return IntStream.range(0, WORDS.length)
+                .mapToObj(k -> new PastYear(
+                        new FieldPart("Field 0", WORDS[k]),
+                        2025 - k / 2,
+                        PreviousCrop.values()[k % PreviousCrop.values().length],
+                        k % 2 == 0 ? UNKNOWN : 9000 + k / 3.0,
+                        k % 3 == 0 ? UNKNOWN : 150 + k / 3.0))
+                .toList();
     }
 
     private Settings settings() {
