@@ -58,11 +58,11 @@ final class Boundaries {
     }
 
     private void problem(String code, int feature, Said seen) {
-        findings.problem(code, new Place(file + ", feature " + feature, 0, ""), seen);
+        findings.problem(code, Place.ofFeature(file, feature), seen);
     }
 
     private void flag(int feature, Said what) {
-        findings.flag(new Place(file + ", feature " + feature, 0, ""), what);
+        findings.flag(Place.ofFeature(file, feature), what);
     }
 
     private void parse(String text) {

@@ -59,7 +59,7 @@ final class DayBook {
                             "day",
                             day.date(),
                             "place",
-                            before.place().toString()));
+                            before.place().said()));
         }
     }
 

@@ -5,8 +5,6 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.earleaf.exchange.table.CsvRows;
 import org.earleaf.exchange.table.Findings;
 import org.earleaf.exchange.table.Sheet;
@@ -14,12 +12,14 @@ import org.earleaf.farm.Product;
 import org.earleaf.label.LabelBook;
 import org.earleaf.label.LabelEntry;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
 
 /** A label typed by hand, read by the rules of labels.csv. */
 public final class TypedLabel {
     private static final String FILE = "label";
-    private static final Pattern ROW = Pattern.compile("row (\\d+)");
+    /** Of the lines, below the header. */
+    private static final int FIRST_ROW = 2;
 
     private TypedLabel() {}
 
@@ -48,7 +48,7 @@ public final class TypedLabel {
                 .orElse(LabelBook.EMPTY);
         if (findings.hasProblems()) {
             throw new EarleafException(findings.problems().stream()
-                    .map(p -> p.at(Said.text(where(p.where(), lines))))
+                    .map(p -> p.at(where(p, product, crop, lines)))
                     .toList());
         }
         if (book.entries().isEmpty()) {
@@ -81,13 +81,13 @@ public final class TypedLabel {
     }
 
     /** Where a fault stands: the item that was typed, since there are no rows to be seen. */
-    private static String where(String place, List<Line> lines) {
-        Matcher row = ROW.matcher(place);
-        int at = row.find() ? Integer.parseInt(row.group(1)) - 2 : -1;
+    private static Said where(Problem found, String product, String crop, List<Line> lines) {
+        int at = found.place().values().get("row") instanceof String row ? Integer.parseInt(row) - FIRST_ROW : -1;
         if (at < 0 || at >= lines.size()) {
-            return "label";
+            return Said.of("where.label", "product", product, "crop", crop);
         }
         Line line = lines.get(at);
-        return line.item().replace('_', ' ') + (line.of().isEmpty() ? "" : " of " + line.of());
+        String item = line.item().replace('_', ' ');
+        return line.of().isEmpty() ? Said.text(item) : Said.of("where.item-of", "item", item, "of", line.of());
     }
 }

@@ -42,7 +42,7 @@ class FaultsTest {
         EarleafException thrown = catchThrowableOfType(EarleafException.class, () -> FarmFolder.read(folder));
         assertThat(thrown).as("nothing was refused").isNotNull();
         Problem problem = thrown.problems().get(0);
-        assertThat(problem.where()).isEqualTo(fault.where());
+        assertThat(PlaceText.of(problem.place())).isEqualTo(fault.where());
         assertThat(told(problem)).contains(fault.parts());
         assertThat(problem.todo()).isNotBlank();
         assertThat(thrown.problems()).as("problems").hasSize(fault.problems());

@@ -75,7 +75,7 @@ class OddFilesTest {
                 "{\"type\":\"FeatureCollection\",\n\"features\":" + "[".repeat(20_000))) {
             Path folder = TinyFolder.us().with("boundaries.geojson", text).write(dir);
             assertThat(refused(folder)).singleElement().satisfies(p -> {
-                assertThat(p.where()).isEqualTo("boundaries.geojson, row 2");
+                assertThat(PlaceText.of(p.place())).isEqualTo("boundaries.geojson, row 2");
                 assertThat(p.code()).isEqualTo("geojson.too-deep");
             });
         }

@@ -46,7 +46,7 @@ class PlanInstanceTest {
 
     private void refuses(String where, String expected) {
         assertThat(faults()).anySatisfy(p -> {
-            assertThat(p.where()).isEqualTo(where);
+            assertThat(PlaceText.of(p.place())).isEqualTo(where);
             assertThat(p.expected()).contains(expected);
             assertThat(p.todo()).isNotBlank();
         });

@@ -75,7 +75,7 @@ class RecipeFileTest {
             })
     void a_fault_names_file_row_and_column(String row, String where, String found) {
         Problem problem = problems("product,rate,rate_unit,form\n" + row + "\n").get(0);
-        assertThat(problem.where()).startsWith("recipe.csv").contains(where);
+        assertThat(PlaceText.of(problem.place())).startsWith("recipe.csv").contains(where);
         assertThat(problem.sentence()).contains(found);
     }
 

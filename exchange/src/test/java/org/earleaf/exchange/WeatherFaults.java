@@ -52,7 +52,7 @@ final class WeatherFaults {
                         t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,20,10,0\n2012-05-01,20,10,4\n"),
                         f + ", row 3, column date",
                         "weather.day-twice",
-                        "row 2"),
+                        "row=2"),
                 Fault.of(
                         "no highest temperature at all",
                         t -> t.with(f, "date,tmax_c,tmin_c,rain_mm\n2012-05-01,,10,0\n"),

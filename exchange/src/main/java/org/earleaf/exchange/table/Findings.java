@@ -2,9 +2,11 @@
 package org.earleaf.exchange.table;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Flag;
 import org.earleaf.units.Problem;
@@ -18,7 +20,7 @@ import org.earleaf.units.Said;
 public final class Findings {
     private static final int TOLD = 5;
 
-    private record Kind(Place column, String what) {}
+    private record Kind(Said column, String what) {}
 
     private static final class Group {
         private final List<Problem> problems = new ArrayList<>();
@@ -52,38 +54,41 @@ public final class Findings {
 
     private final Map<Kind, Group> problems = new LinkedHashMap<>();
     private final Map<Kind, Group> flags = new LinkedHashMap<>();
+    /** Files in which something refuses the input. */
+    private final Set<String> refused = new HashSet<>();
 
     /** Notes something that refuses the input. */
     public void problem(String code, Place place, Said seen, Object... namesAndValues) {
-        problem(place, Problem.of(code, Said.text(place.toString()), seen, namesAndValues));
+        problem(place, Problem.of(code, place.said(), seen, namesAndValues));
     }
 
     /** Notes what a rule found, told of its place in the file. */
     public void problem(Place place, Problem found) {
-        Group group = problems.computeIfAbsent(new Kind(place.anyRow(), found.expected()), k -> new Group());
+        Group group = problems.computeIfAbsent(new Kind(place.anyRow().said(), found.expected()), k -> new Group());
+        refused.add(place.file());
         if (group.isFull()) {
             group.count(place);
         } else {
-            group.problems.add(found.at(Said.text(place.toString())));
+            group.problems.add(found.at(place.said()));
         }
     }
 
     /** Notes something that was filled in, clamped or assumed; what is of no row is never counted away. */
     public void flag(Place place, Said what) {
-        Group group = alike(place.anyRow(), what);
+        Group group = alike(place.anyRow().said(), what);
         if (group.isFull() && place.row() > 0) {
             group.count(place);
         } else {
-            group.add(new Flag(Said.text(place.toString()), what));
+            group.add(new Flag(place.said(), what));
         }
     }
 
     /** Likewise, at a place that is none of a file. */
     public void flag(Flag flag) {
-        alike(Place.of(flag.where().toString()), flag.what()).add(flag);
+        alike(flag.where(), flag.what()).add(flag);
     }
 
-    private Group alike(Place column, Said what) {
+    private Group alike(Said column, Said what) {
         return flags.computeIfAbsent(new Kind(column, what.code()), k -> new Group());
     }
 
@@ -93,7 +98,7 @@ public final class Findings {
 
     /** Whether a problem was noted in a file. */
     public boolean hasProblemsIn(String file) {
-        return problems.keySet().stream().anyMatch(k -> k.column().file().equals(file));
+        return refused.contains(file);
     }
 
     public List<Problem> problems() {
@@ -102,7 +107,7 @@ public final class Findings {
             all.addAll(group.problems);
             if (group.more > 0) {
                 Problem first = group.problems.get(0);
-                all.add(new Problem(first.rule(), Said.text(kind.column().toString()), group.rest()));
+                all.add(new Problem(first.rule(), kind.column(), group.rest()));
             }
         });
         return all;
@@ -114,7 +119,7 @@ public final class Findings {
             all.addAll(group.flags);
             if (group.more > 0) {
                 all.add(new Flag(
-                        Said.text(kind.column().toString()),
+                        kind.column(),
                         Said.of("flag.and-more", "what", group.flags.get(0).what(), "rest", group.rest())));
             }
         });

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.earleaf.entry.Allowed;
+import org.earleaf.exchange.PlaceText;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
@@ -29,7 +30,9 @@ class SheetTest {
         assertThat(rows).extracting(Row::line).containsExactly(3, 7);
         assertThat(rows.get(0).text(note)).isEqualTo("first\nsecond");
         assertThat(rows.get(1).number(area)).isNaN();
-        assertThat(findings.problems()).extracting(Problem::where).containsExactly("t.csv, row 7, column area_ha");
+        assertThat(findings.problems())
+                .extracting(p -> PlaceText.of(p.place()))
+                .containsExactly("t.csv, row 7, column area_ha");
     }
 
     @Test
@@ -41,7 +44,7 @@ class SheetTest {
         assertThat(problems).hasSize(6);
         assertThat(problems.get(5).sentence())
                 .isEqualTo(
-                        "number.unreadable at t.csv, column area_ha: found found.more-alike{n=995, first=7, last=1001}");
+                        "number.unreadable at where.column{file=t.csv, column=area_ha}: found found.more-alike{n=995, first=7, last=1001}");
     }
 
     @Test
@@ -92,7 +95,7 @@ class SheetTest {
         assertThat(sheet.rows().get(1).number(area)).isNaN();
         assertThat(sheet.rows().get(2).number(area)).isNaN();
         assertThat(findings.problems())
-                .extracting(p -> p.where() + " " + p.code())
+                .extracting(p -> PlaceText.of(p.place()) + " " + p.code())
                 .containsExactly(
                         "t.csv, row 3, column area_ha number.comma-unclear",
                         "t.csv, row 4, column area_ha number.too-large");
