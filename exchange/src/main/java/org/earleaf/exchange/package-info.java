@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
- * Exchange: formats in and out. Parses files into the facts of core and writes files from them; no agronomy.
+ * Exchange: formats in and out, to facts of core and from them; no agronomy.
  *
- * <p>In: a farm folder (docs/farm-folder.md). Out: {@link org.earleaf.farm.Farm}, or one exception with every problem of
- * every file. Start at {@link org.earleaf.exchange.FarmFolder#read}; {@link org.earleaf.exchange.FarmFolder#readWeather}
- * serves a repeated import.
+ * <pre>
+ * In         a farm folder (docs/farm-folder.md), recipes, plans as plain files (docs/plan-instance.md), labels as typed,
+ *            scans of cards
+ * Out        Farm and the like, or one exception with every problem of every file; dates as iCalendar
+ * Start at   FarmFolder.read; FarmFolder.readWeather serves a repeated import
+ * Not here   rules on what a cell may hold: entry; sentences: app
+ * </pre>
  */
 @NullMarked
 package org.earleaf.exchange;

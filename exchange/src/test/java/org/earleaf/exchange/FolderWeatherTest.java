@@ -30,7 +30,9 @@ class FolderWeatherTest {
     }
 
     private static List<String> said(Farm farm) {
-        return farm.flags().stream().map(f -> PlaceText.of(f.where()) + ": " + f.what()).toList();
+        return farm.flags().stream()
+                .map(f -> PlaceText.of(f.where()) + ": " + f.what())
+                .toList();
     }
 
     @Test

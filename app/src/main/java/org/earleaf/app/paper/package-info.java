@@ -1,6 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
- * What is printed: load sheet, record and posting sheet as PDF, one page each on letter or A4, legible in black and
- * white. In: what is to be said, as a record that a template under {@code paper/} reads. Out: bytes of a PDF with its
- * fonts in it. Begin at {@link org.earleaf.app.paper.Paper}.
+ * Paper: load sheet, record and posting sheet as PDF, on letter or A4, legible in black and white; on one page as long as
+ * that can be read at arm's length.
+ *
+ * <pre>
+ * In         what is to be said, as a record that a template under paper/ reads
+ * Out        bytes of a PDF with its fonts in it
+ * Start at   Paper
+ * Not here   the words of a load sheet: web.view; sheets that a browser prints: pages
+ * </pre>
  */
 package org.earleaf.app.paper;

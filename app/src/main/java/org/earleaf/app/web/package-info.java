@@ -1,8 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
- * Web: the pages. Each page class asks one question of a {@link org.earleaf.app.FarmDay}, turns the answer into words
- * and drawings, and hands them to the template of the same name.
+ * Web: the pages. A page class asks {@link org.earleaf.app.desk.FarmDay} and {@link org.earleaf.app.desk.Notebook}, has a
+ * view made of the answers, and hands it to a template; what comes back from a form goes to the rules of
+ * {@link org.earleaf.entry} and is written down.
  *
- * <p>In: {@link org.earleaf.app.web.Days} (the farm on a day), {@link org.earleaf.app.web.Notebook} (what is written
- * down). Out: HTML that works without script. Never: agronomy; every figure comes from core.
+ * <pre>
+ * In         requests; Days (the farm on a day) and Notebook (what is written down and filed)
+ * Out        pages that work without script, sheets as PDF, dates for a calendar
+ * Start at   WebServer; MorningPage, the plainest page; Desk, what every page stands on
+ * Not here   agronomy: core; rules on what people enter: entry; what a page says and draws: view, drawing
+ * </pre>
  */
 package org.earleaf.app.web;

@@ -1,6 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
- * Text: how words, numbers and dates are written on pages, and text that is already safe HTML.
+ * Text: which measure a figure of a page is and to how many decimals it stands there, and text that is safe HTML.
  *
- * <p>{@link org.earleaf.app.web.text.Format} is the one place where pages leave SI.
+ * <pre>
+ * In         values in SI, texts from people
+ * Out        texts of the catalogue, Markup
+ * Start at   Format; Markup
+ * Not here   how a number, unit, date or chance is written: words
+ * </pre>
  */
 package org.earleaf.app.web.text;
