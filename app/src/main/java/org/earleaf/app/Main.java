@@ -15,6 +15,7 @@ import org.earleaf.app.cli.InitCommand;
 import org.earleaf.app.cli.LoadCommand;
 import org.earleaf.app.cli.MorningCommand;
 import org.earleaf.app.cli.OptionsCommand;
+import org.earleaf.app.cli.PastCommand;
 import org.earleaf.app.cli.PlanCommand;
 import org.earleaf.app.cli.ReadCommand;
 import org.earleaf.app.cli.RecordCommand;
@@ -59,6 +60,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new CardsCommand())
                 .addSubcommand(new LoadCommand(wiring))
                 .addSubcommand(new ReadCommand(wiring))
+                .addSubcommand(new PastCommand(wiring))
                 .addSubcommand(new RecordCommand(wiring))
                 .addSubcommand(new ExportCommand());
         line.getCommandSpec().usageMessage().footer(Words.here().say(Cautions.LABEL));

@@ -10,13 +10,15 @@ import org.earleaf.units.Said;
 
 /**
  * A past year of a field as a person enters it: field, zone, year, crop (corn where it is not given), and what is known of
- * yield and nitrogen, each with its unit behind it.
+ * yield and nitrogen, each with its unit behind it or beside it in yield_unit and nitrogen_unit.
  */
 public final class PastEntry {
     public static final String YEAR = "year";
     public static final String CROP = "crop";
     public static final String YIELD = "yield";
     public static final String NITROGEN = "nitrogen";
+    /** Behind the name of a part: the unit of its number. */
+    public static final String UNIT = "_unit";
 
     /** Fields and hybrids of before tell little of today's; common practice, no source. */
     public static final int FIRST_YEAR = 1950;
@@ -95,6 +97,8 @@ public final class PastEntry {
     }
 
     private double number(String part, Allowed allowed) {
-        return draft.has(part) ? gathered.number(() -> allowed.read(draft.text(part), part)) : Double.NaN;
+        return draft.has(part)
+                ? gathered.number(() -> allowed.read(draft.text(part), draft.text(part + UNIT), part))
+                : Double.NaN;
     }
 }

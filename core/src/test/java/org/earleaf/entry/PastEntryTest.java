@@ -78,6 +78,26 @@ class PastEntryTest {
     }
 
     @Test
+    void a_unit_may_stand_beside_its_number() {
+        PastYear past = entered(
+                        "field",
+                        "Home",
+                        "year",
+                        "2021",
+                        "yield",
+                        "10",
+                        "yield_unit",
+                        "t/ha",
+                        "nitrogen",
+                        "90 kg N/ha",
+                        "nitrogen_unit",
+                        "lb N/ac")
+                .orThrow();
+        assertThat(past.yield_kgHa()).isCloseTo(8450, within(1e-6));
+        assertThat(past.nitrogen_kgHa()).isEqualTo(90);
+    }
+
+    @Test
     void a_year_may_tell_its_crop_alone() {
         PastYear past =
                 entered("field", "Home", "year", "2020", "crop", "soybean").orThrow();

@@ -27,7 +27,8 @@ public final class DemoFarm implements AutoCloseable {
             "rigs.csv",
             "soil.csv",
             "stock.csv",
-            "weather.csv");
+            "weather.csv",
+            "yields.csv");
 
     private final Path folder;
 

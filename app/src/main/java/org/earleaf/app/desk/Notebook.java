@@ -10,6 +10,7 @@ import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.HandedPlans;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
+import org.earleaf.app.store.PastYears;
 import org.earleaf.app.store.Waters;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
@@ -52,6 +53,9 @@ public interface Notebook {
 
     /** Tests of the water that goes in the tanks. */
     Waters waters();
+
+    /** What the fields grew in the years before this season. */
+    PastYears past();
 
     /** Plans as they were handed to the drivers. */
     HandedPlans handed();

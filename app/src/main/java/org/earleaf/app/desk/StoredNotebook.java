@@ -13,6 +13,7 @@ import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.store.HandedPlans;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
+import org.earleaf.app.store.PastYears;
 import org.earleaf.app.store.Waters;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
@@ -78,6 +79,11 @@ public record StoredNotebook(FarmStore store, boolean lasting) implements Notebo
     @Override
     public Waters waters() {
         return store.waters();
+    }
+
+    @Override
+    public PastYears past() {
+        return store.past();
     }
 
     @Override

@@ -2,8 +2,8 @@
 package org.earleaf.app.store;
 
 import java.util.List;
-import java.util.Optional;
 import org.earleaf.field.PastYear;
+import org.earleaf.units.EarleafException;
 
 /** What the fields grew in the years before this season, one row of a field or zone for each year. */
 public final class PastYears {
@@ -29,23 +29,27 @@ public final class PastYears {
     }
 
     /**
-     * Takes a year out again.
+     * Takes a year out again; refused where nothing is known of it.
      *
      * @param named its field or zone, and its number
-     * @return what was known of it; empty when nothing was
+     * @return what was known of it
      */
-    public Optional<PastYear> takeOut(PastYear named) {
+    public PastYear takeOut(PastYear named) {
         return db.inTransaction(() -> {
-            Optional<Merge.Stored<PastYear>> found = new Merge(db.sql())
+            Merge.Stored<PastYear> found = new Merge(db.sql())
                     .stored(WorkTables.PAST).stream()
                             .filter(s -> s.fact().part().equals(named.part())
                                     && s.fact().year() == named.year())
-                            .findFirst();
-            found.ifPresent(s -> {
-                db.sql().update("delete from past_year where seq = ?", s.seq());
-                changed.run();
-            });
-            return found.map(Merge.Stored::fact);
+                            .findFirst()
+                            .orElseThrow(() -> EarleafException.coded(
+                                    "past.unknown",
+                                    "year",
+                                    String.valueOf(named.year()),
+                                    "place",
+                                    named.part().label()));
+            db.sql().update("delete from past_year where seq = ?", found.seq());
+            changed.run();
+            return found.fact();
         });
     }
 }

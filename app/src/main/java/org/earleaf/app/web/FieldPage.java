@@ -10,6 +10,7 @@ import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.FieldLeaf;
 import org.earleaf.app.web.view.FieldsView;
 import org.earleaf.app.web.view.OtherCropView;
+import org.earleaf.app.web.view.PastView;
 import org.earleaf.app.web.view.ReadingsView;
 import org.earleaf.field.Zone;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +49,7 @@ class FieldPage {
         Zone zone = desk.zone(today, place);
         model.addAttribute(
                 "readings", ReadingsView.of(today, zone, desk.notebook().photographs()));
+        model.addAttribute("past", PastView.of(today, zone, format));
         model.addAttribute("called", List.of(zone.field()));
         if (!zone.isCorn()) {
             model.addAttribute("view", OtherCropView.of(today, zone, format));

@@ -42,6 +42,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     PlanPage.class,
     FieldPage.class,
     OptionsPage.class,
+    PastPage.class,
     WalkPage.class,
     PhotographPage.class,
     RigsPage.class,

@@ -2,6 +2,7 @@
 package org.earleaf.app.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -47,8 +48,9 @@ class PastYearsTest {
     @Test
     void a_year_taken_out_is_gone_and_another_stays() {
         try (FarmStore store = stored(with(corn(2010, 9000), corn(2011, 8000)))) {
-            assertThat(store.past().takeOut(corn(2010, Double.NaN))).contains(corn(2010, 9000));
-            assertThat(store.past().takeOut(corn(2010, Double.NaN))).isEmpty();
+            PastYear named = corn(2010, Double.NaN);
+            assertThat(store.past().takeOut(named)).isEqualTo(corn(2010, 9000));
+            assertThatThrownBy(() -> store.past().takeOut(named)).hasMessageContaining("past.unknown");
             assertThat(store.farm().work().past()).containsExactly(corn(2011, 8000));
             store.requireWhole();
         }

@@ -73,6 +73,14 @@ final class EveryCommand {
             read --farm WRITE --field 'Cemetery Eighty' --kind nitrate --value 12 --on 2026-06-20
             read --farm WRITE --field 'Cemetery Eighty' --kind nitrate --value '12 ppm' --bottom '[400 in|1000 cm]' --on 2026-06-20
             read --farm WRITE --field 'Cemetery Eighty' --kind height --value '[400 in|1000 cm]' --on 2026-06-20
+            past --farm FARM
+            past --farm FARM --field 'Weir Sixty'
+            past --farm FARM --field 'No Such'
+            past --farm WRITE --field 'Cemetery Eighty' --year 2022 --yield '[190 bu/ac|12 t/ha]' --nitrogen '[160 lb N/ac|180 kg N/ha]'
+            past --farm WRITE --field 'Cemetery Eighty' --year 2022 --yield '[500 bu/ac|32 t/ha]'
+            past --farm WRITE --field 'Cemetery Eighty' --year 2022 --yield '[330 bu/ac|21 t/ha]'
+            past --farm WRITE --field 'Cemetery Eighty' --year 2022 --out
+            past --farm WRITE --field 'Cemetery Eighty' --year 1962 --out
             record --farm WRITE
             record made --farm WRITE --field 'Cemetery Eighty' --product 'UAN 32' --rate '[40 lb N/ac|45 kg N/ha]' --placement 'row-base dribble' --by 'A. Grower' --rig Highboy --on 2026-06-30
             record made --farm WRITE --field 'Cemetery Eighty' --product 'UAN 32' --rate '[900 lb N/ac|1000 kg N/ha]' --placement 'row-base dribble' --by 'A. Grower' --rig Highboy --on 2026-06-30

@@ -68,7 +68,10 @@ public final class Preview implements Days {
 
         Stocked(List<Reading> readings, Farm kept) {
             super(readings);
-            this.farm = RecordCopy.with(stocked(super.farm()), "work.passes", kept.passes());
+            this.farm = RecordCopy.with(
+                    RecordCopy.with(stocked(super.farm()), "work.passes", kept.passes()),
+                    "work.past",
+                    kept.work().past());
         }
 
         @Override

@@ -73,7 +73,7 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
         return new Refusal(kind, draft, code, fewer);
     }
 
-    private static Map<String, String> parts(Map<String, String> usual, String... pairs) {
+    static Map<String, String> parts(Map<String, String> usual, String... pairs) {
         Map<String, String> parts = new LinkedHashMap<>(usual);
         for (int k = 0; k < pairs.length; k += 2) {
             parts.put(pairs[k], pairs[k + 1]);
@@ -93,7 +93,8 @@ record Refusal(String kind, String draft, String code, Map<String, Door> doors) 
         return new Refusal("reading", String.join(" ", pairs), code, doors);
     }
 
-    private static String rows(List<String> columns, Map<String, String> draft) {
+    /** Header and one row of a file. */
+    static String rows(List<String> columns, Map<String, String> draft) {
         List<String> names = columns.stream()
                 .map(c -> c.equals("top") || c.equals("bottom") ? c + "_in" : c)
                 .toList();

@@ -28,6 +28,7 @@ final class Refusals {
                         soilTests(),
                         crops(),
                         plants(),
+                        PastRefusals.all(),
                         passes(),
                         records(),
                         loads(),

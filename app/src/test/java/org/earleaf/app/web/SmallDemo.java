@@ -28,7 +28,7 @@ final class SmallDemo {
     static final String OTHER = "Bean Forty";
     private static final Set<String> FIELDS = Set.of(CORN, SICK);
     private static final Set<String> BY_FIELD =
-            Set.of("fields.csv", "soil.csv", "passes.csv", "readings.csv", "manure.csv");
+            Set.of("fields.csv", "soil.csv", "passes.csv", "readings.csv", "manure.csv", "yields.csv");
 
     private record Asked(Farm farm, LocalDate on, boolean hindsight) {}
 
