@@ -5,9 +5,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.earleaf.farm.ProductKind;
@@ -34,7 +38,7 @@ import org.earleaf.units.Said;
 /**
  * Passes against disease and insects on a zone over the next three weeks: day x mix of the farm's recipes x placement x
  * rig, each valued over the same members as doing nothing. An option that may not be made keeps its worth and has the
- * reason.
+ * reason. Of days worth the same the pass goes at tassel to silk ({@link CropAhead#isTasselToSilk}).
  */
 final class ProtectionPasses {
     private static final int DAYS_AHEAD = NitrogenOptions.DAYS_AHEAD;
@@ -42,6 +46,9 @@ final class ProtectionPasses {
     private static final double HALF = .5;
 
     private static final double EPS = 1e-9;
+
+    /** Days that differ by less are worth the same [$/ha]: about $1 an acre, far less than trials tell apart; own construct. */
+    private static final double SAME_USDHA = 2.5;
 
     private final ZoneEnsemble futures;
     private final Baseline base;
@@ -90,9 +97,11 @@ final class ProtectionPasses {
                 carriers.forEach(c -> options.add(option(day, mix, c)));
             }
         }
-        Waiting waiting = new Waiting(bestByDay(options), futures.workable().from(futures.decisionDay(), DAYS_AHEAD));
-        List<Option> ranked = withWait(options, waiting);
-        int go = waiting.day();
+        double[] workable = futures.workable().from(futures.decisionDay(), DAYS_AHEAD);
+        Map<Option, Double> settled = settled(options);
+        Waiting waiting = new Waiting(bestByDay(options, o -> o.worth().mean_usdHa()), workable);
+        List<Option> ranked = withWait(options, settled, waiting);
+        int go = new Waiting(bestByDay(options, o -> settled.getOrDefault(o, 0.0)), workable).day();
         Optional<Option> proposed =
                 ranked.stream().filter(o -> o.mayBeMade() && ahead(o) == go).findFirst();
         ProtectionWords words = new ProtectionWords(futures, facts, mixes, carriers.isEmpty());
@@ -210,16 +219,51 @@ final class ProtectionPasses {
         boolean isOfInsecticide() {
             return ProtectionRules.isOfInsecticide(reason);
         }
+
+        boolean isOfTassel() {
+            return ProtectionRules.isOfTassel(reason);
+        }
     }
 
-    private double[] bestByDay(List<Option> options) {
+    private double[] bestByDay(List<Option> options, ToDoubleFunction<Option> worth) {
         double[] best = new double[DAYS_AHEAD];
         for (Option o : options) {
             if (o.mayBeMade()) {
-                best[ahead(o)] = Math.max(best[ahead(o)], o.worth().mean_usdHa());
+                best[ahead(o)] = Math.max(best[ahead(o)], worth.applyAsDouble(o));
             }
         }
         return best;
+    }
+
+    /** The same products by the same rig, as little spoken against. */
+    private record Choice(String product, Placement placement, String rig, int refusals) {
+        static Choice of(Option o) {
+            return new Choice(o.product(), o.placement(), o.rig(), o.refusals().size());
+        }
+    }
+
+    /**
+     * What days are chosen by, of passes that gain: those of one choice that are worth the same as its best count alike, and
+     * up to as little more by the share of futures that stand at tassel to silk. What is told stays as it was worked out.
+     */
+    private Map<Option, Double> settled(List<Option> options) {
+        Map<Choice, Double> most = new HashMap<>();
+        options.forEach(o -> most.merge(Choice.of(o), o.worth().mean_usdHa(), Math::max));
+        Map<LocalDate, Double> usual = new HashMap<>();
+        Map<Option, Double> settled = new IdentityHashMap<>();
+        for (Option o : options) {
+            double mean = o.worth().mean_usdHa();
+            double best = most.getOrDefault(Choice.of(o), mean);
+            double share = usual.computeIfAbsent(o.date(), d -> share(f -> f.isTasselToSilk(d)));
+            settled.put(o, mean <= 0 ? mean : (best - mean < SAME_USDHA ? best : mean) + SAME_USDHA * share);
+        }
+        return settled;
+    }
+
+    /** Waiting for a day that is worth the same costs nothing and gains nothing. */
+    private static double waitCost_usdHa(Waiting waiting, int ahead) {
+        double cost = waiting.cost(ahead);
+        return cost < 0 && cost > -SAME_USDHA ? 0 : cost;
     }
 
     /** Days from the decision day to that of an option. */
@@ -227,16 +271,19 @@ final class ProtectionPasses {
         return (int) (o.date().toEpochDay() - futures.decisionDay().toEpochDay());
     }
 
-    /** Those that may be made first, then those least spoken against; then the most gain, the earliest day, the simplest placement. */
-    private List<Option> withWait(List<Option> options, Waiting waiting) {
+    /**
+     * Those that may be made first, then those least spoken against; then the most gain, the usual stage, the earliest day,
+     * the simplest placement.
+     */
+    private List<Option> withWait(List<Option> options, Map<Option, Double> settled, Waiting waiting) {
         return options.stream()
-                .map(o -> o.with(waiting.cost(ahead(o)), o.why()))
                 .sorted(Comparator.comparingInt((Option o) -> o.refusals().size())
-                        .thenComparingDouble(o -> -Math.round(o.worth().mean_usdHa() / EPS) * EPS)
+                        .thenComparingDouble(o -> -Math.round(settled.getOrDefault(o, 0.0) / EPS) * EPS)
                         .thenComparing(Option::date)
                         .thenComparing(Option::placement)
                         .thenComparing(Option::rig)
                         .thenComparing(Option::product))
+                .map(o -> o.with(waitCost_usdHa(waiting, ahead(o)), o.why()))
                 .toList();
     }
 }

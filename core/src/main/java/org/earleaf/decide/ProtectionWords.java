@@ -14,6 +14,7 @@ import org.earleaf.field.Purpose;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.pressure.CropAhead;
 import org.earleaf.pressure.ProtectionCase;
+import org.earleaf.protection.TarSpotFound;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
 
@@ -75,10 +76,10 @@ final class ProtectionWords {
 
     private Said fungicide(List<Option> options) {
         if (mixes.stream().noneMatch(m -> m.has(ProductKind.FUNGICIDE))) {
-            return Said.of("left-out.no-fungicide-recipe");
+            return withTarSpot(Said.of("left-out.no-fungicide-recipe"));
         }
         if (noRig) {
-            return Said.of("left-out.no-spray-rig");
+            return withTarSpot(Said.of("left-out.no-spray-rig"));
         }
         List<Option> fungicides = options.stream()
                 .filter(o -> o.spray().orElseThrow().mix().has(ProductKind.FUNGICIDE))
@@ -88,10 +89,47 @@ final class ProtectionWords {
         }
         Option best = fungicides.get(0);
         if (best.mayBeMade()) {
-            return Said.of(
-                    "left-out.loses", "chance", Measure.CHANCE.of(best.worth().chanceItPays()));
+            return withTarSpot(Said.of(
+                    "left-out.loses", "chance", Measure.CHANCE.of(best.worth().chanceItPays())));
         }
-        return refusal(fungicides);
+        return TarSpotFound.of(facts)
+                .filter(t -> isTooEarly(fungicides))
+                .map(this::tarSpotEarly)
+                .orElseGet(() -> withTarSpot(refusal(fungicides)));
+    }
+
+    /** Whether nothing but the tassel to come stands against some pass. */
+    private boolean isTooEarly(List<Option> fungicides) {
+        return facts.on().isBefore(day(facts, CropAhead::vt, .5))
+                && fungicides.stream().anyMatch(o -> o.refusals().stream()
+                        .allMatch(r -> r instanceof ProtectionPasses.OfProtection p && p.isOfTassel()));
+    }
+
+    /** Tar spot that was found is told whatever speaks against a pass: how far it may spread and what comes next. */
+    private Said withTarSpot(Said reason) {
+        return TarSpotFound.of(facts)
+                .map(t -> Said.of(
+                        "left-out.tar-spot",
+                        "found",
+                        t.said(),
+                        "reason",
+                        reason,
+                        "next",
+                        t.next().said()))
+                .orElse(reason);
+    }
+
+    private Said tarSpotEarly(TarSpotFound found) {
+        return Said.of(
+                "left-out.tar-spot-early",
+                "found",
+                found.said(),
+                "tassel",
+                day(facts, CropAhead::vt, .5),
+                "milk",
+                day(facts, CropAhead::r3, .5),
+                "next",
+                found.next().said());
     }
 
     /** What stands against every choice; where nothing does, what stands against the one least spoken against. */
@@ -115,6 +153,10 @@ final class ProtectionWords {
     }
 
     private Said beforeTassel() {
+        Optional<TarSpotFound> tarSpot = TarSpotFound.of(facts);
+        if (tarSpot.isPresent()) {
+            return tarSpotEarly(tarSpot.get());
+        }
         LocalDate half = day(facts, CropAhead::vt, .5);
         LocalDate scout = half.minusDays(SCOUT_BEFORE_TASSEL_D);
         LocalDate early = day(facts, CropAhead::vt, .1);

@@ -13,6 +13,7 @@ import org.earleaf.pressure.ProtectionCase;
 import org.earleaf.pressure.ProtectionOption;
 import org.earleaf.protection.ProtectionRules;
 import org.earleaf.protection.ScoutingValue;
+import org.earleaf.protection.TarSpotFound;
 import org.earleaf.units.Said;
 
 /** Counts of lesions and aphids that would be worth the walk. */
@@ -53,6 +54,18 @@ final class ScoutingDue {
         Optional<Said> open = ProtectionRules.undecided(facts);
         if (open.isPresent()) {
             return Optional.of(scouting(open.get(), Double.NaN));
+        }
+        Optional<TarSpotFound> tarSpot = TarSpotFound.of(facts);
+        if (tarSpot.isPresent()) {
+            return tarSpot.filter(t -> !facts.on().isBefore(t.next().from()))
+                    .map(t -> scouting(
+                            Said.of(
+                                    "scout.tar-spot-again",
+                                    "day",
+                                    t.seen(),
+                                    "by",
+                                    t.next().by()),
+                            Double.NaN));
         }
         LocalDate last = facts.lesions().stream()
                 .map(l -> l.date())

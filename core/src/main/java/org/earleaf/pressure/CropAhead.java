@@ -31,6 +31,21 @@ public record CropAhead(
     }
 
     /**
+     * Whether a day lies from tassel to silk (VT to R1), where a pass against leaf disease usually goes.
+     *
+     * <pre>
+     * VT <= day < R2
+     *
+     * Source a pass from tassel to brown silk (R2) is best, at tassel to silk it gained most and most often: Ohio State
+     *        extension and the network of state extension services (read).
+     * Check  ProtectionPassesTest
+     * </pre>
+     */
+    public boolean isTasselToSilk(LocalDate day) {
+        return !day.isBefore(vt) && day.isBefore(r2);
+    }
+
+    /**
      * How much of the gain seen in trials a pass on a date can still bring.
      *
      * <pre>

@@ -17,6 +17,11 @@ import org.earleaf.field.Incidence;
  */
 public record LesionSighting(
         LocalDate date, Optional<Disease> disease, OptionalInt leaf, Optional<Incidence> incidence, double severity) {
+    /** Whether any lesion was seen. */
+    public boolean isFound() {
+        return severity > 0 || incidence.filter(i -> i.shows() > 0).isPresent();
+    }
+
     /**
      * Severity now, at the lower end, the middle and the upper end of what was seen.
      *

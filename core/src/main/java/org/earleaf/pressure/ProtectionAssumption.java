@@ -23,6 +23,9 @@ public enum ProtectionAssumption implements Assumed {
     RISK_FAVOURABLE("share", .2, .05, .4, Support.ASSUMPTION),
     RISK_VERY("share", .5, .3, .9, Support.ASSUMPTION),
     DRY_DAY_NIGHT("share", .33, .2, 1, Support.DERIVED),
+    // tar spot
+    TAR_SPOT_GROWTH("1/d", .145, .08, .22, Support.DERIVED),
+    TAR_SPOT_DOUBT("share", .35, 0, .5, Support.DERIVED),
     // fungicide
     EFFICACY("share", .6, .4, .8, Support.ASSUMPTION),
     FULL_EFFECT("d", 14, 7, 21, Support.PRACTICE),
@@ -46,7 +49,8 @@ public enum ProtectionAssumption implements Assumed {
     FUNGUS_EFFECT("1/d", .05, 0, .1, Support.ASSUMPTION),
     FUNGUS_OFF("d", 14, 7, 28, Support.ASSUMPTION),
     HUMID_DAYS("share", .3, 0, 1, Support.ASSUMPTION),
-    APHID_LOSS("bu/ac", 5, 0, 15, Support.ASSUMPTION),
+    APHID_LOSS("bu/ac", 16, 0, 40, Support.DERIVED),
+    APHID_WATERED("share", .2, 0, 1, Support.DERIVED),
     APHID_STAGE_R2("share", .5, 0, 1, Support.ASSUMPTION),
     APHID_STAGE_R3("share", .25, 0, 1, Support.ASSUMPTION),
     APHID_HORIZON("d", 21, 14, 35, Support.ASSUMPTION),

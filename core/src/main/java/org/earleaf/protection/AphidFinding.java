@@ -10,14 +10,22 @@ import org.earleaf.pressure.ProtectionReason;
 import org.earleaf.units.Said;
 
 /**
- * What scouted aphids say about an insecticide; weak evidence, as no late-season threshold has been validated.
+ * Whether scouted aphids reach the level at which an insecticide comes into question; weak evidence, as no late-season
+ * threshold has been validated. The level opens the question; whether it pays is told by what it saves
+ * ({@link ProtectionRules}), in the same dollars as the pass.
  *
  * <pre>
- * tassel to R1: 50 or more on half of the plants; after it: over 100 on half of the plants and drought, and where natural
- * enemies are about a second look two days later; before a fungicide: over 50 on a fifth of the plants
+ * above where n p > N P
+ * tassel to R1   N = 50 in a dry crop, 400 where it has water; P = 1/2
+ * after R1       N = 100, P = 1/2, in a dry crop alone; where natural enemies are about a second look two days later
+ * with a fungicide   N = 50 in a dry crop, 250 where it has water; P = 1/5
  *
+ * n p    aphids on a plant that has them, and share of plants that do (90 % interval)
  * Range  to R3
- * Source regional crop reports and extension of Iowa (read); a fifth of the plants: assumption
+ * Source tassel to R1: Illinois extension 1997 (read), 50 a plant also regional crop reports (read), more in a dry crop and
+ *        little where it has water: Foott & Timmins 1973 (abstract read); after R1: agronomy sheets (read); with a
+ *        fungicide: assumption, where there is water five times as many, as they take a fifth. Taking the same number of
+ *        aphids on more or fewer plants for as much: own construct, as what they take is counted on the mean plant.
  * Check  AphidModelTest
  * </pre>
  *
@@ -29,13 +37,17 @@ public record AphidFinding(AphidSighting seen, Verdict verdict, boolean beforeFu
     /** What decided. */
     public enum Because {
         AFTER_R3,
-        BEFORE_FUNGICIDE,
-        AT_TASSEL,
+        BEFORE_FUNGICIDE_DRY,
+        BEFORE_FUNGICIDE_WATERED,
+        AT_TASSEL_DRY,
+        AT_TASSEL_WATERED,
         AFTER_R1,
         ENEMIES_ABOUT
     }
 
     private static final double COLONY = 50;
+    private static final double MANY = 400;
+    private static final double MANY_WITH_FUNGICIDE = 250;
     private static final double LATE = 100;
     private static final double HALF = .5;
     private static final double FIFTH = .2;
@@ -50,33 +62,42 @@ public record AphidFinding(AphidSighting seen, Verdict verdict, boolean beforeFu
             return new AphidFinding(seen, Verdict.BELOW, false, Because.AFTER_R3);
         }
         AphidFinding plain = plain(c, date, seen);
-        if (plain.verdict != Verdict.ABOVE && withFungicide && seen.perPlant() > COLONY) {
-            Verdict fifth = against(seen, FIFTH);
-            if (fifth == Verdict.ABOVE) {
-                return new AphidFinding(seen, fifth, true, Because.BEFORE_FUNGICIDE);
-            }
+        boolean dry = c.site().drought();
+        if (plain.verdict != Verdict.ABOVE
+                && withFungicide
+                && against(seen, dry ? COLONY : MANY_WITH_FUNGICIDE, FIFTH) == Verdict.ABOVE) {
+            Because because = dry ? Because.BEFORE_FUNGICIDE_DRY : Because.BEFORE_FUNGICIDE_WATERED;
+            return new AphidFinding(seen, Verdict.ABOVE, true, because);
         }
         return plain;
     }
 
     private static AphidFinding plain(ProtectionCase c, LocalDate date, AphidSighting seen) {
         boolean early = c.share(f -> date.isBefore(f.r2())) >= HALF;
+        boolean dry = c.site().drought();
         if (early) {
-            Verdict v = seen.perPlant() >= COLONY ? against(seen, HALF) : Verdict.BELOW;
-            return new AphidFinding(seen, v, false, Because.AT_TASSEL);
+            Because because = dry ? Because.AT_TASSEL_DRY : Because.AT_TASSEL_WATERED;
+            return new AphidFinding(seen, against(seen, dry ? COLONY : MANY, HALF), false, because);
         }
-        Verdict v = seen.perPlant() > LATE && c.site().drought() ? against(seen, HALF) : Verdict.BELOW;
+        Verdict v = dry ? against(seen, LATE, HALF) : Verdict.BELOW;
         if (v == Verdict.ABOVE && seen.enemies() > 0) {
             return new AphidFinding(seen, Verdict.UNDECIDED, false, Because.ENEMIES_ABOUT);
         }
         return new AphidFinding(seen, v, false, Because.AFTER_R1);
     }
 
-    private static Verdict against(AphidSighting seen, double share) {
-        return seen.plants().map(p -> p.against(share)).orElse(Verdict.UNDECIDED);
+    /** Where plants were not counted, few enough on those that have them are few on all. */
+    private static Verdict against(AphidSighting seen, double perPlant, double share) {
+        double level = perPlant * share;
+        double low = seen.plants().map(p -> p.low()).orElse(0.0) * seen.perPlant();
+        double high = seen.plants().map(p -> p.high()).orElse(1.0) * seen.perPlant();
+        if (low > level) {
+            return Verdict.ABOVE;
+        }
+        return high < level ? Verdict.BELOW : Verdict.UNDECIDED;
     }
 
-    public boolean callsForInsecticide() {
+    boolean isAbove() {
         return verdict == Verdict.ABOVE;
     }
 
@@ -84,8 +105,8 @@ public record AphidFinding(AphidSighting seen, Verdict verdict, boolean beforeFu
     public Said said() {
         return Said.of(
                 switch (verdict) {
-                    case ABOVE -> "aphids.call-for-insecticide";
-                    case BELOW -> "aphids.call-for-none";
+                    case ABOVE -> "aphids.above-level";
+                    case BELOW -> "aphids.below-level";
                     case UNDECIDED -> "aphids.not-clear";
                 },
                 "counted",

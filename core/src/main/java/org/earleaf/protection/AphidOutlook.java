@@ -33,7 +33,12 @@ final class AphidOutlook {
                                         : ProtectionAssumption.APHIDS_UNSEEN);
         double start = found ? c.aphids().orElseThrow().mean() : c.settings().of(ProtectionAssumption.APHIDS_START);
         double enemies = c.aphids().map(AphidSighting::enemies).orElse(0.0);
-        model = new AphidModel(start, enemies, c.settings().of(ProtectionAssumption.HUMID_DAYS), c.settings());
+        model = new AphidModel(
+                start,
+                enemies,
+                c.settings().of(ProtectionAssumption.HUMID_DAYS),
+                c.site().drought(),
+                c.settings());
     }
 
     /** Chance that there are aphids at all. */
@@ -47,6 +52,18 @@ final class AphidOutlook {
         double with = loss_kgHa(
                 future, o.date(), o.fungicide().isPresent(), o.insecticide().isPresent(), o.killsEnemies());
         return without - with;
+    }
+
+    /** Mean over the futures [kg/ha] of what the insecticide of an option saves beside what else goes with it. */
+    double saved_kgHa(ProtectionOption o) {
+        boolean fungicide = o.fungicide().isPresent();
+        return chance
+                * c.futures().stream()
+                        .mapToDouble(f -> loss_kgHa(f, o.date(), fungicide, false, false)
+                                - loss_kgHa(
+                                        f, o.date(), fungicide, o.insecticide().isPresent(), o.killsEnemies()))
+                        .average()
+                        .orElse(0);
     }
 
     /** What aphids take after such a pass, worked out once. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.earleaf.field.Disease;
 import org.earleaf.pressure.ProtectionAssumption;
 import org.earleaf.pressure.ProtectionOption;
 
@@ -21,6 +22,8 @@ final class AssumptionsUsed {
             ProtectionAssumption.LOSS_CAP);
     private static final Set<ProtectionAssumption> UNSEEN =
             EnumSet.range(ProtectionAssumption.LATE_PLANTING, ProtectionAssumption.SEVERE_HIGH);
+    private static final Set<ProtectionAssumption> TAR_SPOT =
+            EnumSet.of(ProtectionAssumption.TAR_SPOT_GROWTH, ProtectionAssumption.TAR_SPOT_DOUBT);
     private static final Set<ProtectionAssumption> APHIDS =
             EnumSet.range(ProtectionAssumption.APHID_GROWTH, ProtectionAssumption.APHIDS_START);
 
@@ -29,13 +32,16 @@ final class AssumptionsUsed {
 
     private AssumptionsUsed() {}
 
-    static List<ProtectionAssumption> of(ProtectionOption o, boolean scouted) {
+    static List<ProtectionAssumption> of(ProtectionOption o, TrialFields fields) {
         Set<ProtectionAssumption> used = EnumSet.noneOf(ProtectionAssumption.class);
         if (o.fungicide().isPresent()) {
             used.add(ProtectionAssumption.SEVERE);
             used.add(ProtectionAssumption.BEFORE_TASSEL);
-            used.addAll(scouted ? GROWTH : UNSEEN);
+            boolean scouted = fields.severity().isScouted();
+            used.addAll(scouted ? GROWTH : Set.of());
             used.addAll(scouted ? DISEASE_MODEL : Set.of());
+            used.addAll(fields.countsSite() ? UNSEEN : Set.of());
+            used.addAll(fields.severity().isOf(Disease.TAR_SPOT) ? TAR_SPOT : Set.of());
         }
         used.addAll(APHIDS);
         used.addAll(o.trackShare() + o.injuryShare() > 0 ? RIG : Set.of());

@@ -24,7 +24,10 @@ public record KnownFact(Known known, Support support, String source) implements 
         UNDER_CANOPY,
         ARRESTED_EARS,
         APHID_FUNGI,
-        APHID_THRESHOLD
+        APHID_THRESHOLD,
+        APHID_DROUGHT,
+        TAR_SPOT_TRIALS,
+        TAR_SPOT_SEVERE
     }
 
     public static List<KnownFact> listAll() {

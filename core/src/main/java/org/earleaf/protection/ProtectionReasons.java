@@ -64,17 +64,29 @@ final class ProtectionReasons {
         }
     }
 
-    /** What trials say of such a product at this risk, and what the disease model says of this field. */
-    record Response(FungicideKind kind, double trials_kgHa, double sd_kgHa, double saved_kgHa, boolean scouted)
+    /**
+     * What trials say of such a product at this risk, and what the disease model says of this field.
+     *
+     * @param above whether it counts with the fields of trials that had the disease
+     */
+    record Response(
+            FungicideKind kind, double trials_kgHa, double sd_kgHa, double saved_kgHa, boolean scouted, boolean above)
             implements ProtectionReason {
         @Override
         public Said said() {
             Measured trials = Measure.YIELD.of(trials_kgHa);
             Measured sd = Measure.YIELD.of(sd_kgHa);
-            Said found = scouted
-                    ? Said.of(
-                            "protect.response-here", "trials", trials, "sd", sd, "saved", Measure.YIELD.of(saved_kgHa))
-                    : Said.of("protect.response", "trials", trials, "sd", sd);
+            Measured saved = Measure.YIELD.of(saved_kgHa);
+            Said found = !scouted
+                    ? Said.of("protect.response", "trials", trials, "sd", sd)
+                    : Said.of(
+                            above ? "protect.response-above" : "protect.response-here",
+                            "trials",
+                            trials,
+                            "sd",
+                            sd,
+                            "saved",
+                            saved);
             return kind == FungicideKind.OTHER ? Said.of("protect.kind-unknown", "response", found) : found;
         }
     }
@@ -133,7 +145,7 @@ final class ProtectionReasons {
         }
     }
 
-    /** Tar spot was found, and its weather model is off. */
+    /** Tar spot was looked for, and its weather model is off. */
     record TarSpotUnknown() implements ProtectionReason {
         @Override
         public Said said() {
@@ -159,14 +171,14 @@ final class ProtectionReasons {
             ProtectionCase c,
             ProtectionOption o,
             PassWorth worth,
-            SeverityOutlook severity,
+            TrialFields fields,
             AphidOutlook aphids,
             List<ThresholdRule.Finding> findings) {
         List<ProtectionReason> why = new ArrayList<>();
         double perKg = PassWorth.usdKg(c.prices());
         why.add(new Expected(worth, o.cost_usdHa() / perKg));
         why.addAll(findings);
-        o.fungicide().ifPresent(f -> fungicide(c, o, f, severity, why));
+        o.fungicide().ifPresent(f -> fungicide(c, o, f, fields, why));
         double yield = mean(c, CropAhead::yield_kgHa);
         if (o.trackShare() + o.injuryShare() > 0) {
             why.add(new TakenByRig(o.trackShare() * yield, o.injuryShare() * yield));
@@ -177,31 +189,35 @@ final class ProtectionReasons {
     }
 
     private static void fungicide(
-            ProtectionCase c,
-            ProtectionOption o,
-            Fungicide fungicide,
-            SeverityOutlook severity,
-            List<ProtectionReason> why) {
-        double chance = mean(c, severity::chanceSevere);
-        severity.leading()
-                .ifPresentOrElse(
-                        s -> why.add(
-                                new DiseaseAhead(s.disease().orElseThrow(), mean(c, severity::finalSeverity), chance)),
-                        () -> {
-                            why.add(c.lesions().isEmpty() ? new ScoutFirst() : NotKnown.DISEASE);
-                            why.add(severity.score());
-                        });
+            ProtectionCase c, ProtectionOption o, Fungicide fungicide, TrialFields fields, List<ProtectionReason> why) {
+        SeverityOutlook severity = fields.severity();
+        TarSpotFound.of(c).ifPresent(t -> why.addAll(List.of(t, t.next())));
+        severity.leading().ifPresentOrElse(s -> diseaseAhead(c, severity, s).ifPresent(why::add), () -> {
+            why.add(c.lesions().isEmpty() ? new ScoutFirst() : NotKnown.DISEASE);
+            why.add(severity.score());
+        });
         double dry = Units.DRY_SHARE_OF_TRADE_CORN;
         why.add(new Response(
                 fungicide.kind(),
-                dry * new ResponseGrid(fungicide.kind(), c).mean_kgHa(chance),
+                dry * new ResponseGrid(fungicide.kind(), c).mean_kgHa(mean(c, fields::chanceMuch)),
                 dry * FungicideResponse.prior(fungicide.kind(), true).sd_kgHa(),
                 mean(c, f -> severity.saved(f, o.date()).mean_kgHa()),
-                severity.isScouted()));
+                severity.isScouted(),
+                fields.isAbove()));
         why.add(new Lasts(
                 o.date().plusDays((long) c.settings().of(ProtectionAssumption.FULL_EFFECT)),
                 o.date().plusDays((long) c.settings().of(ProtectionAssumption.NO_EFFECT))));
         notKnown(c, severity, why);
+    }
+
+    /** Of tar spot that was found more is told already. */
+    private static Optional<ProtectionReason> diseaseAhead(
+            ProtectionCase c, SeverityOutlook severity, LesionSighting s) {
+        Disease disease = s.disease().orElseThrow();
+        return disease == Disease.TAR_SPOT && s.isFound()
+                ? Optional.empty()
+                : Optional.of(
+                        new DiseaseAhead(disease, mean(c, severity::finalSeverity), mean(c, severity::chanceSevere)));
     }
 
     private static void notKnown(ProtectionCase c, SeverityOutlook severity, List<ProtectionReason> why) {
@@ -217,7 +233,7 @@ final class ProtectionReasons {
         }
         if (severity.leading()
                 .flatMap(LesionSighting::disease)
-                .map(d -> c.site().weather(d).isEmpty())
+                .map(d -> d != Disease.TAR_SPOT && c.site().weather(d).isEmpty())
                 .orElse(c.site().weather().isEmpty())) {
             why.add(NotKnown.WEATHER);
         }
@@ -225,6 +241,9 @@ final class ProtectionReasons {
 
     private static void insects(ProtectionCase c, ProtectionOption o, AphidOutlook aphids, List<ProtectionReason> why) {
         AphidFinding.of(c, o.date(), o.fungicide().isPresent()).ifPresent(why::add);
+        if (o.insecticide().isPresent() && c.aphids().filter(a -> a.mean() > 0).isPresent()) {
+            why.add(ProtectionRules.AphidsSaved.of(c, o, aphids));
+        }
         if (o.fungicide().isPresent() || o.killsEnemies()) {
             LocalDate d = o.date();
             why.add(new FlareLooms(
@@ -256,6 +275,10 @@ final class ProtectionReasons {
             if (!c.lesions().isEmpty()) {
                 why.add(KnownFact.of(KnownFact.Known.DISEASED_FIELDS));
             }
+            if (TarSpotFound.of(c).isPresent()) {
+                why.add(KnownFact.of(KnownFact.Known.TAR_SPOT_TRIALS));
+                why.add(KnownFact.of(KnownFact.Known.TAR_SPOT_SEVERE));
+            }
             why.add(KnownFact.of(KnownFact.Known.APHID_FUNGI));
         }
         if (o.placement() == Placement.BOTH || o.placement() == Placement.UNDER_CANOPY) {
@@ -263,6 +286,7 @@ final class ProtectionReasons {
         }
         if (o.insecticide().isPresent()) {
             why.add(KnownFact.of(KnownFact.Known.APHID_THRESHOLD));
+            why.add(KnownFact.of(KnownFact.Known.APHID_DROUGHT));
         }
     }
 

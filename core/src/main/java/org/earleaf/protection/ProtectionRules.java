@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Incidence.Verdict;
+import org.earleaf.pressure.CropAhead;
 import org.earleaf.pressure.Insecticide;
 import org.earleaf.pressure.ProtectionAssumption;
 import org.earleaf.pressure.ProtectionCase;
@@ -39,7 +40,14 @@ public final class ProtectionRules {
 
     /** Whether a refusal speaks of the insecticide. */
     public static boolean isOfInsecticide(ProtectionReason refusal) {
-        return refusal instanceof InsecticideWithoutReason || refusal instanceof PreferSelective;
+        return refusal instanceof InsecticideWithoutReason
+                || refusal instanceof InsecticideLoses
+                || refusal instanceof PreferSelective;
+    }
+
+    /** Whether a refusal falls away once the tassel is out. */
+    public static boolean isOfTassel(ProtectionReason refusal) {
+        return refusal instanceof ArrestedEars || refusal instanceof TooEarly;
     }
 
     /** Too late for a pass to save anything. */
@@ -115,6 +123,49 @@ public final class ProtectionRules {
         }
     }
 
+    /** Enough aphids for the question, and less saved than it costs. */
+    record InsecticideLoses(AphidFinding finding, AphidsSaved saved) implements ProtectionReason {
+        @Override
+        public Said said() {
+            return Said.of("protect.insecticide-loses", "finding", finding.said(), "saved", saved.said());
+        }
+    }
+
+    /** What an insecticide saves from aphids, and what it costs: all of the pass where nothing else goes with it. */
+    record AphidsSaved(double saved_kgHa, double worth_usdHa, double cost_usdHa) implements ProtectionReason {
+        static AphidsSaved of(ProtectionCase c, ProtectionOption o, AphidOutlook aphids) {
+            double perKg = PassWorth.usdKg(c.prices());
+            double yield_kgHa = c.futures().stream()
+                    .mapToDouble(CropAhead::yield_kgHa)
+                    .average()
+                    .orElseThrow();
+            double driven_usdHa = (o.trackShare() + o.injuryShare()) * yield_kgHa * perKg;
+            double saved_kgHa = aphids.saved_kgHa(o);
+            return new AphidsSaved(
+                    saved_kgHa,
+                    saved_kgHa * perKg,
+                    o.fungicide().isPresent()
+                            ? o.insecticide().map(Insecticide::cost_usdHa).orElse(0.0)
+                            : o.cost_usdHa() + driven_usdHa);
+        }
+
+        boolean pays() {
+            return worth_usdHa > cost_usdHa;
+        }
+
+        @Override
+        public Said said() {
+            return Said.of(
+                    "aphids.saved",
+                    "saved",
+                    Measure.YIELD.of(saved_kgHa),
+                    "worth",
+                    Measure.MONEY_RATE.of(worth_usdHa),
+                    "cost",
+                    Measure.MONEY_RATE.of(cost_usdHa));
+        }
+    }
+
     /** A broad insecticide would kill those that keep aphids down. */
     record PreferSelective() implements ProtectionReason {
         @Override
@@ -123,7 +174,8 @@ public final class ProtectionRules {
         }
     }
 
-    static List<ProtectionReason> refusals(ProtectionCase c, ProtectionOption o, List<ThresholdRule.Finding> findings) {
+    static List<ProtectionReason> refusals(
+            ProtectionCase c, ProtectionOption o, List<ThresholdRule.Finding> findings, AphidOutlook aphids) {
         List<ProtectionReason> no = new ArrayList<>();
         LocalDate date = o.date();
         if (c.share(f -> !date.isBefore(f.r4())) > MOST && !isRustAtDough(c, o)) {
@@ -144,7 +196,7 @@ public final class ProtectionRules {
                     .ifPresent(made -> no.add(new SecondPass(made)));
             threshold(c, findings).ifPresent(no::add);
         });
-        o.insecticide().ifPresent(insecticide -> insecticideRules(c, o, insecticide, no));
+        o.insecticide().ifPresent(insecticide -> insecticideRules(c, o, insecticide, AphidsSaved.of(c, o, aphids), no));
         return no;
     }
 
@@ -167,12 +219,20 @@ public final class ProtectionRules {
     }
 
     private static void insecticideRules(
-            ProtectionCase c, ProtectionOption o, Insecticide insecticide, List<ProtectionReason> no) {
+            ProtectionCase c,
+            ProtectionOption o,
+            Insecticide insecticide,
+            AphidsSaved saved,
+            List<ProtectionReason> no) {
         Optional<AphidFinding> aphids =
                 AphidFinding.of(c, o.date(), o.fungicide().isPresent());
-        boolean called = aphids.filter(AphidFinding::callsForInsecticide).isPresent();
-        if (!called && insecticide.ownReason().isBlank()) {
-            no.add(new InsecticideWithoutReason(aphids));
+        Optional<AphidFinding> enough = aphids.filter(AphidFinding::isAbove);
+        if (insecticide.ownReason().isBlank()) {
+            if (enough.isEmpty()) {
+                no.add(new InsecticideWithoutReason(aphids));
+            } else if (!saved.pays()) {
+                no.add(new InsecticideLoses(enough.get(), saved));
+            }
         }
         boolean present =
                 c.aphids().filter(a -> a.mean() > 0 || a.enemies() > 0).isPresent();

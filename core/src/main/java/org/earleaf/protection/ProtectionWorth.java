@@ -20,13 +20,13 @@ import org.earleaf.units.Units;
  *
  * <pre>
  * gain = D - (tracks + injury) Y + insects;   net = P gain - C
- * D    = one slice of the trials' response, its mean moved to  (1 - b) timing m + b saved,
- *        its variance raised by b^2 times the doubt about saved
+ * D    = one slice of the trials' response, its mean moved to  timing m + b (saved - timing m), of a disease that is there as
+ *        its rule asks  timing m + b max(0, saved - timing m); its variance raised by b^2 times the doubt about saved
  * b    = 0.5 once a disease was scouted, else 0
  *
  * D      gain by the fungicide over all futures and slices        [kg/ha dry]
  * Y      yield of the future                                      [kg/ha dry]
- * m      mean response at the chance of much disease              [kg/ha dry]
+ * m      mean response of the trials' fields that it counts with (TrialFields) [kg/ha dry]
  * saved  loss without less loss with the pass, by the disease model [kg/ha dry]
  * insects what aphids take without less with the pass, in the share of draws that have aphids
  * Range  a pass between tassel and R4
@@ -38,6 +38,8 @@ public final class ProtectionWorth {
     private static final int INSECT_SLICES = 10;
 
     private final ProtectionCase c;
+    private final List<ThresholdRule.Finding> findings;
+    private final TrialFields fields;
     private final SeverityOutlook severity;
     private final AphidOutlook aphids;
     private final Map<FungicideKind, ResponseGrid> grids = new EnumMap<>(FungicideKind.class);
@@ -45,7 +47,9 @@ public final class ProtectionWorth {
     /** For many options of one zone: what they have in common is worked out once. Not for several threads. */
     public ProtectionWorth(ProtectionCase c) {
         this.c = c;
-        severity = new SeverityOutlook(c);
+        findings = findings(c);
+        fields = new TrialFields(c, findings);
+        severity = fields.severity();
         aphids = new AphidOutlook(c);
     }
 
@@ -57,13 +61,12 @@ public final class ProtectionWorth {
     /** Worth, refusals and reasons of one option. */
     public ProtectionAdvice advise(ProtectionOption o) {
         PassWorth worth = PassWorth.of(gained_kgHa(o), o.cost_usdHa(), c.prices());
-        List<ThresholdRule.Finding> findings = findings(c);
         return new ProtectionAdvice(
                 o,
                 worth,
-                ProtectionRules.refusals(c, o, findings),
-                ProtectionReasons.of(c, o, worth, severity, aphids, findings),
-                AssumptionsUsed.of(o, severity.isScouted()));
+                ProtectionRules.refusals(c, o, findings, aphids),
+                ProtectionReasons.of(c, o, worth, fields, aphids, findings),
+                AssumptionsUsed.of(o, fields));
     }
 
     /** Dry grain gained in each equally likely draw, by future, then slice of the response, then slice of the insects. */
@@ -89,12 +92,12 @@ public final class ProtectionWorth {
     }
 
     private double[] response_kgHa(ProtectionOption o, CropAhead f, ResponseGrid grid) {
-        double p = severity.chanceSevere(f);
+        double p = fields.chanceMuch(f);
         double dry = Units.DRY_SHARE_OF_TRADE_CORN;
         double mean = dry * grid.mean_kgHa(p);
         double blend = severity.isScouted() ? c.settings().of(ProtectionAssumption.BLEND) : 0;
         SeverityOutlook.Saved saved = severity.saved(f, o.date());
-        double wanted = (1 - blend) * f.timing(o.date()) * mean + blend * saved.mean_kgHa();
+        double wanted = fields.blended_kgHa(f.timing(o.date()) * mean, saved.mean_kgHa(), blend);
         double[] grid_kgHa = grid.quantiles_kgHa(p);
         double variance = dry * dry * variance(grid_kgHa);
         double wider = Math.sqrt(1 + blend * blend * saved.variance_kg2Ha2() / variance);

@@ -109,6 +109,11 @@ public record ThresholdRule(
                     because);
         }
 
+        /** Whether as many plants show it as the rule asks, whatever else it asks for. */
+        boolean isReached() {
+            return !Double.isNaN(rule.incidence) && rule.counted(sighting) == Verdict.ABOVE;
+        }
+
         private Said seen() {
             Disease disease = rule.disease;
             if (sighting.incidence().isPresent()) {
@@ -135,7 +140,9 @@ public record ThresholdRule(
         if (!unmet.isEmpty()) {
             return new Finding(this, seen, Verdict.BELOW, Said.of("threshold.also-asks", "unmet", unmet));
         }
-        if (asksForWeather() && site.weather(disease).isEmpty()) {
+        boolean open = asksForWeather() && site.weather(disease).isEmpty();
+        // Weather only says how fast it goes on: what is in the field already does not wait for a model of it.
+        if (open && !isAnyLesionEnough()) {
             return new Finding(this, seen, Verdict.UNDECIDED, Said.of("threshold.weather-not-known", "rule", wording));
         }
         if (leaf != ANY_LEAF && seen.leaf().isEmpty()) {
@@ -145,7 +152,7 @@ public record ThresholdRule(
             return new Finding(this, seen, Verdict.BELOW, Said.of("threshold.too-low", "rule", wording));
         }
         if (counted != Verdict.UNDECIDED) {
-            return new Finding(this, seen, counted, theRule);
+            return new Finding(this, seen, counted, open ? Said.of("threshold.found", "rule", wording) : theRule);
         }
         return new Finding(
                 this,
@@ -160,13 +167,18 @@ public record ThresholdRule(
     /** Where only the leaf was judged, any severity shows that the disease is there, and not on how many plants. */
     private Verdict counted(LesionSighting seen) {
         if (seen.incidence().isEmpty()) {
-            return seen.severity() > 0 ? incidence == 0 ? Verdict.ABOVE : Verdict.UNDECIDED : Verdict.BELOW;
+            return seen.severity() > 0 ? isAnyLesionEnough() ? Verdict.ABOVE : Verdict.UNDECIDED : Verdict.BELOW;
         }
         Incidence i = seen.incidence().get();
-        if (incidence == 0) {
+        if (isAnyLesionEnough()) {
             return i.shows() > 0 ? Verdict.ABOVE : Verdict.BELOW;
         }
         return i.against(incidence);
+    }
+
+    /** Whether one confirmed lesion is enough. */
+    boolean isAnyLesionEnough() {
+        return incidence == 0;
     }
 
     private boolean asksForWeather() {

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.farm.Farm;
+import org.earleaf.field.Disease;
 import org.earleaf.field.Purpose;
 import org.earleaf.field.Reading;
 import org.earleaf.label.LabelEntry;
@@ -60,6 +62,78 @@ class ProtectionPassesTest {
             refused |= !o.mayBeMade();
             assertThat(o.mayBeMade()).as("those that may be made come first").isEqualTo(!refused);
         }
+    }
+
+    /** Published: from tassel to brown silk is best, tassel to silk usual. From two weeks before tassel until it is past. */
+    @Test
+    void between_days_worth_the_same_the_pass_goes_at_tassel_to_silk() {
+        int looked = 0;
+        for (int ahead = -9; ahead <= 9; ahead += 3) {
+            LocalDate on = ON.plusDays(ahead);
+            SprayFarm farm = new SprayFarm().lesions(on.minusDays(1), 80);
+            Optional<Option> go = answer(farm, on).proposed();
+            List<CropAhead> crops = crops(farm, on);
+            if (go.isPresent() && share(crops, on.plusDays(1)) > .5
+                    || on.isBefore(crops.get(0).vt())) {
+                assertThat(share(crops, go.orElseThrow().date()))
+                        .as("from %s", on)
+                        .isGreaterThan(.5);
+                looked++;
+            }
+        }
+        assertThat(looked).isPositive();
+    }
+
+    private static double share(List<CropAhead> crops, LocalDate day) {
+        return (double) crops.stream().filter(c -> c.isTasselToSilk(day)).count() / crops.size();
+    }
+
+    private static List<CropAhead> crops(SprayFarm farm, LocalDate on) {
+        Farm f = farm.farm();
+        ZoneEnsemble futures = ZoneEnsemble.of(f, f.zones().get(0), on, false);
+        Baseline base = new Baseline(futures, futures.season());
+        return base.stages()
+                .ahead(
+                        base.yields_kgHa(),
+                        base.trace(),
+                        futures.season().setup().calendar().silk());
+    }
+
+    @Test
+    void tar_spot_found_moves_the_advice_tells_its_doubt_and_when_to_look_again() {
+        assertThat(answer(new SprayFarm(), ON).leftOut().get(0).reason().code()).isEqualTo("protect.not-scouted");
+        SprayFarm found = new SprayFarm().lesions(Disease.TAR_SPOT, ON.minusDays(1), 60);
+        ProtectionAnswer answer = answer(found, ON);
+        Option go = answer.proposed().orElseThrow();
+        assertThat(go.why()).extracting(r -> r.said().code()).contains("tar-spot.ahead", "tar-spot.next");
+        assertThat(go.date()).isBefore(crops(found, ON).get(0).r4());
+        assertThat(answer.readings()).noneMatch(r -> r.kind() == Reading.Kind.LESIONS);
+        ProtectionAnswer later = answer(new SprayFarm().lesions(Disease.TAR_SPOT, ON.minusDays(8), 60), ON);
+        assertThat(later.readings())
+                .filteredOn(r -> r.kind() == Reading.Kind.LESIONS)
+                .singleElement()
+                .satisfies(r -> assertThat(r.because().toString()).contains("scout.tar-spot-again"));
+    }
+
+    @Test
+    void tar_spot_is_told_where_no_pass_goes_and_before_tassel() {
+        LabelEntry unread = SprayFarm.label(
+                "F1", "FRAC 11", LabelLimit.noneStated(), LabelLimit.noneStated(), LabelLimit.notEntered());
+        ProtectionAnswer closed = answer(
+                new SprayFarm().lesions(Disease.TAR_SPOT, ON.minusDays(1), 60).label(unread), ON);
+        assertThat(closed.proposed()).isEmpty();
+        assertThat(closed.leftOut().get(0).reason().code()).isEqualTo("left-out.tar-spot");
+        assertThat(closed.leftOut().get(0).reason().toString()).contains("tar-spot.ahead", "label.not-entered");
+        LocalDate early = LocalDate.of(2024, 6, 10);
+        LocalDate near = ON.minusDays(14);
+        ProtectionAnswer weeks = answer(new SprayFarm().lesions(Disease.TAR_SPOT, near.minusDays(2), 4), near);
+        assertThat(weeks.proposed()).isEmpty();
+        assertThat(weeks.leftOut().get(0).reason().code()).isEqualTo("left-out.tar-spot-early");
+        ProtectionAnswer before = answer(new SprayFarm().lesions(Disease.TAR_SPOT, early.minusDays(2), 4), early);
+        assertThat(before.leftOut()).singleElement().satisfies(l -> {
+            assertThat(l.reason().code()).isEqualTo("left-out.tar-spot-early");
+            assertThat(l.soon()).isTrue();
+        });
     }
 
     @Test

@@ -77,6 +77,10 @@ public final class SprayFarm {
     }
 
     public SprayFarm lesions(LocalDate date, int of100) {
+        return lesions(Disease.NORTHERN_LEAF_BLIGHT, date, of100);
+    }
+
+    SprayFarm lesions(Disease disease, LocalDate date, int of100) {
         readings.add(new Reading(
                         "l",
                         new FieldPart("Home", ""),
@@ -88,7 +92,7 @@ public final class SprayFarm {
                         "",
                         Scouted.NOTHING)
                 .with(new Scouted(
-                        Optional.of(Disease.NORTHERN_LEAF_BLIGHT),
+                        Optional.of(disease),
                         "",
                         OptionalInt.of(-1),
                         Optional.of(new Incidence(of100, 100)),
@@ -104,8 +108,8 @@ public final class SprayFarm {
 
     public Farm farm() {
         Farm f = new TestFarm().farm();
-        DiseaseFacts disease = new DiseaseFacts(5, Map.of(Disease.NORTHERN_LEAF_BLIGHT, 3.0), Set.of(), true);
-        Zone susceptible = RecordCopy.with(f.zones().get(0), "disease", disease);
+        DiseaseFacts facts = new DiseaseFacts(5, Map.of(Disease.NORTHERN_LEAF_BLIGHT, 3.0), Set.of(), true);
+        Zone susceptible = RecordCopy.with(f.zones().get(0), "disease", facts);
         Rig high = new Rig(
                 RigId.called("high"),
                 "self-propelled",

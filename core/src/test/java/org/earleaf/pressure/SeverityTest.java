@@ -57,6 +57,20 @@ class SeverityTest {
         assertThat(blight.loss_kgHa(0.08, YIELD, USUAL)).isZero();
     }
 
+    /**
+     * Published: 1.6 to 23.3 % of the ear leaf at dent in plots without fungicide (eight trials of 2019 and 2020), 0.1 to 67 %
+     * of the leaf in fields of 2018 and 2019.
+     */
+    @Test
+    void tar_spot_spreads_from_first_spots_to_what_untreated_plots_had_at_dent() {
+        ProtectionCase c = Cases.zoneOnItsOwn().build();
+        SeverityOutlook.Spread spread = new SeverityOutlook(c).spread(Cases.severity(Disease.TAR_SPOT, .0001));
+        assertThat(spread.likely()).isBetween(.016, .233);
+        assertThat(spread.low()).isBetween(.001, .016);
+        assertThat(spread.high()).isBetween(.10, .67);
+        assertThat(spread.chanceSevere()).isBetween(.2, .8);
+    }
+
     /** Published: 40 to 50 % of tar spot cost 16.8 to 38.7 bu/ac (extension study of four states, 2018). */
     @Test
     void tar_spot_at_forty_to_fifty_percent_costs_what_was_measured() {

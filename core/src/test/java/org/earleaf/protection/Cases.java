@@ -152,6 +152,11 @@ public final class Cases {
                 new DiseaseFacts(rating, Map.of(), known, wet), before, residue, late, goal_kgHa, each, drought);
     }
 
+    /** A susceptible hybrid after corn, short of water or not. */
+    static SiteFacts susceptible(boolean dry) {
+        return facts(3, PreviousCrop.CORN, .2, false, false, false, 190 * BU, Optional.of(WeatherRisk.MODERATE), dry);
+    }
+
     public static LesionSighting counted(Disease disease, int of100) {
         return new LesionSighting(
                 VT.minusDays(2),
@@ -181,6 +186,14 @@ public final class Cases {
                 pass_usdAc / Units.HA_PER_AC,
                 0,
                 0);
+    }
+
+    /** The insecticide of the next method by itself. */
+    static ProtectionOption insecticide(LocalDate date, double pass_usdAc) {
+        ProtectionOption both =
+                with(fungicide(date, FungicideKind.DMI_QOI, false, 22, pass_usdAc), Insecticide.Reach.SELECTIVE, "");
+        return new ProtectionOption(
+                date, both.placement(), Optional.empty(), both.insecticide(), false, both.passCost_usdHa(), 0, 0);
     }
 
     public static ProtectionOption with(ProtectionOption o, Insecticide.Reach reach, String reason) {

@@ -2,6 +2,7 @@
 package org.earleaf.protection;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.Optional;
@@ -12,10 +13,12 @@ import org.earleaf.pressure.FungicideKind;
 import org.earleaf.pressure.Insecticide;
 import org.earleaf.pressure.LesionSighting;
 import org.earleaf.pressure.ProtectionAssumption;
+import org.earleaf.pressure.ProtectionCase;
 import org.earleaf.pressure.ProtectionOption;
 import org.earleaf.pressure.ProtectionReason;
 import org.earleaf.pressure.SiteFacts;
 import org.earleaf.pressure.WeatherRisk;
+import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
 /** Rules of extension services on when not to spray; the sentences are our own. */
@@ -105,9 +108,11 @@ class ProtectionRulesTest {
     void an_insecticide_along_with_it_needs_a_reason_of_its_own() {
         ProtectionOption both = Cases.with(on(3, false), Insecticide.Reach.SELECTIVE, "");
         assertThat(refusals(scouted(80), both)).hasOnlyElementsOfType(ProtectionRules.InsecticideWithoutReason.class);
-        assertThat(refusals(scouted(80).aphids(60, 20, 0), both))
+        assertThat(refusals(dry(80).aphids(60, 10, 0), both))
                 .hasOnlyElementsOfType(ProtectionRules.InsecticideWithoutReason.class);
-        assertThat(refusals(scouted(80).aphids(60, 40, 0), both)).isEmpty();
+        assertThat(refusals(dry(80).aphids(60, 40, 0), both)).isEmpty();
+        assertThat(refusals(scouted(80).aphids(60, 40, 0), both))
+                .hasOnlyElementsOfType(ProtectionRules.InsecticideWithoutReason.class);
         assertThat(refusals(
                         scouted(80), Cases.with(on(3, false), Insecticide.Reach.BROAD, "egg masses on 8 % of plants")))
                 .isEmpty();
@@ -116,8 +121,99 @@ class ProtectionRulesTest {
     @Test
     void with_aphids_or_their_enemies_present_a_broad_insecticide_is_refused() {
         ProtectionOption broad = Cases.with(on(3, false), Insecticide.Reach.BROAD, "");
-        assertThat(refusals(scouted(80).aphids(60, 80, 0.4), broad))
+        assertThat(refusals(dry(80).aphids(60, 80, 0.4), broad))
                 .hasOnlyElementsOfType(ProtectionRules.PreferSelective.class);
+    }
+
+    /** What words say of an insecticide and what its dollars say, over counts, water, stage and company. */
+    @Test
+    void words_on_aphids_and_their_dollars_agree() {
+        for (double perPlant : new double[] {5, 20, 40, 60, 100, 300, 500, 1500}) {
+            for (int plants : new int[] {5, 20, 40, 70, 95}) {
+                for (boolean dry : new boolean[] {true, false}) {
+                    for (int day : new int[] {3, 8, 14}) {
+                        agree(dry(80).site(Cases.susceptible(dry)).aphids(perPlant, plants, 0), day);
+                    }
+                }
+            }
+        }
+    }
+
+    private static void agree(Cases zone, int day) {
+        LocalDate date = Cases.VT.plusDays(day);
+        ProtectionAdvice alone = ProtectionWorth.advise(zone.build(), Cases.insecticide(date, 10));
+        ProtectionAdvice without = ProtectionWorth.advise(zone.build(), on(day, false));
+        ProtectionAdvice with =
+                ProtectionWorth.advise(zone.build(), Cases.with(on(day, false), Insecticide.Reach.SELECTIVE, ""));
+        double adds_usdHa = with.worth().mean_usdHa() - without.worth().mean_usdHa();
+        said(alone, alone.worth().mean_usdHa());
+        said(with, adds_usdHa);
+    }
+
+    /** May be made: it gains. Refused as too dear: it loses. The dollars told are those it is worth. */
+    private static void said(ProtectionAdvice advice, double adds_usdHa) {
+        boolean dear = advice.refusals().stream().anyMatch(ProtectionRules.InsecticideLoses.class::isInstance);
+        if (advice.mayBeAdvised()) {
+            assertThat(adds_usdHa).isPositive();
+        }
+        if (dear) {
+            assertThat(adds_usdHa).isNotPositive();
+        }
+        assertThat(advice.why())
+                .filteredOn(ProtectionRules.AphidsSaved.class::isInstance)
+                .singleElement()
+                .satisfies(r -> {
+                    ProtectionRules.AphidsSaved saved = (ProtectionRules.AphidsSaved) r;
+                    assertThat(saved.worth_usdHa() - saved.cost_usdHa()).isCloseTo(adds_usdHa, within(1e-6));
+                });
+    }
+
+    /** Illinois extension 1997: from 50 a plant on half of the plants in drought, from 400 where there is water. */
+    @Test
+    void at_the_published_level_an_insecticide_about_pays_for_itself() {
+        assertThat(net_usdAc(true, 50, 50)).isBetween(-8.0, 8.0);
+        assertThat(net_usdAc(false, 400, 50)).isBetween(-8.0, 8.0);
+        assertThat(net_usdAc(true, 20, 30)).isNegative();
+        assertThat(net_usdAc(false, 50, 70)).isNegative();
+        assertThat(net_usdAc(true, 200, 70)).isPositive();
+    }
+
+    private static double net_usdAc(boolean dry, double perPlant, int plants) {
+        ProtectionCase c = Cases.zoneOnItsOwn()
+                .site(Cases.susceptible(dry))
+                .aphids(perPlant, plants, 0)
+                .build();
+        return Units.HA_PER_AC
+                * ProtectionWorth.advise(c, Cases.insecticide(Cases.VT.plusDays(3), 10))
+                        .worth()
+                        .mean_usdHa();
+    }
+
+    @Test
+    void tar_spot_found_may_be_treated_from_tassel_to_milk_and_its_doubt_and_the_next_look_are_told() {
+        Cases zone = Cases.zoneOnItsOwn()
+                .site(Cases.site(5, PreviousCrop.SOYBEAN, Optional.empty()))
+                .lesions(Cases.counted(Disease.TAR_SPOT, 5));
+        assertThat(refusals(zone, on(3, false))).isEmpty();
+        assertThat(refusals(zone, on(18, false))).isEmpty();
+        assertThat(refusals(zone, on(29, false))).hasOnlyElementsOfType(ProtectionRules.TooLate.class);
+        ProtectionAdvice advice = ProtectionWorth.advise(zone.build(), on(3, false));
+        assertThat(advice.why())
+                .filteredOn(TarSpotFound.class::isInstance)
+                .singleElement()
+                .satisfies(r -> {
+                    TarSpotFound found = (TarSpotFound) r;
+                    assertThat(found.spread().low()).isLessThan(found.spread().likely());
+                    assertThat(found.spread().high())
+                            .isGreaterThan(3 * found.spread().likely());
+                    assertThat(found.next().from()).isEqualTo(found.seen().plusDays(7));
+                    assertThat(found.next().by()).isEqualTo(found.seen().plusDays(14));
+                });
+        assertThat(advice.why()).extracting(r -> r.said().code()).contains("tar-spot.next", "tar-spot.off");
+        assertThat(ProtectionWorth.advise(
+                                zone.lesions(Cases.counted(Disease.TAR_SPOT, 0)).build(), on(3, false))
+                        .why())
+                .noneMatch(TarSpotFound.class::isInstance);
     }
 
     private static java.util.List<ProtectionReason> refusals(Cases zone, ProtectionOption o) {
@@ -126,6 +222,10 @@ class ProtectionRulesTest {
 
     private static Cases scouted(int shows) {
         return Cases.zoneOnItsOwn().site(SUSCEPTIBLE).lesions(Cases.counted(Disease.GRAY_LEAF_SPOT, shows));
+    }
+
+    private static Cases dry(int shows) {
+        return scouted(shows).site(Cases.susceptible(true));
     }
 
     private static ProtectionOption on(int daysAfterTassel, boolean surfactant) {

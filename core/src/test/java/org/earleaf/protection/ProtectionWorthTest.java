@@ -294,7 +294,7 @@ class ProtectionWorthTest {
                 .anyMatch(s -> s.startsWith(
                         "threshold.above{seen=seen.on-plants{disease=GRAY_LEAF_SPOT, shows=70, plants=100}"))
                 .anyMatch(s -> s.startsWith("protect.disease-ahead{disease=GRAY_LEAF_SPOT"))
-                .anyMatch(s -> s.startsWith("protect.response-here{trials="))
+                .anyMatch(s -> s.startsWith("protect.response-above{trials="))
                 .anyMatch(s -> s.matches("protect.flare.*days=\\[\\d+-07-22, \\d+-07-29, \\d+-08-05].*"));
         assertThat(advice.assumptions())
                 .contains(ProtectionAssumption.EFFICACY, ProtectionAssumption.APHID_LOSS)

@@ -66,8 +66,17 @@ class ThresholdRuleTest {
         ThresholdRule.Finding open = judge(Disease.GRAY_LEAF_SPOT, 70, OptionalInt.of(-3), all);
         assertThat(open.verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(open.because().code()).isEqualTo("threshold.weather-not-known");
-        // The weather model of tar spot is off, so that its rule can never be met by it alone.
-        assertThat(judge(Disease.TAR_SPOT, 3, OptionalInt.of(0), all).verdict()).isEqualTo(Verdict.UNDECIDED);
+    }
+
+    /** The multi-state network: one pass from tassel to milk once it is confirmed in the field; no model says when it is not. */
+    @Test
+    void tar_spot_in_the_field_does_not_wait_for_a_weather_model_that_is_off() {
+        SiteFacts site = Cases.site(5, PreviousCrop.SOYBEAN, Optional.empty());
+        ThresholdRule.Finding found = judge(Disease.TAR_SPOT, 3, OptionalInt.of(0), site);
+        assertThat(found.verdict()).isEqualTo(Verdict.ABOVE);
+        assertThat(found.because().code()).isEqualTo("threshold.found");
+        assertThat(judge(Disease.TAR_SPOT, 0, OptionalInt.of(0), site).verdict())
+                .isEqualTo(Verdict.BELOW);
     }
 
     @Test
