@@ -13,12 +13,12 @@ package org.earleaf.bench.response;
  * Check  MonotoneCubicTest
  * </pre>
  */
-final class MonotoneCubic {
+public final class MonotoneCubic {
     private final double step;
     private final double[] values;
     private final double[] slopes;
 
-    MonotoneCubic(double step, double[] values) {
+    public MonotoneCubic(double step, double[] values) {
         this.step = step;
         this.values = values.clone();
         int last = values.length - 1;
@@ -44,7 +44,7 @@ final class MonotoneCubic {
         return a * b < 0 && Math.abs(slope) > 3 * Math.abs(a) ? 3 * a : slope;
     }
 
-    double at(double x) {
+    public double at(double x) {
         int k = Math.max(0, Math.min(values.length - 2, (int) (x / step)));
         double t = x / step - k;
         double rise = (1 - t) * (1 - t);

@@ -7,12 +7,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
-import org.earleaf.season.parameter.ParameterSet;
 
 /**
  * One site-year with what the model makes of it.
  *
- * @param known its season known to the end, all nitrogen at planting, usual parameters
+ * @param known its season known to the end, all nitrogen at planting, on plots that keep their rate
  * @param ahead members by rate as they stood on each day of advice
  * @param advised all that the advice comes to [kg/ha], what is on included: the rate whose mean over the members pays best
  * @param measuredBest the rate that paid best [kg/ha]
@@ -32,7 +31,7 @@ record Held(
             ahead.put(when, members);
             advised.put(when, when.given_kgHa() + Money.best_kgHa(Modelled.mean(members)::at));
         }
-        Modelled known = Modelled.known(at, ParameterSet.usual());
+        Modelled known = Modelled.known(at);
         return new Held(at, known, ahead, advised, Money.best_kgHa(known::at), Money.best_kgHa(at.measured()::at));
     }
 

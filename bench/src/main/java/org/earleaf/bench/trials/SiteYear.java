@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Prices;
 import org.earleaf.farm.Settings;
@@ -19,6 +20,7 @@ import org.earleaf.field.FieldPart;
 import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Pass;
+import org.earleaf.field.PastYear;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Tillage;
@@ -28,18 +30,17 @@ import org.earleaf.label.LabelBook;
 import org.earleaf.weather.WeatherSeries;
 
 /** Corn of one farm in one year after one crop: what was measured, and the field as a grower would enter it. */
-record SiteYear(TrialFarm farm, int year, PreviousCrop after, Measured measured) {
-    /**
-     * Not told by the source: planted there from 25 April to 15 May (common practice, no source), 2 May stands for it as
-     * in the evidence that this bench repeats.
-     */
-    private static final int PLANTED_MONTH = 5;
-
-    private static final int PLANTED_DAY = 2;
+record SiteYear(TrialFarm farm, Sowing sown, PreviousCrop after, Measured measured) {
     /** Hybrids of about 103 to 112 days, later ones further south (common practice, no source). */
     private static final double DAYS_AT_42_NORTH = 108;
 
     private static final double DAYS_A_DEGREE = 3;
+    /** Crops of corn before, for which a plot is said to have had its rate. */
+    private static final int KEPT = 5;
+
+    SiteYear(TrialFarm farm, int year, PreviousCrop after, Measured measured) {
+        this(farm, Sowing.usual(year), after, measured);
+    }
 
     static List<SiteYear> readAll(Path folder) {
         Map<String, TrialFarm> farms =
@@ -57,25 +58,25 @@ record SiteYear(TrialFarm farm, int year, PreviousCrop after, Measured measured)
         return after == PreviousCrop.CORN;
     }
 
+    int year() {
+        return sown.day().getYear();
+    }
+
     LocalDate planted() {
-        return LocalDate.of(year, PLANTED_MONTH, PLANTED_DAY);
+        return sown.day();
     }
 
     LocalDate last() {
-        return LocalDate.of(year, 10, 31);
+        return LocalDate.of(year(), 10, 31);
     }
 
     Zone zone() {
-        return zone(planted());
-    }
-
-    Zone zone(LocalDate planted) {
         double unknown = Double.NaN;
         double days = DAYS_AT_42_NORTH - DAYS_A_DEGREE * (farm.site().latitude_deg() - 42);
         return new Zone(
-                ZoneName.of(farm.name() + " " + year + " " + after, ""),
+                ZoneName.of(farm.name() + " " + year() + " " + after, ""),
                 30,
-                new Zone.Planting("corn", planted, Hybrid.ofMaturity(days), 8, .762, unknown),
+                new Zone.Planting("corn", planted(), Hybrid.ofMaturity(days), sown.plants_m2(), .762, unknown),
                 new Zone.Land(farm.soil(), Drainage.TILED, unknown),
                 new Zone.Seedbed(after, Tillage.REDUCED, unknown),
                 DiseaseFacts.NOT_GIVEN);
@@ -86,7 +87,7 @@ record SiteYear(TrialFarm farm, int year, PreviousCrop after, Measured measured)
         List<Pass> passes = given_kgHa > 0
                 ? List.of(new Pass(
                         "p1",
-                        new FieldPart(zone().field(), ""),
+                        FieldPart.of(zone()),
                         planted(),
                         "UAN 32",
                         new Pass.Rate(given_kgHa, "kg N/ha", given_kgHa),
@@ -94,12 +95,29 @@ record SiteYear(TrialFarm farm, int year, PreviousCrop after, Measured measured)
                         Inhibitor.NONE,
                         Pass.State.MADE))
                 : List.of();
+        return farm(weather, new Farm.Work(passes, List.of(), List.of(), List.of()));
+    }
+
+    /**
+     * The same of a plot that has been given one rate for years and is yet to get this year's: corn every year, or every
+     * other one where soybean goes before.
+     */
+    Farm farmKeeping(WeatherSeries weather, double rate_kgHa) {
+        List<PastYear> past = IntStream.rangeClosed(1, KEPT)
+                .map(crop -> year() - crop * (isAfterCorn() ? 1 : 2))
+                .mapToObj(
+                        before -> new PastYear(FieldPart.of(zone()), before, PreviousCrop.CORN, Double.NaN, rate_kgHa))
+                .toList();
+        return farm(weather, new Farm.Work(List.of(), List.of(), List.of(), List.of(), past));
+    }
+
+    private Farm farm(WeatherSeries weather, Farm.Work work) {
         return new Farm(
                 farm.name(),
                 farm.site(),
                 ZoneId.of("America/Chicago"),
                 new Farm.Ground(List.of(zone()), List.of()),
-                new Farm.Work(passes, List.of(), List.of(), List.of()),
+                work,
                 new Farm.Shelf(List.of(), List.of(), List.of(), List.of(), List.of()),
                 new WeatherBook(weather, List.of(), List.of(), List.of(), List.of(), List.of()),
                 new Farm.Rules(

@@ -36,15 +36,22 @@ record TrialFarm(String name, Site site, SoilProfile soil, WeatherSeries weather
     }
 
     private static Horizon horizon(Rows each) {
-        return new Horizon(
-                10 * each.number("top_cm"),
-                10 * each.number("bottom_cm"),
+        Earth earth = new Earth(
                 each.number("sand_pct"),
                 each.number("clay_pct"),
                 each.number("organic_matter_pct"),
-                PH,
-                .5 * each.number("clay_pct") + 2 * each.number("organic_matter_pct"),
-                new Horizon.Measured(each.number("bulk_density_g_cm3"), Double.NaN, Double.NaN));
+                each.number("bulk_density_g_cm3"));
+        return earth.between(10 * each.number("top_cm"), 10 * each.number("bottom_cm"));
+    }
+
+    /** What a horizon consists of. */
+    record Earth(double sand_pct, double clay_pct, double organic_pct, double density_gcm3) {
+        Horizon between(double top_mm, double bottom_mm) {
+            double unknown = Double.NaN;
+            double exchange = .5 * clay_pct + 2 * organic_pct;
+            Horizon.Measured measured = new Horizon.Measured(density_gcm3, unknown, unknown);
+            return new Horizon(top_mm, bottom_mm, sand_pct, clay_pct, organic_pct, PH, exchange, measured);
+        }
     }
 
     static WeatherSeries weather(Path folder, String file) {

@@ -11,57 +11,68 @@ import java.util.function.ToDoubleFunction;
 /** Prints how model and advice stand against measured corn, by farm and over all. */
 public final class Trials {
     private static final int FULL_KGHA = 280;
+    private static final List<String> CROPS = List.of("corn", "soybean");
 
     private final Sample all;
     private final Rules rules;
+    private final Told told;
 
-    private Trials(Sample all) {
+    private Trials(Sample all, Told told) {
         this.all = all;
         this.rules = new Rules(all);
+        this.told = told;
     }
 
-    /** @param args the folder of measured corn */
+    /** @param args the folder of measured corn, and that for pictures where there are to be any */
     public static void main(String[] args) {
+        long start = System.nanoTime();
         Path folder = Path.of(args[0]);
-        List<Held> held =
-                SiteYear.readAll(folder).parallelStream().map(Held::of).toList();
-        Trials trials = new Trials(new Sample(held));
+        Told told = new Told();
+        Trials trials = new Trials(
+                new Sample(
+                        SiteYear.readAll(folder).parallelStream().map(Held::of).toList()),
+                told);
         trials.response();
+        Urbana.find(folder)
+                .ifPresentOrElse(
+                        urbana -> urbana.print(told),
+                        () -> told.title("Urbana: left out, the weather of its station is not here"));
         trials.optimum();
         trials.advice();
         trials.coverage();
-        System.out.println();
-        new Plants(folder).print();
+        new Plants(told, Marsden.read(folder)).print();
+        told.keep("seconds", String.format(Locale.ROOT, "%.0f", (System.nanoTime() - start) / 1e9));
+        System.out.println(told.json("trials"));
     }
 
-    private Sample after(boolean corn) {
-        return all.where(h -> h.at().isAfterCorn() == corn);
+    private Sample after(String crop) {
+        return all.where(h -> h.at().isAfterCorn() == crop.equals(CROPS.get(0)));
     }
 
     private void response() {
-        System.out.printf(
-                "%n%d site-years; 90%% intervals in brackets%n", all.all().size());
-        for (boolean corn : new boolean[] {true, false}) {
-            Sample some = after(corn);
-            System.out.printf(
-                    "after %s, %d%n", corn ? "corn" : "soybean", some.all().size());
-            line("F1 zero over full, measured", some.told(h -> share(h.at().measured()::at)));
-            line(
-                    "F1 zero over full, model less measured",
-                    some.told(h -> share(h.known()::at) - share(h.at().measured()::at)));
-            line(
-                    "F1 error",
-                    String.format(
-                            Locale.ROOT, "%.2f", some.error(h -> share(h.known()::at) - share(h.at().measured()::at))));
-            line(
+        told.title(all.all().size() + " site-years; 90 % intervals in brackets");
+        told.keep("site_years", String.valueOf(all.all().size()));
+        for (String crop : CROPS) {
+            Sample some = after(crop);
+            told.title("after " + crop + ", " + some.all().size());
+            told.line("F1 zero over full, measured", some.told(h -> share(h.at().measured()::at)));
+            ToDoubleFunction<Held> off = h -> share(h.known()::at) - share(h.at().measured()::at);
+            told.line("f1_bias_" + crop, "F1 zero over full, model less measured", some.told(off));
+            told.line("f1_error_" + crop, "F1 error", some.error(off));
+            told.line(
+                    "f2_level_" + crop,
                     "F2 level, model over measured",
                     some.told(h -> h.known().at(FULL_KGHA) / h.at().measured().at(FULL_KGHA)));
-            line(
+            told.line(
+                    "f2_r_" + crop,
                     "F2 level over the years, r",
                     some.toldCorrelation(
                             h -> h.known().at(FULL_KGHA), h -> h.at().measured().at(FULL_KGHA)));
-            line("F3 gain, measured [t/ha]", some.told(h -> gain(h.at().measured()::at)));
-            line("F3 gain, model [t/ha]", some.told(h -> gain(h.known()::at)));
+            told.line(
+                    "f3_gain_measured_" + crop,
+                    "F3 gain, measured [t/ha]",
+                    some.told(h -> gain(h.at().measured()::at)));
+            told.line("f3_gain_" + crop, "F3 gain, model [t/ha]", some.told(h -> gain(h.known()::at)));
         }
     }
 
@@ -74,62 +85,67 @@ public final class Trials {
     }
 
     private void optimum() {
-        System.out.println();
-        for (boolean corn : new boolean[] {true, false}) {
-            Sample some = after(corn);
-            System.out.printf("after %s%n", corn ? "corn" : "soybean");
-            line("F4 optimum, measured [kg/ha]", some.told(Held::measuredBest));
-            line("F4 optimum, model less measured [kg/ha]", some.told(h -> h.knownBest() - h.measuredBest()));
-            line("F4 optimum, r", some.toldCorrelation(Held::knownBest, Held::measuredBest));
+        for (String crop : CROPS) {
+            Sample some = after(crop);
+            told.title("after " + crop);
+            told.line("F4 optimum, measured [kg/ha]", some.told(Held::measuredBest));
+            told.line(
+                    "f4_bias_" + crop,
+                    "F4 optimum, model less measured [kg/ha]",
+                    some.told(h -> h.knownBest() - h.measuredBest()));
+            told.line("f4_r_" + crop, "F4 optimum, r", some.toldCorrelation(Held::knownBest, Held::measuredBest));
         }
-        regret("F4 model, season known", Held::knownBest);
+        regret("f4_regret", "F4 model, season known", Held::knownBest);
     }
 
     private void advice() {
-        System.out.println();
-        regret("best single rate in hindsight", rules.hindsight());
-        regret("best single rate of the other farms", rules::ofOtherFarms);
-        regret("published rate", rules::published_kgHa);
+        told.title("rates");
+        regret("regret_hindsight", "best single rate in hindsight", rules.hindsight());
+        regret("regret_other_farms", "best single rate of the other farms", rules::ofOtherFarms);
+        regret("regret_published", "published rate", rules::published_kgHa);
+        told.line("soil-test rule", "not tried: no June nitrate is known on these site-years");
         for (Situation when : Situation.values()) {
             ToDoubleFunction<Held> advised = h -> h.advised(when);
-            regret("F5 advice " + when.word(), advised);
-            regret("   without the year", rules.withoutTheYear(advised));
-            line("   r with the measured optimum, corn", after(true).toldCorrelation(advised, Held::measuredBest));
-            line("   r with the measured optimum, soybean", after(false).toldCorrelation(advised, Held::measuredBest));
+            String key = "f5_" + when.name().toLowerCase(Locale.ROOT);
+            regret(key, "F5 advice " + when.word(), advised);
+            regret(key + "_without_the_year", "   without the year", rules.withoutTheYear(advised));
+            for (String crop : CROPS) {
+                told.line(
+                        key + "_r_" + crop,
+                        "   r with the measured optimum, " + crop,
+                        after(crop).toldCorrelation(advised, Held::measuredBest));
+            }
         }
     }
 
-    private void regret(String what, ToDoubleFunction<Held> rate) {
+    private void regret(String key, String what, ToDoubleFunction<Held> rate) {
+        Figure figure = all.told(h -> h.regret(rate.applyAsDouble(h)));
         StringBuilder farms = new StringBuilder();
         for (String farm : all.farms()) {
-            farms.append(String.format(
-                    Locale.ROOT,
-                    "  %s %.1f",
-                    farm,
-                    all.where(h -> h.at().farm().name().equals(farm)).mean(h -> h.regret(rate.applyAsDouble(h)))));
+            Sample some = all.where(h -> h.at().farm().name().equals(farm));
+            farms.append(
+                    String.format(Locale.ROOT, "  %s %.1f", farm, some.mean(h -> h.regret(rate.applyAsDouble(h)))));
         }
-        line(what + ", regret [$/ac]", all.told(h -> h.regret(rate.applyAsDouble(h))) + farms);
+        told.line(what + ", regret [$/ac]", figure.toString() + farms);
+        told.keep(key, figure.json());
     }
 
     private void coverage() {
-        System.out.println();
-        within("F6 full yield", m -> m.at(FULL_KGHA), m -> m.at(FULL_KGHA));
-        within("F6 zero-N yield", m -> m.at(0), m -> m.at(0));
-        within("F6 gain", m -> gain(m::at), m -> gain(m::at));
-        within("F6 optimum", m -> Money.best_kgHa(m::at), m -> Money.best_kgHa(m::at));
+        told.title("members at planting");
+        within("full_yield", "full yield", m -> m.at(FULL_KGHA), m -> m.at(FULL_KGHA));
+        within("zero_yield", "zero-N yield", m -> m.at(0), m -> m.at(0));
+        within("gain", "gain", m -> gain(m::at), m -> gain(m::at));
+        within("optimum", "optimum", m -> Money.best_kgHa(m::at), m -> Money.best_kgHa(m::at));
     }
 
     /** Share of site-years whose measured value lies within p10 to p90 of the members at planting. */
-    private void within(String what, ToDoubleFunction<Modelled> modelled, ToDoubleFunction<Measured> measured) {
-        line(what + " within p10 to p90", all.told(h -> {
+    private void within(
+            String key, String what, ToDoubleFunction<Modelled> modelled, ToDoubleFunction<Measured> measured) {
+        told.line("f6_" + key, "F6 " + what + " within p10 to p90", all.told(h -> {
             double[] members = h.each(Situation.PLANTING, modelled);
             Arrays.sort(members);
             double value = measured.applyAsDouble(h.at().measured());
             return value >= members[members.length / 10] && value <= members[members.length * 9 / 10] ? 1 : 0;
         }));
-    }
-
-    private static void line(String what, String figure) {
-        System.out.printf(Locale.ROOT, "  %-52s %s%n", what, figure);
     }
 }
