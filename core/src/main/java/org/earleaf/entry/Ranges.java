@@ -100,13 +100,15 @@ public final class Ranges {
             Allowed.of("manure.ammonium-n", Dimension.MASS_RATE, 0, 3000).clamped(0, 600);
 
     // Past years
-    /** Of corn, 400 bu/ac: more is grown in contests only. */
-    public static final Allowed PAST_YIELD =
-            Allowed.of("past.yield", Dimension.GRAIN, 0, 400 * DRY_SHARE_OF_TRADE_CORN * KGHA_PER_BUAC);
+    /** Dry grain of corn, 400 bu/ac: more is grown in contests only. */
+    public static final Allowed PAST_YIELD = Allowed.of(
+                    "past.yield", Dimension.GRAIN, 0, 400 * DRY_SHARE_OF_TRADE_CORN * KGHA_PER_BUAC)
+            .times(DRY_SHARE_OF_TRADE_CORN);
 
     /** Above 320 bu/ac a field's yield is asked about. */
-    public static final Allowed USUAL_PAST_YIELD =
-            Allowed.of("past.yield", Dimension.GRAIN, 0, 320 * DRY_SHARE_OF_TRADE_CORN * KGHA_PER_BUAC);
+    public static final Allowed USUAL_PAST_YIELD = Allowed.of(
+                    "past.yield", Dimension.GRAIN, 0, 320 * DRY_SHARE_OF_TRADE_CORN * KGHA_PER_BUAC)
+            .times(DRY_SHARE_OF_TRADE_CORN);
 
     public static final Allowed PAST_NITROGEN = Allowed.of("past.nitrogen", Dimension.MASS_RATE, 0, 450);
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.units;
 
-import static org.earleaf.units.Units.DRY_SHARE_OF_TRADE_CORN;
 import static org.earleaf.units.Units.HA_PER_AC;
 import static org.earleaf.units.Units.KGHA_PER_BUAC;
 import static org.earleaf.units.Units.KGHA_PER_LBAC;
@@ -46,11 +45,8 @@ public enum Dimension {
             "kg/ha",
             "kg/ha 1 kgn/ha 1 g/ha .001 t/ha 1000 lb/ac " + KGHA_PER_LBAC + " lbn/ac " + KGHA_PER_LBAC + " oz/ac "
                     + KGHA_PER_LBAC / 16 + " ton/ac " + 2000 * KGHA_PER_LBAC),
-    /** Corn as traded, at 15.5 % moisture; inside it is dry grain. */
-    GRAIN(
-            "kg/ha",
-            "bu/ac " + DRY_SHARE_OF_TRADE_CORN * KGHA_PER_BUAC + " kg/ha " + DRY_SHARE_OF_TRADE_CORN + " t/ha "
-                    + 1000 * DRY_SHARE_OF_TRADE_CORN),
+    /** Corn as traded, at 15.5 % moisture. */
+    GRAIN("kg/ha", "bu/ac " + KGHA_PER_BUAC + " kg/ha 1 t/ha 1000"),
     DENSITY("kg/m3", "kg/m3 1 kg/l 1000 g/cm3 1000 lb/gal " + KG_PER_LB / L_PER_GAL * 1e3),
     TEMPERATURE("°C", "c 1 °c 1 f " + 1 / 1.8 + " °f " + 1 / 1.8),
     RADIATION("MJ/m2", "mj/m2 1 mj/m2/d 1 wh/m2 .0036 kwh/m2 3.6 w/m2 .0864 langley .04184 ly .04184"),

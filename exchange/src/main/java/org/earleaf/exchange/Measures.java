@@ -40,7 +40,7 @@ final class Measures {
     /** Growing degree days as hybrids are rated, °F d. */
     static final Measure GDD_F = Measure.of("", 1).and("f", 1).and("c", 1.8);
     /** Grain at 15.5 % moisture, turned into dry grain. */
-    static final Measure DRY_GRAIN_KGHA = Measure.of(Dimension.GRAIN, 1);
+    static final Measure DRY_GRAIN_KGHA = Measure.of(Dimension.GRAIN, Units.DRY_SHARE_OF_TRADE_CORN);
 
     static final Measure DEGREES = Measure.of("deg", 1).and("", 1);
     static final Measure CORN_USDBU =

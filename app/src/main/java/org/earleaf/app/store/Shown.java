@@ -27,7 +27,7 @@ record Shown(String us, DoubleUnaryOperator toUs, String metric, DoubleUnaryOper
     static final Shown AREA = new Shown("ac", v -> v / Units.HA_PER_AC, "ha", v -> v);
     static final Shown PLANTS = new Shown("per ac", v -> v * Units.M2_PER_AC, "per m2", v -> v);
     static final Shown RATE = of(Dimension.MASS_RATE, "lb/ac", "kg/ha");
-    static final Shown GRAIN = of(Dimension.GRAIN, "bu/ac", "t/ha");
+    static final Shown GRAIN = new Shown("bu/ac", Units::buAc, "t/ha", v -> v / Units.DRY_SHARE_OF_TRADE_CORN / 1000);
     static final Shown CARRIER = new Shown("gal/ac", v -> v / Units.LHA_PER_GALAC, "L/ha", v -> v);
     static final Shown DENSITY = new Shown("lb/gal", v -> v * Units.L_PER_GAL / Units.KG_PER_LB, "kg/L", v -> v);
     static final Shown BULK_DENSITY = new Shown("g/cm3", v -> v, "g/cm3", v -> v);
