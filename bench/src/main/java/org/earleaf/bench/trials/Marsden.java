@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
@@ -112,9 +113,24 @@ final class Marsden {
         return row.number("leaves_with_collar") < TALL_COLLARS ? 2 * height : height + LEAVES_OVER_COLLAR_CM;
     }
 
-    /** The plots of a year. */
-    Plots of(int year) {
-        return Objects.requireNonNull(years.get(year));
+    /** What was seen of a trait in a year. */
+    List<Seen> seen(Trait trait, int year) {
+        return seen.values().stream()
+                .flatMap(List::stream)
+                .filter(each -> each.trait() == trait && each.date().getYear() == year)
+                .toList();
+    }
+
+    /** The model's of every day from planting to October. */
+    SortedMap<LocalDate, Double> daily(Trait trait, int year) {
+        Plots plots = Objects.requireNonNull(years.get(year));
+        SortedMap<LocalDate, Double> byDay = new TreeMap<>();
+        SeasonRun run = plots.planted();
+        for (LocalDate day = plots.at().planted(); day.isBefore(plots.at().last()); day = day.plusDays(1)) {
+            plots.through(run, day);
+            byDay.put(day, trait.of(run));
+        }
+        return byDay;
     }
 
     /** All that was seen, beside the model's, with plots changed as asked for. */

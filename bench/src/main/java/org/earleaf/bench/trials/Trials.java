@@ -40,7 +40,11 @@ public final class Trials {
         trials.optimum();
         trials.advice();
         trials.coverage();
-        new Plants(told, Marsden.read(folder)).print();
+        Marsden marsden = Marsden.read(folder);
+        new Plants(told, marsden).print();
+        if (args.length > 1) {
+            Pictures.write(Pictures.of(trials.all, marsden), Path.of(args[1]));
+        }
         told.keep("seconds", String.format(Locale.ROOT, "%.0f", (System.nanoTime() - start) / 1e9));
         System.out.println(told.json("trials"));
     }
