@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.earleaf.decide.CropReadingWorth;
 import org.earleaf.decide.LowNitrate;
 import org.earleaf.decide.NitrogenOptions;
@@ -18,6 +19,7 @@ import org.earleaf.field.Zone;
 import org.earleaf.label.Cautions;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.outlook.StandDue;
 import org.earleaf.protection.ProtectionAdvice;
 import org.earleaf.spray.SprayTable;
 import org.earleaf.spray.SprayTimes;
@@ -58,11 +60,12 @@ public final class Morning {
         for (NitrogenOptions.Answer a : answers) {
             soilTest(a).ifPresent(readings::add);
             crop(a).ifPresent(readings::add);
+            stand(farm, a.outlook()).ifPresent(readings::add);
             if (a.proposed().isPresent()) {
                 Option go = a.proposed().get();
                 passes.add(go);
             } else {
-                leftOut.add(leftOut(a.outlook(), a.options().stream().findFirst()));
+                leftOut.add(leftOut(a));
             }
             protection(a, passes, leftOut, readings);
         }
@@ -108,6 +111,7 @@ public final class Morning {
             Farm farm, List<NitrogenOptions.Answer> answers, List<Option> passes, SprayTable spray) {
         List<Said> all = new ArrayList<>();
         answers.forEach(a -> LowNitrate.find(farm, a.outlook()).ifPresent(low -> all.add(low.said())));
+        answers.forEach(a -> replant(a.outlook()).ifPresent(all::add));
         all.add(Cautions.LABEL);
         if (passes.stream().anyMatch(o -> !o.isNitrogen())) {
             all.add(ProtectionAdvice.CAUTION);
@@ -118,14 +122,31 @@ public final class Morning {
         return all;
     }
 
+    private static Optional<Said> replant(Outlook outlook) {
+        return outlook.ahead()
+                .replant()
+                .map(r -> Said.of("alarm.thin-stand", "zone", outlook.zone().label(), "replant", r.said()));
+    }
+
     private static Brief.LeftOut otherCrop(Zone zone) {
         Said reason = Said.of("left-out.not-modeled", "crop", zone.crop());
         return new Brief.LeftOut(zone.field(), zone.zone(), Purpose.NITROGEN, reason);
     }
 
-    private static Brief.LeftOut leftOut(Outlook outlook, Optional<Option> best) {
-        Zone zone = outlook.zone();
-        return new Brief.LeftOut(zone.field(), zone.zone(), Purpose.NITROGEN, reason(outlook, best));
+    private static Brief.LeftOut leftOut(NitrogenOptions.Answer a) {
+        Zone zone = a.outlook().zone();
+        List<Said> tests = a.tested().said();
+        // What a test says goes before what the model thinks of it, and where it says enough the model is not asked.
+        Optional<Said> model =
+                a.tested().enough().isPresent() ? Optional.empty() : Optional.of(reason(a.outlook(), best(a)));
+        Said reason = Stream.concat(tests.stream(), model.stream())
+                .reduce((test, more) -> Said.of("left-out.tested", "test", test, "reason", more))
+                .orElseThrow();
+        return new Brief.LeftOut(zone.field(), zone.zone(), Purpose.NITROGEN, reason);
+    }
+
+    private static Optional<Option> best(NitrogenOptions.Answer a) {
+        return a.options().stream().findFirst();
     }
 
     private static Said reason(Outlook outlook, Optional<Option> best) {
@@ -180,6 +201,14 @@ public final class Morning {
         Zone z = a.outlook().zone();
         Reading.Kind kind = stage ? Reading.Kind.STAGE : Reading.Kind.HEIGHT;
         return because.map(b -> new Brief.ReadingWorthTaking(z.field(), z.zone(), kind, b, more_usdHa));
+    }
+
+    /** Plants are counted after water stood on them. */
+    private static Optional<Brief.ReadingWorthTaking> stand(Farm farm, Outlook outlook) {
+        Zone z = outlook.zone();
+        return StandDue.find(farm, outlook)
+                .map(due -> new Brief.ReadingWorthTaking(
+                        z.field(), z.zone(), Reading.Kind.STAND, due.said(), Double.NaN));
     }
 
     private static Optional<Said> lastDay(Outlook outlook, Option go) {

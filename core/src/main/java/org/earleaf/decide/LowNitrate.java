@@ -12,7 +12,6 @@ import org.earleaf.field.Zone;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
-import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
 
@@ -27,14 +26,12 @@ public record LowNitrate(Zone zone, LocalDate tested, int collars, double nitrat
         implements Reason {
     private static final double LATE_COLLARS = 8;
     private static final int STANDS_D = 21;
-    /** A sample may miss the foot by so much and still be one of the top foot [mm]. */
-    private static final double ABOUT_MM = 55;
 
     public static Optional<LowNitrate> find(Farm farm, Outlook outlook) {
         Zone zone = outlook.zone();
         LocalDate on = outlook.on();
         return farm.readings().stream()
-                .filter(r -> r.isOn(zone) && isOfTopFoot(r))
+                .filter(r -> r.isOn(zone) && r.isOfTopFoot())
                 .filter(r -> !r.date().isAfter(on) && !r.date().isBefore(on.minusDays(STANDS_D)))
                 .max(Comparator.comparing(Reading::date))
                 .filter(r -> isLate(outlook.trace(), r.date()) && !wasFedSince(farm, zone, r.date(), on))
@@ -45,12 +42,6 @@ public record LowNitrate(Zone zone, LocalDate tested, int collars, double nitrat
                         r.value(),
                         farm.settings().of(Setting.LOW_NITRATE)))
                 .filter(a -> a.nitrate_mgKg() < a.threshold_mgKg());
-    }
-
-    private static boolean isOfTopFoot(Reading r) {
-        boolean top = Double.isNaN(r.top_mm()) || r.top_mm() <= ABOUT_MM;
-        boolean bottom = Double.isNaN(r.bottom_mm()) || Math.abs(r.bottom_mm() - SoilProfile.FOOT_MM) <= ABOUT_MM;
-        return r.kind() == Reading.Kind.NITRATE && top && bottom;
     }
 
     private static boolean isLate(SeasonTrace trace, LocalDate date) {

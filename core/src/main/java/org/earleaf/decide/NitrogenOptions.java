@@ -11,9 +11,11 @@ import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Baseline;
+import org.earleaf.outlook.EnoughNitrate;
 import org.earleaf.outlook.FieldCalendar;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.outlook.Tested;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.units.SideBySide;
@@ -64,11 +66,12 @@ public final class NitrogenOptions {
      * The answer for a zone.
      *
      * @param options best first
-     * @param proposed the best option of the day to go; empty when no day is worth it
+     * @param proposed the best option of the day to go; empty when no day is worth it or a test shows enough
      * @param soilTest what a nitrate test of the top foot this morning would be worth; empty when nothing can be done
      * @param cropReading what a height or a stage this morning would be worth
      * @param knowing_usdHa what knowing the season would be worth to somebody who decides today: no reading and no
      *     forecast is worth more
+     * @param tested what nitrate tests say of the advice
      * @param protection passes against disease and insects, over the same members
      * @param simulated season runs behind it
      */
@@ -79,6 +82,7 @@ public final class NitrogenOptions {
             Optional<SoilTestWorth> soilTest,
             CropReadingWorth cropReading,
             double knowing_usdHa,
+            Tested tested,
             ProtectionAnswer protection,
             long simulated) {
         public Answer {
@@ -95,8 +99,10 @@ public final class NitrogenOptions {
         Baseline base = new Baseline(futures, futures.season());
         NitrogenOptions all = new NitrogenOptions(futures, base, how);
         List<Option> options = all.list();
-        Optional<Option> proposed =
-                options.stream().filter(o -> o.date().equals(all.go)).findFirst();
+        Tested tested = Tested.of(futures, base.trace());
+        Optional<Option> proposed = options.stream()
+                .filter(o -> tested.enough().isEmpty() && o.date().equals(all.go))
+                .findFirst();
         return new Answer(
                 Outlooks.of(futures, base),
                 options,
@@ -104,6 +110,7 @@ public final class NitrogenOptions {
                 Optional.ofNullable(all.soilTest),
                 all.cropReading,
                 all.knowing_usdHa,
+                tested,
                 ProtectionPasses.of(futures, base),
                 all.trials.simulated() + ZoneEnsemble.MEMBERS);
     }
@@ -128,7 +135,7 @@ public final class NitrogenOptions {
                 found.bestPass().ifPresent(passes::add);
                 doubt = ahead == 0 ? days.inDoubt(trunk) : doubt;
                 if (ahead == 0 && found.gains().length > 0) {
-                    soilTest = SoilTestWorth.of(trunk, found.gains());
+                    soilTest = SoilTestWorth.of(trunk, found.gains(), EnoughNitrate.above_mgKg(futures, base.trace()));
                     knowing_usdHa = Choice.knowing_usdHa(found.gains());
                 }
             }

@@ -9,6 +9,7 @@ import org.earleaf.field.Zone;
 import org.earleaf.outlook.Baseline;
 import org.earleaf.outlook.FieldCalendar;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.outlook.Replant;
 import org.earleaf.outlook.Spread;
 import org.earleaf.outlook.StageWords;
 import org.earleaf.outlook.ZoneEnsemble;
@@ -51,7 +52,12 @@ public final class Outlooks {
                         StageWords.of(trace, today, futures.zone().planted(), silk),
                         trace.at(today, Daily.COLLARS),
                         base.height_cm(futures.on())),
-                new Outlook.Ahead(base.nShort(), base.nniByDay(), Spread.of(base.yields_kgHa()), base.limitedBy()),
+                new Outlook.Ahead(
+                        base.nShort(),
+                        base.nniByDay(),
+                        Spread.of(base.yields_kgHa()),
+                        base.limitedBy(),
+                        Replant.find(futures)),
                 FieldCalendar.of(futures, base),
                 Reach.ofRigs(futures, base),
                 new Outlook.Remainder(base.waterRemainder_mm(), base.nitrogenRemainder_kgHa()),

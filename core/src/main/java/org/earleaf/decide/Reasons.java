@@ -13,6 +13,7 @@ import org.earleaf.outlook.Baseline;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Spread;
+import org.earleaf.outlook.Tested;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
@@ -182,6 +183,7 @@ final class Reasons {
         SeasonTrace trace = base.trace();
         int today = trace.day(futures.decisionDay());
         all.add(new ShortOfNitrogen(base.nShort(), futures.on()));
+        Tested.of(futures, trace).said().forEach(test -> all.add(() -> test));
         all.add(whereItLies(futures, trace, today));
         all.add(new RainToCome(rain(futures, o.date()), o.placement()));
         double gas = trace.at(today, Daily.DENITRIFIED) + trace.at(today, Daily.VOLATILISED);

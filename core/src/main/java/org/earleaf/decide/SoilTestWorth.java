@@ -19,7 +19,8 @@ import org.earleaf.soil.SoilProfile;
  * @param leaveAbove_ppm reading above which the field is best left alone; empty when no reading says so
  */
 public record SoilTestWorth(double worth_usdHa, Optional<Integer> leaveAbove_ppm) {
-    static SoilTestWorth of(SeasonRun morning, double[][] gains_usdHa) {
+    /** @param enough_ppm from which on a test shows enough whatever the model thinks */
+    static SoilTestWorth of(SeasonRun morning, double[][] gains_usdHa, double enough_ppm) {
         LocalDate date = morning.date();
         Reading foot = new Reading(
                 "",
@@ -34,6 +35,6 @@ public record SoilTestWorth(double worth_usdHa, Optional<Integer> leaveAbove_ppm
         double[] seen = new double[morning.members()];
         Arrays.setAll(seen, m -> Observing.of(morning, m, foot));
         ReadingValue value = ReadingValue.ofTest(gains_usdHa, seen, ReadingError.NITRATE);
-        return new SoilTestWorth(value.worth(), value.leaveAbove());
+        return new SoilTestWorth(value.worth(), value.leaveAbove().map(ppm -> (int) Math.min(ppm, enough_ppm)));
     }
 }

@@ -116,6 +116,12 @@ public record Farm(
         return shelf.rigs();
     }
 
+    /** The same farm with other readings. */
+    public Farm withReadings(List<Reading> others) {
+        Work other = new Work(work.passes(), others, work.irrigation(), work.manure(), work.past());
+        return new Farm(name, site, timeZone, ground, other, shelf, weather, rules, flags);
+    }
+
     public Prices prices() {
         return rules.prices();
     }

@@ -6,13 +6,17 @@ import org.earleaf.units.Assumed;
 import org.earleaf.units.Units;
 
 /**
- * What a farm may set for its decisions; every usual value is common practice without a source. Inside units: dollars a
- * hectare, metres, m/s, mg/kg, shares, hours, minutes, days; 1 and 0 for yes and no.
+ * What a farm may set for its decisions; a usual value without a source beside it is common practice, no source. Inside
+ * units: dollars a hectare, metres, m/s, mg/kg, shares, hours, minutes, days; 1 and 0 for yes and no.
  */
 public enum Setting implements Assumed {
     BAD_CASE_WEIGHT("share", 0, 0, 1),
     LOW_NITRATE("mg/kg", 10, 1, 60),
-    SOIL_TEST_SHIFTS("on/off", 0, 0, 1),
+    /** Iowa State extension, late-spring test; Blackmer et al. 1989, J. Prod. Agric. 2:103 (from memory). */
+    ENOUGH_NITRATE("mg/kg", 25, 10, 60),
+    /** Seed of a second planting, the pass, and killing what stands. */
+    REPLANT_COST("$/ha", 100 / Units.HA_PER_AC, 0, 1000),
+    SOIL_TEST_SHIFTS("on/off", 1, 0, 1),
     HIRED_RIG_NEAR("on/off", 1, 0, 1),
     HIRED_RIG_CLEARANCE("m", 90 * Units.M_PER_IN, .5, 4),
     HIRED_RIG_COST("$/ha", 16 / Units.HA_PER_AC, 0, 250),

@@ -33,6 +33,14 @@ public enum Placement {
         return this == OVER_THE_TOP || this == UNDER_CANOPY || this == BOTH;
     }
 
+    /** Whether nitrogen lies in a band, so that cores at random may miss it or hit it. */
+    public boolean isBand() {
+        return switch (this) {
+            case ROW_BASE, MID_DRIBBLE, MID_INJECT, ROW_INJECT, AMMONIA -> true;
+            case BROADCAST, INCORPORATED, OVER_THE_TOP, UNDER_CANOPY, BOTH, BY_AIR -> false;
+        };
+    }
+
     public static Optional<Placement> findByWord(String word) {
         return Arrays.stream(values())
                 .filter(p -> p.word.equalsIgnoreCase(word.trim()))

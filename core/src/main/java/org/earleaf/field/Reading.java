@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Said;
 
 /**
@@ -28,6 +29,9 @@ public record Reading(
         Sampled sampled,
         String note,
         Scouted scouted) {
+    /** A sample may miss the foot by so much and still be one of the top foot [mm]. */
+    private static final double ABOUT_MM = 55;
+
     /**
      * Where soil was taken.
      *
@@ -117,6 +121,13 @@ public record Reading(
 
     public boolean isOn(Zone z) {
         return part.holds(z);
+    }
+
+    /** Whether it is a nitrate test of the top foot; without depths it is taken as one. */
+    public boolean isOfTopFoot() {
+        boolean top = Double.isNaN(top_mm()) || top_mm() <= ABOUT_MM;
+        boolean bottom = Double.isNaN(bottom_mm()) || Math.abs(bottom_mm() - SoilProfile.FOOT_MM) <= ABOUT_MM;
+        return kind == Kind.NITRATE && top && bottom;
     }
 
     /** What it is called in remarks: "Home Eighty, height of 2026-06-29". */

@@ -16,10 +16,12 @@ import org.earleaf.season.parameter.ParameterDraws;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
 
 /**
- * Lets readings correct an ensemble: members that foresaw a reading live on, the others give way to copies of them.
+ * Lets readings correct an ensemble: members that foresaw a reading live on, the others give way to copies of them. A
+ * nitrate test shifts all of them instead ({@link KalmanStep}).
  *
  * <pre>
  * w = prod exp(-z^2/2),  z = (y - h)/s, on the logarithm for nitrate and ammonium
@@ -44,6 +46,7 @@ final class Assimilation {
 
     private final ZoneSeason season;
     private final List<Flag> flags;
+    private final List<Unforeseen> unforeseen = new ArrayList<>();
     private final long seed;
     private final boolean shiftsNitrate;
 
@@ -63,8 +66,6 @@ final class Assimilation {
         List<Reading> shifting = new ArrayList<>();
         for (Reading r : readings) {
             if (shiftsNitrate && r.kind() == Reading.Kind.NITRATE) {
-                // A test that no member explains is told all the same; it shifts them by its gain.
-                weigh(run, r, new double[run.members()]);
                 shifting.add(r);
             } else {
                 any |= weigh(run, r, log);
@@ -72,10 +73,37 @@ final class Assimilation {
         }
         SeasonRun corrected = any ? resample(run, log, day) : run;
         for (Reading r : shifting) {
-            long draw = seed + 97 * day + shifting.indexOf(r);
-            corrected = KalmanStep.shifted(corrected, r, spread(r), draw);
+            corrected = shifted(corrected, r, seed + 97 * day + shifting.indexOf(r));
         }
         return corrected;
+    }
+
+    private SeasonRun shifted(SeasonRun run, Reading r, long draw) {
+        double[] shown = Baseline.each(run, m -> Observing.of(run, m, r));
+        if (Double.isNaN(shown[0])) {
+            return run;
+        }
+        KalmanStep step = KalmanStep.of(run, r, spread(r), draw);
+        if (step.isUnforeseen()) {
+            Spread held = Spread.of(shown);
+            unforeseen.add(new Unforeseen(r.date(), r.value(), held));
+            flags.add(new Flag(
+                    r.title(),
+                    Said.of(
+                            "flag.test-unforeseen",
+                            "entered",
+                            r.entered(),
+                            "low",
+                            Measure.CONCENTRATION.of(held.p10()),
+                            "high",
+                            Measure.CONCENTRATION.of(held.p90()))));
+        }
+        return step.shifted(run, r);
+    }
+
+    /** Nitrate tests that lay beyond what the members held, so that these had to be widened. */
+    List<Unforeseen> unforeseen() {
+        return List.copyOf(unforeseen);
     }
 
     private boolean weigh(SeasonRun run, Reading r, double[] log) {
@@ -131,10 +159,7 @@ final class Assimilation {
                 .filter(e -> e instanceof Event.Nitrogen
                         && !e.date().isAfter(date)
                         && e.date().isAfter(date.minusDays(BAND_LASTS_D)))
-                .anyMatch(e -> switch (((Event.Nitrogen) e).pass().placement()) {
-                    case ROW_BASE, MID_DRIBBLE, MID_INJECT, ROW_INJECT, AMMONIA -> true;
-                    default -> false;
-                });
+                .anyMatch(e -> ((Event.Nitrogen) e).pass().placement().isBand());
     }
 
     private SeasonRun resample(SeasonRun run, double[] log, long day) {

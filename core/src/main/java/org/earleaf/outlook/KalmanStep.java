@@ -16,40 +16,58 @@ import org.earleaf.units.Ranks;
 import org.earleaf.weather.Draws;
 
 /**
- * Another way to learn from a nitrate test: every member's nitrate is shifted towards it, instead of keeping the members
- * that foresaw it. Off unless the farm asks for it.
+ * What a nitrate test teaches: every member's nitrate is shifted towards it. To keep the members that foresaw it would
+ * leave those that happen to lie near, and none where all lie elsewhere.
  *
  * <pre>
- * K = w cov(x, h)/(var h + s^2);   x += K (y + e - h)
+ * K = w b cov(x, h)/(var h + s^2);   x += K (y + e - h)
+ * b = max(1, (1 - 0.2/|d|)(var h + s^2)/var h),   d = y - mean h
  *
  * x      logarithm of the nitrate of a cell, of the mineralisation rate and of the drainage rate, by member
  * h      logarithm of what the test would show in the member; y of what it showed
  * e      drawn normal with sd s and mean 0 over the members
  * w      1 where cores were taken, 0.5 in the layer below, 0 elsewhere; 1 for the rates
+ * b      the spread of the members is taken as wide as it must be for the middle to come within 20 % of the test; the
+ *        error of the test stays what it is, so they end as wide as the test is sure
  * Range  two members or more
  * Source ensemble Kalman filter with perturbed observations: Evensen 1994, J. Geophys. Res. 99:10143; Burgers, van
- *        Leeuwen & Evensen 1998, Mon. Weather Rev. 126:1719 (from memory); weights by distance: own construct
- * Check  KalmanStepTest
+ *        Leeuwen & Evensen 1998, Mon. Weather Rev. 126:1719 (from memory); weights by distance: own construct; widening
+ *        by what is observed: adaptive inflation, Anderson 2007, Tellus A 59:210 (from memory), the 20 %: own construct
+ * Check  KalmanStepTest, SoilTestSweepTest
  * </pre>
  *
  * What is added or taken is booked, so that every member's nitrogen still closes.
  */
 final class KalmanStep {
-    private static final double LEAST = 1e-3;
+    private static final double LEAST = .1;
     private static final List<Parameter> RATES = List.of(Parameter.MINERALISATION, Parameter.DRAIN_RATE);
+
+    /** The middle of the members comes at least so near to a test, on the logarithm. */
+    private static final double NEAR = .2;
+    /** A test that lies this many standard deviations from what was expected is one in twenty. */
+    private static final double BEYOND = 2;
 
     private final double[] miss;
     private final double[] h;
     private final double s;
+    /** By how much the gain is raised because the members are too sure. */
+    private final double raised;
+
+    private final boolean isUnforeseen;
 
     /**
      * @param h what would be shown, by member
      * @param y what was shown
      * @param s its standard deviation
+     * @param near how near the middle comes at least; infinite: as near as the spreads say
      */
-    KalmanStep(double[] h, double y, double s, long seed) {
+    KalmanStep(double[] h, double y, double s, double near, long seed) {
         this.h = h;
         this.s = s;
+        double d = Math.abs(y - Ranks.mean(h));
+        double spread = covariance(h, h);
+        raised = d > near && spread > 0 ? Math.max(1, (1 - near / d) * (spread + s * s) / spread) : 1;
+        isUnforeseen = d > BEYOND * Math.sqrt(spread + s * s);
         miss = new double[h.length];
         SplittableRandom random = new SplittableRandom(seed);
         Arrays.setAll(miss, m -> s * Draws.normal(random));
@@ -58,7 +76,12 @@ final class KalmanStep {
     }
 
     double gain(double[] x) {
-        return covariance(x, h) / (covariance(h, h) + s * s);
+        return raised * covariance(x, h) / (covariance(h, h) + s * s);
+    }
+
+    /** Whether the reading lies where one in twenty would, for all that the members say. */
+    boolean isUnforeseen() {
+        return isUnforeseen;
     }
 
     /** By how much each member's x moves. */
@@ -77,19 +100,44 @@ final class KalmanStep {
         return sum / (a.length - 1);
     }
 
-    /** The run shifted by a nitrate test; {@code s} is the error of its logarithm. */
-    static SeasonRun shifted(SeasonRun run, Reading test, double s, long seed) {
+    /** Of a nitrate test on a run; {@code s} is the error of its logarithm. */
+    static KalmanStep of(SeasonRun run, Reading test, double s, long seed) {
+        return new KalmanStep(shown(run, test), log(test.value()), s, NEAR, seed);
+    }
+
+    private static double[] shown(SeasonRun run, Reading test) {
         double[] h = new double[run.members()];
         Arrays.setAll(h, m -> log(Observing.of(run, m, test)));
-        KalmanStep step = new KalmanStep(h, Math.log(Math.max(.1, test.value())), s, seed);
-        SeasonRun moved = withRates(run, step);
+        return h;
+    }
+
+    /** The run shifted by the test that this step was made of. */
+    SeasonRun shifted(SeasonRun run, Reading test) {
+        SeasonRun moved = withRates(run, this);
+        List<Integer> sampled = new ArrayList<>();
         for (int cell = 0; cell < Correcting.cells(); cell++) {
             double weight = Correcting.weight(run, test, cell);
             if (weight > 0) {
-                scale(moved, step, cell, weight);
+                scale(moved, this, cell, weight);
+            }
+            if (weight >= 1) {
+                sampled.add(cell);
             }
         }
+        settle(moved, test, sampled);
         return moved;
+    }
+
+    /** Cells shifted one by one do not add up to what the whole sample is to show: the rest is shared alike. */
+    private void settle(SeasonRun run, Reading test, List<Integer> sampled) {
+        double[] moves = moves(h, 1);
+        double[] now = shown(run, test);
+        for (int m = 0; m < moves.length; m++) {
+            double rest = Math.exp(h[m] + moves[m] - now[m]);
+            for (int cell : sampled) {
+                Correcting.scale(run, m, cell, rest);
+            }
+        }
     }
 
     private static void scale(SeasonRun run, KalmanStep step, int cell, double weight) {

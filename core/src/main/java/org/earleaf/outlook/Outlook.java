@@ -42,8 +42,14 @@ public record Outlook(
      * @param nniByDay spread of the nitrogen nutrition index, one per day of the trace
      * @param yield_kgHa dry grain
      * @param limitedBy what binds the yield in most futures
+     * @param replant what planting a thin stand again would bring; empty where none was counted
      */
-    public record Ahead(DateSpread nShort, List<Spread> nniByDay, Spread yield_kgHa, Yield.Limit limitedBy) {
+    public record Ahead(
+            DateSpread nShort,
+            List<Spread> nniByDay,
+            Spread yield_kgHa,
+            Yield.Limit limitedBy,
+            Optional<Replant> replant) {
         public Ahead {
             nniByDay = List.copyOf(nniByDay);
         }

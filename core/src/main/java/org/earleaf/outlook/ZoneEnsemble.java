@@ -49,6 +49,7 @@ public final class ZoneEnsemble {
     private int[] courses = new int[MEMBERS];
 
     private final List<Flag> flags;
+    private List<Unforeseen> unforeseen = List.of();
     private final SeasonRun morning;
     private final SeasonTrace past;
     private final LongAdder memberDays = new LongAdder();
@@ -114,6 +115,7 @@ public final class ZoneEnsemble {
                     .toList();
             run = readings.correct(run, ofDay);
         }
+        unforeseen = readings.unforeseen();
         advance(run, decisionDay(), past);
         return days.isEmpty() ? run : thinned(run);
     }
@@ -190,6 +192,11 @@ public final class ZoneEnsemble {
 
     public List<Flag> flags() {
         return flags;
+    }
+
+    /** Nitrate tests to which the members had to be widened, in order of date. */
+    public List<Unforeseen> unforeseen() {
+        return unforeseen;
     }
 
     /** The means of the members up to the decision day; a copy that can be written on. */

@@ -186,6 +186,29 @@ final class Applying {
         s.organic[cell] += (1 - MANURE_FIRST_YEAR) * amount;
     }
 
+    /**
+     * So many plants stand from now on. What the others held goes to the ground as residue; those left are as well fed as
+     * all were (own construct), so that a thin stand does not look hungry.
+     */
+    void stand(int m, double plants_m2) {
+        double left = Math.min(1, plants_m2 / s.population[m]);
+        s.population[m] = plants_m2;
+        double shoot = left * s.shoot[m];
+        double critical = CropNitrogen.critical_kgHa(shoot);
+        double fed = s.shoot[m] > 0 ? critical / CropNitrogen.critical_kgHa(s.shoot[m]) : left;
+        double nitrogen = (1 - fed) * s.shootN[m] + (1 - left) * s.rootN[m];
+        for (int c = 0; c < 2; c++) {
+            int column = s.at(c, 0) + m;
+            s.residueC[column] += Balance.RESIDUE_CARBON * (s.shoot[m] - shoot);
+            s.residueN[column] += nitrogen;
+        }
+        s.shootN[m] *= fed;
+        s.rootN[m] *= left;
+        s.shootAtSilk[m] *= left;
+        s.shoot[m] = shoot;
+        s.critical[m] = critical;
+    }
+
     /** Tillage buries residue and what lies on the surface. */
     void tillage(int m, double coverAfter) {
         s.buried[m] = 1;

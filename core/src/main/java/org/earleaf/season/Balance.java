@@ -8,7 +8,7 @@ import org.earleaf.season.parameter.Parameter;
 /** What a member holds when it starts, what it holds now, and whether the ledger explains the difference. */
 final class Balance {
     /** Carbon in residue dry matter. */
-    private static final double RESIDUE_CARBON = 0.42;
+    static final double RESIDUE_CARBON = 0.42;
     /** Nitrogen in soil organic matter by mass. */
     private static final double ORGANIC_NITROGEN = 0.055;
 
@@ -49,6 +49,7 @@ final class Balance {
             s.residueC[column] = RESIDUE_CARBON * setup.lastCrop().residue_kgHa();
             s.residueN[column] = s.residueC[column] / setup.lastCrop().residueCn();
         }
+        s.population[m] = setup.crop().population_m2();
         s.soilCover[m] = setup.lastCrop().cover();
         s.buried[m] = setup.lastCrop().buried() ? 1 : 0;
         s.ledger[Ledger.WATER_AT_START.ordinal()][m] = water_mm(m);

@@ -67,7 +67,7 @@ final class Growth {
         grow(t.nni, s.waterFactor, s.nitrogenFactor, t.growth, s.shoot);
         double[] within = t.member[1];
         aroundSilk(s.gdd, site.silk, within);
-        aroundSilk(within, t.growth, 0.1 / site.setup.crop().population_m2(), s.growthSum, s.growthDays);
+        aroundSilk(within, t.growth, s.population, s.growthSum, s.growthDays);
         boolean heat = site.of(Parameter.HEAT) > 0;
         for (int m = 0; m < s.members; m++) {
             if (s.silkDay[m] == day) {
@@ -115,9 +115,10 @@ final class Growth {
         }
     }
 
-    private static void aroundSilk(double[] within, double[] growth, double perPlant, double[] sum, double[] days) {
+    private static void aroundSilk(
+            double[] within, double[] growth, double[] population, double[] sum, double[] days) {
         for (int m = 0; m < growth.length; m++) {
-            sum[m] += within[m] * growth[m] * perPlant;
+            sum[m] += within[m] * growth[m] * (0.1 / population[m]);
             days[m] += within[m];
         }
     }
@@ -147,7 +148,7 @@ final class Growth {
     /** The four ceilings of yield [kg/ha dry] in the order of {@link Yield.Limit}. */
     Yield yield(int m) {
         double kernels = kernelsPerPlant(m);
-        double sink = kernels * site.setup.crop().population_m2() * site.of(Parameter.KERNEL_WEIGHT) * 1e-6 * 1e4;
+        double sink = kernels * s.population[m] * site.of(Parameter.KERNEL_WEIGHT) * 1e-6 * 1e4;
         double index = site.of(Parameter.HARVEST_INDEX) * s.shoot[m];
         double source = s.silkDay[m] < 0 ? 0 : s.shoot[m] - s.shootAtSilk[m] + 0.08 * s.shootAtSilk[m];
         double share = site.of(Parameter.NITROGEN_HARVEST);

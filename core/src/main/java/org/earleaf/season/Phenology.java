@@ -130,9 +130,8 @@ final class Phenology {
             Arrays.fill(share, 0);
         }
         leafShares(s.gdd, site.silk, s.rep, share);
-        double crowd = Math.sqrt(site.setup.crop().population_m2() / 8);
         double[] largest = t.member[2];
-        largest(site.lane(Parameter.LAI_MAX), crowd, t.nni, s.frost, largest);
+        largest(site.lane(Parameter.LAI_MAX), s.population, t.nni, s.frost, largest);
         leaf(share, s.gdd, emergence, largest, s.lai);
         mark(s.gdd, emergence, day, s.emergenceDay);
         mark(s.gdd, site.silk, day, s.silkDay);
@@ -203,10 +202,10 @@ final class Phenology {
     }
 
     /** The largest leaf area at this stand and nutrition and after frost. */
-    private static void largest(double[] most, double crowd, double[] nni, double[] frost, double[] largest) {
+    private static void largest(double[] most, double[] population, double[] nni, double[] frost, double[] largest) {
         for (int m = 0; m < largest.length; m++) {
             double fed = Lanes.clamp(0.5 + 0.5 * (1 / 0.9) * nni[m], 0.5, 1);
-            largest[m] = most[m] * crowd * fed * frost[m];
+            largest[m] = most[m] * Math.sqrt(population[m] / 8) * fed * frost[m];
         }
     }
 

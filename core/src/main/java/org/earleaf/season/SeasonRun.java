@@ -129,6 +129,22 @@ public final class SeasonRun {
         }
     }
 
+    /** The same as usual after the last entered; none on ripe corn. */
+    void irrigateAsUsual(Event.Usual usual) {
+        for (int m = 0; m < s.members; m++) {
+            if (!isOver(m) && usual.isDue(weatherByMember[m], day)) {
+                s.irrigation[m] += usual.depth_mm();
+            }
+        }
+    }
+
+    /** So many plants stand from here on. */
+    public void stand(double plants_m2) {
+        for (int m = 0; m < s.members; m++) {
+            applying.stand(m, plants_m2);
+        }
+    }
+
     public void manure(double organic_kgHa, NitrogenPass ammonium) {
         for (int m = 0; m < s.members; m++) {
             applying.manure(m, organic_kgHa, ammonium);

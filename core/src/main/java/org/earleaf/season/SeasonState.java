@@ -58,6 +58,9 @@ final class SeasonState extends Columns.Carried {
     /** Water given from above for the day to come [mm]. */
     final double[] irrigation = lane();
 
+    /** Plants that stand [1/m2]. */
+    final double[] population = lane();
+
     final double[] height = lane();
     final double[] rootDepth = lane();
     final double[] shoot = lane();

@@ -2,8 +2,11 @@
 package org.earleaf.season;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.NitrogenProduct;
 import org.earleaf.field.Drainage;
@@ -11,6 +14,7 @@ import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
 import org.earleaf.field.Pass;
+import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.season.parameter.Parameter;
 import org.earleaf.season.parameter.ParameterSet;
@@ -32,39 +36,83 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
     /** Roots stop here where the water table is shallow [mm] (Ordonez et al. 2018, Field Crops Res. 215:122). */
     private static final double ROOTS_OVER_WATER_MM = 900;
 
+    /** A count of none: a plant on 10 m2, so that the run has a crop to speak of (own construct). */
+    private static final double FEWEST_M2 = .1;
+    /** Passes of water that say what is usual (own construct). */
+    private static final int LAST_PASSES = 4;
+    /** From one pass to the next where there was only one (common practice, no source). */
+    private static final int A_WEEK_D = 7;
+
     public ZoneSeason {
         events = List.copyOf(events);
         flags = List.copyOf(flags);
     }
 
-    /** The season of a zone with all passes made up to and including a day. */
+    /** The season of a zone with all that was done on it up to and including a day, and the water that is to come. */
     public static ZoneSeason of(Farm farm, Zone zone, WeatherSeries observed, LocalDate on) {
         List<Flag> flags = new ArrayList<>();
-        List<Event> events = new ArrayList<>();
         LocalDate first = StartOfSeason.first(farm, zone);
-        for (Pass p : farm.passes()) {
-            boolean counts = p.isOn(zone) && p.state() == Pass.State.MADE && p.nitrogen_kgHa() > 0;
-            if (counts && !p.date().isBefore(first) && !p.date().isAfter(on)) {
-                events.add(new Event.Nitrogen(p.date(), nitrogen(farm, p, flags)));
-            }
-        }
-        for (Irrigation w : farm.work().irrigation()) {
-            if (w.isOn(zone) && !w.date().isBefore(first) && !w.date().isAfter(on)) {
-                events.add(new Event.Water(w.date(), w.depth_mm()));
-            }
-        }
+        Predicate<LocalDate> isPast = day -> !day.isBefore(first) && !day.isAfter(on);
+        List<Event> events = new ArrayList<>(passes(farm, zone, isPast, flags));
+        events.addAll(water(farm, zone, first, on));
+        events.addAll(counts(farm, zone, isPast));
         for (Manure m : farm.work().manure()) {
-            if (m.isOn(zone) && !m.date().isBefore(first) && !m.date().isAfter(on)) {
+            if (m.isOn(zone) && isPast.test(m.date())) {
                 NitrogenPass ammonium = new NitrogenPass(m.ammoniumN_kgHa(), 0, 1, 0, m.placement(), Inhibitor.NONE);
                 events.add(new Event.Manured(m.date(), m.organicN_kgHa(), ammonium));
             }
         }
-        events.sort(java.util.Comparator.comparing(Event::date));
+        events.sort(Comparator.comparing(Event::date));
         ParameterSet set = ParameterSet.usual();
         if (zone.land().drainage() == Drainage.POOR) {
             set = set.with(Parameter.ROOT_DEPTH_MAX, ROOTS_OVER_WATER_MM);
         }
         return new ZoneSeason(StartOfSeason.of(farm, zone, observed, first, flags), set, events, flags);
+    }
+
+    private static List<Event> passes(Farm farm, Zone zone, Predicate<LocalDate> isPast, List<Flag> flags) {
+        List<Event> made = new ArrayList<>();
+        for (Pass p : farm.passes()) {
+            boolean counts = p.isOn(zone) && p.state() == Pass.State.MADE && p.nitrogen_kgHa() > 0;
+            if (counts && isPast.test(p.date())) {
+                made.add(new Event.Nitrogen(p.date(), nitrogen(farm, p, flags)));
+            }
+        }
+        return made;
+    }
+
+    /** A count of plants replaces the population from its day. */
+    private static List<Event> counts(Farm farm, Zone zone, Predicate<LocalDate> isPast) {
+        List<Event> counts = new ArrayList<>();
+        for (Reading r : farm.readings()) {
+            boolean counted = r.kind() == Reading.Kind.STAND && r.isOn(zone);
+            if (counted && isPast.test(r.date()) && !r.date().isBefore(zone.planted())) {
+                counts.add(new Event.Counted(r.date(), Math.max(FEWEST_M2, r.value())));
+            }
+        }
+        return counts;
+    }
+
+    /**
+     * Water as entered, past and planned. Where any was given by today it goes on after the last entered as it usually
+     * was: the mean depth of the last passes at their mean distance in days (own construct).
+     */
+    private static List<Event> water(Farm farm, Zone zone, LocalDate first, LocalDate on) {
+        List<Irrigation> all = farm.work().irrigation().stream()
+                .filter(w -> w.isOn(zone) && !w.date().isBefore(first) && w.depth_mm() > 0)
+                .sorted(Comparator.comparing(Irrigation::date))
+                .toList();
+        List<Event> events = new ArrayList<>();
+        all.forEach(w -> events.add(new Event.Water(w.date(), w.depth_mm())));
+        if (!all.isEmpty() && !all.get(0).date().isAfter(on)) {
+            List<Irrigation> recent = all.subList(Math.max(0, all.size() - LAST_PASSES), all.size());
+            LocalDate last = recent.get(recent.size() - 1).date();
+            double depth = recent.stream().mapToDouble(Irrigation::depth_mm).average().orElseThrow();
+            long days = ChronoUnit.DAYS.between(recent.get(0).date(), last);
+            int every = days == 0 ? A_WEEK_D : (int) Math.max(1, Math.round((double) days / (recent.size() - 1)));
+            events.add(new Event.Usual(last, on.plusDays(1), depth, every));
+        }
+        return events;
     }
 
     private static Said passOf(Pass p) {
@@ -100,7 +148,7 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
     public ZoneSeason with(Event event) {
         List<Event> more = new ArrayList<>(events);
         more.add(event);
-        more.sort(java.util.Comparator.comparing(Event::date));
+        more.sort(Comparator.comparing(Event::date));
         return new ZoneSeason(setup, parameters, more, flags);
     }
 
@@ -142,7 +190,7 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
     private void stepDay(SeasonRun run) {
         LocalDate date = run.date();
         for (Event e : events) {
-            if (e.date().equals(date)) {
+            if (e.isOn(date)) {
                 e.applyTo(run);
             }
         }

@@ -4,6 +4,7 @@ package org.earleaf.decide;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,6 +21,7 @@ import org.earleaf.field.Drainage;
 import org.earleaf.field.FieldPart;
 import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
+import org.earleaf.field.Irrigation;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
@@ -46,7 +48,10 @@ public final class TestFarm {
     private double clearance_in = 72;
     private double rainScale = 1;
     private Settings settings = Settings.USUAL;
+    private Drainage drainage = Drainage.TILED;
     private final List<Reading> readings = new ArrayList<>();
+    private final List<Irrigation> irrigation = new ArrayList<>();
+    private final Map<LocalDate, Double> storms = new HashMap<>();
 
     TestFarm corn(double usdBu) {
         corn = usdBu;
@@ -58,7 +63,7 @@ public final class TestFarm {
         return this;
     }
 
-    TestFarm starter(double lbAc) {
+    public TestFarm starter(double lbAc) {
         starter_lbAc = lbAc;
         return this;
     }
@@ -68,7 +73,7 @@ public final class TestFarm {
         return this;
     }
 
-    TestFarm rainAfter(double scale) {
+    public TestFarm rainAfter(double scale) {
         rainScale = scale;
         return this;
     }
@@ -81,6 +86,35 @@ public final class TestFarm {
     /** Nobody can be hired. */
     TestFarm alone() {
         return setting(Setting.HIRED_RIG_NEAR, 0).setting(Setting.AIRCRAFT_NEAR, 0);
+    }
+
+    public TestFarm poorlyDrained() {
+        drainage = Drainage.POOR;
+        return this;
+    }
+
+    public TestFarm storm(LocalDate date, double rain_mm) {
+        storms.put(date, rain_mm);
+        return this;
+    }
+
+    public TestFarm irrigated(LocalDate date, double depth_mm) {
+        irrigation.add(new Irrigation("Home", "", date, depth_mm));
+        return this;
+    }
+
+    public TestFarm stand(LocalDate date, double plants_m2) {
+        readings.add(new Reading(
+                "s",
+                new FieldPart("Home", ""),
+                date,
+                Reading.Kind.STAND,
+                plants_m2,
+                plants_m2 + " plants/m2",
+                Reading.Sampled.NO_SOIL,
+                "",
+                Scouted.NOTHING));
+        return this;
     }
 
     public TestFarm height(double cm) {
@@ -127,7 +161,7 @@ public final class TestFarm {
                 ZoneName.of("Home", ""),
                 30,
                 new Zone.Planting("corn", LocalDate.of(2024, 5, 6), Hybrid.ofMaturity(108), 8, .762, nan),
-                new Zone.Land(soil, Drainage.TILED, nan),
+                new Zone.Land(soil, drainage, nan),
                 new Zone.Seedbed(PreviousCrop.CORN, Tillage.REDUCED, nan),
                 DiseaseFacts.NOT_GIVEN);
     }
@@ -150,7 +184,7 @@ public final class TestFarm {
                 new Site(41.5, -92, 280),
                 ZoneId.of("America/Chicago"),
                 new Farm.Ground(List.of(zone()), List.of()),
-                new Farm.Work(List.of(starter), readings, List.of(), List.of()),
+                new Farm.Work(List.of(starter), readings, irrigation, List.of()),
                 new Farm.Shelf(List.of(), List.of(), List.of(highboy, coulter), List.of(), List.of()),
                 new WeatherBook(weather(), List.of(), List.of(), List.of(), List.of(), List.of()),
                 new Farm.Rules(new Prices(corn, 0, perKg, Map.of("UAN 32", perKg)), settings, LabelBook.EMPTY),
@@ -177,8 +211,8 @@ public final class TestFarm {
             double mean = 10 + 14 * season + 3 * random.nextGaussian(0, 1);
             boolean wet = random.nextDouble() < .3;
             double rain = wet ? -9 * Math.log(1 - random.nextDouble()) : 0;
-            days.add(WeatherDay.of(
-                    d, mean + (wet ? 4 : 6.5), mean - (wet ? 4 : 6.5), d.isAfter(ON) ? rain * rainScale : rain));
+            double fallen = storms.getOrDefault(d, d.isAfter(ON) ? rain * rainScale : rain);
+            days.add(WeatherDay.of(d, mean + (wet ? 4 : 6.5), mean - (wet ? 4 : 6.5), fallen));
         }
         return new WeatherSeries(days);
     }

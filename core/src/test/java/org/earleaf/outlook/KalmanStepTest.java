@@ -31,7 +31,7 @@ class KalmanStepTest {
         double mean = Ranks.mean(x);
         double sd = sd(x);
         Arrays.setAll(x, m -> 60 + 20 * (x[m] - mean) / sd);
-        KalmanStep step = new KalmanStep(x, 90, 15, 11);
+        KalmanStep step = new KalmanStep(x, 90, 15, Double.POSITIVE_INFINITY, 11);
         assertThat(step.gain(x)).isCloseTo(.64, within(1e-9));
         double[] moves = step.moves(x, 1);
         double[] after = new double[n];
@@ -63,7 +63,7 @@ class KalmanStepTest {
     }
 
     private static TestFarm shifting() {
-        return new TestFarm().setting(Setting.SOIL_TEST_SHIFTS, 1);
+        return new TestFarm();
     }
 
     @Test
@@ -93,8 +93,8 @@ class KalmanStepTest {
     }
 
     @Test
-    void it_is_off_unless_asked_for() {
-        SeasonRun run = morning(new TestFarm().nitrate(TESTED, 40));
+    void a_farm_may_have_members_chosen_instead() {
+        SeasonRun run = morning(new TestFarm().setting(Setting.SOIL_TEST_SHIFTS, 0).nitrate(TESTED, 40));
         for (int m = 0; m < run.members(); m++) {
             assertThat(Correcting.assimilated_kgHa(run, m)).isZero();
         }

@@ -8,10 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.earleaf.app.words.Words;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.outlook.Replant;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
@@ -126,6 +128,7 @@ final class FieldJson {
                 .put("emergence_date", outlook.emergence())
                 .put("silk_date", outlook.silk())
                 .put("maturity_date", outlook.maturity())
+                .put("replant", replant(outlook.ahead().replant(), out.isMetric()))
                 .put("out_of_reach", reach(outlook.reach()))
                 .put(
                         "balance",
@@ -133,6 +136,21 @@ final class FieldJson {
                                 "water_mm", outlook.remainder().water_mm(),
                                 "nitrogen_kg_ha", outlook.remainder().nitrogen_kgHa()))
                 .put("flags", flags(outlook.flags(), out.isMetric()));
+    }
+
+    /** What planting a thin stand again would bring; null where none was counted. */
+    static @Nullable Map<String, @Nullable Object> replant(Optional<Replant> replant, boolean metric) {
+        return replant.map(r -> new Keys(metric)
+                        .put("counted", r.counted())
+                        .put("stand", JsonUnit.PLANTS, r.counted_m2())
+                        .put("keep", JsonUnit.YIELD, r.keep_kgHa())
+                        .put("again_date", r.again())
+                        .put("again", JsonUnit.YIELD, r.again_kgHa())
+                        .put("cost", JsonUnit.MONEY, r.cost_usdHa())
+                        .put("gain", JsonUnit.MONEY, r.gain_usdHa())
+                        .put("says", Words.in(metric).say(r.said()))
+                        .map())
+                .orElse(null);
     }
 
     /** {@code date} is the first day out of reach, null when the rig fits to the end of the season. */

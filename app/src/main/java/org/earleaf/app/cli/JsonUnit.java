@@ -19,6 +19,7 @@ enum JsonUnit {
     /** At the boom. */
     SPEED(Measure.WIND, "mph", "m_s"),
     AIR(Measure.TEMPERATURE, "f", "c"),
+    PLANTS(Measure.PLANTS, "plants_ac", "plants_ha"),
     LIQUID(Measure.VOLUME_RATE, "gal_ac", "l_ha");
 
     private static final double KG_PER_T = 1000;

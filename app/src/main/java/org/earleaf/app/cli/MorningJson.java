@@ -60,6 +60,7 @@ final class MorningJson {
                 .put("stage", Words.in(metric).say(o.stage()))
                 .put("height", JsonUnit.HEIGHT, o.height_cm())
                 .put("n_short", o.nShort())
+                .put("replant", FieldJson.replant(o.ahead().replant(), metric))
                 .put("out_of_reach", FieldJson.reach(o.reach()))
                 .map();
     }

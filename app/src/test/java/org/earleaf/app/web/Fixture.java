@@ -41,6 +41,7 @@ import org.earleaf.outlook.FieldCalendar;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.outlook.Spread;
+import org.earleaf.outlook.Tested;
 import org.earleaf.outlook.WorkableDays;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Daily;
@@ -220,7 +221,7 @@ public class Fixture implements FarmDay {
                         Said.text("V" + (int) trace.at(today, Daily.COLLARS)),
                         trace.at(today, Daily.COLLARS),
                         new Spread(height * .91, height, height * 1.1)),
-                new Outlook.Ahead(spread, nni, new Spread(8600, 10400, 11900), Yield.Limit.NITROGEN),
+                new Outlook.Ahead(spread, nni, new Spread(8600, 10400, 11900), Yield.Limit.NITROGEN, Optional.empty()),
                 new FieldCalendar(
                         zone.planted(),
                         day(trace, Daily.REP, .33).map(d -> d.minusDays(1)),
@@ -308,6 +309,7 @@ public class Fixture implements FarmDay {
                 Optional.empty(),
                 new CropReadingWorth(0, 0, Optional.empty()),
                 0,
+                new Tested(List.of(), Optional.empty()),
                 protection,
                 0);
     }
