@@ -146,7 +146,7 @@ public record Replant(
                 counted,
                 "keep",
                 Measure.YIELD.of(keep_kgHa),
-                "again_day",
+                "day",
                 again,
                 "again",
                 Measure.YIELD.of(again_kgHa),

@@ -8,32 +8,29 @@ import org.earleaf.field.Drainage;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.season.SeasonTrace;
-import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
-import org.earleaf.soil.SoilProfile;
 import org.earleaf.units.Said;
 
 /**
  * Water that stood on a poorly drained field while the crop was small: its plants are to be counted.
  *
  * <pre>
- * stood = two evenings in a row with the top foot at 90 % of saturation or more
+ * stood = 1 in or more in two days that the ground did not take
  *
- * Range  planting to V8, the last 14 days, no count since the water went
+ * Range  planting to V8, the last 14 days, no count since
  * Source corn to V6 lives 2 to 4 days under water, plants to be looked at 3 to 5 days after: extension, from memory;
- *        90 %, the days asked for: own construct
+ *        the inch, the days asked for: own construct
  * Check  StandDueTest
  * </pre>
  *
- * @param from the first day on which water stood
+ * @param from the first of the days on which more fell than the ground took
  * @param to the last
  */
 public record StandDue(LocalDate from, LocalDate to) {
     private static final int ASKED_FOR_D = 14;
     private static final int DAYS = 2;
-    private static final double FULL = .9;
+    private static final double STANDS_MM = 25.4;
     private static final double SMALL_COLLARS = 8;
-    private static final int TOP_FOOT = 3;
 
     public static Optional<StandDue> find(Farm farm, Outlook outlook) {
         Zone zone = outlook.zone();
@@ -52,32 +49,24 @@ public record StandDue(LocalDate from, LocalDate to) {
     private static Optional<StandDue> stood(Zone zone, SeasonTrace trace, LocalDate on) {
         LocalDate earliest = on.minusDays(ASKED_FOR_D);
         LocalDate to = on.minusDays(1);
-        while (to.isAfter(earliest)) {
-            LocalDate from = to;
-            while (!from.isBefore(zone.planted()) && isFull(zone, trace, from)) {
-                from = from.minusDays(1);
-            }
-            if (!from.isAfter(to.minusDays(DAYS))) {
-                return Optional.of(new StandDue(from.plusDays(1), to));
-            }
-            to = from.isBefore(to) ? from : to.minusDays(1);
+        while (!to.isBefore(earliest) && !stands(zone, trace, to)) {
+            to = to.minusDays(1);
         }
-        return Optional.empty();
+        LocalDate from = to;
+        while (stands(zone, trace, from)) {
+            from = from.minusDays(1);
+        }
+        return from.equals(to) ? Optional.empty() : Optional.of(new StandDue(from, to));
     }
 
-    private static boolean isFull(Zone zone, SeasonTrace trace, LocalDate date) {
+    /** Whether the water of a day and the one before stands on small corn. */
+    private static boolean stands(Zone zone, SeasonTrace trace, LocalDate date) {
         int day = trace.day(date);
-        if (day < 0 || day >= trace.days() || trace.at(day, Daily.COLLARS) > SMALL_COLLARS) {
-            return false;
-        }
-        double held = 0;
-        double room = 0;
-        for (int i = 0; i < TOP_FOOT; i++) {
-            held += trace.field(day, Cell.WATER, SeasonTrace.ROW, i)
-                    + trace.field(day, Cell.WATER, SeasonTrace.MIDDLE, i);
-            room += zone.soil().water().get(i).sat() * SoilProfile.thickness_mm(i);
-        }
-        return held >= FULL * room;
+        return !date.isBefore(zone.planted())
+                && day >= DAYS
+                && day < trace.days()
+                && trace.at(day, Daily.COLLARS) <= SMALL_COLLARS
+                && trace.at(day, Daily.RUNOFF) - trace.at(day - DAYS, Daily.RUNOFF) >= STANDS_MM;
     }
 
     public Said said() {

@@ -36,7 +36,7 @@ class ReplantTest {
 
     @Test
     void a_somewhat_thin_stand_is_kept() {
-        Replant r = replant(counted(22_000, LATE_MAY), LATE_MAY).orElseThrow();
+        Replant r = replant(counted(20_000, LATE_MAY), LATE_MAY).orElseThrow();
         assertThat(r.pays()).isFalse();
         assertThat(r.said().code()).isEqualTo("replant.loses");
     }
