@@ -207,8 +207,8 @@ public final class Morning {
     private static Optional<Brief.ReadingWorthTaking> stand(Farm farm, Outlook outlook) {
         Zone z = outlook.zone();
         return StandDue.find(farm, outlook)
-                .map(due -> new Brief.ReadingWorthTaking(
-                        z.field(), z.zone(), Reading.Kind.STAND, due.said(), Double.NaN));
+                .map(due ->
+                        new Brief.ReadingWorthTaking(z.field(), z.zone(), Reading.Kind.STAND, due.said(), Double.NaN));
     }
 
     private static Optional<Said> lastDay(Outlook outlook, Option go) {

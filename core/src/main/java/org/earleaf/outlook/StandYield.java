@@ -59,8 +59,7 @@ final class StandYield {
         }
         Row from = ROWS.get(k);
         Row to = ROWS.get(k + 1);
-        double gone =
-                (double) (planted.toEpochDay() - from.day(year)) / (to.day(year) - from.day(year));
+        double gone = (double) (planted.toEpochDay() - from.day(year)) / (to.day(year) - from.day(year));
         double share = from.of(plants_ac) + Math.max(0, gone) * (to.of(plants_ac) - from.of(plants_ac));
         return Math.max(0, share);
     }

@@ -25,7 +25,8 @@ public record Tested(List<Unforeseen> unforeseen, Optional<EnoughNitrate> enough
 
     /** One sentence each. */
     public List<Said> said() {
-        List<Said> all = new ArrayList<>(unforeseen.stream().map(Unforeseen::said).toList());
+        List<Said> all =
+                new ArrayList<>(unforeseen.stream().map(Unforeseen::said).toList());
         enough.map(EnoughNitrate::said).ifPresent(all::add);
         return all;
     }

@@ -115,8 +115,7 @@ final class Growth {
         }
     }
 
-    private static void aroundSilk(
-            double[] within, double[] growth, double[] population, double[] sum, double[] days) {
+    private static void aroundSilk(double[] within, double[] growth, double[] population, double[] sum, double[] days) {
         for (int m = 0; m < growth.length; m++) {
             sum[m] += within[m] * growth[m] * (0.1 / population[m]);
             days[m] += within[m];

@@ -107,7 +107,8 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
         if (!all.isEmpty() && !all.get(0).date().isAfter(on)) {
             List<Irrigation> recent = all.subList(Math.max(0, all.size() - LAST_PASSES), all.size());
             LocalDate last = recent.get(recent.size() - 1).date();
-            double depth = recent.stream().mapToDouble(Irrigation::depth_mm).average().orElseThrow();
+            double depth =
+                    recent.stream().mapToDouble(Irrigation::depth_mm).average().orElseThrow();
             long days = ChronoUnit.DAYS.between(recent.get(0).date(), last);
             int every = days == 0 ? A_WEEK_D : (int) Math.max(1, Math.round((double) days / (recent.size() - 1)));
             events.add(new Event.Usual(last, on.plusDays(1), depth, every));

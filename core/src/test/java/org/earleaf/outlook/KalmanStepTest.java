@@ -94,7 +94,8 @@ class KalmanStepTest {
 
     @Test
     void a_farm_may_have_members_chosen_instead() {
-        SeasonRun run = morning(new TestFarm().setting(Setting.SOIL_TEST_SHIFTS, 0).nitrate(TESTED, 40));
+        SeasonRun run =
+                morning(new TestFarm().setting(Setting.SOIL_TEST_SHIFTS, 0).nitrate(TESTED, 40));
         for (int m = 0; m < run.members(); m++) {
             assertThat(Correcting.assimilated_kgHa(run, m)).isZero();
         }

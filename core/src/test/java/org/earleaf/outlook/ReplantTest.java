@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.earleaf.brief.Brief;
+import org.earleaf.brief.Morning;
 import org.earleaf.decide.TestFarm;
 import org.earleaf.farm.Setting;
+import org.earleaf.units.SideBySide;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -54,6 +57,15 @@ class ReplantTest {
 
     private static double gain(TestFarm farm, LocalDate on) {
         return replant(farm, on).orElseThrow().gain_usdHa().p50();
+    }
+
+    @Test
+    void the_morning_tells_it() {
+        TestFarm farm = counted(5_000, LATE_MAY);
+        Brief brief =
+                Morning.brief(farm.farm(), LATE_MAY, Morning.answers(farm.farm(), LATE_MAY, false, SideBySide.IN_TURN));
+        assertThat(brief.cautions()).anySatisfy(c -> assertThat(c.code()).isEqualTo("alarm.thin-stand"));
+        assertThat(brief.outlooks().get(0).ahead().replant()).isPresent();
     }
 
     @Test

@@ -21,7 +21,9 @@ class StandCountTest {
         farm.starter(200);
         WeatherSeries observed = FieldWeather.of(farm.farm(), farm.zone());
         ZoneSeason season = ZoneSeason.of(farm.farm(), farm.zone(), observed, LATER);
-        SeasonRun run = season.start(Forcing.of(observed.between(season.setup().first(), observed.last()), farm.farm().site()));
+        SeasonRun run = season.start(Forcing.of(
+                observed.between(season.setup().first(), observed.last()),
+                farm.farm().site()));
         season.advance(run, next);
         return run;
     }
@@ -37,7 +39,8 @@ class StandCountTest {
         // The plants left are no hungrier for it.
         assertThat(thin.nni(0)).isCloseTo(full.nni(0), within(.05));
         SeasonRun dayBefore = run(new TestFarm().stand(COUNTED, FULL_M2 / 4), COUNTED);
-        assertThat(dayBefore.shoot_kgHa(0)).isEqualTo(run(new TestFarm(), COUNTED).shoot_kgHa(0));
+        assertThat(dayBefore.shoot_kgHa(0))
+                .isEqualTo(run(new TestFarm(), COUNTED).shoot_kgHa(0));
     }
 
     @Test

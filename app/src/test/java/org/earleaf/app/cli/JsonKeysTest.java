@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.web.Fixture;
@@ -14,6 +15,8 @@ import org.earleaf.exchange.FarmFolder;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.Replant;
+import org.earleaf.outlook.Spread;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -88,11 +91,25 @@ class JsonKeysTest {
     }
 
     @Test
+    void a_second_planting_is_weighed_in_the_units_asked_for() {
+        Replant r = new Replant(
+                LocalDate.of(2026, 6, 2), 2, LocalDate.of(2026, 6, 5), 5000, 8000, 247, new Spread(-50, 250, 550));
+        JsonNode us = JsonMapper.shared().readTree(Json.text(FieldJson.replant(Optional.of(r), false)));
+        keys(us, "counted", "stand_plants_ac", "keep_bu_ac", "again_date", "again_bu_ac", "cost_usd_ac", "says");
+        keys(us.get("gain_usd_ac"), "p10", "p50", "p90");
+        assertThat(us.get("stand_plants_ac").asDouble()).isCloseTo(8094, within(1.0));
+        assertThat(us.get("says").asString()).contains("8,100").contains("$100").contains("$101/ac better");
+        JsonNode metric = JsonMapper.shared().readTree(Json.text(FieldJson.replant(Optional.of(r), true)));
+        keys(metric, "stand_plants_ha", "keep_kg_ha", "cost_usd_ha");
+        assertThat(FieldJson.replant(Optional.empty(), false)).isNull();
+    }
+
+    @Test
     void morning_and_options_print_every_key() {
         FarmDay day = new Fixture();
         JsonNode m = JsonMapper.shared().readTree(Json.text(MorningJson.of(day.brief(), false)));
         keys(m, "on", "fields", "passes", "left_out", "spray_hours", "readings_worth_taking", "cautions");
-        keys(m.get("fields").get(0), "field", "stage", "height_in", "n_short", "out_of_reach");
+        keys(m.get("fields").get(0), "field", "stage", "height_in", "n_short", "replant", "out_of_reach");
         keys(m.get("fields").get(0).get("out_of_reach").get(0), "rig", "date");
         keys(m.get("left_out").get(0), "field", "kind", "reason");
         String[] pass = {
