@@ -98,11 +98,15 @@ final class ProtectionWords {
                 .orElseGet(() -> withTarSpot(refusal(fungicides)));
     }
 
-    /** Whether nothing but the tassel to come stands against some pass. */
+    /** Whether nothing but the stage to come stands against some pass. */
     private boolean isTooEarly(List<Option> fungicides) {
         return facts.on().isBefore(day(facts, CropAhead::vt, .5))
-                && fungicides.stream().anyMatch(o -> o.refusals().stream()
-                        .allMatch(r -> r instanceof ProtectionPasses.OfProtection p && p.isOfTassel()));
+                && fungicides.stream().anyMatch(o -> o.refusals().stream().allMatch(ProtectionWords::isOfStageToCome));
+    }
+
+    private static boolean isOfStageToCome(Reason r) {
+        return r instanceof ProtectionPasses.OfProtection p && p.isOfTassel()
+                || r instanceof SprayLimits.OutsideLabel label && !label.tooLate();
     }
 
     /** Tar spot that was found is told whatever speaks against a pass: how far it may spread and what comes next. */
