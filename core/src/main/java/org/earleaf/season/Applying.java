@@ -193,6 +193,7 @@ final class Applying {
     void stand(int m, double plants_m2) {
         double left = Math.min(1, plants_m2 / s.population[m]);
         s.population[m] = plants_m2;
+        s.thinned[m] *= s.silkDay[m] < 0 ? left : 1;
         double shoot = left * s.shoot[m];
         double critical = CropNitrogen.critical_kgHa(shoot);
         double fed = s.shoot[m] > 0 ? critical / CropNitrogen.critical_kgHa(s.shoot[m]) : left;

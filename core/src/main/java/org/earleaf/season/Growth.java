@@ -9,22 +9,25 @@ import org.earleaf.season.parameter.Parameter;
  * <pre>
  * dW    = 10 (0.5 Rs)(1 - exp(-0.55 LAI)) 3.5 (1 - 0.45 rep^1.5) fT min(fW, fN); 0 at black layer
  * fT    = 1 above 16 °C, else clamp((Tm - 8)/8, 0, 1)        fN = clamp(NNI, 0.2, 1), NNI at the start of the day
- * KNrel = 0 up to PGR 1.17, else (PGR - 1.17)/(1 + 0.67 (PGR - 1.17));  KN = 560 KNrel
+ * KNrel = 0 up to PGR 1.17, else (PGR - 1.17)/(1 + 0.67 (PGR - 1.17));  KN = 560 KNrel left^-0.35
  * Y     = min(KN pop 300 mg, 0.55 W, W - Wsilk + 0.08 Wsilk, 0.62 N/0.009)
  *
  * dW     shoot growth                             [kg/ha/d]
  * Rs     global radiation                         [MJ/m2/d]
  * PGR    mean growth from 450 °F d before to 150 after silk   [g/plant/d]
+ * left   share of the plants that losses before silk left; they bear second and heavier ears
  * Y      dry grain                                [kg/ha]
  * Source RUE: Lindquist et al. 2005, Agron. J. 97:72 (3.8 under best growth; 3.5 taken); kernels: Andrade et al. 2002,
- *        Crop Sci. 42:1173; harvest index .54 to .61: Trout & DeJonge 2017, Irrig. Sci.; fN, N ceiling: own construct.
- * Check  GrowthTest
+ *        Crop Sci. 42:1173; harvest index .54 to .61: Trout & DeJonge 2017, Irrig. Sci.; fN, N ceiling: own construct;
+ *        left: own construct, calibrated to thin stands of Nafziger 1994, J. Prod. Agric. 7:59.
+ * Check  GrowthTest, StandAdviceTest
  * </pre>
  */
 final class Growth {
     private static final double BEFORE_SILK = 450;
     private static final double AFTER_SILK = 150;
     private static final int HEAT_DAYS = 7;
+    private static final double MAKES_UP = 0.35;
 
     private final SeasonSite site;
     private final SeasonState s;
@@ -137,7 +140,8 @@ final class Growth {
 
     double kernelsPerPlant(int m) {
         double pgr = s.growthDays[m] > 0 ? s.growthSum[m] / s.growthDays[m] : 0;
-        return site.of(Parameter.KERNELS) * kernelShare(pgr) * (1 - Math.min(1, s.kernelLoss[m]));
+        double more = Math.pow(s.thinned[m], -MAKES_UP);
+        return site.of(Parameter.KERNELS) * kernelShare(pgr) * more * (1 - Math.min(1, s.kernelLoss[m]));
     }
 
     double plantGrowth_g(int m) {

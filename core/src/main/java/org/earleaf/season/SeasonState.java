@@ -61,6 +61,9 @@ final class SeasonState extends Columns.Carried {
     /** Plants that stand [1/m2]. */
     final double[] population = lane();
 
+    /** Share of the plants that were left when others were lost before silk. */
+    final double[] thinned = lane();
+
     final double[] height = lane();
     final double[] rootDepth = lane();
     final double[] shoot = lane();
@@ -127,6 +130,7 @@ final class SeasonState extends Columns.Carried {
             Arrays.fill(day, -1);
         }
         Arrays.fill(frost, 1);
+        Arrays.fill(thinned, 1);
         Arrays.fill(waterFactor, 1);
         Arrays.fill(nitrogenFactor, 1);
     }
