@@ -77,7 +77,7 @@ public final class OptionsCommand implements Callable<Integer> {
     private String text(FarmDay day, List<Zone> zones) {
         return zones.stream()
                 .map(z -> z.isCorn()
-                        ? OptionsText.of(z, day.on(), day.options(z), day.protection(z), common.isMetric())
+                        ? OptionsText.of(z, day.on(), day.answer(z), common.isMetric())
                         : FieldJson.notModelledSentence(z) + "\n")
                 .collect(Collectors.joining("\n"));
     }

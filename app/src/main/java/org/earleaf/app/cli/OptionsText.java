@@ -4,11 +4,10 @@ package org.earleaf.app.cli;
 import static org.earleaf.app.words.Words.tell;
 
 import java.time.LocalDate;
-import java.util.List;
 import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
+import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
-import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.decide.Worth;
 import org.earleaf.field.Zone;
 import org.earleaf.label.Cautions;
@@ -20,31 +19,26 @@ final class OptionsText {
 
     private OptionsText() {}
 
-    static String of(Zone zone, LocalDate on, List<Option> options, ProtectionAnswer protection, boolean metric) {
+    static String of(Zone zone, LocalDate on, NitrogenOptions.Answer answer, boolean metric) {
         Page page = new Page()
                 .title(tell("cli.options.what-a-pass-is-worth", "label", zone.label(), "full", Dates.full(on)));
         Say say = new Say(metric);
-        if (options.isEmpty()) {
+        if (answer.options().isEmpty()) {
             page.say(tell("cli.options.no-nitrogen-can-be-put"));
         } else {
-            nitrogen(page, options, say);
+            nitrogen(page, answer, say);
         }
-        ProtectionText.add(page, protection, say);
+        ProtectionText.add(page, answer.protection(), say);
         page.gap().say(tell("cli.options.gains-are-against-doing", "label", Cautions.LABEL));
         return page.toString();
     }
 
-    private static void nitrogen(Page page, List<Option> options, Say say) {
-        Option best = options.get(0);
-        page.say(tell(
-                "cli.options.best-on",
-                "act",
-                act(best, say),
-                "weekday",
-                Dates.weekday(best.date()),
-                "worth",
-                worth(best, say)));
-        best.why().forEach(r -> page.say(say.say(r.said()), "   "));
+    private static void nitrogen(Page page, NitrogenOptions.Answer answer, Say say) {
+        answer.tested()
+                .enough()
+                .ifPresentOrElse(
+                        enough -> page.say(say.say(enough.said())),
+                        () -> best(page, answer.options().get(0), say));
         page.head(tell("cli.options.every-choice-gain-in", "unit", say.unit(Measure.MONEY_RATE)));
         page.row(
                 ROW,
@@ -54,7 +48,7 @@ final class OptionsText {
                 tell("cli.options.mean"),
                 tell("cli.options.p10-to-p90"),
                 tell("cli.options.pays-in"));
-        for (Option o : options) {
+        for (Option o : answer.options()) {
             Worth w = o.worth();
             page.row(
                     ROW,
@@ -65,6 +59,18 @@ final class OptionsText {
                     say.gains(w),
                     say.chance(w));
         }
+    }
+
+    private static void best(Page page, Option best, Say say) {
+        page.say(tell(
+                "cli.options.best-on",
+                "act",
+                act(best, say),
+                "weekday",
+                Dates.weekday(best.date()),
+                "worth",
+                worth(best, say)));
+        best.why().forEach(r -> page.say(say.say(r.said()), "   "));
     }
 
     /** "50 lb N/ac as UAN 32 (14.1 gal/ac), row-base dribble, highboy". */

@@ -155,7 +155,7 @@ public record FieldLeaf(
                 .filter(Option::isNitrogen)
                 .filter(p -> p.field().equals(zone.field()) && p.zone().equals(zone.zone()))
                 .findFirst();
-        return proposed.or(() -> farmDay.options(zone).stream()
+        return proposed.or(() -> LoadView.unlessEnough(farmDay, zone)
                 .filter(p -> p.worth().mean_usdHa() > 0)
                 .findFirst());
     }

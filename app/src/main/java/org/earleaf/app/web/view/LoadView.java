@@ -6,6 +6,7 @@ import static org.earleaf.app.words.Words.tell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.text.Format;
@@ -306,7 +307,10 @@ public record LoadView(
                 goes);
     }
 
-    /** The option that an address names: by its key, else the one proposed, else the best. */
+    /**
+     * The option that an address names: by its key, else the one proposed, else the best; none of itself where a soil
+     * test shows that nothing is needed.
+     */
     public static Optional<Option> find(FarmDay day, Zone zone, String choice) {
         if (!zone.isCorn()) {
             return Optional.empty();
@@ -318,6 +322,12 @@ public record LoadView(
                 .filter(Option::isNitrogen)
                 .filter(p -> p.field().equals(zone.field()) && p.zone().equals(zone.zone()))
                 .findFirst()
-                .or(() -> day.options(zone).stream().findFirst());
+                .or(() -> unlessEnough(day, zone).findFirst());
+    }
+
+    /** The options of a zone, best first; none where a soil test shows that nothing is needed. */
+    static Stream<Option> unlessEnough(FarmDay day, Zone zone) {
+        boolean enough = day.answer(zone).tested().enough().isPresent();
+        return enough ? Stream.empty() : day.options(zone).stream();
     }
 }
