@@ -259,7 +259,7 @@ static void stage(int day) {
     }
     s.rep[l] = clamp((s.gdd[l] - s.silk[l]) / (s.black[l] - s.silk[l]), 0, 1);
     double leaf = leaf_area(l, s.p[LAI_MAX][l] * crowd);
-    s.lai[l] = leaf * clamp(.5 + .5 * least(1, s.nni[l] / .9), .5, 1) * s.frost[l];
+    s.lai[l] = leaf * clamp(.5 + .5 * s.nni[l], .5, 1) * s.frost[l];
     if (up && s.emerged[l] < 0) s.emerged[l] = day;
     if (s.gdd[l] >= s.silk[l] && s.silked[l] < 0) s.silked[l] = day;
   }
@@ -282,7 +282,8 @@ static void warm(void) {
 static void root(void) {
   static lane length, below, spread;
   EACH {
-    double front = most(50 + 34 * s.collars[l], 220 + 88 * (s.collars[l] - 5));
+    double past = s.gdd[l] - s.p[EMERGENCE][l] - 5 * s.p[LEAF_EARLY][l];
+    double front = 50 + 34 * least(5, s.collars[l]) + s.p[ROOT_FRONT][l] * most(0, past);
     double z = s.gdd[l] < 35 ? 0 : least(front, s.p[ROOT_DEPTH_MAX][l]);
     z = most(s.root_depth[l], z);
     s.root_depth[l] = z;
@@ -746,10 +747,10 @@ static void heat(int l, int day) {
 static void grow(int day) {
   double per_plant = .1 / s.in->population;
   EACH {
-    double fn = clamp(s.nni[l], .2, 1), rep = s.rep[l];
+    double fn = exponential(s.p[NITROGEN_POWER][l] * ln(clamp(s.nni[l], .05, 1))), rep = s.rep[l];
     double light = .5 * s.solar[l] * lost(s.p[LIGHT_EXTINCTION][l] * s.lai[l]);
     double cool = clamp((s.tmean[l] - 8) / 8, 0, 1);
-    double growth = 10 * light * s.p[RUE][l] * (1 - .45 * rep * sqrt(rep)) * cool * least(s.water_factor[l], fn);
+    double growth = 10 * light * s.p[RUE][l] * (1 - s.p[RUE_DECLINE][l] * rep * sqrt(rep)) * cool * least(s.water_factor[l], s.p[FED][l] * fn);
     int up = s.emerged[l] >= 0;
     growth = up && rep < 1 && s.killed[l] == 0 ? growth : 0;
     s.nitrogen_factor[l] = up ? fn : s.nitrogen_factor[l];
@@ -778,7 +779,7 @@ static void feed(int day) {
   }
   EACH s.ln[l] = ln(most(1, s.shoot[l] / 1000));
   EACH {
-    s.critical[l] = 34 * least(s.shoot[l] / 1000, exponential(.63 * s.ln[l]));
+    s.critical[l] = s.p[CRITICAL][l] * least(s.shoot[l] / 1000, exponential(.63 * s.ln[l]));
     double gap = clamp(s.p[LUXURY][l] * s.critical[l] - s.shoot_n[l], 0, s.p[UPTAKE_MAX][l]);
     double in_roots = s.p[ROOT_NITROGEN][l], demand = gap / (1 - in_roots);
     demand = s.rep[l] >= .97 || s.killed[l] > 0 ? 0 : demand;

@@ -148,9 +148,9 @@ static void apply(struct season *s, const struct pass *pass) {
 
 static double fahrenheit(double t) { return t * 1.8 + 32; }
 
-static double critical(double shoot) {
-  double w = shoot / 1000;
-  return w < 1 ? 34 * w : 34 * pow(w, .63);
+static double critical(const struct season *s) {
+  double w = s->shoot / 1000;
+  return s->p[CRITICAL] * (w < 1 ? w : pow(w, .63));
 }
 
 static void frost(struct season *s) {
@@ -192,7 +192,7 @@ static void stage(struct season *s, int day) {
   s->collars = v;
   s->rep = clamp((s->gdd - silk) / (black - silk), 0, 1);
   double leaf = leaf_area(s, silk, s->p[LAI_MAX] * sqrt(in->population / 8));
-  s->lai = leaf * clamp(.5 + .5 * least(1, s->nni / .9), .5, 1) * s->frost;
+  s->lai = leaf * clamp(.5 + .5 * s->nni, .5, 1) * s->frost;
   if (up && s->emerged < 0) s->emerged = day;
   if (s->gdd >= silk && s->silked < 0) s->silked = day;
 }
@@ -213,7 +213,8 @@ static void warm(struct season *s) {
 }
 
 static void root(struct season *s) {
-  double front = s->collars < 5 ? 50 + 34 * s->collars : 220 + 88 * (s->collars - 5);
+  double past = s->gdd - s->p[EMERGENCE] - 5 * s->p[LEAF_EARLY];
+  double front = 50 + 34 * least(5, s->collars) + s->p[ROOT_FRONT] * most(0, past);
   double z = s->gdd < 35 ? 0 : least(front, s->p[ROOT_DEPTH_MAX]);
   s->root_depth = most(s->root_depth, z);
   double v = s->collars / s->tassel;
@@ -602,10 +603,10 @@ static void heat(struct season *s, int day) {
 static void grow(struct season *s, int day) {
   if (s->emerged < 0) return;
   const struct input *in = s->in;
-  double fn = clamp(s->nni, .2, 1);
+  double fn = pow(clamp(s->nni, .05, 1), s->p[NITROGEN_POWER]);
   double light = .5 * s->solar * (1 - exp(-s->p[LIGHT_EXTINCTION] * s->lai));
   double cool = s->tmean > 16 ? 1 : clamp((s->tmean - 8) / 8, 0, 1);
-  double growth = 10 * light * s->p[RUE] * (1 - .45 * s->rep * sqrt(s->rep)) * cool * least(s->water_factor, fn);
+  double growth = 10 * light * s->p[RUE] * (1 - s->p[RUE_DECLINE] * s->rep * sqrt(s->rep)) * cool * least(s->water_factor, s->p[FED] * fn);
   if (s->rep >= 1 || s->killed) growth = 0;
   s->nitrogen_factor = fn;
   s->shoot += growth;
@@ -630,7 +631,7 @@ static void feed(struct season *s, int day) {
       supply += s->share[c] * (from_nitrate[c][i] + from_ammonium[c][i]);
     }
   }
-  s->critical = critical(s->shoot);
+  s->critical = critical(s);
   double gap = clamp(s->p[LUXURY] * s->critical - s->shoot_n, 0, s->p[UPTAKE_MAX]);
   double demand = s->rep >= .97 || s->killed ? 0 : gap / (1 - s->p[ROOT_NITROGEN]);
   double part = supply > 0 ? least(1, demand / supply) : 0;

@@ -67,7 +67,7 @@ def stage(s, day):
     s.height += np.where(s.killed, 0, more)
     s.collars, s.table_height = v, table
     s.rep = share((s.gdd - p.silk) / (p.black - p.silk))
-    fed = clamp(.5 + .5 * s.nni / .9, .5, 1)
+    fed = clamp(.5 + .5 * s.nni, .5, 1)
     s.lai = p.LAI_MAX * np.sqrt(p.population / 8) * leaf_share(s) * fed * s.frost
     s.emerged = np.where(up & (s.emerged < 0), day, s.emerged)
     s.silked = np.where((s.gdd >= p.silk) & (s.silked < 0), day, s.silked)
@@ -82,7 +82,8 @@ def warm(s):
 
 def root(s):
     p = s.p
-    front = np.maximum(50 + 34 * s.collars, 220 + 88 * (s.collars - 5))
+    past = s.gdd - p.EMERGENCE - 5 * p.LEAF_EARLY
+    front = 50 + 34 * np.minimum(5, s.collars) + p.ROOT_FRONT * positive(past)
     z = np.where(s.gdd < 35, 0, np.minimum(front, p.ROOT_DEPTH_MAX))
     s.root_depth = np.maximum(s.root_depth, z)
     below = np.exp(np.log(.961) / 10 * s.root_depth)
@@ -145,10 +146,10 @@ def heat(s, up, day):
 def grow(s, day):
     p, rep = s.p, s.rep
     up = s.emerged >= 0
-    fn = clamp(s.nni, .2, 1)
+    fn = clamp(s.nni, .05, 1) ** p.NITROGEN_POWER
     light = .5 * s.solar * lost(p.LIGHT_EXTINCTION * s.lai)
     cool = share((s.tmean - 8) / 8)
-    growth = 10 * light * p.RUE * (1 - .45 * rep * np.sqrt(rep)) * cool * np.minimum(s.water_factor, fn)
+    growth = 10 * light * p.RUE * (1 - p.RUE_DECLINE * rep * np.sqrt(rep)) * cool * np.minimum(s.water_factor, p.FED * fn)
     growth = np.where(up & (rep < 1) & ~s.killed, growth, 0)
     s.nitrogen_factor = np.where(up, fn, s.nitrogen_factor)
     s.shoot += growth
@@ -167,7 +168,7 @@ def feed(s, day):
     nh4 = p.AMMONIUM_UPTAKE * active * positive(s.ammonium - s.ammonium_floor)
     supply = s.on_field(no3 + nh4)
     weight = s.shoot / 1000
-    s.critical = 34 * np.minimum(weight, np.maximum(1, weight) ** .63)
+    s.critical = p.CRITICAL * np.minimum(weight, np.maximum(1, weight) ** .63)
     gap = clamp(p.LUXURY * s.critical - s.shoot_n, 0, p.UPTAKE_MAX)
     demand = np.where((s.rep >= .97) | s.killed, 0, gap / (1 - p.ROOT_NITROGEN))
     part = np.minimum(1, demand / (supply + NEXT_TO_NOTHING))

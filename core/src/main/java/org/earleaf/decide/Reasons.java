@@ -18,7 +18,9 @@ import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.SeasonTrace.Cell;
 import org.earleaf.season.SeasonTrace.Daily;
+import org.earleaf.season.parameter.TrialDistance;
 import org.earleaf.soil.SoilProfile;
+import org.earleaf.units.BundledTable;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Measured;
 import org.earleaf.units.Said;
@@ -166,6 +168,34 @@ final class Reasons {
         }
     }
 
+    /** How the advice did on real corn; a field unlike those of the trials says so. */
+    record HeldAgainstTrials(boolean isFar) implements Reason {
+        private static final BundledTable.Row RECORD =
+                BundledTable.rows("trial-record.csv").get(0);
+
+        @Override
+        public Said said() {
+            return Said.of(
+                    isFar ? "trials.far" : "trials.near",
+                    "farms",
+                    (int) RECORD.number("farms"),
+                    "seasons",
+                    (int) RECORD.number("site_years"),
+                    "first",
+                    RECORD.text("first_year"),
+                    "last",
+                    RECORD.text("last_year"),
+                    "off",
+                    Measure.NITROGEN_RATE.of(RECORD.number("off_by_kgha")),
+                    "share",
+                    Measure.CHANCE.of(RECORD.number("off_in_share")),
+                    "left",
+                    Measure.MONEY_RATE.of(RECORD.number("left_usdha")),
+                    "published",
+                    Measure.MONEY_RATE.of(RECORD.number("published_left_usdha")));
+        }
+    }
+
     private static void hired(Farm farm, Option o, List<Reason> all) {
         boolean byAir = o.placement() == Placement.BY_AIR;
         if (HiredRig.find(o.rig()).isPresent()) {
@@ -193,6 +223,7 @@ final class Reasons {
         hired(futures.farm(), o, all);
         o.then().ifPresent(then -> all.add(new LookAgain(then)));
         lastDay(reach, o).ifPresent(d -> all.add(new FitsUntil(o.rig(), d)));
+        all.add(new HeldAgainstTrials(TrialDistance.isFar(futures.zone(), futures.farm().site())));
         return all;
     }
 

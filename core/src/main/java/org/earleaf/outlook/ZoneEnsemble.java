@@ -18,6 +18,7 @@ import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.ZoneSeason;
 import org.earleaf.season.parameter.ParameterDraws;
 import org.earleaf.season.parameter.ParameterSet;
+import org.earleaf.season.parameter.TrialDistance;
 import org.earleaf.units.Flag;
 import org.earleaf.weather.AnalogYears;
 import org.earleaf.weather.Forcing;
@@ -104,7 +105,8 @@ public final class ZoneEnsemble {
         List<LocalDate> days = readingDays(first);
         int[] members = IntStream.range(0, days.isEmpty() ? MEMBERS : MEMBERS * TO_CHOOSE_FROM)
                 .toArray();
-        List<ParameterSet> sets = ParameterDraws.members(season.parameters(), members.length, seed);
+        double widened = TrialDistance.widening(zone, farm.site());
+        List<ParameterSet> sets = ParameterDraws.members(season.parameters(), members.length, seed, widened);
         SeasonRun run = SeasonRun.start(season.setup(), sets, weather, weatherOf(IntStream.of(members), weather));
         Assimilation readings =
                 new Assimilation(season, flags, seed, farm.settings().says(Setting.SOIL_TEST_SHIFTS));

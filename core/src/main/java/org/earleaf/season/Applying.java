@@ -4,6 +4,7 @@ package org.earleaf.season;
 import org.earleaf.field.Placement;
 import org.earleaf.season.SeasonState.Ledger;
 import org.earleaf.season.SeasonState.SurfacePool;
+import org.earleaf.season.parameter.Parameter;
 
 /**
  * Puts nitrogen, water, manure and tillage into the state.
@@ -195,8 +196,10 @@ final class Applying {
         s.population[m] = plants_m2;
         s.thinned[m] *= s.silkDay[m] < 0 ? left : 1;
         double shoot = left * s.shoot[m];
-        double critical = CropNitrogen.critical_kgHa(shoot);
-        double fed = s.shoot[m] > 0 ? critical / CropNitrogen.critical_kgHa(s.shoot[m]) : left;
+        double perTonne = site.lane(Parameter.CRITICAL)[m];
+        double critical = CropNitrogen.critical_kgHa(shoot, perTonne);
+        double before = CropNitrogen.critical_kgHa(s.shoot[m], perTonne);
+        double fed = before > 0 ? critical / before : left;
         double nitrogen = (1 - fed) * s.shootN[m] + (1 - left) * s.rootN[m];
         for (int c = 0; c < 2; c++) {
             int column = s.at(c, 0) + m;

@@ -7,10 +7,10 @@ import org.earleaf.season.parameter.Parameter;
  * What nitrogen the crop must hold, holds, wants and takes.
  *
  * <pre>
- * Nuc    = 34 W below 1 t/ha, 34 W^0.63 above          critical nitrogen of the shoot
+ * Nuc    = c W below 1 t/ha, c W^0.63 above, c = 39     critical nitrogen of the shoot
  * NNI    = N / Nuc, 1 while W < 0.05
- * demand = clamp(1.20 Nuc - N, 0, 8.8)/(1 - fRoot), 0 once rep >= 0.97
- * nitrate  taken at most  min(av, 0.12 RD fw av + T/max(1, SW) NO3),  av = NO3 - 0.5 ppm
+ * demand = clamp(Nuc - N, 0, 8.8)/(1 - fRoot), 0 once rep >= 0.97
+ * nitrate  taken at most  min(av, 0.045 RD fw av + T/max(1, SW) NO3),  av = NO3 - 0.5 ppm
  * ammonium taken at most  0.03 RD fw (NH4 - 1 ppm),  fw = clamp(2 (SW - WP)/(FC - WP), 0, 1)
  *
  * W      shoot dry matter                              [t/ha]
@@ -37,19 +37,19 @@ final class CropNitrogen {
         this.t = today;
     }
 
-    /** Critical nitrogen [kg/ha] of a shoot [kg/ha]. */
-    static double critical_kgHa(double shoot_kgHa) {
+    /** Critical nitrogen [kg/ha] of a shoot [kg/ha], with so much of it per t/ha of a small shoot. */
+    static double critical_kgHa(double shoot_kgHa, double perTonne) {
         double w = shoot_kgHa / 1000;
-        return critical(w, Lanes.ln(Math.max(1, w)));
+        return critical(w, Lanes.ln(Math.max(1, w)), perTonne);
     }
 
     /** From the weight [t/ha] and its logarithm from 1 t/ha on. */
-    private static double critical(double w, double lnW) {
-        return 34 * Math.min(w, Lanes.exp(0.63 * lnW));
+    private static double critical(double w, double lnW, double perTonne) {
+        return perTonne * Math.min(w, Lanes.exp(0.63 * lnW));
     }
 
-    static double nni(double shoot_kgHa, double nitrogen_kgHa) {
-        return shoot_kgHa < NO_INDEX_BELOW_KGHA ? 1 : nitrogen_kgHa / critical_kgHa(shoot_kgHa);
+    static double nni(double shoot_kgHa, double nitrogen_kgHa, double perTonne) {
+        return shoot_kgHa < NO_INDEX_BELOW_KGHA ? 1 : nitrogen_kgHa / critical_kgHa(shoot_kgHa, perTonne);
     }
 
     static double moistureForUptake(double water_mm, double wp_mm, double perRange_mm) {
@@ -110,7 +110,7 @@ final class CropNitrogen {
         double[] lnShoot = t.member[2];
         double[] demand = s.ledger[SeasonState.Ledger.DEMAND_TODAY.ordinal()];
         logarithms(s.shoot, lnShoot);
-        critical(s.shoot, lnShoot, s.critical);
+        critical(s.shoot, lnShoot, site.lane(Parameter.CRITICAL), s.critical);
         double[] rootShare = site.lane(Parameter.ROOT_NITROGEN);
         demand(rootShare, demand);
         double[] uptake = s.ledger[SeasonState.Ledger.UPTAKE_TODAY.ordinal()];
@@ -124,9 +124,9 @@ final class CropNitrogen {
         }
     }
 
-    private static void critical(double[] shoot, double[] lnShoot, double[] critical) {
+    private static void critical(double[] shoot, double[] lnShoot, double[] perTonne, double[] critical) {
         for (int m = 0; m < critical.length; m++) {
-            critical[m] = critical(shoot[m] / 1000, lnShoot[m]);
+            critical[m] = critical(shoot[m] / 1000, lnShoot[m], perTonne[m]);
         }
     }
 

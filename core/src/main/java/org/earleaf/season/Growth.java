@@ -7,17 +7,20 @@ import org.earleaf.season.parameter.Parameter;
  * Growth of the shoot, kernels and yield.
  *
  * <pre>
- * dW    = 10 (0.5 Rs)(1 - exp(-0.55 LAI)) 3.5 (1 - 0.45 rep^1.5) fT min(fW, fN); 0 at black layer
- * fT    = 1 above 16 °C, else clamp((Tm - 8)/8, 0, 1)        fN = clamp(NNI, 0.2, 1), NNI at the start of the day
+ * dW    = 10 (0.5 Rs)(1 - exp(-0.55 LAI)) RUE (1 - d rep^1.5) fT min(fW, f fN); 0 at black layer
+ * fT    = 1 above 16 °C, else clamp((Tm - 8)/8, 0, 1)    fN = min(1, NNI^p), NNI at the start of the day
+ * f      0.86: at the critical curve growth for light is not yet at its best
+ * RUE   3.9 g/MJ, d = 0.34 for hybrids of today, p = 0.62; older ones: FieldParameters
  * KNrel = 0 up to PGR 1.17, else (PGR - 1.17)/(1 + 0.67 (PGR - 1.17));  KN = 560 KNrel left^-0.35
- * Y     = min(KN pop 300 mg, 0.55 W, W - Wsilk + 0.08 Wsilk, 0.62 N/0.009)
+ * Y     = min(KN pop 300 mg, 0.515 W, W - Wsilk + 0.08 Wsilk, 0.62 N/0.009)
  *
  * dW     shoot growth                             [kg/ha/d]
  * Rs     global radiation                         [MJ/m2/d]
  * PGR    mean growth from 450 °F d before to 150 after silk   [g/plant/d]
  * left   share of the plants that losses before silk left; they bear second and heavier ears
  * Y      dry grain                                [kg/ha]
- * Source RUE: Lindquist et al. 2005, Agron. J. 97:72 (3.8 under best growth; 3.5 taken); kernels: Andrade et al. 2002,
+ * Source RUE, d, f, p: fitted in bench/trials; RUE near the 3.8 under best growth of Lindquist et al. 2005, Agron. J.
+ *        97:72; a concave answer to nitrogen: Sinclair & Horie 1989, Crop Sci. 29:90, from memory; kernels: Andrade et al. 2002,
  *        Crop Sci. 42:1173; harvest index .54 to .61: Trout & DeJonge 2017, Irrig. Sci.; fN, N ceiling: own construct;
  *        left: own construct, calibrated to thin stands of Nafziger 1994, J. Prod. Agric. 7:59.
  * Check  GrowthTest, StandAdviceTest
@@ -28,6 +31,7 @@ final class Growth {
     private static final double AFTER_SILK = 150;
     private static final int HEAT_DAYS = 7;
     private static final double MAKES_UP = 0.35;
+    private static final double LEAST_INDEX = .05;
 
     private final SeasonSite site;
     private final SeasonState s;
@@ -47,13 +51,14 @@ final class Growth {
         return Lanes.share((tmean_C - 8) * (1.0 / 8));
     }
 
-    static double nitrogenFactor(double nni) {
-        return Lanes.clamp(nni, 0.2, 1);
+    /** From an index of {@link #LEAST_INDEX} on; below it what is left grows on. */
+    static double nitrogenFactor(double nni, double power) {
+        return Lanes.exp(power * Lanes.ln(Lanes.clamp(nni, LEAST_INDEX, 1)));
     }
 
     /** Growth without stress [kg/ha/d]. */
-    static double potential_kgHa(double absorbed_MJm2, double rep, double rue, double tmean_C) {
-        return 10 * absorbed_MJm2 * rue * (1 - 0.45 * rep * Math.sqrt(rep)) * coolness(tmean_C);
+    static double potential_kgHa(double absorbed_MJm2, double rep, double rue, double decline, double tmean_C) {
+        return 10 * absorbed_MJm2 * rue * (1 - decline * rep * Math.sqrt(rep)) * coolness(tmean_C);
     }
 
     /** Kernels against the reference at a plant growth rate [g/d] around silking. */
@@ -65,9 +70,10 @@ final class Growth {
     void step(int day) {
         double[] light = t.member[0];
         absorbed(t.solar, s.lai, site.of(Parameter.LIGHT_EXTINCTION), light);
-        potential(light, s.rep, site.lane(Parameter.RUE), t.tmean, t.growth);
+        potential(light, s.rep, t.tmean, t.growth);
         alive(s.rep, s.killed, t.growth);
-        grow(t.nni, s.waterFactor, s.nitrogenFactor, t.growth, s.shoot);
+        fed(t.nni, site.of(Parameter.NITROGEN_POWER), s.nitrogenFactor);
+        grow(s.waterFactor, s.nitrogenFactor, site.of(Parameter.FED), t.growth, s.shoot);
         double[] within = t.member[1];
         aroundSilk(s.gdd, site.silk, within);
         aroundSilk(within, t.growth, s.population, s.growthSum, s.growthDays);
@@ -88,9 +94,14 @@ final class Growth {
         }
     }
 
-    private static void potential(double[] light, double[] rep, double[] rue, double[] tmean, double[] growth) {
+    private void potential(double[] light, double[] rep, double[] tmean, double[] growth) {
+        potential(light, rep, site.lane(Parameter.RUE), site.of(Parameter.RUE_DECLINE), tmean, growth);
+    }
+
+    private static void potential(
+            double[] light, double[] rep, double[] rue, double decline, double[] tmean, double[] growth) {
         for (int m = 0; m < growth.length; m++) {
-            growth[m] = potential_kgHa(light[m], rep[m], rue[m], tmean[m]);
+            growth[m] = potential_kgHa(light[m], rep[m], rue[m], decline, tmean[m]);
         }
     }
 
@@ -101,11 +112,16 @@ final class Growth {
         }
     }
 
+    private static void fed(double[] nni, double power, double[] nitrogen) {
+        for (int m = 0; m < nitrogen.length; m++) {
+            nitrogen[m] = nitrogenFactor(nni[m], power);
+        }
+    }
+
     /** From growth without stress. */
-    private static void grow(double[] nni, double[] water, double[] nitrogen, double[] growth, double[] shoot) {
+    private static void grow(double[] water, double[] nitrogen, double fed, double[] growth, double[] shoot) {
         for (int m = 0; m < growth.length; m++) {
-            nitrogen[m] = nitrogenFactor(nni[m]);
-            growth[m] *= Math.min(water[m], nitrogen[m]);
+            growth[m] *= Math.min(water[m], fed * nitrogen[m]);
             shoot[m] += growth[m];
         }
     }

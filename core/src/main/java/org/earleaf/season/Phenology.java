@@ -13,7 +13,7 @@ import org.earleaf.units.Units;
  * V    = (g - VE)/82 to V10, then 10 + (g - g10)/50, at most V at tassel
  * rep  = clamp((g - gSilk)/(gBL - gSilk), 0, 1)
  * LAI  = Lmax S(10 (x - 0.62))/S(3.8) before silk, x = (g - VE)/(gSilk - VE);
- *        Lmax (1 - 0.75 max(0, (rep - 0.3)/0.7)^2) after; times clamp(0.5 + 0.5 min(1, NNI/0.9), 0.5, 1)
+ *        Lmax (1 - 0.75 max(0, (rep - 0.3)/0.7)^2) after; times clamp(0.5 + 0.5 NNI, 0.5, 1)
  *
  * g      thermal time since planting             [°F d]
  * VE     thermal time at emergence               [°F d]
@@ -204,7 +204,7 @@ final class Phenology {
     /** The largest leaf area at this stand and nutrition and after frost. */
     private static void largest(double[] most, double[] population, double[] nni, double[] frost, double[] largest) {
         for (int m = 0; m < largest.length; m++) {
-            double fed = Lanes.clamp(0.5 + 0.5 * (1 / 0.9) * nni[m], 0.5, 1);
+            double fed = Lanes.clamp(0.5 + 0.5 * nni[m], 0.5, 1);
             largest[m] = most[m] * Math.sqrt(population[m] / 8) * fed * frost[m];
         }
     }

@@ -8,17 +8,19 @@ import org.earleaf.soil.SoilProfile;
  * Depth, spread and activity of roots.
  *
  * <pre>
- * zr    = 0 before 35 °F d, then 50 + 34 V to V5, 220 + 88 (V - 5) after, at most zrMax or the water table
+ * zr    = 0 before 35 °F d, then 50 + 34 V to V5, 220 + 0.45 (g - g5) after, at most zrMax or the water table
  * share of length above depth d (cm): 1 - 0.961^d, cut at zr
  * L     = 120 (V/Vtassel)^1.5 (1 - 0.2 rep)       gM = clamp((V - 3)/5, 0, 1)
  * row's share of a layer fR/(fR + fM rho), rho = gM (.4 .4 .5 .7 .9 1.0)
  * RD    = 1 - exp(-RLD/0.25)
  *
  * zr     depth of the root front                  [mm]
+ * g, g5  thermal time since planting, at V5       [°F d]
  * L      root length on ground                    [cm/cm2]
  * RLD    root length density of a cell            [cm/cm3]
  * RD     root activity of a cell                  [0 to 1]
- * Source front and depth: Ordonez et al. 2018, Field Crops Res. 215:122 (fit to stage: own construct); 0.961: Jackson
+ * Source depth: Ordonez et al. 2018, Field Crops Res. 215:122; front after V5: fitted in bench/trials to roots dug near
+ *        Ames, Iowa, 2018 and 2019, slower than the 3 cm a day of Ordonez; 0.961: Jackson
  *        et al. 1996, Oecologia 108:389, from memory; lateral spread by V8: common practice, no source; L, rho: own.
  * Check  RootsTest
  * </pre>
@@ -48,9 +50,9 @@ final class Roots {
         middleToRow = Columns.byLayer(s.members, i -> MIDDLE_TO_ROW[i]);
     }
 
-    static double depth_mm(double gdd, double collars, double most) {
-        // The two lines cross at five collars.
-        double front = Math.max(50 + 34 * collars, 220 + 88 * (collars - 5));
+    /** @param past thermal time since five collars, below 0 before */
+    static double depth_mm(double gdd, double collars, double past, double perDegree, double most) {
+        double front = 50 + 34 * Math.min(5, collars) + perDegree * Lanes.positive(past);
         return Lanes.isAtLeast(gdd, 35) * Math.min(front, most);
     }
 
@@ -73,7 +75,7 @@ final class Roots {
         double[] spread = t.member[2];
         double table = site.setup.ground().waterTable_mm();
         double limit = Double.isNaN(table) ? Double.POSITIVE_INFINITY : table;
-        deepen(s.gdd, s.collars, site.lane(Parameter.ROOT_DEPTH_MAX), limit, s.rootDepth);
+        deepen(limit);
         below(s.rootDepth, below);
         spread(s.collars, spread);
         lengths(s, site.tassel, site.of(Parameter.ROOT_LENGTH), below, length);
@@ -91,9 +93,17 @@ final class Roots {
         activity(t.roots);
     }
 
-    private static void deepen(double[] gdd, double[] collars, double[] most, double limit, double[] depth) {
+    private void deepen(double limit) {
+        double[] depth = s.rootDepth;
+        double[] collars = s.collars;
+        double[] gdd = s.gdd;
+        double[] most = site.lane(Parameter.ROOT_DEPTH_MAX);
+        double[] emergence = site.lane(Parameter.EMERGENCE);
+        double perDegree = site.of(Parameter.ROOT_FRONT);
+        double toFive = 5 * site.earlyLeaf;
         for (int m = 0; m < depth.length; m++) {
-            depth[m] = Math.max(depth[m], depth_mm(gdd[m], collars[m], Math.min(most[m], limit)));
+            double past = gdd[m] - emergence[m] - toFive;
+            depth[m] = Math.max(depth[m], depth_mm(gdd[m], collars[m], past, perDegree, Math.min(most[m], limit)));
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.earleaf.season.SeasonState.Ledger;
+import org.earleaf.season.parameter.Parameter;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
@@ -294,7 +295,7 @@ public final class SeasonRun {
     }
 
     public double nni(int m) {
-        return CropNitrogen.nni(s.shoot[m], s.shootN[m]);
+        return CropNitrogen.nni(s.shoot[m], s.shootN[m], site.lane(Parameter.CRITICAL)[m]);
     }
 
     /** Whether nothing more can grow: black layer reached or killed by frost. */

@@ -9,14 +9,13 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.NitrogenProduct;
-import org.earleaf.field.Drainage;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
 import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
-import org.earleaf.season.parameter.Parameter;
+import org.earleaf.season.parameter.FieldParameters;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.units.Flag;
 import org.earleaf.units.Measure;
@@ -32,9 +31,6 @@ import org.earleaf.weather.WeatherSeries;
 public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event> events, List<Flag> flags) {
     private static final String UNKNOWN_IS = "UAN 32";
     private static final double MOST_KGHA = 300;
-
-    /** Roots stop here where the water table is shallow [mm] (Ordonez et al. 2018, Field Crops Res. 215:122). */
-    private static final double ROOTS_OVER_WATER_MM = 900;
 
     /** A count of none: a plant on 10 m2, so that the run has a crop to speak of (own construct). */
     private static final double FEWEST_M2 = .1;
@@ -63,10 +59,7 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
             }
         }
         events.sort(Comparator.comparing(Event::date));
-        ParameterSet set = ParameterSet.usual();
-        if (zone.land().drainage() == Drainage.POOR) {
-            set = set.with(Parameter.ROOT_DEPTH_MAX, ROOTS_OVER_WATER_MM);
-        }
+        ParameterSet set = FieldParameters.of(zone, farm.past(zone));
         return new ZoneSeason(StartOfSeason.of(farm, zone, observed, first, flags), set, events, flags);
     }
 

@@ -13,10 +13,20 @@ class GrowthTest {
     void light_becomes_growth() {
         double apar = Growth.absorbed_MJm2(22, 3, .55);
         assertThat(apar).isCloseTo(8.888, within(.005));
-        double most = Growth.potential_kgHa(apar, 0, 3.5, 24);
+        double most = Growth.potential_kgHa(apar, 0, 3.5, .4, 24);
         assertThat(most).isCloseTo(311, within(1.0));
-        assertThat(most * Growth.nitrogenFactor(.80)).isCloseTo(249, within(1.0));
+        assertThat(Growth.potential_kgHa(apar, 1, 3.5, .4, 24)).isCloseTo(.6 * most, within(1e-9));
         assertThat(Growth.absorbed_MJm2(2, 5, .55)).isCloseTo(.936, within(.0005));
+    }
+
+    /** Concave, as growth for light answers to leaf nitrogen: Sinclair & Horie 1989, Crop Sci. 29:90, from memory. */
+    @Test
+    void the_first_nitrogen_does_more_for_growth_than_the_last() {
+        assertThat(Growth.nitrogenFactor(.8, .667)).isCloseTo(Math.pow(.8, .667), within(1e-6));
+        assertThat(Growth.nitrogenFactor(1.3, .667)).isCloseTo(1, within(1e-9));
+        assertThat(Growth.nitrogenFactor(0, .667)).isCloseTo(Math.pow(.05, .667), within(1e-6));
+        double low = Growth.nitrogenFactor(.5, .667) - Growth.nitrogenFactor(.4, .667);
+        assertThat(low).isGreaterThan(Growth.nitrogenFactor(1, .667) - Growth.nitrogenFactor(.9, .667));
     }
 
     @Test

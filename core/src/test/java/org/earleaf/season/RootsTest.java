@@ -6,16 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
-/** Root depth by Ordonez et al. 2018 (front) and shares by Jackson et al. 1996 (0.961, from memory). */
+/** Root depth by the roots dug near Ames (front after V5, bench/trials) and Ordonez et al. 2018 (most) and shares by Jackson et al. 1996 (0.961, from memory). */
 class RootsTest {
 
     @Test
-    void the_front_follows_the_collars() {
-        assertThat(Roots.depth_mm(500, 5, 1370)).isCloseTo(220, within(1.0));
-        assertThat(Roots.depth_mm(900, 10, 1370)).isCloseTo(660, within(1.0));
-        assertThat(Roots.depth_mm(1300, 18, 1370)).isCloseTo(1364, within(1.0));
-        assertThat(Roots.depth_mm(1300, 18, 900)).isEqualTo(900);
-        assertThat(Roots.depth_mm(30, 0, 1370)).isEqualTo(0);
+    void the_front_follows_the_collars_and_then_warmth() {
+        assertThat(Roots.depth_mm(400, 4, -80, .45, 1370)).isCloseTo(186, within(1.0));
+        assertThat(Roots.depth_mm(525, 5, 0, .45, 1370)).isCloseTo(220, within(1.0));
+        assertThat(Roots.depth_mm(1525, 19, 1000, .45, 1370)).isCloseTo(670, within(1.0));
+        assertThat(Roots.depth_mm(2525, 19, 2000, .45, 900)).isEqualTo(900);
+        assertThat(Roots.depth_mm(30, 0, -500, .45, 1370)).isEqualTo(0);
     }
 
     private static double[] lengthByLayer(SeasonRun run) {

@@ -33,6 +33,7 @@ public enum Parameter implements Assumed {
     LATERAL("1/d", .15, 0, .5, Tag.OWN, 0, 0),
     SOLUTE_MIXED("share", .8, .4, 1, Tag.OWN, 0, 0),
     ROOT_DEPTH_MAX("mm", 1370, 900, 1600, Tag.PUBLISHED, .1, 0),
+    ROOT_FRONT("mm/°F d", .5, .2, 1.5, Tag.TRIALS, 0, 0),
     ROOT_LENGTH("cm/cm2", 120, 60, 200, Tag.OWN, 0, 0),
     ROOT_HALF("cm/cm3", .25, .1, .5, Tag.OWN, 0, 0),
     WATER_UPTAKE("1/d", .10, .06, .12, Tag.MEMORY, 0, 0),
@@ -48,34 +49,47 @@ public enum Parameter implements Assumed {
     // residue and soil nitrogen
     RESIDUE_DECAY("1/d", .012, .004, .03, Tag.OWN, 0, 0),
     RESIDUE_DECAY_BURIED("1/d", .030, .01, .06, Tag.OWN, 0, 0),
-    RESIDUE_REACH("1/d", .10, .02, .3, Tag.OWN, .4, 0),
+    RESIDUE_REACH("1/d", .05, .01, .3, Tag.TRIALS, .4, 0),
     RESIDUE_REACH_SURFACE("1/d", .2, .05, .5, Tag.OWN, 0, 0),
     CARBON_USE("share", .40, .3, .6, Tag.MEMORY, 0, 0),
     MICROBE_CN("-", 8.5, 6, 12, Tag.MEMORY, 0, 0),
     MICROBE_TURNOVER("1/d", .008, .002, .03, Tag.OWN, 0, 0),
-    MINERALISATION("1/d", 1.5e-4, .5e-4, 3e-4, Tag.OWN, .3, 0),
+    MINERALISATION("1/d", .92e-4, .2e-4, 4e-4, Tag.TRIALS, .48, 0),
     UREA_SOIL("1/d", .35, .15, .8, Tag.OWN, 0, 0),
     NITRIFICATION("1/d", .09, .03, .2, Tag.OWN, .25, 0),
     TAKE_BACK("1/d", .04, 0, .1, Tag.OWN, .4, 0),
     AMMONIUM_FLOOR("mg/kg", 1, 0, 3, Tag.PRACTICE, 0, 0),
     NITRATE_FLOOR("mg/kg", .5, 0, 2, Tag.OWN, 0, 0),
-    DENITRIFICATION("1/d", .055, .01, .12, Tag.OWN, .5, 0),
+    DENITRIFICATION("1/d", .028, .008, .12, Tag.TRIALS, .4, 0),
     DEPOSIT_NITRATE("kg/ha/d", .02, 0, .05, Tag.PRACTICE, 0, 0),
     DEPOSIT_AMMONIUM("kg/ha/d", .01, 0, .05, Tag.PRACTICE, 0, 0),
-    START_NITRATE("share", 1, .2, 3, Tag.OWN, .4, 0),
+    START_NITRATE("share", .94, .2, 3, Tag.TRIALS, .4, 0),
     // crop nitrogen and growth
-    LUXURY("share", 1.20, 1, 1.4, Tag.PUBLISHED, 0, 0),
+    CRITICAL("kg/t", 39, 18, 65, Tag.TRIALS, .12, 0),
+    LUXURY("share", 1, 1, 1.4, Tag.TRIALS, 0, 0),
     ROOT_NITROGEN("share", .15, .05, .3, Tag.OWN, .2, 0),
     UPTAKE_MAX("kg/ha/d", 8.8, 5, 12, Tag.PUBLISHED, 0, 0),
-    NITRATE_UPTAKE("1/d", .12, .04, .3, Tag.OWN, 0, 0),
+    NITRATE_UPTAKE("1/d", .045, .02, .3, Tag.TRIALS, 0, 0),
     AMMONIUM_UPTAKE("1/d", .03, 0, .1, Tag.OWN, 0, 0),
-    RUE("g/MJ", 3.5, 2.8, 4.0, Tag.PUBLISHED, .06, 0),
+    RUE("g/MJ", 3.9, 2, 6, Tag.TRIALS, .2, 0),
+    NITROGEN_POWER("-", .62, .3, 1.5, Tag.TRIALS, 0, 0),
+    FED("share", .86, .7, 1, Tag.TRIALS, 0, 0),
+    RUE_DECLINE("share", .34, .2, .85, Tag.TRIALS, 0, 0),
     LIGHT_EXTINCTION("-", .55, .4, .7, Tag.MEMORY, 0, 0),
     KERNELS("-", 560, 385, 650, Tag.PUBLISHED, 0, 0),
     KERNEL_WEIGHT("mg", 300, 200, 350, Tag.PRACTICE, 0, 0),
-    HARVEST_INDEX("share", .55, .45, .62, Tag.PUBLISHED, 0, 0),
+    HARVEST_INDEX("share", .515, .45, .62, Tag.TRIALS, 0, 0),
     NITROGEN_HARVEST("share", .62, .55, .7, Tag.MEMORY, 0, 0),
     GRAIN_N_MIN("share", .009, .008, .013, Tag.OWN, 0, 0),
+    // hybrid's era, rotation and the field's own past
+    ERA_GROWTH("1/yr", .0025, 0, .015, Tag.TRIALS, 0, 0),
+    ERA_GREEN("1/yr", .018, 0, .03, Tag.TRIALS, 0, 0),
+    ERA_DEMAND("1/yr", .0075, 0, .015, Tag.TRIALS, 0, 0),
+    CORN_DRAG("share", .94, .8, 1, Tag.TRIALS, 0, 0),
+    DEPLETION("share", .32, 0, .8, Tag.TRIALS, 0, 0),
+    SOYBEAN_SUPPLY("share", 1.12, .8, 1.5, Tag.TRIALS, 0, 0),
+    SOYBEAN_START("share", 1.36, .8, 2.5, Tag.TRIALS, 0, 0),
+    CARRY_OVER("1/(100 kg/ha)", .35, 0, 1, Tag.TRIALS, 0, 0),
     // what strikes now and then; 0 switches it off
     FROST("on/off", 1, 0, 1, Tag.PRACTICE, 0, 0),
     HEAT("on/off", 1, 0, 1, Tag.PRACTICE, 0, 0),
@@ -89,7 +103,9 @@ public enum Parameter implements Assumed {
         /** Common practice, no source. */
         PRACTICE,
         /** Own construct, calibrated to published ranges. */
-        OWN
+        OWN,
+        /** Fitted to measured corn in bench/trials. */
+        TRIALS
     }
 
     private final Range range;

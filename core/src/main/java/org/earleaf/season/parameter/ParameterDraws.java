@@ -11,7 +11,8 @@ import org.earleaf.weather.Draws;
  * have thinned them out.
  *
  * <pre>
- * draw    value x exp(s z - s^2/2), s^2 = ln(1 + cv^2), or value + sd z; kept inside the parameter's range
+ * draw    value x exp(s z - s^2/2), s^2 = ln(1 + cv^2), or value + sd z; kept inside the parameter's range;
+ *         what the trials have shown together: TrialEffects
  * jitter  x' = a x + (1 - a) mean + h sd z on the logarithm (or the value), h = 0.1, a = sqrt(1 - h^2)
  *
  * z      standard normal
@@ -29,25 +30,33 @@ public final class ParameterDraws {
 
     private ParameterDraws() {}
 
-    /** So many members around a centre. */
+    /** So many members around a centre, on a field like those of the trials. */
     public static List<ParameterSet> members(ParameterSet centre, int members, long seed) {
+        return members(centre, members, seed, 1);
+    }
+
+    /** @param widened how much farther the model may be off than on the fields of the trials, from 1 */
+    public static List<ParameterSet> members(ParameterSet centre, int members, long seed, double widened) {
         List<ParameterSet> all = new ArrayList<>();
         for (int m = 0; m < members; m++) {
-            all.add(draw(centre, new SplittableRandom(seed + MEMBER_STRIDE * (m + 1))));
+            all.add(draw(centre, widened, new SplittableRandom(seed + MEMBER_STRIDE * (m + 1))));
         }
         return all;
     }
 
-    private static ParameterSet draw(ParameterSet centre, SplittableRandom random) {
+    private static ParameterSet draw(ParameterSet centre, double widened, SplittableRandom random) {
         ParameterSet set = centre;
         for (Parameter p : Parameter.values()) {
+            if (TrialEffects.PARAMETERS.contains(p)) {
+                continue;
+            }
             if (p.cv() > 0) {
                 set = set.clamped(p, centre.of(p) * Draws.factor(p.cv(), random));
             } else if (p.sd() > 0) {
                 set = set.clamped(p, centre.of(p) + p.sd() * Draws.normal(random));
             }
         }
-        return set;
+        return TrialEffects.drawn(set, centre, widened, random);
     }
 
     /** Members after resampling, moved a little, with the mean and spread of all of them kept. */

@@ -46,6 +46,7 @@ public enum Figure {
             List.of(STATE, PASSES, READINGS, GROUND),
             List.of("CropNitrogen", "Roots"),
             List.of(
+                    Parameter.CRITICAL,
                     Parameter.LUXURY,
                     Parameter.ROOT_NITROGEN,
                     Parameter.UPTAKE_MAX,
@@ -75,9 +76,11 @@ public enum Figure {
                     Parameter.DEPOSIT_AMMONIUM)),
     YIELD(
             List.of(STATE, PASSES, READINGS, WEATHER, GROUND),
-            List.of("Growth", "CropNitrogen", "Evapotranspiration", "Phenology"),
+            List.of("Growth", "CropNitrogen", "Evapotranspiration", "Phenology", "FieldParameters", "TrialEffects"),
             List.of(
                     Parameter.RUE,
+                    Parameter.RUE_DECLINE,
+                    Parameter.CORN_DRAG,
                     Parameter.KERNELS,
                     Parameter.KERNEL_WEIGHT,
                     Parameter.HARVEST_INDEX,
