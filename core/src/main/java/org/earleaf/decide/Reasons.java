@@ -223,7 +223,8 @@ final class Reasons {
         hired(futures.farm(), o, all);
         o.then().ifPresent(then -> all.add(new LookAgain(then)));
         lastDay(reach, o).ifPresent(d -> all.add(new FitsUntil(o.rig(), d)));
-        all.add(new HeldAgainstTrials(TrialDistance.isFar(futures.zone(), futures.farm().site())));
+        all.add(new HeldAgainstTrials(
+                TrialDistance.isFar(futures.zone(), futures.farm().site())));
         return all;
     }
 

@@ -191,6 +191,9 @@ final class CropNitrogen {
         }
     }
 
-    /** Below this index the crop is short of nitrogen: plateau of Ziadi et al. 2008, Agron. J. 100:271. */
-    static final double SHORT_NNI = 0.93;
+    /**
+     * Below this index the crop is short of nitrogen: .93 of the published curve with 34 (plateau of Ziadi et al. 2008,
+     * Agron. J. 100:271), which is .81 of this one.
+     */
+    static final double SHORT_NNI = 0.81;
 }

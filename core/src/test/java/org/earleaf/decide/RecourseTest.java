@@ -37,14 +37,18 @@ class RecourseTest {
 
     @Test
     void a_second_pass_adds_more_to_a_small_first_one() {
-        List<Option> today = followed(POOR).stream()
+        List<Option> today = POOR.options().stream()
                 .filter(o -> o.date().equals(TestFarm.ON))
                 .filter(o -> o.placement() == POOR.options().get(0).placement())
                 .sorted(Comparator.comparingDouble(Option::nitrogen_kgHa))
                 .toList();
         assertThat(today).hasSizeGreaterThan(1);
-        double small = today.get(0).then().orElseThrow().adds_usdHa();
-        double large = today.get(today.size() - 1).then().orElseThrow().adds_usdHa();
+        Option followed =
+                today.stream().filter(o -> o.then().isPresent()).findFirst().orElseThrow();
+        double small = followed.then().orElseThrow().adds_usdHa();
+        Option most = today.get(today.size() - 1);
+        assertThat(most.nitrogen_kgHa()).isGreaterThan(followed.nitrogen_kgHa());
+        double large = most.then().map(FollowUp::adds_usdHa).orElse(0.);
         assertThat(small).isGreaterThan(large);
     }
 
