@@ -7,7 +7,7 @@ import org.earleaf.season.parameter.Parameter;
  * What nitrogen the crop must hold, holds, wants and takes.
  *
  * <pre>
- * Nuc    = c W below 1 t/ha, c W^0.63 above, c = 39     critical nitrogen of the shoot
+ * Nuc    = c W below 1 t/ha, c W^0.63 above, c = 36.4   critical nitrogen of the shoot
  * NNI    = N / Nuc, 1 while W < 0.05
  * demand = clamp(Nuc - N, 0, 8.8)/(1 - fRoot), 0 once rep >= 0.97
  * nitrate  taken at most  min(av, 0.045 RD fw av + T/max(1, SW) NO3),  av = NO3 - 0.5 ppm
@@ -193,7 +193,7 @@ final class CropNitrogen {
 
     /**
      * Below this index the crop is short of nitrogen: .93 of the published curve with 34 (plateau of Ziadi et al. 2008,
-     * Agron. J. 100:271), which is .81 of this one.
+     * Agron. J. 100:271), which is .87 of this one.
      */
-    static final double SHORT_NNI = 0.81;
+    static final double SHORT_NNI = 0.87;
 }

@@ -61,7 +61,7 @@ class FieldParametersTest {
         ParameterSet older = of(2005, PreviousCrop.SOYBEAN);
         assertThat(older.of(Parameter.RUE)).isLessThan(Parameter.RUE.usual());
         assertThat(older.of(Parameter.RUE_DECLINE))
-                .isCloseTo(Parameter.RUE_DECLINE.usual() + 20 * Parameter.ERA_GREEN.usual(), within(1e-9));
+                .isCloseTo(Parameter.RUE_DECLINE.usual() + 11 * Parameter.ERA_GREEN.usual(), within(1e-9));
         assertThat(of(1950, PreviousCrop.SOYBEAN).of(Parameter.RUE))
                 .isEqualTo(of(1985, PreviousCrop.SOYBEAN).of(Parameter.RUE));
     }
