@@ -44,11 +44,14 @@ class SoilNitrogenTest {
         return day.ledger(Ledger.MINERALISED);
     }
 
+    /** Half of it at pH 5.0, and half of it 10 °C colder; the size fitted to measured corn (bench/trials). */
     @Test
     void organic_matter_gives_by_warmth_and_acidity() {
-        assertThat(mineralised(6.5, 25)).isCloseTo(.750, within(1e-9));
-        assertThat(mineralised(5.0, 25)).isCloseTo(.375, within(1e-9));
-        assertThat(mineralised(6.5, 15)).isCloseTo(.375, within(1e-9));
+        double usual = 5000 * Parameter.MINERALISATION.usual();
+        assertThat(usual).isBetween(.3, .75);
+        assertThat(mineralised(6.5, 25)).isCloseTo(usual, within(1e-9));
+        assertThat(mineralised(5.0, 25)).isCloseTo(.5 * usual, within(1e-9));
+        assertThat(mineralised(6.5, 15)).isCloseTo(.5 * usual, within(1e-9));
     }
 
     @Test
@@ -150,7 +153,7 @@ class SoilNitrogenTest {
         }
     }
 
-    /** Kentucky and Illinois extension: 3 to 5 % of nitrate a day in saturated June soil. */
+    /** By hand at 0.055 a day, with which it was 3 to 5 % a day in June. */
     @Test
     void saturated_soil_loses_nitrate_by_warmth() {
         double[][] warm = {{25, 5.35}, {20, 3.81}, {15, 2.71}};
@@ -161,5 +164,18 @@ class SoilNitrogenTest {
         assertThat(100 * Lanes.lost(SoilNitrogen.denitrification(.055, .75, 4))).isCloseTo(1.37, within(.05));
         assertThat(100 * Lanes.lost(SoilNitrogen.denitrification(.055, .80, 4))).isCloseTo(2.41, within(.05));
         assertThat(SoilNitrogen.denitrification(.055, .60, 4)).isEqualTo(0);
+    }
+
+    /**
+     * Kentucky and Illinois extension: 3 to 5 % of nitrate a day in saturated June soil. Shortfall of the model since it was
+     * fitted to measured corn: 2.8 % at 25 °C, 2.0 % at 20 °C, half of what is published.
+     */
+    @Test
+    void saturated_june_soil_loses_no_more_than_published_and_at_least_a_third_of_it() {
+        double most = 100 * Lanes.lost(Parameter.DENITRIFICATION.usual());
+        double june =
+                100 * Lanes.lost(Parameter.DENITRIFICATION.usual() * SoilTemperature.q10(20, SoilTemperature.LN_2, 25));
+        assertThat(most).isLessThan(5);
+        assertThat(june).isBetween(5 / 3., 5.);
     }
 }
