@@ -41,7 +41,7 @@ class CheckValuesTest {
             18  | runoff                              | NRCS NEH 630 ch. 10                       | season.RainfallTest.runoff_follows_the_curve_number
             19  | daily drainage                      | own construct                             | season.SoilWaterFlowTest.conductivity_sets_the_daily_drainage
             20  | solutes                             | own construct                             | season.SoilWaterFlowTest.nitrate_moves_with_water_and_ammonium_hardly
-            21  | root front                          | Ordonez et al. 2018                       | season.RootsTest.the_front_follows_the_collars
+            21  | root front                          | roots dug near Ames, 2018 and 2019        | season.RootsTest.the_front_follows_the_collars_and_then_warmth
             22  | root length by depth                | Jackson et al. 1996, memory               | season.RootsTest.length_is_shared_by_depth
             23  | water supply and demand             | Dardanelles et al., memory                | season.EvapotranspirationTest.roots_in_reach_of_plenty_meet_demand_and_of_little_do_not
             24  | gallons of nitrogen solutions       | extension fertilizer tables               | farm.NitrogenProductTest.forty_pounds_as_uan_32_are_11_3_gallons_and_a_hundred_as_uan_28_are_33_4
