@@ -9,6 +9,7 @@ import org.earleaf.field.FieldPart;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Scouted;
+import org.earleaf.season.parameter.Parameter;
 import org.junit.jupiter.api.Test;
 
 /** What readings see of a known state; ppm by kg/ha = ppm x BD x depth in cm x 0.1 (extension soil-test guides). */
@@ -32,14 +33,15 @@ class ObservingTest {
         double expected = 0;
         double weight = 0;
         double[] ppm = {6, 5, 4};
+        double share = Parameter.START_NITRATE.usual();
         for (int i = 0; i < 3; i++) {
-            expected += ppm[i] * run.site().ppm[i];
+            expected += share * ppm[i] * run.site().ppm[i];
             weight += run.site().ppm[i];
         }
         Reading foot = reading(Reading.Kind.NITRATE, 0, 304.8, Reading.Position.RANDOM);
         assertThat(Observing.of(run, 0, foot)).isCloseTo(expected / weight, within(1e-9));
         Reading second = reading(Reading.Kind.NITRATE, 304.8, 609.6, Reading.Position.RANDOM);
-        assertThat(Observing.of(run, 0, second)).isCloseTo(3, within(1e-9));
+        assertThat(Observing.of(run, 0, second)).isCloseTo(3 * share, within(1e-9));
         Reading moist = reading(Reading.Kind.MOISTURE, 0, 50.8, Reading.Position.RANDOM);
         assertThat(Observing.of(run, 0, moist)).isCloseTo(.3421, within(.001));
     }
