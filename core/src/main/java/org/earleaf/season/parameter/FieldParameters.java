@@ -53,8 +53,13 @@ public final class FieldParameters {
 
     /** @param past the years before, newest first */
     public static ParameterSet of(Zone zone, List<PastYear> past) {
+        return of(ParameterSet.usual(), zone, past);
+    }
+
+    /** @param usual the numbers of a field like any other */
+    public static ParameterSet of(ParameterSet usual, Zone zone, List<PastYear> past) {
         boolean corn = zone.seedbed().previousCrop() == PreviousCrop.CORN;
-        ParameterSet set = ofEra(zone.planted().getYear());
+        ParameterSet set = ofEra(usual, zone.planted().getYear());
         if (corn) {
             set = set.clamped(Parameter.RUE, set.of(Parameter.RUE) * set.of(Parameter.CORN_DRAG));
         }
@@ -62,8 +67,7 @@ public final class FieldParameters {
         return zone.land().drainage() == Drainage.POOR ? set.with(Parameter.ROOT_DEPTH_MAX, ROOTS_OVER_WATER_MM) : set;
     }
 
-    private static ParameterSet ofEra(int planted) {
-        ParameterSet set = ParameterSet.usual();
+    private static ParameterSet ofEra(ParameterSet set, int planted) {
         int years = NEWEST - Math.max(OLDEST, Math.min(NEWEST, planted));
         return set.clamped(Parameter.RUE, set.of(Parameter.RUE) * (1 - set.of(Parameter.ERA_GROWTH) * years))
                 .clamped(Parameter.CRITICAL, set.of(Parameter.CRITICAL) * (1 - set.of(Parameter.ERA_DEMAND) * years))
