@@ -2,6 +2,7 @@
 package org.earleaf.season.parameter;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.earleaf.weather.Draws;
@@ -72,18 +73,15 @@ public final class ParameterDraws {
 
     private static void jitter(Parameter p, List<ParameterSet> members, long seed) {
         boolean log = p.cv() > 0;
-        double mean = 0;
-        double square = 0;
-        for (ParameterSet set : members) {
-            double x = log ? Math.log(set.of(p)) : set.of(p);
-            mean += x / members.size();
-            square += x * x / members.size();
-        }
-        double sd = Math.sqrt(Math.max(0, square - mean * mean));
-        for (int m = 0; m < members.size(); m++) {
+        double[] x = members.stream()
+                .mapToDouble(set -> log ? Math.log(set.of(p)) : set.of(p))
+                .toArray();
+        double mean = Arrays.stream(x).sum() / x.length;
+        // From the deviations: the mean square less the square of the mean is not 0 where all are alike.
+        double sd = Math.sqrt(Arrays.stream(x).map(v -> (v - mean) * (v - mean)).sum() / x.length);
+        for (int m = 0; m < x.length; m++) {
             SplittableRandom random = new SplittableRandom(seed + MEMBER_STRIDE * (m + 1) + p.ordinal());
-            double x = log ? Math.log(members.get(m).of(p)) : members.get(m).of(p);
-            double y = SHRINK * x + (1 - SHRINK) * mean + STEP * sd * Draws.normal(random);
+            double y = SHRINK * x[m] + (1 - SHRINK) * mean + STEP * sd * Draws.normal(random);
             members.set(m, members.get(m).clamped(p, log ? Math.exp(y) : y));
         }
     }

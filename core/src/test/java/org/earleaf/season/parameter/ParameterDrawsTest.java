@@ -4,13 +4,17 @@ package org.earleaf.season.parameter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
+import org.earleaf.units.BundledTable;
 import org.junit.jupiter.api.Test;
 
 /** Moments of the draws against the spreads they are drawn from. */
 class ParameterDrawsTest {
     private static final List<ParameterSet> MANY = ParameterDraws.members(ParameterSet.usual(), 4000, 11);
+    private static final List<BundledTable.Row> TRIALS = BundledTable.rows("trial-effects.csv");
 
     private static double mean(List<ParameterSet> sets, Parameter p) {
         return sets.stream().mapToDouble(s -> s.of(p)).average().orElseThrow();
@@ -44,6 +48,78 @@ class ParameterDrawsTest {
                     assertThat(set.of(p)).isEqualTo(p.usual());
                 }
             }
+        }
+    }
+
+    private static double[] logs(List<ParameterSet> sets, Parameter p) {
+        return sets.stream().mapToDouble(s -> Math.log(s.of(p) / p.usual())).toArray();
+    }
+
+    private static double covariance(double[] x, double[] y) {
+        double meanX = Arrays.stream(x).average().orElseThrow();
+        double meanY = Arrays.stream(y).average().orElseThrow();
+        double sum = 0;
+        for (int m = 0; m < x.length; m++) {
+            sum += (x[m] - meanX) * (y[m] - meanY);
+        }
+        return sum / x.length;
+    }
+
+    private static double correlation(List<ParameterSet> sets, Parameter p, Parameter q) {
+        double[] x = logs(sets, p);
+        double[] y = logs(sets, q);
+        return covariance(x, y) / Math.sqrt(covariance(x, x) * covariance(y, y));
+    }
+
+    private static double logSd(List<ParameterSet> sets, Parameter p) {
+        double[] x = logs(sets, p);
+        return Math.sqrt(covariance(x, x));
+    }
+
+    /** The square root of the squares of farms, years and the rest. */
+    private static double tableSd(BundledTable.Row row) {
+        return Math.hypot(Math.hypot(row.number("farm_sd"), row.number("year_sd")), row.number("rest_sd"));
+    }
+
+    private static Parameter parameter(BundledTable.Row row) {
+        return Parameter.valueOf(row.text("parameter"));
+    }
+
+    @Test
+    void what_trials_left_unexplained_is_drawn_together_as_the_table_has_it() {
+        assertThat(TRIALS)
+                .extracting(ParameterDrawsTest::parameter)
+                .containsExactlyInAnyOrder(Parameter.RUE, Parameter.MINERALISATION, Parameter.CRITICAL);
+        for (BundledTable.Row row : TRIALS) {
+            Parameter p = parameter(row);
+            assertThat(logSd(MANY, p) / tableSd(row)).as(p.name()).isCloseTo(1, within(.05));
+            for (Parameter q :
+                    TRIALS.stream().map(ParameterDrawsTest::parameter).toList()) {
+                double told = row.number("r_" + q.name().toLowerCase(Locale.ROOT));
+                assertThat(correlation(MANY, p, q)).as("%s with %s", p, q).isCloseTo(told, within(.05));
+            }
+        }
+    }
+
+    @Test
+    void the_spread_of_the_registry_is_that_of_the_trials() {
+        for (BundledTable.Row row : TRIALS) {
+            Parameter p = parameter(row);
+            assertThat(p.cv()).as(p.name()).isCloseTo(tableSd(row), within(.01));
+            assertThat(TrialEffects.sd(p)).as(p.name()).isCloseTo(tableSd(row), within(1e-12));
+        }
+    }
+
+    /** Widened by half; a little less where the range cuts the wide draws. The other numbers are as they were. */
+    @Test
+    void far_from_the_trials_draws_are_wider_and_the_rest_is_as_it_was() {
+        List<ParameterSet> far = ParameterDraws.members(ParameterSet.usual(), 4000, 11, 1.5);
+        for (BundledTable.Row row : TRIALS) {
+            Parameter p = parameter(row);
+            assertThat(logSd(far, p) / logSd(MANY, p)).as(p.name()).isBetween(1.35, 1.5 + 1e-9);
+        }
+        for (Parameter p : List.of(Parameter.LAI_MAX, Parameter.NITRIFICATION, Parameter.SILK_SHIFT)) {
+            assertThat(far.get(7).of(p)).isEqualTo(MANY.get(7).of(p));
         }
     }
 
