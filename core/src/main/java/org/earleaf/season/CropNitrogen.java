@@ -185,15 +185,9 @@ final class CropNitrogen {
 
     private void markShort(int day) {
         for (int m = 0; m < s.members; m++) {
-            if (t.nni[m] < SHORT_NNI && s.shortDay[m] < 0 && s.collars[m] > 4 && s.rep[m] < 0.9) {
+            if (t.nni[m] < SeasonTrace.SHORT_NNI && s.shortDay[m] < 0 && s.collars[m] > 4 && s.rep[m] < 0.9) {
                 s.shortDay[m] = day;
             }
         }
     }
-
-    /**
-     * Below this index the crop is short of nitrogen: .93 of the published curve with 34 (plateau of Ziadi et al. 2008,
-     * Agron. J. 100:271), which is .87 of this one.
-     */
-    static final double SHORT_NNI = 0.87;
 }

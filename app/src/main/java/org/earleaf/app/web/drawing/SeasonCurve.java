@@ -12,6 +12,8 @@ import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.words.Dates;
 import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Spread;
+import org.earleaf.season.SeasonTrace;
+import org.earleaf.units.Measure;
 
 /**
  * Nitrogen in the crop as a share of what it needs, day by day: the likeliest line, the band that holds eight of ten
@@ -23,7 +25,6 @@ import org.earleaf.outlook.Spread;
  * @param to last day drawn
  */
 public record SeasonCurve(LocalDate first, List<Spread> nni, LocalDate from, LocalDate to, LocalDate today) {
-    static final double HELD_BACK = .93;
     private static final double LOW = .62;
     private static final double HIGH = 1.22;
     private static final double HEAD = 24;
@@ -77,13 +78,17 @@ public record SeasonCurve(LocalDate first, List<Spread> nni, LocalDate from, Loc
     }
 
     private void level(Ink ink) {
-        double y = y(HELD_BACK);
+        double y = y(SeasonTrace.SHORT_NNI);
         ink.lineAt(0, y, 100, y, "k2");
-        ink.labelAt(0, y + 18, "bo halo", tell("page.season-curve.93-held-back-below"));
+        ink.labelAt(
+                0,
+                y + 18,
+                "bo halo",
+                tell("page.season-curve.short-below", "mark", Measure.SHARE.of(SeasonTrace.SHORT_NNI)));
     }
 
     private void ticks(Ink ink, DateSpread shortOn) {
-        double y = y(HELD_BACK);
+        double y = y(SeasonTrace.SHORT_NNI);
         for (Optional<LocalDate> date : List.of(shortOn.p10(), shortOn.p50(), shortOn.p90())) {
             date.filter(this::isDrawn).ifPresent(d -> ink.lineAt(at(d), y - 9, at(d), y + 9, "k2"));
         }

@@ -33,6 +33,7 @@ public record DayView(
         Markup sentence,
         List<DepthRow> rows,
         String total) {
+    /** Of what the crop asks for, from which it is told to be short. */
     private static final double HELD_BACK = .93;
 
     /**

@@ -25,6 +25,7 @@ import org.earleaf.outlook.Outlook;
 import org.earleaf.outlook.Spread;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.units.Measure;
+import org.earleaf.units.Measured;
 import org.earleaf.units.Said;
 
 /**
@@ -41,6 +42,9 @@ public record FieldLeaf(
         List<Markup> yields,
         LedgerView ledger,
         Behind behind) {
+    /** Index below which nitrogen is short. */
+    private static final Measured MARK = Measure.SHARE.of(SeasonTrace.SHORT_NNI);
+
     /** The field with its constants, and how it stands. */
     public record Top(String name, String place, List<Figured> constants, Markup headline) {}
 
@@ -252,12 +256,17 @@ public record FieldLeaf(
 
     private static String falls(DateSpread when) {
         if (when.p50().isEmpty()) {
-            return tell("page.field-leaf.it-falls-below-93-where-2", "chance", Measure.CHANCE.of(when.probability()));
+            return tell(
+                    "page.field-leaf.it-falls-below-in-some",
+                    "mark",
+                    MARK,
+                    "chance",
+                    Measure.CHANCE.of(when.probability()));
         }
         LocalDate day = when.p50().get();
         return when.p10().equals(when.p90())
-                ? tell("page.field-leaf.it-falls-below-93-where", "day", day)
-                : tell("page.field-leaf.it-falls-below-93-between", "day", day, "range", Dates.range(when));
+                ? tell("page.field-leaf.it-falls-below-about", "mark", MARK, "day", day)
+                : tell("page.field-leaf.it-falls-below-between", "mark", MARK, "day", day, "range", Dates.range(when));
     }
 
     private static String dashes(Option pass, Optional<DateSpread> after, Format format) {
