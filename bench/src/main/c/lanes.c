@@ -794,7 +794,7 @@ static void feed(int day) {
     if (s.any_guarded) s.guarded[c][i][l] *= 1 - nh4 / (held + 1e-300);
     s.ammonium[c][i][l] = held - nh4;
   }
-  EACH if (s.shorted[l] < 0 && s.collars[l] > 4 && s.rep[l] < .9 && s.nni[l] < .87) s.shorted[l] = day;
+  EACH if (s.shorted[l] < 0 && s.collars[l] > 4 && s.rep[l] < .9 && s.nni[l] < .855) s.shorted[l] = day;
 }
 
 // ---- the day, the season

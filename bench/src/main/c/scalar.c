@@ -644,7 +644,7 @@ static void feed(struct season *s, int day) {
   }
   s->shoot_n += (1 - s->p[ROOT_NITROGEN]) * part * supply;
   s->root_n += s->p[ROOT_NITROGEN] * part * supply;
-  if (s->shorted < 0 && s->collars > 4 && s->rep < .9 && s->nni < .87) s->shorted = day;
+  if (s->shorted < 0 && s->collars > 4 && s->rep < .9 && s->nni < .855) s->shorted = day;
 }
 
 // ---- the day, the season

@@ -179,5 +179,5 @@ def feed(s, day):
     s.ammonium -= nh4
     s.shoot_n += (1 - p.ROOT_NITROGEN) * part * supply
     s.root_n += p.ROOT_NITROGEN * part * supply
-    short = (s.shorted < 0) & (s.collars > 4) & (s.rep < .9) & (s.nni < .87)
+    short = (s.shorted < 0) & (s.collars > 4) & (s.rep < .9) & (s.nni < .855)
     s.shorted = np.where(short, day, s.shorted)

@@ -7,10 +7,10 @@ import org.earleaf.season.parameter.Parameter;
  * What nitrogen the crop must hold, holds, wants and takes.
  *
  * <pre>
- * Nuc    = c W below 1 t/ha, c W^0.63 above, c = 36.4   critical nitrogen of the shoot
+ * Nuc    = c W below 1 t/ha, c W^0.63 above, c = 37     critical nitrogen of the shoot
  * NNI    = N / Nuc, 1 while W < 0.05
  * demand = clamp(Nuc - N, 0, 8.8)/(1 - fRoot), 0 once rep >= 0.97
- * nitrate  taken at most  min(av, 0.045 RD fw av + T/max(1, SW) NO3),  av = NO3 - 0.5 ppm
+ * nitrate  taken at most  min(av, 0.065 RD fw av + T/max(1, SW) NO3),  av = NO3 - 0.5 ppm
  * ammonium taken at most  0.03 RD fw (NH4 - 1 ppm),  fw = clamp(2 (SW - WP)/(FC - WP), 0, 1)
  *
  * W      shoot dry matter                              [t/ha]

@@ -10,7 +10,7 @@ import org.earleaf.season.parameter.Parameter;
  * dW    = 10 (0.5 Rs)(1 - exp(-0.55 LAI)) RUE (1 - d rep^1.5) fT min(fW, f fN); 0 at black layer
  * fT    = 1 above 16 °C, else clamp((Tm - 8)/8, 0, 1)    fN = min(1, NNI^p), NNI at the start of the day
  * f      0.86: at the critical curve growth for light is not yet at its best
- * RUE   3.8 g/MJ, d = 0.5 for hybrids of 2016 and later, p = 0.62; older ones: FieldParameters
+ * RUE   3.74 g/MJ, d = 0.5 for hybrids of 2016 and later, p = 0.62; older ones: FieldParameters
  * KNrel = 0 up to PGR 1.17, else (PGR - 1.17)/(1 + 0.67 (PGR - 1.17));  KN = 560 KNrel left^-0.35
  * Y     = min(KN pop 300 mg, 0.515 W, W - Wsilk + 0.08 Wsilk, 0.62 N/0.009)
  *

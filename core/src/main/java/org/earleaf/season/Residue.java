@@ -13,7 +13,7 @@ import org.earleaf.season.parameter.Parameter;
  * need = dC (0.40/8.5 - N/C)
  * need > 0: take = min(need, reach);  dC *= 0.35 + 0.65 take/need;  microbes += dC N/C + take
  * need <= 0: microbes += dC 0.40/8.5, the rest to ammonium;  microbes release 0.008 Q10(2) wR a day
- * reach = 0.2 contact of surface ammonium and nitrate + 0.10 of mineral nitrogen in layer 1 (1 and 2 when buried)
+ * reach = 0.2 contact of surface ammonium and nitrate + 0.05 of mineral nitrogen in layer 1 (1 and 2 when buried)
  *
  * C, N   carbon and nitrogen of the residue      [kg/ha of column]
  * wR     at least .6 on wetting days

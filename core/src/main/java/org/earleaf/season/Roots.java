@@ -8,7 +8,7 @@ import org.earleaf.soil.SoilProfile;
  * Depth, spread and activity of roots.
  *
  * <pre>
- * zr    = 0 before 35 °F d, then 50 + 34 V to V5, 220 + 0.45 (g - g5) after, at most zrMax or the water table
+ * zr    = 0 before 35 °F d, then 50 + 34 V to V5, 220 + 0.65 (g - g5) after, at most zrMax or the water table
  * share of length above depth d (cm): 1 - 0.961^d, cut at zr
  * L     = 120 (V/Vtassel)^1.5 (1 - 0.2 rep)       gM = clamp((V - 3)/5, 0, 1)
  * row's share of a layer fR/(fR + fM rho), rho = gM (.4 .4 .5 .7 .9 1.0)

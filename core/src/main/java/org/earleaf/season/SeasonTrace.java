@@ -12,9 +12,9 @@ import org.earleaf.soil.SoilProfile;
 public final class SeasonTrace {
     /**
      * Below this nitrogen index the crop is short of nitrogen: .93 of the published critical curve with 34 (plateau of
-     * Ziadi et al. 2008, Agron. J. 100:271), which is .87 of that of {@link CropNitrogen}.
+     * Ziadi et al. 2008, Agron. J. 100:271), which is .855 of that of {@link CropNitrogen}.
      */
-    public static final double SHORT_NNI = .87;
+    public static final double SHORT_NNI = .855;
 
     private static final double CLOSED_LAI = 3;
     public static final int COLUMNS = 2;

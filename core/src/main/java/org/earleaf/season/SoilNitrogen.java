@@ -9,12 +9,12 @@ import org.earleaf.season.parameter.Parameter;
  * clay take first, denitrification.
  *
  * <pre>
- * mineralised = som 1.5e-4 d Q10(2) fw fpH                        fpH = clamp((pH - 3.5)/3, 0, 1)
+ * mineralised = som 0.78e-4 d Q10(2) fw fpH                        fpH = clamp((pH - 3.5)/3, 0, 1)
  * hydrolysed  = urea (1 - exp(-0.35 Q10(2) clamp((th - .5 WP)/(FC - .5 WP), .1, 1)))
  * av = max(0, NH4 - 1 ppm);  kn = 0.09 Q10(2.2) fw clamp((pH - 4)/2.2, 0, 1);  ki = 0.04 Q10(2) fw fpH d
  * gone = av (1 - exp(-kn - ki)), ki/(kn + ki) of it to som, the rest to nitrate; guarded ammonium at (kn + ki) NI band
  * NI = 1 - 0.8 exp(-G/300),  band = 0.25 + 0.75 clamp((days - 14)/14, 0, 1)
- * denitrified = NO3 (1 - exp(-0.055 Q10(2) clamp((x - .60)/.30, 0, 1)^2 clamp(n/3, .25, 1) c)),
+ * denitrified = NO3 (1 - exp(-0.028 Q10(2) clamp((x - .60)/.30, 0, 1)^2 clamp(n/3, .25, 1) c)),
  *        x = (peak + end water)/(2 SAT), n days in a row with x > .75
  * fw: r = (th - WP)/(FC - WP): r < 0 ? .40 th/WP : min(1, .40 + .60 r/.90), and where th/SAT > .7 at most
  *        max(.3, 1 - 0.7 (th/SAT - .7)/.3)
@@ -23,8 +23,8 @@ import org.earleaf.season.parameter.Parameter;
  * d, c   relative rates by layer 1 1 .9 .4 .2 .1 and 1 1 1 .5 .2 .1
  * G      soil warmth since the inhibitor          [°C d]
  * Source moisture: Qiu et al. 2023, Soil Res. 61:1; Linn & Doran 1984, SSSAJ 48:1267; nitrification calibrated to the
- *        Kentucky extension table of nitrate after 0, 3, 6 weeks; denitrification 3 to 5 %/d of nitrate in saturated
- *        June soil (Kentucky, Illinois extension); take-back: Stevens et al. 2005, Agron. J. 97:1037. Forms and
+ *        Kentucky extension table of nitrate after 0, 3, 6 weeks; denitrification and mineralisation fitted in bench/trials, the first below
+ *        the 3 to 5 %/d of nitrate in saturated June soil of Kentucky and Illinois extension; take-back: Stevens et al. 2005, Agron. J. 97:1037. Forms and
  *        constants: own construct.
  * Check  SoilNitrogenTest
  * </pre>
