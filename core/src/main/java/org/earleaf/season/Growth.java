@@ -11,7 +11,7 @@ import org.earleaf.season.parameter.Parameter;
  * fT    = 1 above 16 °C, else clamp((Tm - 8)/8, 0, 1)    fN = min(1, NNI^p), NNI at the start of the day
  * f      0.86: at the critical curve growth for light is not yet at its best
  * RUE   3.74 g/MJ, d = 0.5 for hybrids of 2016 and later, p = 0.62; older ones: FieldParameters
- * KNrel = 0 up to PGR 1.17, else (PGR - 1.17)/(1 + 0.67 (PGR - 1.17));  KN = 560 KNrel left^-0.35
+ * KNrel = 0 up to PGR 1.17, else (PGR - 1.17)/(1 + 0.67 (PGR - 1.17));  KN = 560 KNrel left^-0.2
  * Y     = min(KN pop 300 mg, 0.515 W, W - Wsilk + 0.08 Wsilk, 0.62 N/0.009)
  *
  * dW     shoot growth                             [kg/ha/d]
@@ -30,7 +30,7 @@ final class Growth {
     private static final double BEFORE_SILK = 450;
     private static final double AFTER_SILK = 150;
     private static final int HEAT_DAYS = 7;
-    private static final double MAKES_UP = 0.35;
+    private static final double MAKES_UP = 0.2;
     private static final double LEAST_INDEX = .05;
 
     private final SeasonSite site;
