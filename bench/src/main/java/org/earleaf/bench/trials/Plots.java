@@ -10,6 +10,7 @@ import org.earleaf.field.Placement;
 import org.earleaf.season.NitrogenPass;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.season.ZoneSeason;
+import org.earleaf.season.parameter.FieldParameters;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.weather.Forcing;
 import org.earleaf.weather.WeatherSeries;
@@ -32,6 +33,14 @@ record Plots(SiteYear at, double[] rates_kgHa, ZoneSeason season, List<Parameter
                 at.farm().site());
         List<ParameterSet> sets = each.stream().map(ZoneSeason::parameters).toList();
         return new Plots(at, rates_kgHa, season, sets, weather);
+    }
+
+    /** The same plots where other numbers than the usual ones hold for a field like any other. */
+    Plots with(ParameterSet usual) {
+        List<ParameterSet> each = Arrays.stream(rates_kgHa)
+                .mapToObj(rate -> FieldParameters.of(usual, at.zone(), at.kept(rate)))
+                .toList();
+        return new Plots(at, rates_kgHa, season, each, weather);
     }
 
     /** A run about to step the day of planting, with the nitrogen on. */

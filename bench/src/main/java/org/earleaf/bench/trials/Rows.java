@@ -2,13 +2,15 @@
 package org.earleaf.bench.trials;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Tab-separated tables of measured corn with a line of names. */
@@ -25,16 +27,28 @@ final class Rows {
 
     static List<Rows> read(Path folder, String file) {
         try {
-            List<String> lines = Files.readAllLines(folder.resolve(file));
-            List<String> names = Arrays.asList(lines.get(0).split("\t", -1));
-            List<Rows> rows = new ArrayList<>();
-            for (String line : lines.subList(1, lines.size())) {
-                rows.add(new Rows(names, line.split("\t", -1)));
-            }
-            return rows;
+            return of(Files.readAllLines(folder.resolve(file)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A table of this package; lines from # on are remarks. */
+    static List<Rows> bundled(String name) {
+        try (InputStream in = Objects.requireNonNull(Rows.class.getResourceAsStream(name), name)) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return of(text.lines().filter(line -> !line.startsWith("#")).toList());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<Rows> of(List<String> lines) {
+        List<String> names = Arrays.asList(lines.get(0).split("\t", -1));
+        return lines.stream()
+                .skip(1)
+                .map(line -> new Rows(names, line.split("\t", -1)))
+                .toList();
     }
 
     /** The folder of measured corn beside the project, looked for from the working folder upwards. */

@@ -98,17 +98,18 @@ record SiteYear(TrialFarm farm, Sowing sown, PreviousCrop after, Measured measur
         return farm(weather, new Farm.Work(passes, List.of(), List.of(), List.of()));
     }
 
-    /**
-     * The same of a plot that has been given one rate for years and is yet to get this year's: corn every year, or every
-     * other one where soybean goes before.
-     */
+    /** The same of a plot that keeps its rate and is yet to get this year's. */
     Farm farmKeeping(WeatherSeries weather, double rate_kgHa) {
-        List<PastYear> past = IntStream.rangeClosed(1, KEPT)
+        return farm(weather, new Farm.Work(List.of(), List.of(), List.of(), List.of(), kept(rate_kgHa)));
+    }
+
+    /** The years before of a plot that keeps its rate: corn every year, or every other one where soybean goes before. */
+    List<PastYear> kept(double rate_kgHa) {
+        FieldPart plot = FieldPart.of(zone());
+        return IntStream.rangeClosed(1, KEPT)
                 .map(crop -> year() - crop * (isAfterCorn() ? 1 : 2))
-                .mapToObj(
-                        before -> new PastYear(FieldPart.of(zone()), before, PreviousCrop.CORN, Double.NaN, rate_kgHa))
+                .mapToObj(before -> new PastYear(plot, before, PreviousCrop.CORN, Double.NaN, rate_kgHa))
                 .toList();
-        return farm(weather, new Farm.Work(List.of(), List.of(), List.of(), List.of(), past));
     }
 
     private Farm farm(WeatherSeries weather, Farm.Work work) {

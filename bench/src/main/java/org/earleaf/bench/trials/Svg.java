@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.bench.trials;
 
+import java.util.Formatter;
 import java.util.Locale;
 
 /** A drawing as it is written, element by element. */
@@ -24,20 +25,19 @@ final class Svg {
 
     private static final double POINT = 5;
 
-    private final StringBuilder text = new StringBuilder();
+    private final Formatter text = new Formatter(Locale.ROOT);
 
-    /** @param title what it shows; @param description the same for those who cannot see it */
+    /**
+     * @param title what it shows
+     * @param description the same for those who cannot see it
+     */
     Svg(int width, int height, String title, String description) {
-        add(
+        text.format(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" role=\"img\" aria-labelledby=\"t d\">%n",
                 width, height);
-        add("<title id=\"t\">%s</title>%n<desc id=\"d\">%s</desc>%n", escaped(title), escaped(description));
-        text.append(STYLE);
-        add("<rect width=\"%d\" height=\"%d\" fill=\"#fff\"/>%n", width, height);
-    }
-
-    private void add(String format, Object... values) {
-        text.append(String.format(Locale.ROOT, format, values));
+        text.format("<title id=\"t\">%s</title>%n<desc id=\"d\">%s</desc>%n", escaped(title), escaped(description));
+        text.format("%s", STYLE);
+        text.format("<rect width=\"%d\" height=\"%d\" fill=\"#fff\"/>%n", width, height);
     }
 
     private static String escaped(String words) {
@@ -46,39 +46,39 @@ final class Svg {
 
     /** @param anchor start, middle or end of the words stands at the place */
     Svg words(double x, double y, String anchor, String words) {
-        add("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>%n", x, y, anchor, escaped(words));
+        text.format("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>%n", x, y, anchor, escaped(words));
         return this;
     }
 
     Svg title(double x, double y, String words) {
-        add("<text class=\"title\" x=\"%.1f\" y=\"%.1f\">%s</text>%n", x, y, escaped(words));
+        text.format("<text class=\"title\" x=\"%.1f\" y=\"%.1f\">%s</text>%n", x, y, escaped(words));
         return this;
     }
 
     Svg line(String looks, Place from, Place to) {
-        add(
+        text.format(
                 "<line class=\"%s\" x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\"/>%n",
                 looks, from.x(), from.y(), to.x(), to.y());
         return this;
     }
 
     Svg curve(String looks, Iterable<Place> places) {
-        add("<path class=\"%s\" d=\"", looks);
+        text.format("<path class=\"%s\" d=\"", looks);
         char step = 'M';
         for (Place place : places) {
-            add("%c%.1f %.1f", step, place.x(), place.y());
+            text.format("%c%.1f %.1f", step, place.x(), place.y());
             step = 'L';
         }
-        add("\"/>%n");
+        text.format("\"/>%n");
         return this;
     }
 
     /** A circle for corn, a triangle for soybean. */
     Svg point(String looks, Place at) {
         if (looks.equals(CORN)) {
-            add("<circle class=\"%s\" cx=\"%.1f\" cy=\"%.1f\" r=\"%.0f\"/>%n", looks, at.x(), at.y(), POINT);
+            text.format("<circle class=\"%s\" cx=\"%.1f\" cy=\"%.1f\" r=\"%.0f\"/>%n", looks, at.x(), at.y(), POINT);
         } else {
-            add(
+            text.format(
                     "<path class=\"%s\" d=\"M%.1f %.1fl%.0f %.0fh%.0fz\"/>%n",
                     looks, at.x(), at.y() - POINT - 1, POINT + 1, 2 * POINT, -2 * (POINT + 1));
         }

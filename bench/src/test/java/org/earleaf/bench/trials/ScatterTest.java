@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -25,8 +26,13 @@ class ScatterTest {
             SoilProfile.of(
                     List.of(new TrialFarm.Earth(30, 20, 4, 1.3).between(0, 1500)),
                     "made up",
-                    new java.util.ArrayList<>()),
+                    new ArrayList<>()),
             new WeatherSeries(List.of()));
+
+    /** Corn after corn on a farm made up. */
+    static SiteYear siteYear(Measured measured) {
+        return new SiteYear(FARM, 2010, PreviousCrop.CORN, measured);
+    }
 
     private static Held held(PreviousCrop after, double measured_buAc, double modelled_buAc) {
         double modelled = modelled_buAc * BUSHEL;
