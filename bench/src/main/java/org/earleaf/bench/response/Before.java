@@ -2,20 +2,23 @@
 package org.earleaf.bench.response;
 
 import java.util.List;
+import org.earleaf.field.PreviousCrop;
 
 /** What grew before, and what it left: residue [kg/ha], its carbon to nitrogen and cover, nitrate by layer [mg/kg]. */
 public enum Before {
-    CORN("corn", 9000, 60, .5, List.of(6., 5., 4., 3., 2., 1.5)),
-    SOYBEAN("soybean", 3500, 30, .3, List.of(8., 7., 6., 4., 3., 2.));
+    CORN("corn", PreviousCrop.CORN, 9000, 60, .5, List.of(6., 5., 4., 3., 2., 1.5)),
+    SOYBEAN("soybean", PreviousCrop.SOYBEAN, 3500, 30, .3, List.of(8., 7., 6., 4., 3., 2.));
 
     private final String word;
+    private final PreviousCrop crop;
     private final double residue_kgHa;
     private final double cn;
     private final double cover;
     private final List<Double> nitrate_ppm;
 
-    Before(String word, double residue_kgHa, double cn, double cover, List<Double> nitrate_ppm) {
+    Before(String word, PreviousCrop crop, double residue_kgHa, double cn, double cover, List<Double> nitrate_ppm) {
         this.word = word;
+        this.crop = crop;
         this.residue_kgHa = residue_kgHa;
         this.cn = cn;
         this.cover = cover;
@@ -31,6 +34,10 @@ public enum Before {
 
     public String word() {
         return word;
+    }
+
+    PreviousCrop crop() {
+        return crop;
     }
 
     double residue_kgHa() {

@@ -30,6 +30,18 @@ record Curves(List<RateCurve> all) {
         return each(RateCurve::largest);
     }
 
+    /** Yield without nitrogen over the largest, over the years that yield at all; {@link #bare} counts the others. */
+    double zeroRatio() {
+        return Numbers.mean(all.stream()
+                .filter(c -> !c.isBare())
+                .mapToDouble(c -> c.yield()[0] / c.largest())
+                .toArray());
+    }
+
+    long bare() {
+        return all.stream().filter(RateCurve::isBare).count();
+    }
+
     /** Share of nitrogen given that the shoot held at the best rate, over the years whose best rate is above 0. */
     double recovery() {
         return Numbers.mean(all.stream()

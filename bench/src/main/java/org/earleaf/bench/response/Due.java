@@ -11,7 +11,7 @@ import java.util.Objects;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
-/** The tables of the reference run. */
+/** The tables of values due: what this model gave when they were derived, regression and not validation. */
 final class Due {
     private Due() {}
 

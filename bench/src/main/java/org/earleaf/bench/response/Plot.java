@@ -10,6 +10,7 @@ import org.earleaf.field.Placement;
 import org.earleaf.season.NitrogenPass;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.season.SeasonSetup;
+import org.earleaf.season.parameter.FieldParameters;
 import org.earleaf.season.parameter.Parameter;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.soil.SoilProfile;
@@ -26,14 +27,8 @@ public final class Plot {
     /** About V8 [°F d from planting]. */
     static final double SIDEDRESS_GDD = 771;
 
-    /** As the prototype ran: no frost, heat, waterlogging or deposition, and bare soil warm under residue too. */
-    static final ParameterSet PROTOTYPE = ParameterSet.usual()
-            .with(Parameter.FROST, 0)
-            .with(Parameter.HEAT, 0)
-            .with(Parameter.WATERLOGGING, 0)
-            .with(Parameter.DEPOSIT_NITRATE, 0)
-            .with(Parameter.DEPOSIT_AMMONIUM, 0)
-            .with(Parameter.BARE_COVER, 1);
+    /** The newest hybrids of the trials that the model was fitted to, in every weather. */
+    private static final int HYBRIDS_OF = 2016;
 
     private Plot() {}
 
@@ -47,8 +42,22 @@ public final class Plot {
                         before.nitrate_ppm(), Collections.nCopies(SoilProfile.LAYERS, 2.0), at.before_C()));
     }
 
+    /**
+     * What the rotation makes of the usual numbers where past corn got the usual nitrogen; no frost, heat, waterlogging or
+     * deposition, and bare soil warm under residue too.
+     */
+    private static ParameterSet parameters(Before before) {
+        return FieldParameters.of(before.crop(), HYBRIDS_OF, List.of())
+                .with(Parameter.FROST, 0)
+                .with(Parameter.HEAT, 0)
+                .with(Parameter.WATERLOGGING, 0)
+                .with(Parameter.DEPOSIT_NITRATE, 0)
+                .with(Parameter.DEPOSIT_AMMONIUM, 0)
+                .with(Parameter.BARE_COVER, 1);
+    }
+
     static SeasonRun start(Ground ground, Before before, StationYear at, int rates) {
-        List<ParameterSet> sets = Collections.nCopies(rates, PROTOTYPE);
+        List<ParameterSet> sets = Collections.nCopies(rates, parameters(before));
         return SeasonRun.start(setup(ground, before, at), sets, List.of(at.forcing()), new int[rates]);
     }
 

@@ -89,6 +89,11 @@ record RateCurve(
         return most;
     }
 
+    /** A season, mostly of drought on sand, in which no rate yields anything. */
+    boolean isBare() {
+        return largest() <= 0;
+    }
+
     double shootAtBest() {
         return over(shootN).at(best_lbAc());
     }

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
 import org.earleaf.bench.response.StationYear.Station;
 
-/** Prints every table of the reference run beside what the model gives now; exit status 1 when one is outside. */
+/** Prints what the model gives now beside what it gave when the tables were derived; exit status 1 when one is outside. */
 public final class Response {
     private final PrintStream out;
     private final Checks checks = new Checks();
@@ -39,7 +39,7 @@ public final class Response {
         ResponseTables response = new ResponseTables(years, checks, out::println);
         PlacementTables placement = new PlacementTables(all, checks, out::println);
         WaterTables water = new WaterTables(all, checks, out::println);
-        out.println("Value now (reference run). Rates, nitrogen and losses lb/ac, yield bu/ac, water mm.");
+        out.println("Value now (value due). Rates, nitrogen and losses lb/ac, yield bu/ac, water mm.");
         title("Response by soil, crop before and station, means of 30 years");
         response.regression(g -> true);
         title("Mean yield by rate [kg N/ha]");

@@ -77,7 +77,7 @@ public final class ResponseTables {
         double[] best = c.best();
         double[] largest = c.largest();
         double[] lost = c.lostAt240();
-        one(due, "zero_ratio", c.mean(r -> r.yield()[0] / r.largest()), .01, 2);
+        one(due, "zero_ratio", c.zeroRatio(), .01, 2);
         one(due, "best", Numbers.mean(best), RATE, 0);
         one(due, "best_sd", Numbers.sd(best), RATE, 0);
         one(due, "best_low", Numbers.low(best), RATE, 0);
@@ -157,6 +157,10 @@ public final class ResponseTables {
         }
         for (Before before : Before.values()) {
             putOthers(values, before.word(), curves(Ground.SILT_LOAM, before));
+            for (Ground g : Ground.values()) {
+                String what = g.word() + ", " + before.word() + ", years without yield at any rate";
+                values.put(what, (double) curves(g, before).bare());
+            }
         }
     }
 

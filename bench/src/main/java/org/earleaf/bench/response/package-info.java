@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
- * Response of yield to nitrogen on real weather, held against this project's own reference run.
+ * Response of yield to nitrogen on real weather, held against what this model gave when last refitted.
  *
  * <pre>
  * In         daily station files 1985-2014, which are not part of the project     ../shared/data/weather

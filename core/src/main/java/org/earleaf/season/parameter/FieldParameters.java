@@ -58,13 +58,28 @@ public final class FieldParameters {
 
     /** @param usual the numbers of a field like any other */
     public static ParameterSet of(ParameterSet usual, Zone zone, List<PastYear> past) {
-        boolean corn = zone.seedbed().previousCrop() == PreviousCrop.CORN;
-        ParameterSet set = ofEra(usual, zone.planted().getYear());
+        ParameterSet set =
+                of(usual, zone.seedbed().previousCrop(), zone.planted().getYear(), past);
+        return zone.land().drainage() == Drainage.POOR ? set.with(Parameter.ROOT_DEPTH_MAX, ROOTS_OVER_WATER_MM) : set;
+    }
+
+    /**
+     * As on a field, without what its drainage does to roots.
+     *
+     * @param planted the year whose hybrids are grown
+     * @param past the years before, newest first
+     */
+    public static ParameterSet of(PreviousCrop last, int planted, List<PastYear> past) {
+        return of(ParameterSet.usual(), last, planted, past);
+    }
+
+    private static ParameterSet of(ParameterSet usual, PreviousCrop last, int planted, List<PastYear> past) {
+        boolean corn = last == PreviousCrop.CORN;
+        ParameterSet set = ofEra(usual, planted);
         if (corn) {
             set = set.clamped(Parameter.RUE, set.of(Parameter.RUE) * set.of(Parameter.CORN_DRAG));
         }
-        set = supplied(set, zone.seedbed().previousCrop(), nitrogen_kgHa(past, corn), corn);
-        return zone.land().drainage() == Drainage.POOR ? set.with(Parameter.ROOT_DEPTH_MAX, ROOTS_OVER_WATER_MM) : set;
+        return supplied(set, last, nitrogen_kgHa(past, corn), corn);
     }
 
     private static ParameterSet ofEra(ParameterSet set, int planted) {

@@ -88,6 +88,17 @@ class FieldParametersTest {
     }
 
     @Test
+    void a_tiled_field_has_the_numbers_of_its_rotation_year_and_past() {
+        for (PreviousCrop last : PreviousCrop.values()) {
+            ParameterSet plot = FieldParameters.of(last, 2005, List.of(corn(60)));
+            ParameterSet field = of(2005, last, corn(60));
+            for (Parameter p : Parameter.values()) {
+                assertThat(plot.of(p)).as("%s after %s", p, last).isEqualTo(field.of(p));
+            }
+        }
+    }
+
+    @Test
     void soybean_leaves_more_and_poor_drainage_stops_roots() {
         assertThat(of(2026, PreviousCrop.SOYBEAN).of(Parameter.START_NITRATE))
                 .isGreaterThan(of(2026, PreviousCrop.CORN).of(Parameter.START_NITRATE));
