@@ -112,21 +112,21 @@ class GoldenSeasonTest {
     @Test
     void water_goes_where_it_went() {
         SeasonRun run = end(180);
-        near(run.ledger(Ledger.TRANSPIRATION, 0), 332.0, 3, "transpiration");
+        near(run.ledger(Ledger.TRANSPIRATION, 0), 349.5, 3, "transpiration");
         near(run.ledger(Ledger.EVAPORATION, 0), 194.8, 3, "evaporation");
-        near(run.ledger(Ledger.INTERCEPTION, 0), 19.62, 3, "on leaves");
+        near(run.ledger(Ledger.INTERCEPTION, 0), 19.7, 3, "on leaves");
         assertThat(run.ledger(Ledger.DRAINAGE, 0)).isCloseTo(2.411, within(2.0));
-        assertThat(run.ledger(Ledger.RUNOFF, 0)).isCloseTo(.02, within(2.0));
+        assertThat(run.ledger(Ledger.RUNOFF, 0)).isCloseTo(.01878, within(2.0));
     }
 
     @Test
     void nitrogen_goes_where_it_went() {
         SeasonRun run = end(180);
-        near(run.ledger(Ledger.MINERALISED, 0), 71.07, 3, "mineralised, gross");
-        near(run.ledger(Ledger.TAKEN_BACK, 0), 62.42, 3, "taken back by soil");
-        near(run.ledger(Ledger.RESIDUE_TAKEN, 0), 36.84, 3, "taken by residue");
-        near(run.state().rootN[0], 28.51, 3, "roots");
-        assertThat(run.ledger(Ledger.DENITRIFIED, 0)).isCloseTo(2.099, within(.5));
+        near(run.ledger(Ledger.MINERALISED, 0), 60.17, 3, "mineralised, gross");
+        near(run.ledger(Ledger.TAKEN_BACK, 0), 60.31, 3, "taken back by soil");
+        near(run.ledger(Ledger.RESIDUE_TAKEN, 0), 35.85, 3, "taken by residue");
+        near(run.state().rootN[0], 29.09, 3, "roots");
+        assertThat(run.ledger(Ledger.DENITRIFIED, 0)).isCloseTo(1.935, within(.5));
         assertThat(run.ledger(Ledger.LEACHED, 0)).isCloseTo(.168, within(.5));
         assertThat(run.ledger(Ledger.VOLATILISED, 0)).isEqualTo(0);
     }
@@ -135,28 +135,28 @@ class GoldenSeasonTest {
     void the_crop_grows_as_it_grew() {
         SeasonRun silk = before(196);
         SeasonRun run = end(180);
-        near(silk.shoot_kgHa(0), 7620, 2, "shoot at silk");
-        near(run.shoot_kgHa(0), 16679, 2, "shoot at black layer");
-        near(silk.shootN_kgHa(0), 111.6, 2, "nitrogen at silk");
-        near(run.shootN_kgHa(0), 161.5, 2, "nitrogen at black layer");
-        near(run.plantGrowth_g(0), 3.246, 2, "growth of a plant around silking");
-        near(run.yield(0).kernelsPerPlant(), 487.7, 2, "kernels");
-        near(run.yield(0).grain_kgHa(), 8590, 2, "grain");
-        near(bushels(run), 161.9, 2, "bushels");
+        near(silk.shoot_kgHa(0), 7998, 2, "shoot at silk");
+        near(run.shoot_kgHa(0), 17024, 2, "shoot at black layer");
+        near(silk.shootN_kgHa(0), 118.6, 2, "nitrogen at silk");
+        near(run.shootN_kgHa(0), 164.9, 2, "nitrogen at black layer");
+        near(run.plantGrowth_g(0), 3.436, 2, "growth of a plant around silking");
+        near(run.yield(0).kernelsPerPlant(), 503.9, 2, "kernels");
+        near(run.yield(0).grain_kgHa(), 8767, 2, "grain");
+        near(bushels(run), 165.3, 2, "bushels");
         assertThat(run.yield(0).limit()).isEqualTo(Yield.Limit.HARVEST_INDEX);
-        near(nitrate(run), 52.47, 2, "nitrate left");
+        near(nitrate(run), 41.22, 2, "nitrate left");
     }
 
     @TestFactory
     java.util.stream.Stream<DynamicTest> leaf_area_shoot_and_nitrogen_on_days_through_the_season() {
         double[][] rows = {
-            {160, .294, .354, 12.9},
-            {170, 1.306, 1.454, 45.88},
-            {180, 3.495, 3.862, 79.76},
-            {190, 4.544, 6.522, 103.4},
-            {200, 4.589, 9.016, 120.8},
-            {220, 4.111, 13.5, 145.0},
-            {240, 1.978, 16.28, 159.2}
+            {160, .294, .3478, 12.87},
+            {170, 1.306, 1.48, 47.36},
+            {180, 3.539, 3.88, 83.7},
+            {190, 4.605, 6.669, 109.1},
+            {200, 4.628, 9.396, 128.4},
+            {220, 4.111, 13.91, 150.6},
+            {240, 1.978, 16.63, 163.1}
         };
         return java.util.Arrays.stream(rows)
                 .map(e -> DynamicTest.dynamicTest("day " + (int) e[0], () -> {
@@ -170,8 +170,8 @@ class GoldenSeasonTest {
 
     @Test
     void yield_and_nitrogen_respond_to_the_rate() {
-        double[] yield = {73.76, 110.3, 138.9, 155.2, 165.3, 171.3, 173.7};
-        double[] nitrogen = {56.79, 84.9, 113.9, 143.6, 172.7, 200.9, 222.8};
+        double[] yield = {77.3, 114.2, 141, 158, 169.3, 176, 178.8};
+        double[] nitrogen = {59.52, 87.9, 117.3, 147.2, 176.6, 204.7, 228.3};
         for (int k = 0; k < RATES.length; k++) {
             SeasonRun run = end(RATES[k]);
             near(bushels(run), yield[k], 2, "bushels at " + RATES[k]);
@@ -181,19 +181,19 @@ class GoldenSeasonTest {
 
     @Test
     void a_soil_low_in_organic_matter_gives_less() {
-        double[] yield = {64.06, 100.5, 135.2, 151.9, 162.7};
+        double[] yield = {68.75, 105.6, 137.7, 155.4, 167.1};
         for (int k = 0; k < yield.length; k++) {
             SeasonRun run =
                     SyntheticSeason.zone().lowOm().run(SyntheticSeason.weather(), SyntheticSeason.pre(RATES[k]));
             near(bushels(run), yield[k], 2, "bushels at " + RATES[k]);
-            near(run.ledger(Ledger.MINERALISED, 0), 44.9, 2, "mineralised, gross, at " + RATES[k]);
+            near(run.ledger(Ledger.MINERALISED, 0), 37.88, 2, "mineralised, gross, at " + RATES[k]);
         }
     }
 
     @Test
     void nitrogen_runs_short_on_its_day() {
         double[] rates = {0, 50, 100, 150, 180, 200, 250};
-        int[] expected = {156, 165, 169, 181, 193, 203, -1};
+        int[] expected = {156, 166, 175, 187, 199, 211, -1};
         for (int k = 0; k < rates.length; k++) {
             int day = end(rates[k]).shortDay(0);
             if (expected[k] < 0) {
@@ -207,7 +207,7 @@ class GoldenSeasonTest {
     @Test
     void an_early_hybrid_is_earlier_and_gives_less() {
         SeasonRun run = SyntheticSeason.zone().rm(95).run(SyntheticSeason.weather(), SyntheticSeason.pre(180));
-        near(bushels(run), 142.9, 2, "bushels");
+        near(bushels(run), 147, 2, "bushels");
         assertThat(run.silkDay(0) + SyntheticSeason.FIRST).isEqualTo(188);
         assertThat(run.blackLayerDay(0) + SyntheticSeason.FIRST).isEqualTo(231);
     }
@@ -221,18 +221,18 @@ class GoldenSeasonTest {
         Today t = run.today();
         near(s.gdd[0], 1068.4, 2, "thermal time");
         near(s.collars[0], 12.67, 2, "collars");
-        near(s.lai[0], 3.953, 2, "leaf area");
-        near(t.nni[0], .908, 2, "nutrition index");
-        near(s.rootDepth[0], 491.7, 2, "root depth");
+        near(s.lai[0], 4.017, 2, "leaf area");
+        near(t.nni[0], .9393, 2, "nutrition index");
+        near(s.rootDepth[0], 573.2, 2, "root depth");
         assertThat(Roots.middleSpread(s.collars[0])).isEqualTo(1);
         near(s.soilTemperature[0], 23.88, 2, "soil, layer 1");
         near(s.soilTemperature[2], 23.69, 2, "soil, layer 3");
-        near(Growth.absorbed_MJm2(t.solar[0], s.lai[0], .55), 6.223, 2, "light");
-        near(t.growth[0], 192.1, 2, "growth");
-        near(run.ledger(Ledger.DEMAND_TODAY, 0), 10.35, 2, "demand");
-        near(run.ledger(Ledger.SUPPLY_TODAY, 0), 2.967, 2, "possible uptake");
+        near(Growth.absorbed_MJm2(t.solar[0], s.lai[0], .55), 6.251, 2, "light");
+        near(t.growth[0], 193.4, 2, "growth");
+        near(run.ledger(Ledger.DEMAND_TODAY, 0), 9.785, 2, "demand");
+        near(run.ledger(Ledger.SUPPLY_TODAY, 0), 3.267, 2, "possible uptake");
         near(s.shoot[0], 4633, 2, "shoot");
-        near(s.shootN[0], 87.08, 2, "shoot nitrogen");
+        near(s.shootN[0], 91.63, 2, "shoot nitrogen");
     }
 
     @Test
@@ -241,19 +241,19 @@ class GoldenSeasonTest {
         SeasonRun run = before(184);
         SeasonState s = run.state();
         Today t = run.today();
-        near(t.wetLeaves[0], .791, 2, "on leaves");
-        near(Rainfall.curve(75, topFoot(morning)), 64.17, 2, "curve number");
+        near(t.wetLeaves[0], .8035, 2, "on leaves");
+        near(Rainfall.curve(75, topFoot(morning)), 64.38, 2, "curve number");
         assertThat(run.ledger(Ledger.RUNOFF, 0) - morning.ledger(Ledger.RUNOFF, 0))
                 .isCloseTo(0, within(1e-9));
-        near(Rainfall.stemShare(14, s.lai[0]), .468, 2, "share down the stems");
-        near(t.reaching[0], 25.55, 2, "into the row");
-        near(t.reaching[1], 7.024, 2, "into the middle");
+        near(Rainfall.stemShare(14, s.lai[0]), .4701, 2, "share down the stems");
+        near(t.reaching[0], 25.6, 2, "into the row");
+        near(t.reaching[1], 6.993, 2, "into the middle");
         double kcb = Evapotranspiration.basal(s.lai[0], 1.15, .7);
         near(t.et0[0], 3.893, 2, "reference");
-        near(kcb, 1.083, 2, "basal coefficient");
-        near(Evapotranspiration.cover(kcb, 1.2, s.lai[0]), .784, 2, "cover");
+        near(kcb, 1.09, 2, "basal coefficient");
+        near(Evapotranspiration.cover(kcb, 1.2, s.lai[0]), .7874, 2, "cover");
         near(t.transpirable[0], 3.444, 2, "potential transpiration");
-        near(supply(run), 5.032, 2, "water that roots can draw");
+        near(supply(run), 4.886, 2, "water that roots can draw");
         double drawn = run.ledger(Ledger.TRANSPIRATION, 0) - morning.ledger(Ledger.TRANSPIRATION, 0);
         near(drawn, 3.444, 2, "transpiration");
     }
@@ -285,13 +285,13 @@ class GoldenSeasonTest {
     @Test
     void day_183_cells() {
         SeasonRun run = before(184);
-        cells(run.today().roots, 0, new double[] {1.0, 1.0, 1.0, .868, 0, 0}, .0005, "roots, row");
-        cells(run.today().roots, 1, new double[] {.999, .996, .979, .758, 0, 0}, .0005, "roots, middle");
-        cells(run.state().water, 0, new double[] {20.54, 40.94, 31.88, 71.18, 97.36, 192.7}, .05, "water, row");
-        cells(run.state().water, 1, new double[] {18.44, 19.95, 28.06, 74.18, 97.36, 192.7}, .05, "water, middle");
-        cells(run.state().nitrate, 0, new double[] {.438, 21.61, 9.57, 10.11, 13.24, 21.42}, .005, "nitrate, row");
-        cells(run.state().nitrate, 1, new double[] {1.141, 63.55, 7.248, 11.21, 13.24, 21.42}, .005, "nitrate, middle");
-        cells(run.state().ammonium, 0, new double[] {1.952, 3.468, 3.817, 5.473, 5.112, 10.23}, .05, "ammonium, row");
+        cells(run.today().roots, 0, new double[] {1.0, 1.0, 1.0, .9113, 0, 0}, .0005, "roots, row");
+        cells(run.today().roots, 1, new double[] {.999, .996, .9751, .8165, 0, 0}, .0005, "roots, middle");
+        cells(run.state().water, 0, new double[] {20.54, 40.94, 32.15, 67.32, 97.36, 192.7}, .05, "water, row");
+        cells(run.state().water, 1, new double[] {18.44, 20.13, 28.22, 70.26, 97.36, 192.7}, .05, "water, middle");
+        cells(run.state().nitrate, 0, new double[] {.4022, 17.44, 8.338, 7.966, 13.12, 21.37}, .005, "nitrate, row");
+        cells(run.state().nitrate, 1, new double[] {.9899, 58.73, 6.312, 8.926, 13.12, 21.37}, .005, "nitrate, middle");
+        cells(run.state().ammonium, 0, new double[] {1.885, 3.301, 3.574, 5.308, 5.057, 10.2}, .05, "ammonium, row");
     }
 
     private static void cells(double[] lanes, int column, double[] expected, double halfDigit, String what) {
