@@ -210,8 +210,7 @@ class BehaviourTest {
         double ratio = told("B6 pH 5.0, mineralised", of(acid, Ledger.MINERALISED), 30.05)
                 / told("B6 pH 6.5, mineralised", of(usual, Ledger.MINERALISED), 60.14);
         assertThat(ratio).isBetween(.45, .55);
-        assertThat(told("B6 pH 5.0, bu", bushels(acid), 62.3))
-                .isLessThan(told("B6 pH 6.5, bu", bushels(usual), 77.3));
+        assertThat(told("B6 pH 5.0, bu", bushels(acid), 62.3)).isLessThan(told("B6 pH 6.5, bu", bushels(usual), 77.3));
     }
 
     /** 15N recovered 61 to 68 % banded below the surface, 39 to 44 % broadcast: Maddux et al. 1991, SSSAJ 55:1045. */

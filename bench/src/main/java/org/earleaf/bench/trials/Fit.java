@@ -40,13 +40,15 @@ public final class Fit {
         FitCases fitted = options.without().isEmpty() ? all : all.without(options.without());
         FitCases left = all.only(options.without());
         if (!options.without().isEmpty() && left.isEmpty()) {
-            System.err.println("fit: no farm " + options.without() + " among the site-years; expected one of "
-                    + all.farms());
+            System.err.println(
+                    "fit: no farm " + options.without() + " among the site-years; expected one of " + all.farms());
             System.exit(2);
         }
         Fit fit = new Fit();
         double[] found = search(
-                options, fit.numbers.size(), off -> fitted.with(FitNumber.at(fit.numbers, off)).loss() + prior(off));
+                options,
+                fit.numbers.size(),
+                off -> fitted.with(FitNumber.at(fit.numbers, off)).loss() + prior(off));
         fit.print(found);
         fit.compare("farms fitted", fitted, found);
         if (!left.isEmpty()) {
@@ -59,8 +61,8 @@ public final class Fit {
         int population = 4 + (int) (3 * Math.log(n));
         long end = System.nanoTime() + (long) (options.minutes() * 60e9);
         ConvergenceChecker<PointValuePair> over = (round, before, now) -> System.nanoTime() > end;
-        CMAESOptimizer search = new CMAESOptimizer(
-                options.rounds(), 0, true, 0, 0, new MersenneTwister(options.seed()), false, over);
+        CMAESOptimizer search =
+                new CMAESOptimizer(options.rounds(), 0, true, 0, 0, new MersenneTwister(options.seed()), false, over);
         double[] step = new double[n];
         Arrays.fill(step, FIRST_STEP);
         return search.optimize(
@@ -84,7 +86,12 @@ public final class Fit {
         for (int k = 0; k < off.length; k++) {
             Parameter p = numbers.get(k).parameter();
             System.out.printf(
-                    Locale.ROOT, "%-18s %12.5g %12.5g %8.2f%n", p, ParameterSet.usual().of(p), found.of(p), off[k]);
+                    Locale.ROOT,
+                    "%-18s %12.5g %12.5g %8.2f%n",
+                    p,
+                    ParameterSet.usual().of(p),
+                    found.of(p),
+                    off[k]);
         }
     }
 

@@ -16,7 +16,9 @@ record FitCase(SiteYear at, double[] measured_tHa, double[] modelled_tHa, int be
     static FitCase of(SiteYear at, double[] rates_kgHa, double[] grain_kgHa) {
         return new FitCase(
                 at,
-                Arrays.stream(rates_kgHa).map(rate -> at.measured().at(rate) / 1000).toArray(),
+                Arrays.stream(rates_kgHa)
+                        .map(rate -> at.measured().at(rate) / 1000)
+                        .toArray(),
                 Arrays.stream(grain_kgHa).map(grain -> grain / 1000).toArray(),
                 Money.best_kgHa(new Modelled(grain_kgHa)::at),
                 Money.best_kgHa(at.measured()::at));

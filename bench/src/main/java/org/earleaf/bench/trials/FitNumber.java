@@ -16,8 +16,8 @@ record FitNumber(Parameter parameter, double centre, double sd) {
 
     static List<FitNumber> all() {
         return Rows.bundled(TABLE).stream()
-                .map(row -> new FitNumber(
-                        Parameter.valueOf(row.text("parameter")), row.number("centre"), row.number("sd")))
+                .map(row ->
+                        new FitNumber(Parameter.valueOf(row.text("parameter")), row.number("centre"), row.number("sd")))
                 .toList();
     }
 

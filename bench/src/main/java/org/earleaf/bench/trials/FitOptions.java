@@ -29,8 +29,9 @@ record FitOptions(String without, int seed, int rounds, double minutes) {
             case "--seed" -> new FitOptions(without, Integer.parseInt(value), rounds, minutes);
             case "--rounds" -> new FitOptions(without, seed, Integer.parseInt(value), minutes);
             case "--minutes" -> new FitOptions(without, seed, rounds, Double.parseDouble(value));
-            default -> throw new IllegalArgumentException("no option " + word
-                    + "; there are --without FARM, --seed NUMBER, --rounds NUMBER and --minutes NUMBER");
+            default ->
+                throw new IllegalArgumentException("no option " + word
+                        + "; there are --without FARM, --seed NUMBER, --rounds NUMBER and --minutes NUMBER");
         };
     }
 }

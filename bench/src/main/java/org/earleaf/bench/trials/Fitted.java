@@ -37,7 +37,8 @@ record Fitted(List<FitCase> cases, List<Marsden.Pair> plants) {
     private double logarithms(Trait trait) {
         return plants.stream()
                 .filter(pair -> pair.seen().trait() == trait)
-                .mapToDouble(pair -> Math.pow(Math.log(pair.modelled() / pair.seen().value()), 2))
+                .mapToDouble(
+                        pair -> Math.pow(Math.log(pair.modelled() / pair.seen().value()), 2))
                 .average()
                 .orElse(Double.NaN);
     }
@@ -61,8 +62,7 @@ record Fitted(List<FitCase> cases, List<Marsden.Pair> plants) {
                     rotation.mean(FitCase::measuredBest_kgHa),
                     Figures.correlation(of(some, FitCase::best_kgHa), of(some, FitCase::measuredBest_kgHa)));
         }
-        System.out.printf(
-                Locale.ROOT, "  %-12s loss %.2f, regret %.1f $/ac%n", who, loss(), mean(FitCase::regret));
+        System.out.printf(Locale.ROOT, "  %-12s loss %.2f, regret %.1f $/ac%n", who, loss(), mean(FitCase::regret));
     }
 
     private static double[] of(List<FitCase> cases, ToIntFunction<FitCase> what) {

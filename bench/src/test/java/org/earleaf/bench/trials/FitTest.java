@@ -39,8 +39,7 @@ class FitTest {
     void a_gain_that_is_off_costs_though_the_level_is_right() {
         double missing = (10.9 - 6) / 2;
         double missingAt70 = (10.9 - (6 + 4.9 - 1.225)) / 2;
-        assertThat(with(5450, .5).gainError())
-                .isCloseTo((missing * missing + missingAt70 * missingAt70) / 5, EXACT);
+        assertThat(with(5450, .5).gainError()).isCloseTo((missing * missing + missingAt70 * missingAt70) / 5, EXACT);
     }
 
     @Test

@@ -23,10 +23,7 @@ class ScatterTest {
     private static final TrialFarm FARM = new TrialFarm(
             "made up",
             new Site(42, -93, 300),
-            SoilProfile.of(
-                    List.of(new TrialFarm.Earth(30, 20, 4, 1.3).between(0, 1500)),
-                    "made up",
-                    new ArrayList<>()),
+            SoilProfile.of(List.of(new TrialFarm.Earth(30, 20, 4, 1.3).between(0, 1500)), "made up", new ArrayList<>()),
             new WeatherSeries(List.of()));
 
     /** Corn after corn on a farm made up. */
