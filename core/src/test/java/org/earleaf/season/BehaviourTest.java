@@ -128,7 +128,7 @@ class BehaviourTest {
 
     /**
      * An Ohio on-farm trial with UAN 28 and a four-year Illinois station comparison at V6 found no clear difference.
-     * Shortfall of the fitted model: in the usual season 10.9 bu part row base and coulter (6.5 before the fit), .80 of
+     * Shortfall of the fitted model: in the usual season 10.6 bu part row base and coulter (6.5 before the fit), .78 of
      * the gap of the dry season where up to .60 was asked: roots and their uptake are slower, so that nitrogen
      * in the middle is found late. That rain narrows the gap, and storms turn it, still holds.
      */
@@ -140,7 +140,7 @@ class BehaviourTest {
         double dribble = told("B3 mid-row dribble, bu", bushels(sidedress(USUAL, Placement.MID_DRIBBLE)), 148.2);
         double spread = told("B3 broadcast, bu", bushels(sidedress(USUAL, Placement.BROADCAST)), 147.5);
         told("B3 no sidedress, bu", bushels(lowOm().run(USUAL, pre(40))), 98.14);
-        assertThat(row - middle).isLessThanOrEqualTo(.85 * dry);
+        assertThat(row - middle).isLessThanOrEqualTo(.80 * dry);
         assertThat(Math.max(row, Math.max(dribble, spread)) - Math.min(row, Math.min(dribble, spread)))
                 .isLessThanOrEqualTo(4);
         Forcing storms = rain(j -> j >= 127 && (j - 127) % 12 == 0 ? 32 : 0);
@@ -279,17 +279,20 @@ class BehaviourTest {
         assertThat(found[0]).isGreaterThanOrEqualTo(1.5 * found[2]).isGreaterThanOrEqualTo(5 * found[4]);
     }
 
-    /** Nitrogen cannot replace water (common practice, no source); .68 of the usual yield since roots go down more slowly. */
+    /**
+     * Nitrogen cannot replace water (common practice, no source). The share of the usual yield is an own number: .50 to
+     * .65 before the fit; .67 now (.65 at 300 kg), and .63 at the quickest root front.
+     */
     @Test
     void b11_drought_binds_and_more_nitrogen_stays_in_the_soil() {
         Forcing drought = rain(j -> j >= 170 && j <= 230 ? 0 : usual(j));
         SeasonRun run = zone().run(drought, pre(180));
         double yield = told("B11 180 kg, bu", bushels(run), 111.3);
-        assertThat(yield / bushels(zone().run(USUAL, pre(180)))).isBetween(.50, .70);
-        double fed = told("B11 300 kg, bu", bushels(zone().run(drought, pre(300))), 107.6);
+        assertThat(yield / bushels(zone().run(USUAL, pre(180)))).isBetween(.50, .68);
+        double fed = told("B11 300 kg, bu", bushels(zone().run(drought, pre(300))), 116.7);
         assertThat(fed - yield).isLessThan(8);
         assertThat(run.yield(0).limit()).isNotEqualTo(Yield.Limit.NITROGEN);
-        assertThat(told("B11 nitrate left", nitrate(run), 101.9))
+        assertThat(told("B11 nitrate left", nitrate(run), 86.87))
                 .isGreaterThan(1.5 * nitrate(zone().run(USUAL, pre(180))));
     }
 
