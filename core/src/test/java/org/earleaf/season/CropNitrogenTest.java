@@ -22,7 +22,7 @@ class CropNitrogenTest {
         assertThat(CropNitrogen.nni(49, 0, 34)).isEqualTo(1);
     }
 
-    /** What corn of today is fitted to ask for (bench/trials) stands 7 % above the published 34 kg/t. */
+    /** What corn of today is fitted to ask for (bench/trials) stands 9 % above the published 34 kg/t. */
     @Test
     void todays_hybrids_ask_for_no_more_than_a_tenth_above_the_published_curve() {
         assertThat(Parameter.CRITICAL.usual() / PUBLISHED).isBetween(1.0, 1.1);
@@ -42,8 +42,8 @@ class CropNitrogenTest {
     /**
      * Ziadi et al. 2008, Agron. J. 100:271: relative yield -0.11 + 1.17 NNI below 0.93. NNI here on the published curve of
      * 34 kg/t, on which theirs is, and yield against what 300 kg give. Shortfall of the model since it was fitted: its answer
-     * is concave, so that it stands above the line by .09, .12 and .12 at 0, 50 and 100 kg (NNI .38, .53 and .68), where
-     * .06 was held; at 150 kg, NNI .83, .06 still holds.
+     * is concave, so that it stands above the line by .084 and .062 at 50 and 100 kg (NNI .57 and .72), where .06 was
+     * held; at 0 and 150 kg (NNI .41 and .86; .058 above, .012 below) .06 holds.
      */
     @Test
     void yield_against_nutrition_at_silk_follows_the_published_line() {
@@ -52,7 +52,7 @@ class CropNitrogenTest {
             SeasonRun atSilk = SyntheticSeason.zone().until(196, SyntheticSeason.weather(), SyntheticSeason.pre(rate));
             double nni = CropNitrogen.nni(atSilk.shoot_kgHa(0), atSilk.shootN_kgHa(0), PUBLISHED);
             double off = end(rate).yield(0).grain_kgHa() / best - publishedLine(nni);
-            assertThat(off).as("%s kg", rate).isBetween(-.06, rate < 150 ? .13 : .06);
+            assertThat(off).as("%s kg", rate).isBetween(-.06, rate == 50 || rate == 100 ? .09 : .06);
         }
         assertThat(publishedLine(.5)).isCloseTo(.475, within(.0005));
         assertThat(publishedLine(.7)).isCloseTo(.709, within(.0005));
@@ -70,8 +70,8 @@ class CropNitrogenTest {
     /**
      * Bender et al. 2013, Agron. J. 105:161: 286 kg/ha in a crop of 23 t, 65 % of it by silk, fastest from V10 to V14.
      * Share at silk .55 to .70 (older crops up to .90), fastest five days between V8 and V16, 230 to 290 kg/ha in all.
-     * Shortfall of the model since it was fitted: 223 kg in a crop of 17.9 t, where the made-up season gave 19 to 21 t and
-     * 230 to 290 kg. A tonne holds as much as in the published crop.
+     * Shortfall of the model since it was fitted: 228 kg in a crop of 18.4 t, where the made-up season gave 19 to 21 t
+     * and 230 to 290 kg. A tonne holds as much as in the published crop.
      */
     @Test
     void a_crop_with_plenty_takes_its_nitrogen_when_published_crops_took_theirs() {
@@ -91,8 +91,8 @@ class CropNitrogenTest {
             }
         }
         double total = held[held.length - 1];
-        assertThat(run.shoot_kgHa(0)).isBetween(17000.0, 21000.0);
-        assertThat(total).isBetween(215.0, 290.0);
+        assertThat(run.shoot_kgHa(0)).isBetween(18000.0, 21000.0);
+        assertThat(total).isBetween(225.0, 290.0);
         assertThat(1000 * total / run.shoot_kgHa(0)).isCloseTo(286 / 23., within(.05 * 286 / 23));
         assertThat(held[run.silkDay(0) + 1] / total).isBetween(.55, .70);
         assertThat(fastestAt).isBetween(8.0, 16.0);
@@ -102,7 +102,7 @@ class CropNitrogenTest {
     /**
      * Share of the final uptake of crops with plenty: .08 to .11 by V6, .25 to .30 by V10, .63 to .67 by R1 (published crops,
      * from memory; Bender et al. 2013: .65 by R1). V6 holds. Shortfall of the model: .35 by V10, a twentieth too early, and
-     * .59 by R1, .04 too few.
+     * .61 by R1, .02 too few.
      */
     @Test
     void uptake_runs_by_stage_near_published_crops_a_little_ahead_at_ten_collars_and_behind_at_silk() {
@@ -119,6 +119,6 @@ class CropNitrogenTest {
         double total = run.shootN_kgHa(0);
         assertThat(by[0] / total).isBetween(.08, .11);
         assertThat(by[1] / total).isBetween(.25, .36);
-        assertThat(by[2] / total).isBetween(.57, .67);
+        assertThat(by[2] / total).isBetween(.60, .67);
     }
 }

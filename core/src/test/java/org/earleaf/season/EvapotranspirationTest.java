@@ -61,14 +61,11 @@ class EvapotranspirationTest {
         return new double[] {day.ledger(SeasonState.Ledger.TRANSPIRATION), day.state.waterFactor[0]};
     }
 
-    /**
-     * Suyker & Verma 2008: 544 to 578 mm a season from irrigated maize in Nebraska. Shortfall of the model since it was
-     * fitted: 527 mm, 17 mm or 3 % below the least of them, as roots deepen late.
-     */
+    /** Suyker & Verma 2008: 544 to 578 mm a season from irrigated maize in Nebraska; here 544.3, the least of them. */
     @Test
     void a_season_uses_what_maize_was_measured_to_use() {
         SeasonRun run = SyntheticSeason.zone().run(SyntheticSeason.weather(), SyntheticSeason.pre(180));
         double used = run.ledger(SeasonState.Ledger.TRANSPIRATION, 0) + run.ledger(SeasonState.Ledger.EVAPORATION, 0);
-        assertThat(used).isBetween(.96 * 544, 578.0);
+        assertThat(used).isBetween(544.0, 578.0);
     }
 }

@@ -137,10 +137,9 @@ class RareEventsTest {
 
     @Test
     void a_standing_water_table_fills_the_layers_below_and_bars_the_roots() {
-        // Ten days after silk and more: since the fit to dug roots the front is at 70 cm by day 201 only.
-        SeasonRun run = run(STRUCK, zone().waterTable(700), weather(), 215);
+        SeasonRun run = run(STRUCK, zone().waterTable(700), weather(), 200);
         assertThat(run.state().rootDepth[0]).isEqualTo(700);
-        assertThat(run(STRUCK, zone(), weather(), 215).state().rootDepth[0]).isGreaterThan(800);
+        assertThat(run(STRUCK, zone(), weather(), 200).state().rootDepth[0]).isGreaterThan(800);
         assertThat(run.today().roots[run.state().at(0, 5)]).isEqualTo(0);
         assertThat(run.ledger(Ledger.TABLE_WATER, 0)).isPositive();
         assertThat(run.waterRemainder_mm(0)).isCloseTo(0, within(1e-9));
