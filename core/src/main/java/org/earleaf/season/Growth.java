@@ -20,8 +20,8 @@ import org.earleaf.season.parameter.Parameter;
  * left   share of the plants that losses before silk left; they bear second and heavier ears
  * Y      dry grain                                [kg/ha]
  * Source RUE, d, f, p: fitted in bench/trials; RUE near the 3.8 under best growth of Lindquist et al. 2005, Agron. J.
- *        97:72; a concave answer to nitrogen: Sinclair & Horie 1989, Crop Sci. 29:90, from memory; kernels: Andrade et al. 2002,
- *        Crop Sci. 42:1173; harvest index .54 to .61: Trout & DeJonge 2017, Irrig. Sci.; fN, N ceiling: own construct;
+ *        97:72; a concave answer to nitrogen: Sinclair & Horie 1989, Crop Sci. 29:90, from memory; kernels: Andrade et al.
+ *        2002, Crop Sci. 42:1173; harvest index .54 to .61: Trout & DeJonge 2017, Irrig. Sci.; fN, N ceiling: own construct;
  *        left: own construct, calibrated to thin stands of Nafziger 1994, J. Prod. Agric. 7:59.
  * Check  GrowthTest, StandAdviceTest
  * </pre>

@@ -19,8 +19,9 @@ import org.earleaf.soil.SoilProfile;
  * L      root length on ground                    [cm/cm2]
  * RLD    root length density of a cell            [cm/cm3]
  * RD     root activity of a cell                  [0 to 1]
- * Source depth: Ordonez et al. 2018, Field Crops Res. 215:122; front after V5: fitted in bench/trials to roots dug near
- *        Ames, Iowa, 2018 and 2019, slower than the 3 cm a day of Ordonez; 0.961: Jackson
+ * Source depth: Ordonez et al. 2018, Field Crops Res. 215:122; front after V5: set in bench/trials between
+ *        roots dug near Ames, Iowa, in 2019 (in 2018 shallower) and what yields answer to, slower than the 3 cm a day of
+ *        Ordonez; 0.961: Jackson
  *        et al. 1996, Oecologia 108:389, from memory; lateral spread by V8: common practice, no source; L, rho: own.
  * Check  RootsTest
  * </pre>

@@ -23,9 +23,9 @@ import org.earleaf.season.parameter.Parameter;
  * d, c   relative rates by layer 1 1 .9 .4 .2 .1 and 1 1 1 .5 .2 .1
  * G      soil warmth since the inhibitor          [°C d]
  * Source moisture: Qiu et al. 2023, Soil Res. 61:1; Linn & Doran 1984, SSSAJ 48:1267; nitrification calibrated to the
- *        Kentucky extension table of nitrate after 0, 3, 6 weeks; denitrification and mineralisation fitted in bench/trials, the first below
- *        the 3 to 5 %/d of nitrate in saturated June soil of Kentucky and Illinois extension; take-back: Stevens et al. 2005, Agron. J. 97:1037. Forms and
- *        constants: own construct.
+ *        Kentucky extension table of nitrate after 0, 3, 6 weeks; denitrification and mineralisation
+ *        fitted in bench/trials, the first below the 3 to 5 %/d of nitrate in saturated June soil of Kentucky and Illinois
+ *        extension; take-back: Stevens et al. 2005, Agron. J. 97:1037. Forms and constants: own construct.
  * Check  SoilNitrogenTest
  * </pre>
  */

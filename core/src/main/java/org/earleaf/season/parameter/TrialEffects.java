@@ -2,9 +2,12 @@
 package org.earleaf.season.parameter;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.random.RandomGenerator;
 import org.earleaf.units.BundledTable;
 import org.earleaf.weather.Draws;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
 
 /**
  * What the model does not know of a site and year, as real trials have shown it: how far level, supply and demand of
@@ -17,8 +20,8 @@ import org.earleaf.weather.Draws;
  * x      growth for light, mineralisation, critical nitrogen
  * w      1 where the field is like those of the trials, more far from them
  * z      standard normal
- * Source variance between farms, between years of a farm and of the rest, estimated in bench/trials (the table names
- *        farms and years); model discrepancy: Kennedy & O'Hagan 2001, J. R. Stat. Soc. B 63:425, from memory
+ * Source variance between farms, between years of a farm and of the rest, estimated from the trials that the table names
+ *        and then set by how often the members hold the measured (bench/trials); model discrepancy: Kennedy & O'Hagan 2001, J. R. Stat. Soc. B 63:425, from memory
  * Check  ParameterDrawsTest; bench/trials: how often the members hold the measured yields
  * </pre>
  */
@@ -26,7 +29,10 @@ final class TrialEffects {
     private static final List<BundledTable.Row> ROWS = BundledTable.rows("trial-effects.csv");
     static final List<Parameter> PARAMETERS =
             ROWS.stream().map(row -> Parameter.valueOf(row.text("parameter"))).toList();
-    private static final double[][] ROOT = root(covariance());
+    /** Lower triangle whose product with its mirror is the covariance. */
+    private static final double[][] ROOT = new CholeskyDecomposition(MatrixUtils.createRealMatrix(covariance()))
+            .getL()
+            .getData();
 
     private TrialEffects() {}
 
@@ -46,27 +52,11 @@ final class TrialEffects {
         double[][] all = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                double r = ROWS.get(i).number("r_" + PARAMETERS.get(j).name().toLowerCase(java.util.Locale.ROOT));
+                double r = ROWS.get(i).number("r_" + PARAMETERS.get(j).name().toLowerCase(Locale.ROOT));
                 all[i][j] = r * Math.sqrt(variance(ROWS.get(i)) * variance(ROWS.get(j)));
             }
         }
         return all;
-    }
-
-    /** Lower triangle whose product with its mirror is the matrix (Cholesky). */
-    static double[][] root(double[][] a) {
-        int n = a.length;
-        double[][] l = new double[n][n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j <= i; j++) {
-                double sum = a[i][j];
-                for (int k = 0; k < j; k++) {
-                    sum -= l[i][k] * l[j][k];
-                }
-                l[i][j] = i == j ? Math.sqrt(sum) : sum / l[j][j];
-            }
-        }
-        return l;
     }
 
     /** A member's own numbers around a centre. */
