@@ -2,7 +2,6 @@
 package org.earleaf.decide;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.Optional;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
@@ -30,10 +29,7 @@ public record LowNitrate(Zone zone, LocalDate tested, int collars, double nitrat
     public static Optional<LowNitrate> find(Farm farm, Outlook outlook) {
         Zone zone = outlook.zone();
         LocalDate on = outlook.on();
-        return farm.readings().stream()
-                .filter(r -> r.isOn(zone) && r.isOfTopFoot())
-                .filter(r -> !r.date().isAfter(on) && !r.date().isBefore(on.minusDays(STANDS_D)))
-                .max(Comparator.comparing(Reading::date))
+        return farm.findReading(zone, Reading::isOfTopFoot, on.minusDays(STANDS_D), on)
                 .filter(r -> isLate(outlook.trace(), r.date()) && !wasFedSince(farm, zone, r.date(), on))
                 .map(r -> new LowNitrate(
                         zone,

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.farm;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.earleaf.field.Boundary;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Manure;
@@ -132,6 +135,15 @@ public record Farm(
 
     public LabelBook labels() {
         return rules.labels();
+    }
+
+    /** The latest of some readings of a zone, from one day to another, both included. */
+    public Optional<Reading> findReading(Zone zone, Predicate<Reading> which, LocalDate from, LocalDate to) {
+        return readings().stream()
+                .filter(r ->
+                        r.isOn(zone) && !r.date().isBefore(from) && !r.date().isAfter(to))
+                .filter(which)
+                .max(Comparator.comparing(Reading::date));
     }
 
     /** Nitrogen product by name, of the farm's own or built in. */

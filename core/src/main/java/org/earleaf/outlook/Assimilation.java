@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.outlook;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.earleaf.field.Reading;
-import org.earleaf.season.Event;
 import org.earleaf.season.Observing;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.season.ZoneSeason;
@@ -42,7 +40,6 @@ import org.earleaf.units.Said;
 final class Assimilation {
     private static final double CONFLICT_Z = 4;
     private static final double WIDEN = 1.5;
-    private static final int BAND_LASTS_D = 60;
 
     private final ZoneSeason season;
     private final List<Flag> flags;
@@ -151,15 +148,7 @@ final class Assimilation {
         if (r.top_mm() >= SoilProfile.FOOT_MM) {
             return ReadingError.NITRATE_BELOW_FOOT;
         }
-        return bandIn(r.date()) ? ReadingError.NITRATE_NEAR_BAND : ReadingError.NITRATE;
-    }
-
-    private boolean bandIn(LocalDate date) {
-        return season.events().stream()
-                .filter(e -> e instanceof Event.Nitrogen
-                        && !e.date().isAfter(date)
-                        && e.date().isAfter(date.minusDays(BAND_LASTS_D)))
-                .anyMatch(e -> ((Event.Nitrogen) e).pass().placement().isBand());
+        return season.isBanded(r.date()) ? ReadingError.NITRATE_NEAR_BAND : ReadingError.NITRATE;
     }
 
     private SeasonRun resample(SeasonRun run, double[] log, long day) {

@@ -2,10 +2,8 @@
 package org.earleaf.outlook;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.Optional;
 import org.earleaf.farm.Setting;
-import org.earleaf.field.Pass;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
 import org.earleaf.season.SeasonTrace;
@@ -33,7 +31,6 @@ import org.earleaf.units.Units;
 public record EnoughNitrate(LocalDate tested, double nitrate_mgKg, double critical_mgKg) {
     private static final double FROM_COLLARS = 3;
     private static final int STANDS_D = 21;
-    private static final int BAND_LASTS_D = 60;
     private static final double LOST_KGHA = 20 * Units.KGHA_PER_LBAC;
 
     /** @param trace of the zone up to its decision day at least */
@@ -41,19 +38,21 @@ public record EnoughNitrate(LocalDate tested, double nitrate_mgKg, double critic
         Zone zone = futures.zone();
         LocalDate on = futures.decisionDay();
         double critical = futures.farm().settings().of(Setting.ENOUGH_NITRATE);
-        return futures.farm().readings().stream()
-                .filter(r -> r.isOn(zone) && r.isOfTopFoot() && r.position() == Reading.Position.RANDOM)
-                .filter(r -> !r.date().isAfter(on) && !r.date().isBefore(on.minusDays(STANDS_D)))
-                .max(Comparator.comparing(Reading::date))
+        return futures.farm()
+                .findReading(
+                        zone,
+                        r -> r.isOfTopFoot() && r.position() == Reading.Position.RANDOM,
+                        on.minusDays(STANDS_D),
+                        on)
                 .filter(r -> r.value() >= critical && isTime(trace, r.date()))
-                .filter(r -> !wasBanded(futures, r.date()) && lost(trace, r.date(), on) < LOST_KGHA)
+                .filter(r -> !futures.season().isBanded(r.date()) && lost(trace, r.date(), on) < LOST_KGHA)
                 .map(r -> new EnoughNitrate(r.date(), r.value(), critical));
     }
 
     /** From which reading on a test taken this morning would show enough; infinite where none would. */
     public static double above_mgKg(ZoneEnsemble futures, SeasonTrace trace) {
         LocalDate on = futures.decisionDay();
-        return isTime(trace, on) && !wasBanded(futures, on)
+        return isTime(trace, on) && !futures.season().isBanded(on)
                 ? futures.farm().settings().of(Setting.ENOUGH_NITRATE)
                 : Double.POSITIVE_INFINITY;
     }
@@ -64,16 +63,6 @@ public record EnoughNitrate(LocalDate tested, double nitrate_mgKg, double critic
                 && day < trace.days()
                 && trace.at(day, Daily.COLLARS) >= FROM_COLLARS
                 && trace.at(day, Daily.REP) <= 0;
-    }
-
-    private static boolean wasBanded(ZoneEnsemble futures, LocalDate tested) {
-        return futures.farm().passes().stream()
-                .anyMatch(p -> p.isOn(futures.zone())
-                        && p.state() == Pass.State.MADE
-                        && p.nitrogen_kgHa() > 0
-                        && p.placement().isBand()
-                        && !p.date().isAfter(tested)
-                        && p.date().isAfter(tested.minusDays(BAND_LASTS_D)));
     }
 
     private static double lost(SeasonTrace trace, LocalDate from, LocalDate to) {

@@ -4,7 +4,6 @@ package org.earleaf.outlook;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.farm.Farm;
@@ -64,17 +63,18 @@ public record Replant(
     public static Optional<Replant> find(ZoneEnsemble futures) {
         Zone zone = futures.zone();
         LocalDate on = futures.decisionDay();
-        LocalDate day = day(futures);
+        LocalDate lately = on.minusDays(COUNT_STANDS_D - 1);
+        LocalDate from = lately.isAfter(zone.planted()) ? lately : zone.planted();
+        return futures.farm()
+                .findReading(zone, r -> r.kind() == Reading.Kind.STAND, from, on)
+                .filter(r -> kept(zone, r) <= THIN && !isTooLate(futures))
+                .map(r -> of(futures, r, day(futures)));
+    }
+
+    private static boolean isTooLate(ZoneEnsemble futures) {
         SeasonRun morning = futures.members();
-        boolean late = Spread.of(Baseline.each(morning, morning::collars)).p50() >= LATEST_COLLARS
-                || day.isAfter(LocalDate.of(on.getYear(), Month.JUNE, 20));
-        return futures.farm().readings().stream()
-                .filter(r -> r.kind() == Reading.Kind.STAND && r.isOn(zone))
-                .filter(r -> !r.date().isAfter(on) && r.date().isAfter(on.minusDays(COUNT_STANDS_D)))
-                .filter(r -> !r.date().isBefore(zone.planted()))
-                .max(Comparator.comparing(Reading::date))
-                .filter(r -> !late && kept(zone, r) <= THIN)
-                .map(r -> of(futures, r, day));
+        return Spread.of(Baseline.each(morning, morning::collars)).p50() >= LATEST_COLLARS
+                || day(futures).isAfter(LocalDate.of(futures.decisionDay().getYear(), Month.JUNE, 20));
     }
 
     /** Share of the full stand's yield that what stands still makes. */

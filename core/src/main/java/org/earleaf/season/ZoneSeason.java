@@ -39,6 +39,8 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
     /** From one pass to the next where there was only one (common practice, no source). */
     private static final int A_WEEK_D = 7;
 
+    private static final int BAND_LASTS_D = 60;
+
     public ZoneSeason {
         events = List.copyOf(events);
         flags = List.copyOf(flags);
@@ -136,6 +138,14 @@ public record ZoneSeason(SeasonSetup setup, ParameterSet parameters, List<Event>
                 product.nitrateShare(),
                 placement,
                 inhibitor);
+    }
+
+    /** Whether nitrogen laid in a band lies in the soil on a day, so that where a sample is taken decides what it shows. */
+    public boolean isBanded(LocalDate date) {
+        return events.stream()
+                .filter(e -> !e.date().isAfter(date) && e.date().isAfter(date.minusDays(BAND_LASTS_D)))
+                .anyMatch(e ->
+                        e instanceof Event.Nitrogen n && n.pass().placement().isBand());
     }
 
     /** The same season with something more done. */

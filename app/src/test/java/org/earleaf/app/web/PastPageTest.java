@@ -5,13 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.URI;
-import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.charset.StandardCharsets;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.earleaf.field.PastYear;
 import org.junit.jupiter.api.AfterEach;
@@ -36,19 +33,6 @@ class PastPageTest {
                 .body();
     }
 
-    /** @param form names and values in turn */
-    private HttpResponse<String> post(String path, String... form) throws IOException, InterruptedException {
-        String body = Stream.iterate(0, k -> k < form.length, k -> k + 2)
-                .map(k -> form[k] + "=" + URLEncoder.encode(form[k + 1], StandardCharsets.UTF_8))
-                .collect(Collectors.joining("&"));
-        HttpRequest request = HttpRequest.newBuilder(URI.create(own + path))
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .header("Origin", own)
-                .POST(HttpRequest.BodyPublishers.ofString(body))
-                .build();
-        return CLIENT.send(request, BodyHandlers.ofString());
-    }
-
     private HttpResponse<String> keep(String year, String crop, String yield, String... more)
             throws IOException, InterruptedException {
         String[] usual = {
@@ -65,7 +49,8 @@ class PastPageTest {
             "nitrogen_unit",
             "lb N/ac"
         };
-        return post(PAGE, Stream.concat(Stream.of(usual), Stream.of(more)).toArray(String[]::new));
+        return server.post(
+                PAGE, Stream.concat(Stream.of(usual), Stream.of(more)).toArray(String[]::new));
     }
 
     @Test
@@ -77,9 +62,10 @@ class PastPageTest {
         for (String page : new String[] {PAGE, "/field/mill-eighty"}) {
             assertThat(get(page)).contains(">2021<", ">200 bu/ac<", ">160 lb N/ac<");
         }
-        assertThat(post(PAGE + "/out", "zone", "", "year", "2021").statusCode()).isEqualTo(302);
+        assertThat(server.post(PAGE + "/out", "zone", "", "year", "2021").statusCode())
+                .isEqualTo(302);
         assertThat(preview.store().farm().work().past()).isEmpty();
-        HttpResponse<String> none = post(PAGE + "/out", "zone", "", "year", "2021");
+        HttpResponse<String> none = server.post(PAGE + "/out", "zone", "", "year", "2021");
         assertThat(none.statusCode()).isEqualTo(400);
         assertThat(none.body()).contains("past.unknown");
     }

@@ -5,16 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.URI;
-import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.earleaf.app.paper.PaperSize;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.Pass;
@@ -45,21 +41,8 @@ class RecordsPageTest {
                 .send(HttpRequest.newBuilder(URI.create(own + path)).build(), BodyHandlers.ofString());
     }
 
-    /** @param form names and values in turn */
-    private HttpResponse<String> post(String path, String... form) throws IOException, InterruptedException {
-        String body = Stream.iterate(0, k -> k < form.length, k -> k + 2)
-                .map(k -> form[k] + "=" + URLEncoder.encode(form[k + 1], StandardCharsets.UTF_8))
-                .collect(Collectors.joining("&"));
-        HttpRequest request = HttpRequest.newBuilder(URI.create(own + path))
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .header("Origin", own)
-                .POST(HttpRequest.BodyPublishers.ofString(body))
-                .build();
-        return HttpClient.newHttpClient().send(request, BodyHandlers.ofString());
-    }
-
     private HttpResponse<String> correct(String amount, String why) throws IOException, InterruptedException {
-        return post(
+        return server.post(
                 "/records/1/correct",
                 "amount",
                 amount,
@@ -161,7 +144,7 @@ class RecordsPageTest {
     }
 
     private HttpResponse<String> catchTest(String seconds, String unit, String caught) throws Exception {
-        return post(
+        return server.post(
                 "/rigs/catch",
                 "rig",
                 "tall sprayer",
@@ -215,17 +198,19 @@ class RecordsPageTest {
         String rig = farm.rigs().get(0).name();
         String product = farm.products().get(0).name();
         String field = farm.zones().get(0).field();
-        assertThat(post("/rigs/rename", "name", rig, "other", "Old Blue").statusCode())
+        assertThat(server.post("/rigs/rename", "name", rig, "other", "Old Blue").statusCode())
                 .isEqualTo(302);
-        assertThat(post("/shelf/rename", "name", product, "other", "Late Guard").statusCode())
+        assertThat(server.post("/shelf/rename", "name", product, "other", "Late Guard")
+                        .statusCode())
                 .isEqualTo(302);
-        assertThat(post("/fields/rename", "name", field, "other", "Long Eighty").statusCode())
+        assertThat(server.post("/fields/rename", "name", field, "other", "Long Eighty")
+                        .statusCode())
                 .isEqualTo(302);
         Farm now = preview.store().farm();
         assertThat(now.rigs().get(0).name()).isEqualTo("Old Blue");
         assertThat(now.products().get(0).name()).isEqualTo("Late Guard");
         assertThat(now.zones().get(0).field()).isEqualTo("Long Eighty");
-        HttpResponse<String> none = post("/rigs/rename", "name", "Old Blue", "other", " ");
+        HttpResponse<String> none = server.post("/rigs/rename", "name", "Old Blue", "other", " ");
         assertThat(none.statusCode()).isEqualTo(400);
         assertThat(none.body()).contains("1 to 60 letters");
     }
@@ -234,10 +219,11 @@ class RecordsPageTest {
     void new_nozzles_end_what_was_caught_before() throws Exception {
         catchTest("60", "gal", ".492 .505 .510");
         assertThat(get("/rigs").body()).doesNotContain("Tall sprayer: no catch test");
-        HttpResponse<String> nobody = post("/rigs/changed", "rig", "tall sprayer", "said", "size 06", "person", " ");
+        HttpResponse<String> nobody =
+                server.post("/rigs/changed", "rig", "tall sprayer", "said", "size 06", "person", " ");
         assertThat(nobody.body()).contains("data-code=\"person.missing\"");
         preview.pass(java.time.Duration.ofSeconds(1));
-        assertThat(post("/rigs/changed", "rig", "tall sprayer", "said", "size 06", "person", "Ana")
+        assertThat(server.post("/rigs/changed", "rig", "tall sprayer", "said", "size 06", "person", "Ana")
                         .statusCode())
                 .isEqualTo(302);
         assertThat(get("/rigs").body())
