@@ -221,8 +221,8 @@ static void frost(int l) {
     s.frost[l] = 0;
   } else if (s.tmin[l] <= 0) {
     s.frost[l] *= s.tmin[l] <= -2.2 ? .1 : .7;
-    s.frost_collars[l] = s.collars[l];
-  } else if (s.frost[l] < 1 && s.killed[l] == 0 && s.frost_collars[l] < 6) {
+    s.frost_collars[l] = s.collars[l] < 6 ? s.collars[l] : 99;
+  } else if (s.frost[l] < 1 && s.killed[l] == 0 && s.frost_collars[l] < 99) {
     s.frost[l] = least(1, s.frost[l] + .3 * most(0, s.collars[l] - s.frost_collars[l]));
     s.frost_collars[l] = s.collars[l];
   }
@@ -244,7 +244,10 @@ static void stage(int day) {
   s.any_up = 0;
   if (day < s.in->planted) return;
   double crowd = sqrt(s.in->population / 8);
-  EACH s.gdd[l] += (clamp(fahrenheit(s.tmax[l]), 50, 86) + clamp(fahrenheit(s.tmin[l]), 50, 86)) / 2 - 50;
+  EACH {
+    double warmed = (clamp(fahrenheit(s.tmax[l]), 50, 86) + clamp(fahrenheit(s.tmin[l]), 50, 86)) / 2 - 50;
+    s.gdd[l] += (1 - s.killed[l]) * warmed;
+  }
   EACH {
     int up = s.gdd[l] >= s.p[EMERGENCE][l];
     s.any_up |= up;
@@ -749,7 +752,7 @@ static void grow(int day) {
   EACH {
     double fn = exponential(s.p[NITROGEN_POWER][l] * ln(clamp(s.nni[l], .05, 1))), rep = s.rep[l];
     double light = .5 * s.solar[l] * lost(s.p[LIGHT_EXTINCTION][l] * s.lai[l]);
-    double cool = clamp((s.tmean[l] - 8) / 8, 0, 1);
+    double cool = clamp((s.tmean[l] - 8) * (rep > 0 ? 1. / 10 : 1. / 8), 0, 1);
     double growth = 10 * light * s.p[RUE][l] * (1 - s.p[RUE_DECLINE][l] * rep * sqrt(rep)) * cool * least(s.water_factor[l], s.p[FED][l] * fn);
     int up = s.emerged[l] >= 0;
     growth = up && rep < 1 && s.killed[l] == 0 ? growth : 0;
@@ -844,7 +847,8 @@ static double yield(int l) {
   double sink = kernels * s.in->population * s.p[KERNEL_WEIGHT][l] * 1e-6 * 1e4;
   double source = s.silked[l] < 0 ? 0 : s.shoot[l] - s.shoot_at_silk[l] + .08 * s.shoot_at_silk[l];
   double nitrogen = s.p[NITROGEN_HARVEST][l] * s.shoot_n[l] / s.p[GRAIN_N_MIN][l];
-  return least(least(sink, s.p[HARVEST_INDEX][l] * s.shoot[l]), least(source, nitrogen));
+  double index = s.p[HARVEST_INDEX][l] * s.shoot[l] * least(1, s.rep[l] + .13);
+  return least(least(sink, index), least(source, nitrogen));
 }
 
 static void block(const struct input *in, int first, int count, double *results) {

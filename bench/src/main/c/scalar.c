@@ -159,8 +159,8 @@ static void frost(struct season *s) {
     s->frost = 0;
   } else if (s->tmin <= 0) {
     s->frost *= s->tmin <= -2.2 ? .1 : .7;
-    s->frost_collars = s->collars;
-  } else if (s->frost < 1 && !s->killed && s->frost_collars < 6) {
+    s->frost_collars = s->collars < 6 ? s->collars : 99;
+  } else if (s->frost < 1 && !s->killed && s->frost_collars < 99) {
     s->frost = least(1, s->frost + .3 * most(0, s->collars - s->frost_collars));
     s->frost_collars = s->collars;
   }
@@ -182,7 +182,7 @@ static void stage(struct season *s, int day) {
   s->nni = s->shoot < 50 ? 1 : s->shoot_n / s->critical;
   if (day < in->planted) return;
   double silk = in->silk[s->m], black = in->black[s->m], tassel = s->tassel;
-  s->gdd += (clamp(fahrenheit(s->tmax), 50, 86) + clamp(fahrenheit(s->tmin), 50, 86)) / 2 - 50;
+  if (!s->killed) s->gdd += (clamp(fahrenheit(s->tmax), 50, 86) + clamp(fahrenheit(s->tmin), 50, 86)) / 2 - 50;
   int up = s->gdd >= s->p[EMERGENCE];
   if (s->p[FROST] > 0 && up) frost(s);
   double v = clamp(collars(s, s->gdd), 0, tassel);
@@ -605,7 +605,7 @@ static void grow(struct season *s, int day) {
   const struct input *in = s->in;
   double fn = pow(clamp(s->nni, .05, 1), s->p[NITROGEN_POWER]);
   double light = .5 * s->solar * (1 - exp(-s->p[LIGHT_EXTINCTION] * s->lai));
-  double cool = s->tmean > 16 ? 1 : clamp((s->tmean - 8) / 8, 0, 1);
+  double cool = clamp((s->tmean - 8) / (s->rep > 0 ? 10 : 8), 0, 1);
   double growth = 10 * light * s->p[RUE] * (1 - s->p[RUE_DECLINE] * s->rep * sqrt(s->rep)) * cool * least(s->water_factor, s->p[FED] * fn);
   if (s->rep >= 1 || s->killed) growth = 0;
   s->nitrogen_factor = fn;
@@ -690,7 +690,8 @@ static double yield(const struct season *s) {
   double sink = kernels * s->in->population * s->p[KERNEL_WEIGHT] * 1e-6 * 1e4;
   double source = s->silked < 0 ? 0 : s->shoot - s->shoot_at_silk + .08 * s->shoot_at_silk;
   double nitrogen = s->p[NITROGEN_HARVEST] * s->shoot_n / s->p[GRAIN_N_MIN];
-  return least(least(sink, s->p[HARVEST_INDEX] * s->shoot), least(source, nitrogen));
+  double index = s->p[HARVEST_INDEX] * s->shoot * least(1, s->rep + .13);
+  return least(least(sink, index), least(source, nitrogen));
 }
 
 void scalar_season(const struct input *in, int m, double *results) {

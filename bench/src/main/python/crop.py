@@ -31,12 +31,13 @@ def freeze(s, up):
     hard = s.tmin <= -2.2
     kills = cold & hard & (s.collars >= 6)
     burns = cold & ~kills & (s.tmin <= 0)
-    regrows = cold & ~kills & ~burns & (s.frost < 1) & ~s.killed & (s.frost_collars < 6)
+    regrows = cold & ~kills & ~burns & (s.frost < 1) & ~s.killed & (s.frost_collars < 99)
     back = np.minimum(1, s.frost + .3 * positive(s.collars - s.frost_collars))
     burnt = s.frost * np.where(hard, .1, .7)
     s.killed |= kills
     s.frost = np.where(kills, 0, np.where(burns, burnt, np.where(regrows, back, s.frost)))
-    s.frost_collars = np.where(burns | regrows, s.collars, s.frost_collars)
+    from_here = np.where(burns & (s.collars >= 6), 99, s.collars)
+    s.frost_collars = np.where(burns | regrows, from_here, s.frost_collars)
 
 
 def leaf_share(s):
@@ -53,7 +54,8 @@ def stage(s, day):
     s.any_up = False
     if day < p.planted:
         return
-    s.gdd += .5 * (clamp(fahrenheit(s.tmax), 50, 86) + clamp(fahrenheit(s.tmin), 50, 86)) - 50
+    warmed = .5 * (clamp(fahrenheit(s.tmax), 50, 86) + clamp(fahrenheit(s.tmin), 50, 86)) - 50
+    s.gdd += np.where(s.killed, 0, warmed)
     up = s.gdd >= p.EMERGENCE
     s.any_up = bool(up.any())
     if not s.any_up:
@@ -148,7 +150,7 @@ def grow(s, day):
     up = s.emerged >= 0
     fn = clamp(s.nni, .05, 1) ** p.NITROGEN_POWER
     light = .5 * s.solar * lost(p.LIGHT_EXTINCTION * s.lai)
-    cool = share((s.tmean - 8) / 8)
+    cool = share((s.tmean - 8) / np.where(rep > 0, 10, 8))
     growth = 10 * light * p.RUE * (1 - p.RUE_DECLINE * rep * np.sqrt(rep)) * cool * np.minimum(s.water_factor, p.FED * fn)
     growth = np.where(up & (rep < 1) & ~s.killed, growth, 0)
     s.nitrogen_factor = np.where(up, fn, s.nitrogen_factor)

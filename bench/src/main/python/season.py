@@ -54,7 +54,8 @@ def grain(s):
     sink = kernels * p.population * p.KERNEL_WEIGHT * 1e-6 * 1e4
     source = np.where(s.silked < 0, 0, s.shoot - .92 * s.shoot_at_silk)
     nitrogen = p.NITROGEN_HARVEST * s.shoot_n / p.GRAIN_N_MIN
-    return np.minimum(np.minimum(sink, p.HARVEST_INDEX * s.shoot), np.minimum(source, nitrogen))
+    index = p.HARVEST_INDEX * s.shoot * np.minimum(1, s.rep + .13)
+    return np.minimum(np.minimum(sink, index), np.minimum(source, nitrogen))
 
 
 def results(s):

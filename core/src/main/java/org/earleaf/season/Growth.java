@@ -8,11 +8,12 @@ import org.earleaf.season.parameter.Parameter;
  *
  * <pre>
  * dW    = 10 (0.5 Rs)(1 - exp(-0.55 LAI)) RUE (1 - d rep^1.5) fT min(fW, f fN); 0 at black layer
- * fT    = 1 above 16 °C, else clamp((Tm - 8)/8, 0, 1)    fN = min(1, NNI^p), NNI at the start of the day
+ * fT    = clamp((Tm - 8)/8, 0, 1) to silk, clamp((Tm - 8)/10, 0, 1) after it
+ * fN    = min(1, NNI^p), NNI at the start of the day
  * f      0.86: at the critical curve growth for light is not yet at its best
  * RUE   3.74 g/MJ, d = 0.5 for hybrids of 2016 and later, p = 0.62; older ones: FieldParameters
  * KNrel = 0 up to PGR 1.17, else (PGR - 1.17)/(1 + 0.67 (PGR - 1.17));  KN = 560 KNrel left^-0.2
- * Y     = min(KN pop 300 mg, 0.515 W, W - Wsilk + 0.08 Wsilk, 0.62 N/0.009)
+ * Y     = min(KN pop 300 mg, 0.515 W min(1, rep + 0.13), W - Wsilk + 0.08 Wsilk, 0.62 N/0.009)
  *
  * dW     shoot growth                             [kg/ha/d]
  * Rs     global radiation                         [MJ/m2/d]
@@ -22,8 +23,12 @@ import org.earleaf.season.parameter.Parameter;
  * Source RUE, d, f, p: fitted in bench/trials; RUE near the 3.8 under best growth of Lindquist et al. 2005, Agron. J.
  *        97:72; a concave answer to nitrogen: Sinclair & Horie 1989, Crop Sci. 29:90, from memory; kernels: Andrade et al.
  *        2002, Crop Sci. 42:1173; harvest index .54 to .61: Trout & DeJonge 2017, Irrig. Sci.; fN, N ceiling: own construct;
- *        left: own construct, calibrated to thin stands of Nafziger 1994, J. Prod. Agric. 7:59.
- * Check  GrowthTest, StandAdviceTest
+ *        left: own construct, calibrated to thin stands of Nafziger 1994, J. Prod. Agric. 7:59; growth for light .72 at
+ *        15.8 °C of that at 20.9 °C: Andrade et al. 1993, Field Crops Res. 32:17, and low in the fill of late sowings:
+ *        Cirilo & Andrade 1994, Crop Sci. 34:1039; 10: own construct between that and what trials planted in May allow;
+ *        rep + 0.13: own construct, calibrated to killing frosts of Afuakwa & Crookston 1984, as tabulated by Wisconsin
+ *        extension in 1997.
+ * Check  GrowthTest, StandAdviceTest, LatePlantingTest
  * </pre>
  */
 final class Growth {
@@ -32,6 +37,13 @@ final class Growth {
     private static final int HEAT_DAYS = 7;
     private static final double MAKES_UP = 0.2;
     private static final double LEAST_INDEX = .05;
+    /** No growth up to here, and so many degrees more for all of it, to silk and after it [°C]. */
+    private static final double COLD_C = 8;
+
+    private static final double TO_SILK_C = 8;
+    private static final double IN_FILL_C = 10;
+    /** Share of the time to black layer that growth is ahead of the grain. */
+    private static final double GRAIN_AHEAD = 0.13;
 
     private final SeasonSite site;
     private final SeasonState s;
@@ -47,8 +59,10 @@ final class Growth {
         return 0.5 * solar_MJm2 * Lanes.lost(extinction * lai);
     }
 
-    static double coolness(double tmean_C) {
-        return Lanes.share((tmean_C - 8) * (1.0 / 8));
+    /** From a share of the time to black layer above 0 on, cold slows sooner. */
+    static double coolness(double tmean_C, double rep) {
+        double perDegree = 1 / TO_SILK_C - Lanes.isPositive(rep) * (1 / TO_SILK_C - 1 / IN_FILL_C);
+        return Lanes.share((tmean_C - COLD_C) * perDegree);
     }
 
     /** From an index of {@link #LEAST_INDEX} on; below it what is left grows on. */
@@ -58,7 +72,7 @@ final class Growth {
 
     /** Growth without stress [kg/ha/d]. */
     static double potential_kgHa(double absorbed_MJm2, double rep, double rue, double decline, double tmean_C) {
-        return 10 * absorbed_MJm2 * rue * (1 - decline * rep * Math.sqrt(rep)) * coolness(tmean_C);
+        return 10 * absorbed_MJm2 * rue * (1 - decline * rep * Math.sqrt(rep)) * coolness(tmean_C, rep);
     }
 
     /** Kernels against the reference at a plant growth rate [g/d] around silking. */
@@ -168,7 +182,8 @@ final class Growth {
     Yield yield(int m) {
         double kernels = kernelsPerPlant(m);
         double sink = kernels * s.population[m] * site.of(Parameter.KERNEL_WEIGHT) * 1e-6 * 1e4;
-        double index = site.of(Parameter.HARVEST_INDEX) * s.shoot[m];
+        double filled = Math.min(1, s.rep[m] + GRAIN_AHEAD);
+        double index = site.of(Parameter.HARVEST_INDEX) * s.shoot[m] * filled;
         double source = s.silkDay[m] < 0 ? 0 : s.shoot[m] - s.shootAtSilk[m] + 0.08 * s.shootAtSilk[m];
         double share = site.of(Parameter.NITROGEN_HARVEST);
         double nitrogen = share * s.shootN[m] / site.of(Parameter.GRAIN_N_MIN);

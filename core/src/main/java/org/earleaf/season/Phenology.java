@@ -15,7 +15,7 @@ import org.earleaf.units.Units;
  * LAI  = Lmax S(10 (x - 0.62))/S(3.8) before silk, x = (g - VE)/(gSilk - VE);
  *        Lmax (1 - 0.75 max(0, (rep - 0.3)/0.7)^2) after; times clamp(0.5 + 0.5 NNI, 0.5, 1)
  *
- * g      thermal time since planting             [°F d]
+ * g      thermal time since planting, to a killing frost  [°F d]
  * VE     thermal time at emergence               [°F d]
  * V      leaf collars
  * S      logistic function
@@ -33,6 +33,10 @@ final class Phenology {
     private static final double AT_SILK = Math.exp(-3.8);
 
     private static final double KILLING_FROST_C = -2.2;
+    /** Collars with which it comes above ground. */
+    private static final double GROWING_POINT_UP = 6;
+    /** In place of the collars from which leaf grows back: more than there are. */
+    private static final double FOR_GOOD = 99;
     /** Height of the arch of the uppermost leaves by collar [cm]: extension tables to V6, above common practice. */
     private static final double[] COLLARS = {0, 2, 3, 4, 5, 6, 8, 10, 12, 14, 16};
 
@@ -110,7 +114,7 @@ final class Phenology {
             return;
         }
         double[] emergence = site.lane(Parameter.EMERGENCE);
-        warm(t.tmax, t.tmin, s.gdd);
+        warm(t.tmax, t.tmin, s.killed, s.gdd);
         t.anyUp = anyReached(s.gdd, emergence);
         if (!t.anyUp) {
             return;
@@ -163,9 +167,10 @@ final class Phenology {
         }
     }
 
-    private static void warm(double[] tmax, double[] tmin, double[] gdd) {
+    /** A killed crop stays in its stage. */
+    private static void warm(double[] tmax, double[] tmin, double[] killed, double[] gdd) {
         for (int m = 0; m < gdd.length; m++) {
-            gdd[m] += gdd(tmax[m], tmin[m]);
+            gdd[m] += (1 - killed[m]) * gdd(tmax[m], tmin[m]);
         }
     }
 
@@ -249,18 +254,19 @@ final class Phenology {
     }
 
     /**
-     * 28 °F kills all leaf; between that and freezing three tenths of it goes, and grows back with the next three
-     * collars while the growing point is below ground (common practice, no source; the growing back is an own
+     * 28 °F kills all leaf; between that and freezing three tenths of it goes. What is lost while the growing point is
+     * below ground grows back with the next three collars (common practice, no source; the growing back is an own
      * construct).
      */
     private void frost(int m) {
-        if (t.tmin[m] <= KILLING_FROST_C && s.collars[m] >= 6) {
+        boolean below = s.collars[m] < GROWING_POINT_UP;
+        if (t.tmin[m] <= KILLING_FROST_C && !below) {
             s.killed[m] = 1;
             s.frost[m] = 0;
         } else if (t.tmin[m] <= 0) {
             s.frost[m] *= t.tmin[m] <= KILLING_FROST_C ? 0.1 : 0.7;
-            s.frostCollars[m] = s.collars[m];
-        } else if (s.frost[m] < 1 && s.killed[m] == 0 && s.frostCollars[m] < 6) {
+            s.frostCollars[m] = below ? s.collars[m] : FOR_GOOD;
+        } else if (s.frost[m] < 1 && s.killed[m] == 0 && s.frostCollars[m] < FOR_GOOD) {
             s.frost[m] = Math.min(1, s.frost[m] + 0.3 * Math.max(0, s.collars[m] - s.frostCollars[m]));
             s.frostCollars[m] = s.collars[m];
         }

@@ -39,9 +39,9 @@ class GrowthTest {
 
     @Test
     void cold_slows_and_warmth_does_not() {
-        assertThat(Growth.coolness(20)).isEqualTo(1);
-        assertThat(Growth.coolness(12)).isCloseTo(.5, within(1e-12));
-        assertThat(Growth.coolness(8)).isEqualTo(0);
+        assertThat(Growth.coolness(20, 0)).isEqualTo(1);
+        assertThat(Growth.coolness(12, 0)).isCloseTo(.5, within(1e-12));
+        assertThat(Growth.coolness(8, 0)).isEqualTo(0);
     }
 
     @Test
