@@ -8,6 +8,7 @@ import org.earleaf.field.Zone;
 import org.earleaf.season.SeasonTrace;
 import org.earleaf.season.Yield;
 import org.earleaf.units.Flag;
+import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
 
 /**
@@ -28,6 +29,8 @@ public record Outlook(
         List<OutOfReach> reach,
         Remainder remainder,
         List<Flag> flags) {
+    private static final double TOLD_FROM = .1;
+
     /**
      * How the crop stands on the day.
      *
@@ -96,6 +99,18 @@ public record Outlook(
     /** The middle date over the futures; empty when half of them never reach it. */
     public Optional<LocalDate> maturity() {
         return calendar.maturity().p50();
+    }
+
+    /** Share of futures in which the crop is not ripe before a killing frost or the end of the run. */
+    public double unripe() {
+        return 1 - calendar.maturity().probability();
+    }
+
+    /** The same told, where it is one future in ten or more. */
+    public Optional<Said> notRipe() {
+        return unripe() < TOLD_FROM
+                ? Optional.empty()
+                : Optional.of(Said.of("outlook.not-ripe", "chance", Measure.CHANCE.of(unripe())));
     }
 
     /** Index of {@code on} in the trace. */

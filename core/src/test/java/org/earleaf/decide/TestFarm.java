@@ -49,6 +49,7 @@ public final class TestFarm {
     private double rainScale = 1;
     private Settings settings = Settings.USUAL;
     private Drainage drainage = Drainage.TILED;
+    private LocalDate planted = LocalDate.of(2024, 5, 6);
     private final List<Reading> readings = new ArrayList<>();
     private final List<Irrigation> irrigation = new ArrayList<>();
     private final Map<LocalDate, Double> storms = new HashMap<>();
@@ -86,6 +87,11 @@ public final class TestFarm {
     /** Nobody can be hired. */
     TestFarm alone() {
         return setting(Setting.HIRED_RIG_NEAR, 0).setting(Setting.AIRCRAFT_NEAR, 0);
+    }
+
+    public TestFarm planted(LocalDate date) {
+        planted = date;
+        return this;
     }
 
     public TestFarm poorlyDrained() {
@@ -160,7 +166,7 @@ public final class TestFarm {
         return new Zone(
                 ZoneName.of("Home", ""),
                 30,
-                new Zone.Planting("corn", LocalDate.of(2024, 5, 6), Hybrid.ofMaturity(108), 8, .762, nan),
+                new Zone.Planting("corn", planted, Hybrid.ofMaturity(108), 8, .762, nan),
                 new Zone.Land(soil, drainage, nan),
                 new Zone.Seedbed(PreviousCrop.CORN, Tillage.REDUCED, nan),
                 DiseaseFacts.NOT_GIVEN);

@@ -121,4 +121,37 @@ class CropNitrogenTest {
         assertThat(by[1] / total).isBetween(.25, .36);
         assertThat(by[2] / total).isBetween(.60, .67);
     }
+
+    /**
+     * Current hybrids take up a third of their nitrogen after silk (Mueller & Vyn 2016, Front. Plant Sci. 7:53: .36), about
+     * .85 of it by dough, the rest until shortly before black layer, ever more slowly (from memory).
+     */
+    @Test
+    void uptake_goes_on_from_silk_to_dent_ever_more_slowly() {
+        for (double rate : new double[] {150, 300}) {
+            SeasonRun run = SyntheticSeason.zone().start(SyntheticSeason.weather());
+            run.applyAll(SyntheticSeason.pre(rate).pass());
+            double[] stages = {0, .2, .43, .63, .97};
+            double[] held = new double[stages.length];
+            int[] day = new int[stages.length];
+            int k = 0;
+            while (run.day() < run.weather().get(0).days()) {
+                run.step();
+                while (k < stages.length && run.silkDay(0) >= 0 && run.state().rep[0] >= stages[k]) {
+                    held[k] = run.shootN_kgHa(0);
+                    day[k++] = run.day();
+                }
+            }
+            double last = Double.MAX_VALUE;
+            for (int n = 1; n < stages.length; n++) {
+                double perDay = (held[n] - held[n - 1]) / (day[n] - day[n - 1]);
+                assertThat(perDay)
+                        .as("%s kg, to %s of fill", rate, stages[n])
+                        .isPositive()
+                        .isLessThan(last);
+                last = perDay;
+            }
+            assertThat(held[2] / run.shootN_kgHa(0)).isBetween(.75, .92);
+        }
+    }
 }

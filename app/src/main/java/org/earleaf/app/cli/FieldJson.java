@@ -128,6 +128,7 @@ final class FieldJson {
                 .put("emergence_date", outlook.emergence())
                 .put("silk_date", outlook.silk())
                 .put("maturity_date", outlook.maturity())
+                .put("not_ripe_probability", outlook.unripe())
                 .put("replant", replant(outlook.ahead().replant(), out.isMetric()))
                 .put("out_of_reach", reach(outlook.reach()))
                 .put(

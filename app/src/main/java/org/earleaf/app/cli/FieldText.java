@@ -160,6 +160,7 @@ final class FieldText {
                 say.spread(Measure.YIELD, outlook.yield_kgHa(), say.metric() ? 1 : 0),
                 "limitedBy",
                 say.say(outlook.ahead().limitedBy())));
+        outlook.notRipe().ifPresent(said -> page.say(say.say(said)));
         outlook.ahead().replant().ifPresent(r -> page.say(say.say(r.said())));
         for (OutOfReach r : outlook.reach()) {
             page.say(reach(r));

@@ -53,6 +53,7 @@ class JsonKeysTest {
                 "emergence_date",
                 "silk_date",
                 "maturity_date",
+                "not_ripe_probability",
                 "balance");
         keys(f.get("height_in"), "p10", "p50", "p90");
         keys(f.get("losses_lb_ac"), "leached", "denitrified", "volatilised");

@@ -290,6 +290,7 @@ public record FieldLeaf(
             return all;
         }
         all.add(format.markup(Said.of("page.field-leaf.if-nothing-more-is-done", "yield", yieldOf(o))));
+        o.notRipe().ifPresent(said -> all.add(format.markup(said)));
         o.ahead().replant().ifPresent(r -> all.add(format.markup(r.said())));
         if (pass.isPresent() && after.isPresent()) {
             all.add(format.markup(Said.of(
