@@ -36,7 +36,7 @@ public final class Fit {
     /** @param args see {@link FitOptions} */
     public static void main(String[] args) {
         FitOptions options = FitOptions.of(args);
-        FitCases all = FitCases.read(Path.of(args[0]));
+        FitCases all = FitCases.read(Path.of(args[0]), options.given());
         FitCases fitted = options.without().isEmpty() ? all : all.without(options.without());
         FitCases left = all.only(options.without());
         if (!options.without().isEmpty() && left.isEmpty()) {

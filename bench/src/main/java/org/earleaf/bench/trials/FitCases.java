@@ -11,26 +11,30 @@ final class FitCases {
 
     private final List<Plots> plots;
     private final Marsden marsden;
+    private final List<Situation> given;
 
-    private FitCases(List<Plots> plots, Marsden marsden) {
+    private FitCases(List<Plots> plots, Marsden marsden, List<Situation> given) {
         this.plots = plots;
         this.marsden = marsden;
+        this.given = given;
     }
 
-    static FitCases read(Path folder) {
+    /** @param given when the nitrogen of the trials is taken to have been given; they do not say */
+    static FitCases read(Path folder, List<Situation> given) {
         return new FitCases(
                 SiteYear.readAll(folder).stream()
                         .map(at -> Plots.of(at, RATES_KGHA))
                         .toList(),
-                Marsden.read(folder));
+                Marsden.read(folder),
+                given);
     }
 
     FitCases without(String farm) {
-        return new FitCases(of(plots, farm, false), marsden);
+        return new FitCases(of(plots, farm, false), marsden, given);
     }
 
     FitCases only(String farm) {
-        return new FitCases(of(plots, farm, true), marsden);
+        return new FitCases(of(plots, farm, true), marsden, given);
     }
 
     private static List<Plots> of(List<Plots> plots, String farm, boolean itself) {
@@ -50,7 +54,9 @@ final class FitCases {
     /** The trials as run with a set of parameters. */
     Fitted with(ParameterSet usual) {
         List<FitCase> cases = plots.parallelStream()
-                .map(each -> FitCase.of(each.at(), RATES_KGHA, each.with(usual).grain_kgHa()))
+                .flatMap(each -> given.stream()
+                        .map(when -> FitCase.of(
+                                each.at(), RATES_KGHA, each.with(usual).grain_kgHa(when))))
                 .toList();
         return new Fitted(cases, marsden.pairs(each -> each.with(usual)));
     }

@@ -45,10 +45,15 @@ record Plots(SiteYear at, double[] rates_kgHa, ZoneSeason season, List<Parameter
 
     /** A run about to step the day of planting, with the nitrogen on. */
     SeasonRun planted() {
+        return given(Situation.PLANTING);
+    }
+
+    /** A run about to step the day that all nitrogen goes on, with it on. */
+    private SeasonRun given(Situation when) {
         SeasonRun run = SeasonRun.start(season.setup(), sets, List.of(weather), new int[rates_kgHa.length]);
-        season.advance(run, at.planted());
+        season.advance(run, when.on(at));
         for (int k = 0; k < rates_kgHa.length; k++) {
-            run.apply(k, uan(rates_kgHa[k], Placement.INCORPORATED));
+            run.apply(k, uan(rates_kgHa[k], when.placement()));
         }
         return run;
     }
@@ -58,9 +63,14 @@ record Plots(SiteYear at, double[] rates_kgHa, ZoneSeason season, List<Parameter
         season.advance(run, day.plusDays(1));
     }
 
-    /** Dry grain by plot [kg/ha]. */
+    /** Dry grain by plot [kg/ha], all nitrogen at planting. */
     double[] grain_kgHa() {
-        SeasonRun run = planted();
+        return grain_kgHa(Situation.PLANTING);
+    }
+
+    /** The same with all of it given then. */
+    double[] grain_kgHa(Situation when) {
+        SeasonRun run = given(when);
         season.finish(run, at.last());
         double[] grain = new double[rates_kgHa.length];
         Arrays.setAll(grain, k -> run.yield(k).grain_kgHa());

@@ -95,5 +95,15 @@ class FitTest {
                 .hasMessageContaining("--seed NUMBER");
         assertThatThrownBy(() -> FitOptions.of(new String[] {"folder", "--seed"}))
                 .hasMessageContaining("no value behind --seed");
+        assertThatThrownBy(() -> FitOptions.of(new String[] {"folder", "--given", "fall"}))
+                .hasMessageContaining("--given fall")
+                .hasMessageContaining("planting, june or either");
+    }
+
+    @Test
+    void when_the_nitrogen_was_given_is_at_planting_unless_told() {
+        assertThat(FitOptions.of(new String[] {"folder"}).given()).containsExactly(Situation.PLANTING);
+        assertThat(FitOptions.of(new String[] {"folder", "--given", "either"}).given())
+                .containsExactly(Situation.PLANTING, Situation.JUNE);
     }
 }
