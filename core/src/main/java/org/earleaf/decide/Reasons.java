@@ -223,6 +223,7 @@ final class Reasons {
         hired(futures.farm(), o, all);
         o.then().ifPresent(then -> all.add(new LookAgain(then)));
         lastDay(reach, o).ifPresent(d -> all.add(new FitsUntil(o.rig(), d)));
+        futures.grew().said().forEach(past -> all.add(() -> past));
         all.add(new HeldAgainstTrials(
                 TrialDistance.isFar(futures.zone(), futures.farm().site())));
         return all;

@@ -44,6 +44,7 @@ public final class ZoneEnsemble {
     private final Zone zone;
     private final LocalDate on;
     private final ZoneSeason season;
+    private final PastYields grew;
     private final LocalDate last;
     private final List<Forcing> weather;
     /** Which future a member follows before the error of the forecast moves it. */
@@ -55,12 +56,13 @@ public final class ZoneEnsemble {
     private final SeasonTrace past;
     private final LongAdder memberDays = new LongAdder();
 
-    private ZoneEnsemble(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
+    private ZoneEnsemble(Farm farm, Zone zone, LocalDate on, boolean hindsight, PastYields grew) {
         this.farm = farm;
         this.zone = zone;
         this.on = on;
         WeatherSeries observed = FieldWeather.of(farm, zone);
         season = ZoneSeason.of(farm, zone, observed, on);
+        this.grew = grew;
         flags = new ArrayList<>(season.flags());
         LocalDate end = zone.planted().plusDays(LONGEST_SEASON_D);
         LocalDate autumn = LocalDate.of(zone.planted().getYear(), 10, 31);
@@ -72,7 +74,12 @@ public final class ZoneEnsemble {
     }
 
     public static ZoneEnsemble of(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
-        return new ZoneEnsemble(farm, zone, on, hindsight);
+        return of(farm, zone, on, hindsight, PastYields.of(farm, zone));
+    }
+
+    /** @param grew what is known of the level of the zone's yields */
+    public static ZoneEnsemble of(Farm farm, Zone zone, LocalDate on, boolean hindsight, PastYields grew) {
+        return new ZoneEnsemble(farm, zone, on, hindsight, grew);
     }
 
     /** One course of weather a member: futures by weight, each with its own error of the forecast. */
@@ -106,7 +113,8 @@ public final class ZoneEnsemble {
         int[] members = IntStream.range(0, days.isEmpty() ? MEMBERS : MEMBERS * TO_CHOOSE_FROM)
                 .toArray();
         double widened = TrialDistance.widening(zone, farm.site());
-        List<ParameterSet> sets = ParameterDraws.members(season.parameters(), members.length, seed, widened);
+        List<ParameterSet> sets =
+                ParameterDraws.members(season.parameters(), grew.level(), members.length, seed, widened);
         SeasonRun run = SeasonRun.start(season.setup(), sets, weather, weatherOf(IntStream.of(members), weather));
         Assimilation readings =
                 new Assimilation(season, flags, seed, farm.settings().says(Setting.SOIL_TEST_SHIFTS));
@@ -166,6 +174,11 @@ public final class ZoneEnsemble {
 
     public ZoneSeason season() {
         return season;
+    }
+
+    /** What the zone's own past yields say of its level. */
+    public PastYields grew() {
+        return grew;
     }
 
     public LocalDate last() {

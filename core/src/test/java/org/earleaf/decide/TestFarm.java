@@ -23,6 +23,7 @@ import org.earleaf.field.Hybrid;
 import org.earleaf.field.Inhibitor;
 import org.earleaf.field.Irrigation;
 import org.earleaf.field.Pass;
+import org.earleaf.field.PastYear;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Reading;
@@ -52,6 +53,7 @@ public final class TestFarm {
     private LocalDate planted = LocalDate.of(2024, 5, 6);
     private final List<Reading> readings = new ArrayList<>();
     private final List<Irrigation> irrigation = new ArrayList<>();
+    private final List<PastYear> past = new ArrayList<>();
     private final Map<LocalDate, Double> storms = new HashMap<>();
 
     TestFarm corn(double usdBu) {
@@ -123,6 +125,16 @@ public final class TestFarm {
         return this;
     }
 
+    /** Corn of a year before, of the whole field or of its zone, with the nitrogen the crop could use and more. */
+    public TestFarm grew(int year, double yield_kgHa) {
+        return grew(new PastYear(new FieldPart("Home", ""), year, PreviousCrop.CORN, yield_kgHa, Double.NaN));
+    }
+
+    public TestFarm grew(PastYear year) {
+        past.add(year);
+        return this;
+    }
+
     public TestFarm height(double cm) {
         readings.add(new Reading(
                 "r",
@@ -190,7 +202,7 @@ public final class TestFarm {
                 new Site(41.5, -92, 280),
                 ZoneId.of("America/Chicago"),
                 new Farm.Ground(List.of(zone()), List.of()),
-                new Farm.Work(List.of(starter), readings, irrigation, List.of()),
+                new Farm.Work(List.of(starter), readings, irrigation, List.of(), past),
                 new Farm.Shelf(List.of(), List.of(), List.of(highboy, coulter), List.of(), List.of()),
                 new WeatherBook(weather(), List.of(), List.of(), List.of(), List.of(), List.of()),
                 new Farm.Rules(new Prices(corn, 0, perKg, Map.of("UAN 32", perKg)), settings, LabelBook.EMPTY),

@@ -30,7 +30,8 @@ final class Modelled {
     static double[][] members(SiteYear at, Situation when) {
         LocalDate on = when.on(at);
         WeatherSeries known = at.farm().known(on);
-        ZoneEnsemble ensemble = ZoneEnsemble.of(at.farmKnowing(known, when.given_kgHa()), at.zone(), on, false);
+        ZoneEnsemble ensemble =
+                ZoneEnsemble.of(at.farmKnowing(known, when.given_kgHa()), at.zone(), on, false, at.pastYields(known));
         double[][] grain = new double[ZoneEnsemble.MEMBERS][RATES_KGHA.length];
         for (int k = 0; k < RATES_KGHA.length; k++) {
             SeasonRun run = ensemble.members();

@@ -10,6 +10,7 @@ import org.earleaf.field.Placement;
 import org.earleaf.season.NitrogenPass;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.season.ZoneSeason;
+import org.earleaf.season.parameter.FieldLevel;
 import org.earleaf.season.parameter.FieldParameters;
 import org.earleaf.season.parameter.ParameterSet;
 import org.earleaf.weather.Forcing;
@@ -31,7 +32,9 @@ record Plots(SiteYear at, double[] rates_kgHa, ZoneSeason season, List<Parameter
         Forcing weather = Forcing.of(
                 at.farm().weather().between(season.setup().first(), at.last()),
                 at.farm().site());
-        List<ParameterSet> sets = each.stream().map(ZoneSeason::parameters).toList();
+        FieldLevel level = at.pastYields(at.farm().weather()).level();
+        List<ParameterSet> sets =
+                each.stream().map(plot -> level.applied(plot.parameters())).toList();
         return new Plots(at, rates_kgHa, season, sets, weather);
     }
 

@@ -27,10 +27,15 @@ import org.earleaf.field.Tillage;
 import org.earleaf.field.Zone;
 import org.earleaf.field.ZoneName;
 import org.earleaf.label.LabelBook;
+import org.earleaf.outlook.PastYields;
 import org.earleaf.weather.WeatherSeries;
 
-/** Corn of one farm in one year after one crop: what was measured, and the field as a grower would enter it. */
-record SiteYear(TrialFarm farm, Sowing sown, PreviousCrop after, Measured measured) {
+/**
+ * Corn of one farm in one year after one crop: what was measured, and the field as a grower would enter it.
+ *
+ * @param grew yields of years before that are given to the model
+ */
+record SiteYear(TrialFarm farm, Sowing sown, PreviousCrop after, Measured measured, List<PastYear> grew) {
     /** Hybrids of about 103 to 112 days, later ones further south (common practice, no source). */
     private static final double DAYS_AT_42_NORTH = 108;
 
@@ -40,6 +45,24 @@ record SiteYear(TrialFarm farm, Sowing sown, PreviousCrop after, Measured measur
 
     SiteYear(TrialFarm farm, int year, PreviousCrop after, Measured measured) {
         this(farm, Sowing.usual(year), after, measured);
+    }
+
+    SiteYear(TrialFarm farm, Sowing sown, PreviousCrop after, Measured measured) {
+        this(farm, sown, after, measured, List.of());
+    }
+
+    /** The same where the yields with nitrogen to spare of the years before, on this farm and rotation, are given. */
+    SiteYear knowingItsPast(List<SiteYear> all) {
+        List<PastYear> before = all.stream()
+                .filter(other ->
+                        other.farm().name().equals(farm.name()) && other.after() == after && other.year() < year())
+                .map(other -> other.harvested(FieldPart.of(zone())))
+                .toList();
+        return new SiteYear(farm, sown, after, measured, before);
+    }
+
+    private PastYear harvested(FieldPart plot) {
+        return new PastYear(plot, year(), PreviousCrop.CORN, measured.at(Money.MOST_KGHA), Money.MOST_KGHA);
     }
 
     static List<SiteYear> readAll(Path folder) {
@@ -101,6 +124,14 @@ record SiteYear(TrialFarm farm, Sowing sown, PreviousCrop after, Measured measur
     /** The same of a plot that keeps its rate and is yet to get this year's. */
     Farm farmKeeping(WeatherSeries weather, double rate_kgHa) {
         return farm(weather, new Farm.Work(List.of(), List.of(), List.of(), List.of(), kept(rate_kgHa)));
+    }
+
+    /**
+     * What the yields that are given say of the field's level, by a record of weather. They were made on plots that got
+     * as much nitrogen every year, and are held against such; the field itself need not have had it.
+     */
+    PastYields pastYields(WeatherSeries weather) {
+        return PastYields.of(farm(weather, new Farm.Work(List.of(), List.of(), List.of(), List.of(), grew)), zone());
     }
 
     /** The years before of a plot that keeps its rate: corn every year, or every other one where soybean goes before. */

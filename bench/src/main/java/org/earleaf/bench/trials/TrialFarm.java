@@ -73,24 +73,28 @@ record TrialFarm(String name, Site site, SoilProfile soil, WeatherSeries weather
     }
 
     /**
-     * Weather up to a day as a grower would have it on record, with the other years of the farm standing for the years
-     * before: what is to come of the year itself is not in it.
+     * Weather up to a day as a grower would have it on record. Years that came later stand before the first on record,
+     * so that there are as many to look back on everywhere: what is to come of the year itself is not in it.
      */
     WeatherSeries known(LocalDate through) {
         int year = through.getYear();
+        int span = weather.last().getYear() - weather.first().getYear() + 1;
         List<WeatherDay> days = new ArrayList<>();
-        int as = year - (weather.last().getYear() - weather.first().getYear());
-        for (int other = weather.first().getYear(); other <= weather.last().getYear(); other++) {
-            if (other != year) {
-                for (LocalDate day = LocalDate.of(as, 1, 1); day.getYear() == as; day = day.plusDays(1)) {
-                    boolean leap = day.getMonthValue() == 2 && day.getDayOfMonth() == 29;
-                    LocalDate same = LocalDate.of(other, day.getMonth(), leap ? 28 : day.getDayOfMonth());
-                    days.add(weather.at(same).on(day));
-                }
-                as++;
-            }
+        for (int other = year + 1; other <= weather.last().getYear(); other++) {
+            days.addAll(as(other, other - span));
         }
-        days.addAll(weather.between(LocalDate.of(year, 1, 1), through).days());
+        days.addAll(weather.between(weather.first(), through).days());
         return new WeatherSeries(days);
+    }
+
+    /** The days of a year as if they were another's. */
+    private List<WeatherDay> as(int other, int year) {
+        List<WeatherDay> days = new ArrayList<>();
+        for (LocalDate day = LocalDate.of(year, 1, 1); day.getYear() == year; day = day.plusDays(1)) {
+            boolean leap = day.getMonthValue() == 2 && day.getDayOfMonth() == 29;
+            LocalDate same = LocalDate.of(other, day.getMonth(), leap ? 28 : day.getDayOfMonth());
+            days.add(weather.at(same).on(day));
+        }
+        return days;
     }
 }

@@ -16,11 +16,14 @@ public final class Trials {
     private final Sample all;
     private final Rules rules;
     private final Told told;
+    /** Stands behind the keys of what is printed. */
+    private final String suffix;
 
-    private Trials(Sample all, Told told) {
+    private Trials(Sample all, Told told, String suffix) {
         this.all = all;
         this.rules = new Rules(all);
         this.told = told;
+        this.suffix = suffix;
     }
 
     /** @param args the folder of measured corn, and that for pictures where there are to be any */
@@ -28,10 +31,9 @@ public final class Trials {
         long start = System.nanoTime();
         Path folder = Path.of(args[0]);
         Told told = new Told();
-        Trials trials = new Trials(
-                new Sample(
-                        SiteYear.readAll(folder).parallelStream().map(Held::of).toList()),
-                told);
+        List<SiteYear> sites = SiteYear.readAll(folder);
+        Trials trials =
+                new Trials(new Sample(sites.parallelStream().map(Held::of).toList()), told, "");
         trials.response();
         Urbana.find(folder)
                 .ifPresentOrElse(
@@ -40,6 +42,7 @@ public final class Trials {
         trials.optimum();
         trials.advice();
         trials.coverage();
+        withPastYields(sites, told);
         Marsden marsden = Marsden.read(folder);
         new Plants(told, marsden).print();
         if (args.length > 1) {
@@ -47,6 +50,21 @@ public final class Trials {
         }
         told.keep("seconds", String.format(Locale.ROOT, "%.0f", (System.nanoTime() - start) / 1e9));
         System.out.println(told.json("trials"));
+    }
+
+    /** The same figures where each field's yields of the years before are given. */
+    private static void withPastYields(List<SiteYear> sites, Told told) {
+        Trials trials = new Trials(
+                new Sample(sites.parallelStream()
+                        .map(at -> Held.of(at.knowingItsPast(sites)))
+                        .toList()),
+                told,
+                "_past");
+        told.title("with the yields of the years before");
+        CROPS.forEach(trials::level);
+        trials.optimum();
+        trials.advice();
+        trials.coverage();
     }
 
     private Sample after(String crop) {
@@ -63,21 +81,31 @@ public final class Trials {
             ToDoubleFunction<Held> off = h -> share(h.known()::at) - share(h.at().measured()::at);
             told.line("f1_bias_" + crop, "F1 zero over full, model less measured", some.told(off));
             told.line("f1_error_" + crop, "F1 error", some.error(off));
-            told.line(
-                    "f2_level_" + crop,
-                    "F2 level, model over measured",
-                    some.told(h -> h.known().at(FULL_KGHA) / h.at().measured().at(FULL_KGHA)));
-            told.line(
-                    "f2_r_" + crop,
-                    "F2 level over the years, r",
-                    some.toldCorrelation(
-                            h -> h.known().at(FULL_KGHA), h -> h.at().measured().at(FULL_KGHA)));
+            level(crop);
             told.line(
                     "f3_gain_measured_" + crop,
                     "F3 gain, measured [t/ha]",
                     some.told(h -> gain(h.at().measured()::at)));
             told.line("f3_gain_" + crop, "F3 gain, model [t/ha]", some.told(h -> gain(h.known()::at)));
         }
+    }
+
+    private void level(String crop) {
+        Sample some = after(crop);
+        told.line(
+                "f2_level_" + crop + suffix,
+                "F2 level after " + crop + ", model over measured",
+                some.told(h -> h.known().at(FULL_KGHA) / h.at().measured().at(FULL_KGHA)));
+        told.line(
+                "f2_error_" + crop + suffix,
+                "F2 level, error of the logarithm",
+                some.error(h ->
+                        Math.log(h.known().at(FULL_KGHA) / h.at().measured().at(FULL_KGHA))));
+        told.line(
+                "f2_r_" + crop + suffix,
+                "F2 level over the years, r",
+                some.toldCorrelation(
+                        h -> h.known().at(FULL_KGHA), h -> h.at().measured().at(FULL_KGHA)));
     }
 
     private static double share(DoubleUnaryOperator grain) {
@@ -94,10 +122,13 @@ public final class Trials {
             told.title("after " + crop);
             told.line("F4 optimum, measured [kg/ha]", some.told(Held::measuredBest));
             told.line(
-                    "f4_bias_" + crop,
+                    "f4_bias_" + crop + suffix,
                     "F4 optimum, model less measured [kg/ha]",
                     some.told(h -> h.knownBest() - h.measuredBest()));
-            told.line("f4_r_" + crop, "F4 optimum, r", some.toldCorrelation(Held::knownBest, Held::measuredBest));
+            told.line(
+                    "f4_r_" + crop + suffix,
+                    "F4 optimum, r",
+                    some.toldCorrelation(Held::knownBest, Held::measuredBest));
         }
         regret("f4_regret", "F4 model, season known", Held::knownBest);
     }
@@ -115,7 +146,7 @@ public final class Trials {
             regret(key + "_without_the_year", "   without the year", rules.withoutTheYear(advised));
             for (String crop : CROPS) {
                 told.line(
-                        key + "_r_" + crop,
+                        key + "_r_" + crop + suffix,
                         "   r with the measured optimum, " + crop,
                         after(crop).toldCorrelation(advised, Held::measuredBest));
             }
@@ -131,7 +162,7 @@ public final class Trials {
                     String.format(Locale.ROOT, "  %s %.1f", farm, some.mean(h -> h.regret(rate.applyAsDouble(h)))));
         }
         told.line(what + ", regret [$/ac]", figure.toString() + farms);
-        told.keep(key, figure.json());
+        told.keep(key + suffix, figure.json());
     }
 
     private void coverage() {
@@ -145,7 +176,7 @@ public final class Trials {
     /** Share of site-years whose measured value lies within p10 to p90 of the members at planting. */
     private void within(
             String key, String what, ToDoubleFunction<Modelled> modelled, ToDoubleFunction<Measured> measured) {
-        told.line("f6_" + key, "F6 " + what + " within p10 to p90", all.told(h -> {
+        told.line("f6_" + key + suffix, "F6 " + what + " within p10 to p90", all.told(h -> {
             double[] members = h.each(Situation.PLANTING, modelled);
             Arrays.sort(members);
             double value = measured.applyAsDouble(h.at().measured());

@@ -33,19 +33,26 @@ public final class ParameterDraws {
 
     /** So many members around a centre, on a field like those of the trials. */
     public static List<ParameterSet> members(ParameterSet centre, int members, long seed) {
-        return members(centre, members, seed, 1);
+        return members(centre, FieldLevel.UNKNOWN, members, seed, 1);
     }
 
-    /** @param widened how much farther the model may be off than on the fields of the trials, from 1 */
-    public static List<ParameterSet> members(ParameterSet centre, int members, long seed, double widened) {
+    /**
+     * @param level as far as the field's past years tell it
+     * @param widened how much farther the model may be off than on the fields of the trials, from 1
+     */
+    public static List<ParameterSet> members(
+            ParameterSet usual, FieldLevel level, int members, long seed, double widened) {
+        ParameterSet centre = level.applied(usual);
+        TrialEffects effects = new TrialEffects(level);
         List<ParameterSet> all = new ArrayList<>();
         for (int m = 0; m < members; m++) {
-            all.add(draw(centre, widened, new SplittableRandom(seed + MEMBER_STRIDE * (m + 1))));
+            all.add(draw(centre, effects, widened, new SplittableRandom(seed + MEMBER_STRIDE * (m + 1))));
         }
         return all;
     }
 
-    private static ParameterSet draw(ParameterSet centre, double widened, SplittableRandom random) {
+    private static ParameterSet draw(
+            ParameterSet centre, TrialEffects effects, double widened, SplittableRandom random) {
         ParameterSet set = centre;
         for (Parameter p : Parameter.values()) {
             if (TrialEffects.PARAMETERS.contains(p)) {
@@ -57,7 +64,7 @@ public final class ParameterDraws {
                 set = set.clamped(p, centre.of(p) + p.sd() * Draws.normal(random));
             }
         }
-        return TrialEffects.drawn(set, centre, widened, random);
+        return effects.drawn(set, centre, widened, random);
     }
 
     /** Members after resampling, moved a little, with the mean and spread of all of them kept. */

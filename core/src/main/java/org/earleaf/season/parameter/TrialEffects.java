@@ -29,46 +29,75 @@ final class TrialEffects {
     private static final List<BundledTable.Row> ROWS = BundledTable.rows("trial-effects.csv");
     static final List<Parameter> PARAMETERS =
             ROWS.stream().map(row -> Parameter.valueOf(row.text("parameter"))).toList();
-    /** Lower triangle whose product with its mirror is the covariance. */
-    private static final double[][] ROOT = new CholeskyDecomposition(MatrixUtils.createRealMatrix(covariance()))
-            .getL()
-            .getData();
 
-    private TrialEffects() {}
+    /** Lower triangle whose product with its mirror is the covariance. */
+    private final double[][] root;
+
+    /** @param level what is known of the field takes its part out of what is drawn */
+    TrialEffects(FieldLevel level) {
+        root = new CholeskyDecomposition(MatrixUtils.createRealMatrix(covariance(level)))
+                .getL()
+                .getData();
+    }
 
     /** Variance of an effect: farms, years of a farm, rest. */
     private static double variance(BundledTable.Row row) {
-        return Math.pow(row.number("farm_sd"), 2)
-                + Math.pow(row.number("year_sd"), 2)
-                + Math.pow(row.number("rest_sd"), 2);
+        return square(row, "farm_sd") + square(row, "year_sd") + square(row, "rest_sd");
+    }
+
+    /** Variance between farms: what stays with a field from year to year. */
+    static double ofFarms(Parameter p) {
+        return square(ROWS.get(PARAMETERS.indexOf(p)), "farm_sd");
+    }
+
+    /** Variance between the years of one field. */
+    static double ofYears(Parameter p) {
+        BundledTable.Row row = ROWS.get(PARAMETERS.indexOf(p));
+        return square(row, "year_sd") + square(row, "rest_sd");
+    }
+
+    /** How far a number goes along with the level from farm to farm, logarithm by logarithm. */
+    static double along(Parameter p) {
+        BundledTable.Row row = ROWS.get(PARAMETERS.indexOf(p));
+        return correlation(row, FieldLevel.OF) * Math.sqrt(ofFarms(p) / ofFarms(FieldLevel.OF));
+    }
+
+    private static double correlation(BundledTable.Row row, Parameter with) {
+        return row.number("r_" + with.name().toLowerCase(Locale.ROOT));
+    }
+
+    private static double square(BundledTable.Row row, String sd) {
+        return Math.pow(row.number(sd), 2);
     }
 
     static double sd(Parameter p) {
         return Math.sqrt(variance(ROWS.get(PARAMETERS.indexOf(p))));
     }
 
-    private static double[][] covariance() {
+    private static double[][] covariance(FieldLevel level) {
+        double known = level.weight() * ofFarms(FieldLevel.OF);
         int n = ROWS.size();
         double[][] all = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                double r = ROWS.get(i).number("r_" + PARAMETERS.get(j).name().toLowerCase(Locale.ROOT));
-                all[i][j] = r * Math.sqrt(variance(ROWS.get(i)) * variance(ROWS.get(j)));
+                double drawn = correlation(ROWS.get(i), PARAMETERS.get(j))
+                        * Math.sqrt(variance(ROWS.get(i)) * variance(ROWS.get(j)));
+                all[i][j] = drawn - known * along(PARAMETERS.get(i)) * along(PARAMETERS.get(j));
             }
         }
         return all;
     }
 
     /** A member's own numbers around a centre. */
-    static ParameterSet drawn(ParameterSet set, ParameterSet centre, double widened, RandomGenerator random) {
-        double[] z = new double[ROOT.length];
+    ParameterSet drawn(ParameterSet set, ParameterSet centre, double widened, RandomGenerator random) {
+        double[] z = new double[root.length];
         for (int k = 0; k < z.length; k++) {
             z[k] = Draws.normal(random);
         }
         for (int i = 0; i < z.length; i++) {
             double log = 0;
             for (int j = 0; j <= i; j++) {
-                log += ROOT[i][j] * z[j];
+                log += root[i][j] * z[j];
             }
             Parameter p = PARAMETERS.get(i);
             set = set.clamped(p, centre.of(p) * StrictMath.exp(widened * log));

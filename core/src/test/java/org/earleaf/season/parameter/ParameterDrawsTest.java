@@ -113,7 +113,7 @@ class ParameterDrawsTest {
     /** Widened by half; a little less where the range cuts the wide draws. The other numbers are as they were. */
     @Test
     void far_from_the_trials_draws_are_wider_and_the_rest_is_as_it_was() {
-        List<ParameterSet> far = ParameterDraws.members(ParameterSet.usual(), 4000, 11, 1.5);
+        List<ParameterSet> far = ParameterDraws.members(ParameterSet.usual(), FieldLevel.UNKNOWN, 4000, 11, 1.5);
         for (BundledTable.Row row : TRIALS) {
             Parameter p = parameter(row);
             assertThat(logSd(far, p) / logSd(MANY, p)).as(p.name()).isBetween(1.35, 1.5 + 1e-9);

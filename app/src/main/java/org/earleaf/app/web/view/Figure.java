@@ -76,7 +76,15 @@ public enum Figure {
                     Parameter.DEPOSIT_AMMONIUM)),
     YIELD(
             List.of(STATE, PASSES, READINGS, WEATHER, GROUND),
-            List.of("Growth", "CropNitrogen", "Evapotranspiration", "Phenology", "FieldParameters", "TrialEffects"),
+            List.of(
+                    "Growth",
+                    "CropNitrogen",
+                    "Evapotranspiration",
+                    "Phenology",
+                    "FieldParameters",
+                    "PastYields",
+                    "FieldLevel",
+                    "TrialEffects"),
             List.of(
                     Parameter.RUE,
                     Parameter.RUE_DECLINE,

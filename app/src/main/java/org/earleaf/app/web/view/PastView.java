@@ -6,17 +6,20 @@ import java.util.List;
 import java.util.Map;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
+import org.earleaf.app.web.text.Markup;
 import org.earleaf.field.PastYear;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Zone;
+import org.earleaf.outlook.PastYields;
 import org.earleaf.units.Measure;
 
 /**
  * What a field grew in the years before this season, newest first, and what a further year is entered by.
  *
+ * @param level what its yields say of this season, a sentence each
  * @param crops by the word that is sent
  */
-public record PastView(Where where, List<Row> rows, Map<String, String> crops, Units units) {
+public record PastView(Where where, List<Row> rows, List<Markup> level, Map<String, String> crops, Units units) {
     /** @param zone empty: the field is one zone */
     public record Where(String name, String place, String zone) {}
 
@@ -34,6 +37,9 @@ public record PastView(Where where, List<Row> rows, Map<String, String> crops, U
         return new PastView(
                 new Where(zone.label(), Places.of(day.farm()).of(zone), zone.zone()),
                 day.farm().past(zone).stream().map(p -> row(p, format)).toList(),
+                PastYields.of(day.farm(), zone).said().stream()
+                        .map(format::markup)
+                        .toList(),
                 crops,
                 new Units(
                         format.yieldUnit(),
