@@ -2,6 +2,7 @@
 package org.earleaf.bench.trials;
 
 import java.time.LocalDate;
+import java.util.function.DoubleFunction;
 import org.earleaf.bench.response.MonotoneCubic;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonRun;
@@ -32,8 +33,20 @@ final class Modelled {
         WeatherSeries known = at.farm().known(on);
         ZoneEnsemble ensemble =
                 ZoneEnsemble.of(at.farmKnowing(known, when.given_kgHa()), at.zone(), on, false, at.pastYields(known));
+        return byRate(when, rate -> ensemble);
+    }
+
+    /** The same at planting where each rate is a plot's that has had it for years, as in the trials. */
+    static double[][] membersOfPlots(SiteYear at) {
+        LocalDate on = Situation.PLANTING.on(at);
+        WeatherSeries known = at.farm().known(on);
+        return byRate(Situation.PLANTING, rate -> ZoneEnsemble.of(at.farmKeeping(known, rate), at.zone(), on, false));
+    }
+
+    private static double[][] byRate(Situation when, DoubleFunction<ZoneEnsemble> field) {
         double[][] grain = new double[ZoneEnsemble.MEMBERS][RATES_KGHA.length];
         for (int k = 0; k < RATES_KGHA.length; k++) {
+            ZoneEnsemble ensemble = field.apply(RATES_KGHA[k]);
             SeasonRun run = ensemble.members();
             run.applyAll(Plots.uan(RATES_KGHA[k], when.placement()));
             ensemble.finish(run);

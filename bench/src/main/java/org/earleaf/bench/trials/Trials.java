@@ -2,7 +2,6 @@
 package org.earleaf.bench.trials;
 
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
@@ -10,7 +9,7 @@ import java.util.function.ToDoubleFunction;
 
 /** Prints how model and advice stand against measured corn, by farm and over all. */
 public final class Trials {
-    private static final int FULL_KGHA = 280;
+    static final int FULL_KGHA = 280;
     private static final List<String> CROPS = List.of("corn", "soybean");
 
     private final Sample all;
@@ -41,7 +40,9 @@ public final class Trials {
                         () -> told.title("Urbana: left out, the weather of its station is not here"));
         trials.optimum();
         trials.advice();
-        trials.coverage();
+        Coverage coverage = new Coverage(told, "");
+        coverage.ofFarmers(trials.all);
+        coverage.ofPlots(sites);
         withPastYields(sites, told);
         Marsden marsden = Marsden.read(folder);
         new Plants(told, marsden).print();
@@ -64,7 +65,7 @@ public final class Trials {
         CROPS.forEach(trials::level);
         trials.optimum();
         trials.advice();
-        trials.coverage();
+        new Coverage(told, trials.suffix).ofFarmers(trials.all);
     }
 
     private Sample after(String crop) {
@@ -112,7 +113,7 @@ public final class Trials {
         return grain.applyAsDouble(0) / grain.applyAsDouble(FULL_KGHA);
     }
 
-    private static double gain(DoubleUnaryOperator grain) {
+    static double gain(DoubleUnaryOperator grain) {
         return (grain.applyAsDouble(FULL_KGHA) - grain.applyAsDouble(0)) / 1000;
     }
 
@@ -163,24 +164,5 @@ public final class Trials {
         }
         told.line(what + ", regret [$/ac]", figure.toString() + farms);
         told.keep(key + suffix, figure.json());
-    }
-
-    private void coverage() {
-        told.title("members at planting");
-        within("full_yield", "full yield", m -> m.at(FULL_KGHA), m -> m.at(FULL_KGHA));
-        within("zero_yield", "zero-N yield", m -> m.at(0), m -> m.at(0));
-        within("gain", "gain", m -> gain(m::at), m -> gain(m::at));
-        within("optimum", "optimum", m -> Money.best_kgHa(m::at), m -> Money.best_kgHa(m::at));
-    }
-
-    /** Share of site-years whose measured value lies within p10 to p90 of the members at planting. */
-    private void within(
-            String key, String what, ToDoubleFunction<Modelled> modelled, ToDoubleFunction<Measured> measured) {
-        told.line("f6_" + key + suffix, "F6 " + what + " within p10 to p90", all.told(h -> {
-            double[] members = h.each(Situation.PLANTING, modelled);
-            Arrays.sort(members);
-            double value = measured.applyAsDouble(h.at().measured());
-            return value >= members[members.length / 10] && value <= members[members.length * 9 / 10] ? 1 : 0;
-        }));
     }
 }
