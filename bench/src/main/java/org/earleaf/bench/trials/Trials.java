@@ -46,6 +46,7 @@ public final class Trials {
         withPastYields(sites, told);
         Marsden marsden = Marsden.read(folder);
         new Plants(told, marsden).print();
+        new LatePlanting(told, folder).print();
         if (args.length > 1) {
             Pictures.write(Pictures.of(trials.all, marsden), Path.of(args[1]));
         }
