@@ -18,6 +18,7 @@ import org.earleaf.field.Zone;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.season.SeasonRun;
 import org.earleaf.units.SideBySide;
+import org.earleaf.week.Week;
 
 /**
  * What the morning brief of a whole farm takes beside the season kernel alone: the same number of member-days, stepped in
@@ -104,9 +105,9 @@ public final class BriefCost {
 
     private double brief_s() {
         long start = System.nanoTime();
-        int passes = Morning.brief(farm, ON, Morning.answers(farm, ON, false, POOL))
-                .passes()
-                .size();
+        List<NitrogenOptions.Answer> answers = Morning.answers(farm, ON, false, POOL);
+        Week week = Week.of(farm, ON, answers, new Week.Search(1, () -> false, p -> {}, POOL));
+        int passes = Morning.brief(farm, ON, answers, week).passes().size();
         if (passes == 0) {
             throw new IllegalStateException("the brief of " + farm.name() + " proposes nothing");
         }

@@ -3,6 +3,7 @@ package org.earleaf.brief;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.decide.Option;
 import org.earleaf.field.Purpose;
 import org.earleaf.field.Reading;
@@ -11,12 +12,14 @@ import org.earleaf.soil.SoilProfile;
 import org.earleaf.spray.SprayTable;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
+import org.earleaf.units.Units;
+import org.earleaf.week.Week;
 
 /**
  * The morning brief of a farm.
  *
  * @param outlooks one per zone of corn
- * @param passes proposed, best first
+ * @param proposed what the week's plan does, by day, then by the clock; after it what comes later
  * @param leftOut what is not proposed, and why
  * @param readings readings that would be worth the drive
  * @param spray spray hours of the next two days
@@ -26,7 +29,7 @@ public record Brief(
         String farm,
         LocalDate on,
         List<Outlook> outlooks,
-        List<Option> passes,
+        List<Proposed> proposed,
         List<LeftOut> leftOut,
         List<ReadingWorthTaking> readings,
         SprayTable spray,
@@ -34,10 +37,65 @@ public record Brief(
         long seasonsSimulated) {
     public Brief {
         outlooks = List.copyOf(outlooks);
-        passes = List.copyOf(passes);
+        proposed = List.copyOf(proposed);
         leftOut = List.copyOf(leftOut);
         readings = List.copyOf(readings);
         cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * A pass that is proposed.
+     *
+     * @param way what goes on, by which rig, on which day
+     * @param turn its place in the week's plan; empty: it comes after these days
+     * @param own what would be best for the field by itself, where the plan does otherwise
+     */
+    public record Proposed(Option way, Optional<Week.Stop> turn, Optional<Own> own) {}
+
+    /**
+     * A field's own best.
+     *
+     * @param costs_usdHa what the plan's way brings less [$/ha]; below 0 where it brings more
+     */
+    public record Own(Option best, double costs_usdHa) {
+        /** In steps of this the figures bear a difference [$/ha]; below half of it two ways are worth the same. */
+        private static final double STEP_USDHA = .5 / Units.HA_PER_AC;
+
+        /** That it would rather have had its own way, and what that would have brought. */
+        public Said said() {
+            Said brings = brings();
+            return best.isNitrogen()
+                    ? Said.of(
+                            "brief.own-nitrogen",
+                            "day",
+                            best.date(),
+                            "rate",
+                            Measure.NITROGEN_RATE.of(best.nitrogen_kgHa()),
+                            "rig",
+                            best.rig(),
+                            "brings",
+                            brings)
+                    : Said.of("brief.own-spray", "day", best.date(), "rig", best.rig(), "brings", brings);
+        }
+
+        private Said brings() {
+            if (Math.abs(costs_usdHa) < STEP_USDHA / 2) {
+                return Said.of("brief.own-same");
+            }
+            return costs_usdHa > 0
+                    ? Said.of("brief.own-less", "amount", Measure.MONEY_RATE.of(costs_usdHa))
+                    : Said.of("brief.own-more", "amount", Measure.MONEY_RATE.of(-costs_usdHa));
+        }
+    }
+
+    /** Each pass that is proposed. */
+    public List<Option> passes() {
+        return proposed.stream().map(Proposed::way).toList();
+    }
+
+    /** What the rigs do in these days, by day and clock. */
+    public List<Week.Stop> turns() {
+        return proposed.stream().flatMap(p -> p.turn().stream()).toList();
     }
 
     /** Something that is not proposed today, with the reason. */

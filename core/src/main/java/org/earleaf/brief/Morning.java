@@ -28,10 +28,11 @@ import org.earleaf.units.Measure;
 import org.earleaf.units.Measured;
 import org.earleaf.units.Said;
 import org.earleaf.units.SideBySide;
+import org.earleaf.week.Week;
 
 /**
- * One farm, one morning: every zone's outlook and options over its futures, the best pass of each, and what is left out
- * and why. How zones are worked on, in turn or side by side, is handed in and changes no answer.
+ * One farm, one morning: every zone's outlook and options over its futures, what the rigs make of them in the week's
+ * plan, and what is left out and why. How zones are worked on, in turn or side by side, is handed in and changes no answer.
  */
 public final class Morning {
     /** A height reading is asked for when a rig's last day is this near. */
@@ -52,51 +53,43 @@ public final class Morning {
         return how.each(corn, zone -> NitrogenOptions.of(farm, zone, on, hindsight, how));
     }
 
-    /** The brief of {@code on}, from the answers of that day. */
-    public static Brief brief(Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers) {
-        List<Option> passes = new ArrayList<>();
+    /** The brief of {@code on}, from the answers of that day and what the rigs make of them. */
+    public static Brief brief(Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers, Week week) {
         List<Brief.LeftOut> leftOut = new ArrayList<>();
         List<Brief.ReadingWorthTaking> readings = new ArrayList<>();
         for (NitrogenOptions.Answer a : answers) {
             soilTest(a).ifPresent(readings::add);
             crop(a).ifPresent(readings::add);
             stand(farm, a.outlook()).ifPresent(readings::add);
-            if (a.proposed().isPresent()) {
-                Option go = a.proposed().get();
-                passes.add(go);
-            } else {
+            if (a.proposed().isEmpty()) {
                 leftOut.add(leftOut(a));
             }
-            protection(a, passes, leftOut, readings);
+            protection(a, leftOut, readings);
         }
         farm.zones().stream().filter(zone -> !zone.isCorn()).forEach(zone -> leftOut.add(otherCrop(zone)));
         readings.sort(Comparator.comparingDouble(r -> Double.isNaN(r.worth_usdHa()) ? 0 : -r.worth_usdHa()));
-        passes.sort(Comparator.comparing(Option::date)
-                .thenComparingDouble(o -> -o.waitCost_usdHaDay())
-                .thenComparing(Option::field));
+        WeeksPasses passes = new WeeksPasses(week);
+        leftOut.addAll(passes.leftOut());
         List<Outlook> outlooks =
                 answers.stream().map(NitrogenOptions.Answer::outlook).toList();
-        SprayTable spray = SprayTimes.of(farm, on, passes, outlooks);
+        List<Option> ways = passes.proposed().stream().map(Brief.Proposed::way).toList();
+        SprayTable spray = SprayTimes.of(farm, on, ways, outlooks);
         return new Brief(
                 farm.name(),
                 on,
                 outlooks,
-                passes,
+                passes.proposed(),
                 leftOut,
                 readings,
                 spray,
-                cautions(farm, answers, passes, spray),
+                cautions(farm, answers, ways, spray),
                 answers.stream().mapToLong(NitrogenOptions.Answer::simulated).sum());
     }
 
     private static void protection(
-            NitrogenOptions.Answer a,
-            List<Option> passes,
-            List<Brief.LeftOut> leftOut,
-            List<Brief.ReadingWorthTaking> readings) {
+            NitrogenOptions.Answer a, List<Brief.LeftOut> leftOut, List<Brief.ReadingWorthTaking> readings) {
         Zone z = a.outlook().zone();
         ProtectionAnswer protection = a.protection();
-        protection.proposed().ifPresent(passes::add);
         protection.leftOut().stream()
                 .filter(ProtectionAnswer.LeftOut::soon)
                 .forEach(l -> leftOut.add(new Brief.LeftOut(z.field(), z.zone(), l.kind(), l.reason())));

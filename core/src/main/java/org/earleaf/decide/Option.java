@@ -89,6 +89,13 @@ public record Option(
         return new Option(part, kind, date, application, worth, wait_usdHaDay, reasons, then, spray);
     }
 
+    /** The same on another day, as a plan has it that drivers hold. */
+    public Option on(LocalDate day) {
+        return day.equals(date)
+                ? this
+                : new Option(part, kind, day, application, worth, waitCost_usdHaDay, why, then, spray);
+    }
+
     public boolean isNitrogen() {
         return spray.isEmpty();
     }

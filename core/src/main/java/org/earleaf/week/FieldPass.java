@@ -18,14 +18,14 @@ import org.earleaf.units.Said;
  * A pass that a zone, or a part of it, wants in the days planned for, with the best way of making it by rig and day.
  *
  * @param outlook where its zone stands
- * @param kind as in its options
+ * @param own what would be best for the zone by itself
  * @param byRig the best option of each rig on each day looked at, over the corrected futures
  * @param later_usdHa what waiting past these days may still bring [$/ha]; 0: nothing
  * @param part which part of the zone it goes over
  */
 public record FieldPass(
         Outlook outlook,
-        Purpose kind,
+        Option own,
         Map<String, NavigableMap<LocalDate, Option>> byRig,
         double later_usdHa,
         Part part) {
@@ -47,8 +47,12 @@ public record FieldPass(
 
     /** Over the whole zone. */
     public FieldPass(
-            Outlook outlook, Purpose kind, Map<String, NavigableMap<LocalDate, Option>> byRig, double later_usdHa) {
-        this(outlook, kind, byRig, later_usdHa, Part.WHOLE);
+            Outlook outlook, Option own, Map<String, NavigableMap<LocalDate, Option>> byRig, double later_usdHa) {
+        this(outlook, own, byRig, later_usdHa, Part.WHOLE);
+    }
+
+    public Purpose kind() {
+        return own.kind();
     }
 
     public Zone zone() {
@@ -61,7 +65,7 @@ public record FieldPass(
     }
 
     FieldPass with(Part other) {
-        return new FieldPass(outlook, kind, byRig, later_usdHa, other);
+        return new FieldPass(outlook, own, byRig, later_usdHa, other);
     }
 
     public boolean canBeMadeBy(String rig) {
@@ -74,7 +78,7 @@ public record FieldPass(
 
     /** What is done there, with the part of it. */
     String work() {
-        return kind.word() + partWord();
+        return kind().word() + partWord();
     }
 
     /** Where it goes, with the part of it. */

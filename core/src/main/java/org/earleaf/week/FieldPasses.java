@@ -60,7 +60,7 @@ final class FieldPasses {
     private void add(Outlook outlook, Option go, Stream<Option> options) {
         List<Option> all = options.toList();
         if (!go.date().isBefore(end)) {
-            later.add(new Week.Later(outlook.zone().label(), go.kind(), go.date()));
+            later.add(new Week.Later(outlook.zone().label(), go));
             return;
         }
         Map<String, NavigableMap<LocalDate, Option>> byRig = new TreeMap<>();
@@ -71,7 +71,7 @@ final class FieldPasses {
                                 o.date(),
                                 o,
                                 (a, b) -> b.worth().mean_usdHa() > a.worth().mean_usdHa() ? b : a));
-        passes.add(new FieldPass(outlook, go.kind(), byRig, after_usdHa(outlook, all)));
+        passes.add(new FieldPass(outlook, go, byRig, after_usdHa(outlook, all)));
     }
 
     private double after_usdHa(Outlook outlook, List<Option> options) {

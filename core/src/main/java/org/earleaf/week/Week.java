@@ -72,8 +72,20 @@ public record Week(
         }
     }
 
-    /** A pass that is better made after these days. */
-    public record Later(String place, Purpose kind, LocalDate date) {}
+    /**
+     * A pass that is better made after these days.
+     *
+     * @param place the label of its zone
+     */
+    public record Later(String place, Option own) {
+        public Purpose kind() {
+            return own.kind();
+        }
+
+        public LocalDate date() {
+            return own.date();
+        }
+    }
 
     /** @param leave when the rig sets out for a job, or begins to wait beside it */
     public record Times(LocalDateTime leave, LocalDateTime start, LocalDateTime end) {}
@@ -146,6 +158,23 @@ public record Week(
         public static Search of(long seed) {
             return new Search(seed, () -> false, p -> {}, SideBySide.IN_TURN);
         }
+    }
+
+    /**
+     * The week as it stands where drivers were told a plan before: theirs as far as it still holds, with few changes.
+     *
+     * @param told empty: nobody was told any
+     */
+    public static Week of(
+            Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers, List<Told> told, Search search) {
+        Week best = of(farm, on, answers, search);
+        boolean holds =
+                told.stream().anyMatch(t -> !t.day().isBefore(on) && t.day().isBefore(on.plusDays(DAYS)));
+        return holds
+                ? WeekChange.NONE
+                        .to(best.asTold(told, search.seed(), search.how()), search.seed(), search.how())
+                        .now()
+                : best;
     }
 
     public static Week of(Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers, Search search) {
@@ -237,7 +266,7 @@ public record Week(
     private Stop stop(Shift shift, LocalDateTime begin, Timetable.Stop at, int order) {
         FieldPass pass = passes.get(at.job());
         String rig = problem.rigOf(shift);
-        Option way = pass.way(rig, date(shift));
+        Option way = pass.way(rig, date(shift)).on(date(shift));
         return new Stop(
                 at.job(),
                 pass,

@@ -53,8 +53,8 @@ final class WeekProblem {
     private static final double M2_PER_HA = 10_000;
     /** A day is taken as one that can be worked when it is in at least so many futures. */
     private static final double LIKELY = .5;
-    /** A rig that may not yet go: never, as far as the search is concerned. */
-    private static final double NOT_YET_USD = 1e9;
+    /** A rig that may not go that day: never, as far as the search is concerned. */
+    private static final double NOT_THEN_USD = 1e9;
 
     private final Farm farm;
     private final LocalDate on;
@@ -215,10 +215,9 @@ final class WeekProblem {
         Map<Integer, Double> byDay = new HashMap<>();
         double area_ha = pass.area_ha();
         pass.days(rig.name()).forEach((date, o) -> byDay.put(day(date), area_ha * (best - gain_usdHa(o))));
-        int first = day(pass.days(rig.name()).firstKey());
-        if (first > 0) {
-            byDay.put(first - 1, NOT_YET_USD);
-        }
+        // Every day of the week was looked at: one without an option is none on which it may be made.
+        int last = day(pass.days(rig.name()).lastKey());
+        IntStream.range(0, last).forEach(d -> byDay.putIfAbsent(d, NOT_THEN_USD));
         return new LossByDay(byDay);
     }
 

@@ -24,7 +24,7 @@ class MorningTest {
     @BeforeAll
     static void inTurn() {
         Farm farm = farm();
-        inTurn = Morning.brief(farm, ON, Morning.answers(farm, ON, false, SideBySide.IN_TURN));
+        inTurn = Briefs.of(farm, ON);
     }
 
     /** Three fields of the same farm. */
@@ -42,7 +42,7 @@ class MorningTest {
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
             Farm farm = farm();
-            return Morning.brief(farm, ON, Morning.answers(farm, ON, false, SideBySide.in(pool)));
+            return Briefs.of(farm, ON, Morning.answers(farm, ON, false, SideBySide.in(pool)));
         } finally {
             pool.shutdown();
         }

@@ -6,12 +6,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.earleaf.brief.Brief;
-import org.earleaf.brief.Morning;
+import org.earleaf.brief.Briefs;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
-import org.earleaf.units.SideBySide;
 import org.junit.jupiter.api.Test;
 
 /** When the alarm is raised and when not; the usual 10 ppm is common practice without a source. */
@@ -55,7 +54,7 @@ class LowNitrateTest {
     @Test
     void it_stands_on_the_brief_before_the_caution() {
         Farm farm = new TestFarm().nitrate(LATE, 5).farm();
-        Brief brief = Morning.brief(farm, TestFarm.ON, Morning.answers(farm, TestFarm.ON, false, SideBySide.IN_TURN));
+        Brief brief = Briefs.of(farm, TestFarm.ON);
         assertThat(brief.cautions()).extracting(Said::code).containsExactly("alarm.low-nitrate", "caution.label");
         assertThat(brief.cautions().get(0).values())
                 .containsEntry("zone", "Home")

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.earleaf.brief.Brief;
-import org.earleaf.brief.Morning;
+import org.earleaf.brief.Briefs;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.Setting;
 import org.earleaf.field.Placement;
@@ -69,11 +69,11 @@ class RescueTest {
     @Test
     void the_brief_proposes_the_rescue_or_says_why_nothing_is_best() {
         Farm poor = new TestFarm().starter(20).clearance(20).farm();
-        Brief brief = Morning.brief(poor, TestFarm.ON, Morning.answers(poor, TestFarm.ON, false, SideBySide.IN_TURN));
+        Brief brief = Briefs.of(poor, TestFarm.ON);
         assertThat(brief.passes()).hasSize(1);
         assertThat(brief.passes().get(0).rig()).startsWith("hired");
         Farm fed = new TestFarm().starter(200).clearance(20).farm();
-        Brief none = Morning.brief(fed, TestFarm.ON, Morning.answers(fed, TestFarm.ON, false, SideBySide.IN_TURN));
+        Brief none = Briefs.of(fed, TestFarm.ON);
         assertThat(none.passes()).isEmpty();
         assertThat(none.leftOut())
                 .singleElement()

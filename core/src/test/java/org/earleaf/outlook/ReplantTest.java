@@ -7,10 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.earleaf.brief.Brief;
-import org.earleaf.brief.Morning;
+import org.earleaf.brief.Briefs;
 import org.earleaf.decide.TestFarm;
 import org.earleaf.farm.Setting;
-import org.earleaf.units.SideBySide;
 import org.earleaf.units.Units;
 import org.junit.jupiter.api.Test;
 
@@ -62,8 +61,7 @@ class ReplantTest {
     @Test
     void the_morning_tells_it() {
         TestFarm farm = counted(5_000, LATE_MAY);
-        Brief brief =
-                Morning.brief(farm.farm(), LATE_MAY, Morning.answers(farm.farm(), LATE_MAY, false, SideBySide.IN_TURN));
+        Brief brief = Briefs.of(farm.farm(), LATE_MAY);
         assertThat(brief.cautions()).anySatisfy(c -> assertThat(c.code()).isEqualTo("alarm.thin-stand"));
         assertThat(brief.outlooks().get(0).ahead().replant()).isPresent();
     }

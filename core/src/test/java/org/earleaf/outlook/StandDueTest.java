@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import org.earleaf.brief.Brief;
+import org.earleaf.brief.Briefs;
 import org.earleaf.brief.Morning;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Outlooks;
@@ -55,7 +56,7 @@ class StandDueTest {
     void the_morning_asks_for_it() {
         TestFarm farm = drowned();
         List<NitrogenOptions.Answer> answers = Morning.answers(farm.farm(), ON, false, SideBySide.IN_TURN);
-        Brief brief = Morning.brief(farm.farm(), ON, answers);
+        Brief brief = Briefs.of(farm.farm(), ON, answers);
         assertThat(brief.readings())
                 .filteredOn(r -> r.kind() == Reading.Kind.STAND)
                 .singleElement()

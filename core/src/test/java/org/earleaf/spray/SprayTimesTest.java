@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.earleaf.brief.Briefs;
 import org.earleaf.brief.Morning;
 import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
@@ -53,7 +54,7 @@ class SprayTimesTest {
     }
 
     private static SprayTable table(List<WeatherHour> hours) {
-        return Morning.brief(farm(hours), ON, ANSWERS).spray();
+        return Briefs.of(farm(hours), ON, ANSWERS).spray();
     }
 
     @Test

@@ -4,6 +4,7 @@ package org.earleaf.app.cli;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.earleaf.app.desk.FarmDay;
+import org.earleaf.app.desk.HeldDay;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.farm.Farm;
@@ -26,7 +27,19 @@ final class FarmSource {
     }
 
     static FarmDay day(Wiring wiring, Common common, boolean hindsight) {
-        Farm farm = farm(wiring, common);
+        if (common.findFolder().isPresent()) {
+            return day(wiring, common, farm(wiring, common), hindsight);
+        }
+        try (FarmStore store = FarmStore.open(common.farm())) {
+            FarmDay day = day(wiring, common, store.farm(), hindsight);
+            return store.handed()
+                    .findNewest()
+                    .map(held -> (FarmDay) new HeldDay(day, held.passes()))
+                    .orElse(day);
+        }
+    }
+
+    private static FarmDay day(Wiring wiring, Common common, Farm farm, boolean hindsight) {
         return wiring.day(farm, common.findOn().orElseGet(() -> wiring.today(farm)), hindsight);
     }
 

@@ -2,11 +2,14 @@
 package org.earleaf.app.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
+import org.earleaf.decide.Option;
 import org.earleaf.outlook.Outlook;
+import org.earleaf.week.Week;
 import org.jspecify.annotations.Nullable;
 
 /** The morning brief as JSON; every key is always there, possibly empty. */
@@ -18,7 +21,7 @@ final class MorningJson {
         List<Object> fields = new ArrayList<>();
         brief.outlooks().forEach(o -> fields.add(field(o, metric)));
         List<Object> passes = new ArrayList<>();
-        brief.passes().forEach(o -> passes.add(OptionsJson.option(o, metric)));
+        brief.proposed().forEach(p -> passes.add(pass(p, metric)));
         List<Object> leftOut = new ArrayList<>();
         brief.leftOut()
                 .forEach(l -> leftOut.add(Json.object(
@@ -51,6 +54,31 @@ final class MorningJson {
                 "assumptions", OptionsJson.assumptions(brief.passes()),
                 "cautions", brief.cautions().stream().map(words::say).toList(),
                 "seasons_simulated", brief.seasonsSimulated());
+    }
+
+    /** An option's keys, and its place in the week's plan. */
+    private static Map<String, @Nullable Object> pass(Brief.Proposed p, boolean metric) {
+        Map<String, @Nullable Object> keys = new LinkedHashMap<>(OptionsJson.option(p.way(), metric));
+        keys.put("start", p.turn().map(t -> t.start().toString()).orElse(null));
+        keys.put("end", p.turn().map(t -> t.end().toString()).orElse(null));
+        keys.put("order", p.turn().map(Week.Stop::order).orElse(null));
+        keys.put("own", p.own().map(own -> own(own, metric)).orElse(null));
+        return keys;
+    }
+
+    /** What would be best for the field by itself. */
+    private static Map<String, @Nullable Object> own(Brief.Own own, boolean metric) {
+        Option o = own.best();
+        Rates rates = Rates.of(o, metric);
+        return new Keys(metric)
+                .put("date", o.date())
+                .put("product", o.product())
+                .put("placement", o.placement().word())
+                .put("rate", rates.rate())
+                .put("rate_unit", rates.rateUnit())
+                .put("rig", o.rig())
+                .put("costs", JsonUnit.MONEY, own.costs_usdHa())
+                .map();
     }
 
     private static Map<String, @Nullable Object> field(Outlook o, boolean metric) {

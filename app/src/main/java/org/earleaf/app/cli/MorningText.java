@@ -86,11 +86,24 @@ final class MorningText {
             return;
         }
         page.head(tell("cli.morning.passes-in-order"));
-        for (Option o : brief.passes()) {
-            page.say(Dates.weekday(o.date()) + ": " + place(o));
+        for (Brief.Proposed p : brief.proposed()) {
+            Option o = p.way();
+            page.say(p.turn()
+                    .map(t -> tell(
+                            "cli.morning.turn",
+                            "weekday",
+                            Dates.weekday(o.date()),
+                            "from",
+                            Dates.clock(t.start().toLocalTime()),
+                            "to",
+                            Dates.clock(t.end().toLocalTime()),
+                            "place",
+                            say.say(t.pass().place())))
+                    .orElseGet(() -> Dates.weekday(o.date()) + ": " + place(o)));
             page.say(OptionsText.act(o, say) + "; " + OptionsText.worth(o, say) + ".", "   ");
             String why = o.why().stream().map(r -> say.say(r.said())).collect(Collectors.joining(" "));
             page.say(tell("cli.morning.why", "why", why), "   ");
+            p.own().ifPresent(own -> page.say(say.say(own.said()), "   "));
             if (!o.isNitrogen()) {
                 page.say(ProtectionText.assumed(o), "   ");
             }

@@ -90,8 +90,8 @@ public final class AskedDay implements QuestionDay {
     }
 
     private Object workOut(Question<?> asked) {
-        if (asked instanceof Question.TheBrief) {
-            return work.brief(all());
+        if (asked instanceof Question.TheBrief of) {
+            return work.brief(all(), get(Standing.week(of.told())));
         } else if (asked instanceof Question.TheAnswer of) {
             return work.answer(of.zone());
         } else if (asked instanceof Question.TheOutlook of) {
@@ -100,7 +100,8 @@ public final class AskedDay implements QuestionDay {
         } else if (asked instanceof Question.TheOutlookWith of) {
             return work.outlookWith(of.zone(), of.option());
         } else if (asked instanceof Question.TheWeek of) {
-            return work.week(all(), new Week.Search(of.seed(), () -> past, p -> progress = p, threads.inSearches()));
+            return work.week(
+                    all(), of.told(), new Week.Search(of.seed(), () -> past, p -> progress = p, threads.inSearches()));
         }
         return asked.of(this);
     }

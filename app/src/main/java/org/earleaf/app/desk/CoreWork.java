@@ -32,12 +32,12 @@ public record CoreWork(Farm farm, LocalDate on, boolean hindsight, SideBySide ho
     }
 
     @Override
-    public Brief brief(List<NitrogenOptions.Answer> answers) {
-        return Morning.brief(farm, on, answers);
+    public Brief brief(List<NitrogenOptions.Answer> answers, Week week) {
+        return Morning.brief(farm, on, answers, week);
     }
 
     @Override
-    public Week week(List<NitrogenOptions.Answer> answers, Week.Search search) {
-        return Week.of(farm, on, answers, search);
+    public Week week(List<NitrogenOptions.Answer> answers, List<Week.Told> told, Week.Search search) {
+        return Week.of(farm, on, answers, told, search);
     }
 }

@@ -23,6 +23,11 @@ public interface FarmDay {
     /** The day asked about. */
     LocalDate on();
 
+    /** The plan that drivers hold: the week and the brief go by it as far as it still holds. Empty: none. */
+    default List<Week.Told> told() {
+        return List.of();
+    }
+
     /** What to do today and in the next days, over the whole farm. */
     Brief brief();
 

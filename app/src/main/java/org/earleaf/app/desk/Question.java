@@ -19,10 +19,21 @@ public interface Question<T> {
         return false;
     }
 
-    record TheBrief() implements Question<Brief> {
+    /** @param told the plan that drivers hold; empty: none */
+    record TheBrief(List<Week.Told> told) implements Question<Brief> {
+        public TheBrief {
+            told = List.copyOf(told);
+        }
+
         @Override
         public Brief of(FarmDay day) {
             return day.brief();
+        }
+
+        /** The week's plan is in it. */
+        @Override
+        public boolean isSearch() {
+            return true;
         }
     }
 
@@ -47,7 +58,12 @@ public interface Question<T> {
         }
     }
 
-    record TheWeek(long seed) implements Question<Week> {
+    /** @param told the plan that drivers hold; empty: none */
+    record TheWeek(long seed, List<Week.Told> told) implements Question<Week> {
+        public TheWeek {
+            told = List.copyOf(told);
+        }
+
         @Override
         public Week of(FarmDay day) {
             return day.week(seed);

@@ -15,7 +15,7 @@ public interface QuestionDay extends FarmDay {
 
     @Override
     default Brief brief() {
-        return get(new Question.TheBrief());
+        return get(new Question.TheBrief(told()));
     }
 
     @Override
@@ -35,6 +35,6 @@ public interface QuestionDay extends FarmDay {
 
     @Override
     default Week week(long seed) {
-        return get(new Question.TheWeek(seed));
+        return get(new Question.TheWeek(seed, told()));
     }
 }

@@ -2,6 +2,7 @@
 package org.earleaf.app.desk;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.earleaf.app.store.HandedPlans.Handed;
 import org.earleaf.week.Week;
@@ -16,8 +17,14 @@ import org.earleaf.week.WeekChange;
 public record Standing(Week now, Optional<WeekChange.Anew> anew, Optional<Handed> handed) {
     private static final long SEED = 1;
 
-    /** The search that every page shares. */
-    public static final Question<Week> WEEK = new Question.TheWeek(SEED);
+    /**
+     * The search that every page shares.
+     *
+     * @param told the plan that drivers hold; empty: none
+     */
+    public static Question<Week> week(List<Week.Told> told) {
+        return new Question.TheWeek(SEED, told);
+    }
 
     /**
      * Asks for it.
@@ -35,12 +42,11 @@ public record Standing(Week now, Optional<WeekChange.Anew> anew, Optional<Handed
         public Standing of(FarmDay day) {
             Week week = day.week(SEED);
             Optional<Handed> held = handed.filter(h -> isOf(h, week));
-            Optional<Week> told = held.map(h -> week.asTold(h.passes(), SEED, day.how()));
-            if (told.isEmpty() && change.isNone()) {
+            if (change.isNone()) {
                 return new Standing(week, Optional.empty(), held);
             }
-            WeekChange.Anew anew = change.to(told.orElse(week), SEED, day.how());
-            return new Standing(anew.now(), change.isNone() ? Optional.empty() : Optional.of(anew), held);
+            WeekChange.Anew anew = change.to(week, SEED, day.how());
+            return new Standing(anew.now(), Optional.of(anew), held);
         }
 
         private static boolean isOf(Handed handed, Week week) {

@@ -9,10 +9,13 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.earleaf.app.store.FarmStore;
+import org.earleaf.app.store.HandedPlans.Handed;
 import org.earleaf.farm.Farm;
+import org.earleaf.week.Week;
 import org.jspecify.annotations.Nullable;
 
 /** Gives pages the stored farm on a day; a day and its answers are kept until the farm is another. */
@@ -34,8 +37,9 @@ public final class StoredDays implements Days {
      *
      * @param changes of the store when it was
      * @param version another one for every farm that differs
+     * @param told the plan that drivers hold; empty: none
      */
-    private record Facts(long changes, long version, Farm farm) {}
+    private record Facts(long changes, long version, Farm farm, List<Week.Told> told) {}
 
     private record Key(long version, LocalDate on) {}
 
@@ -69,7 +73,8 @@ public final class StoredDays implements Days {
     @Override
     public FarmDay day(LocalDate on) {
         Facts now = facts();
-        return days.get(new Key(now.version(), on), k -> maker.day(now.farm(), on, false));
+        FarmDay day = days.get(new Key(now.version(), on), k -> maker.day(now.farm(), on, false));
+        return now.told().isEmpty() ? day : new HeldDay(day, now.told());
     }
 
     /** Read anew when something was written. What is written beside the farm, a step of a load say, changes no answer. */
@@ -81,7 +86,11 @@ public final class StoredDays implements Days {
         }
         Farm farm = store.farm();
         long version = known == null ? 0 : known.farm().equals(farm) ? known.version() : known.version() + 1;
-        Facts read = new Facts(changes, version, known != null && version == known.version() ? known.farm() : farm);
+        Facts read = new Facts(
+                changes,
+                version,
+                known != null && version == known.version() ? known.farm() : farm,
+                store.handed().findNewest().map(Handed::passes).orElse(List.of()));
         if (!facts.compareAndSet(known, read)) {
             return facts();
         }

@@ -17,7 +17,8 @@ public interface Work {
 
     Outlook outlookWith(Zone zone, Option option);
 
-    Brief brief(List<NitrogenOptions.Answer> answers);
+    Brief brief(List<NitrogenOptions.Answer> answers, Week week);
 
-    Week week(List<NitrogenOptions.Answer> answers, Week.Search search);
+    /** @param told the plan that drivers hold; empty: none */
+    Week week(List<NitrogenOptions.Answer> answers, List<Week.Told> told, Week.Search search);
 }

@@ -1,14 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
-import jakarta.servlet.http.HttpServletResponse;
-import java.util.Optional;
-import org.earleaf.app.desk.FarmDay;
-import org.earleaf.app.desk.Standing;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.CalendarView;
-import org.earleaf.week.Week;
-import org.earleaf.week.WeekChange;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -28,14 +22,8 @@ class CalendarPage {
     String calendar(
             @RequestParam(defaultValue = "weeks") String span,
             @ModelAttribute(name = "format", binding = false) Format format,
-            Model model,
-            HttpServletResponse response) {
-        FarmDay today = desk.today();
-        Optional<Week> week = today.find(desk.week(WeekChange.NONE)).map(Standing::now);
-        if (week.isEmpty()) {
-            Waits.lookAgain(response);
-        }
-        model.addAttribute("view", CalendarView.of(today, "season".equals(span), week, format));
+            Model model) {
+        model.addAttribute("view", CalendarView.of(desk.today(), "season".equals(span), format));
         return "calendar";
     }
 }

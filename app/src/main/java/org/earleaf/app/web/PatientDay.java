@@ -3,6 +3,7 @@ package org.earleaf.app.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.RejectedExecutionException;
@@ -13,6 +14,7 @@ import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Question;
 import org.earleaf.app.desk.QuestionDay;
 import org.earleaf.farm.Farm;
+import org.earleaf.week.Week;
 import org.springframework.web.context.request.RequestAttributes;
 import org.springframework.web.context.request.RequestContextHolder;
 import org.springframework.web.context.request.ServletRequestAttributes;
@@ -78,6 +80,11 @@ record PatientDay(FarmDay of, long until_ns) implements QuestionDay {
     @Override
     public <T> CompletableFuture<T> ask(Question<T> question) {
         return of.ask(question);
+    }
+
+    @Override
+    public List<Week.Told> told() {
+        return of.told();
     }
 
     @Override

@@ -81,7 +81,8 @@ public final class Serving implements AutoCloseable {
         WebServer started = WebServer.start(days, new StoredNotebook(store, lasting), address, port);
         server = started;
         // Whoever opens the first page finds its figures ready, or nearly so.
-        Future<Week> unused = today().ask(Standing.WEEK);
+        FarmDay today = today();
+        Future<Week> unused = today.ask(Standing.week(today.told()));
         String host = address.equals("0.0.0.0") || address.equals("::") ? "localhost" : address;
         return "Earleaf is at http://" + (host.contains(":") ? "[" + host + "]" : host) + ":" + started.port() + "/";
     }

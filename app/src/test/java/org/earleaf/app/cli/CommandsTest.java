@@ -344,7 +344,7 @@ class CommandsTest {
                 .startsWith("highboy on ");
         assertThat(ok(on("plan", "--down", "highboy@" + day)).out()).contains("Has to move: ");
         assertThat(ok(on("plan", "--done", "Mill Eighty")).out()).contains("less than before");
-        JsonNode pinned = json(ok(on("plan", "--json", "--pin", "Mill Eighty, nitrogen=highboy@2026-07-01")));
+        JsonNode pinned = json(ok(on("plan", "--json", "--pin", "Mill Eighty, nitrogen=highboy@2026-07-04")));
         assertThat(pinned.get("jobs").toString()).contains("Mill Eighty");
         assertThat(run(on("plan", "--down", "highboy")).err()).contains("RIG@DAY");
         assertThat(run(on("plan", "--pin", "Mill Eighty")).err()).contains("PASS=RIG@DAY");

@@ -42,7 +42,7 @@ class AskedDayTest {
         StubWork work = new StubWork(true, false);
         AskedDay day = day(work);
         List<CompletableFuture<Brief>> asked = IntStream.range(0, 40)
-                .mapToObj(k -> day.ask(new Question.TheBrief()))
+                .mapToObj(k -> day.ask(new Question.TheBrief(List.of())))
                 .toList();
         assertThat(asked).noneMatch(CompletableFuture::isDone);
         work.fields.countDown();
@@ -57,17 +57,20 @@ class AskedDayTest {
     }
 
     @Test
-    void a_brief_is_had_while_the_search_for_a_week_is_held_open() {
+    void the_fields_are_had_while_the_search_for_a_week_is_held_open_and_the_brief_waits_for_it() {
         StubWork work = new StubWork(false, true);
         AskedDay day = day(work);
-        CompletableFuture<?> week = day.ask(Standing.WEEK);
-        assertThat(day.brief().passes()).isNotEmpty();
-        assertThat(day.outlookWith(Fixture.MILL, day.brief().passes().get(0)).zone())
-                .isEqualTo(Fixture.MILL);
+        CompletableFuture<?> week = day.ask(Standing.week(List.of()));
+        CompletableFuture<Brief> brief = day.ask(new Question.TheBrief(List.of()));
+        List<Option> options = day.options(Fixture.MILL);
+        assertThat(options).isNotEmpty();
+        assertThat(day.outlookWith(Fixture.MILL, options.get(0)).zone()).isEqualTo(Fixture.MILL);
         assertThat(week).isNotDone();
-        assertThat(day.find(Standing.WEEK)).isEmpty();
+        assertThat(brief).isNotDone();
+        assertThat(day.find(Standing.week(List.of()))).isEmpty();
         work.week.countDown();
         assertThat(week.join()).isNotNull();
+        assertThat(brief.join().passes()).isNotEmpty();
         assertThat(work.times("week of 5")).isEqualTo(1);
         assertThat(day.progress().week())
                 .hasValueSatisfying(p -> assertThat(p.best_usd()).isEqualTo(4805));
@@ -146,14 +149,14 @@ class AskedDayTest {
             }
 
             @Override
-            public Brief brief(List<NitrogenOptions.Answer> answers) {
-                return stub.brief(answers);
+            public Brief brief(List<NitrogenOptions.Answer> answers, Week week) {
+                return stub.brief(answers, week);
             }
 
             @Override
-            public Week week(List<NitrogenOptions.Answer> answers, Week.Search search) {
+            public Week week(List<NitrogenOptions.Answer> answers, List<Week.Told> told, Week.Search search) {
                 stop.complete(search.stop());
-                return stub.week(answers, search);
+                return stub.week(answers, told, search);
             }
         });
         day.week(1);

@@ -64,13 +64,13 @@ public final class StubWork implements Work {
     }
 
     @Override
-    public Brief brief(List<NitrogenOptions.Answer> answers) {
+    public Brief brief(List<NitrogenOptions.Answer> answers, Week week) {
         work("brief of " + answers.size(), fields);
         return fixture.brief();
     }
 
     @Override
-    public Week week(List<NitrogenOptions.Answer> answers, Week.Search search) {
+    public Week week(List<NitrogenOptions.Answer> answers, List<Week.Told> told, Week.Search search) {
         search.progress().accept(new Week.Progress(5000, 4805));
         work("week of " + answers.size(), week);
         return fixture.week(search.seed());

@@ -146,7 +146,7 @@ final class Everywhere {
         StoredDays days = new StoredDays(store, wiring.days(), wiring.clock(), Optional.of(SmallDemo.DAY), true);
         FarmDay day = days.day(SmallDemo.DAY);
         day.brief();
-        day.ask(Standing.WEEK).join();
+        day.ask(Standing.week(List.of())).join();
         Served demo = Served.over(days, new StoredNotebook(store, false));
         fixture.part(RequestMappingHandlerMapping.class).getHandlerMethods().keySet().stream()
                 .filter(m -> m.getMethodsCondition().getMethods().contains(RequestMethod.GET))

@@ -160,7 +160,7 @@ public class Fixture implements FarmDay {
                 farm().name(),
                 TODAY,
                 ZONES.stream().map(this::outlook).toList(),
-                passes,
+                passes.stream().map(this::proposed).toList(),
                 List.of(
                         new Brief.LeftOut(
                                 "Creek Bottom",
@@ -277,6 +277,18 @@ public class Fixture implements FarmDay {
     @Override
     public ProtectionAnswer protection(Zone zone) {
         return FixtureSprays.answer(zone);
+    }
+
+    /** With its turn in the week's plan where that has one, though by options of its own. */
+    private Brief.Proposed proposed(Option way) {
+        Optional<Week.Stop> turn = week(1).all().stream()
+                .filter(s -> way.isNitrogen()
+                        && s.pass()
+                                .zone()
+                                .label()
+                                .equals(way.zone().isEmpty() ? way.field() : way.field() + ", " + way.zone()))
+                .findFirst();
+        return new Brief.Proposed(way, turn, Optional.empty());
     }
 
     private static final ProtectionAnswer UNPROTECTED =

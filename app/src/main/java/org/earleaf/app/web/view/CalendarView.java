@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.earleaf.app.desk.FarmDay;
@@ -42,7 +41,6 @@ public record CalendarView(
         Work work,
         List<CalendarRow> rows,
         List<PassRow> passes,
-        boolean planned,
         List<String> absent) {
     private static final int BEFORE_D = 4;
     private static final int DESK_D = 28;
@@ -65,14 +63,14 @@ public record CalendarView(
     /** A pass on the calendar, in words. */
     public record PassRow(String date, String name, String what, String state) {}
 
-    public static CalendarView of(FarmDay day, boolean season, Optional<Week> week, Format format) {
+    public static CalendarView of(FarmDay day, boolean season, Format format) {
         Brief brief = day.brief();
         List<Outlook> corn = inOrder(brief);
         DaySpan wide = span(day, corn, season, true);
         DaySpan narrow = span(day, corn, season, false);
         List<CalendarRow> rows = new ArrayList<>();
         for (Outlook o : corn) {
-            rows.add(CalendarRow.of(day, o, rows.size() + 1, List.of(wide, narrow), turns(week, o), format));
+            rows.add(CalendarRow.of(day, o, rows.size() + 1, List.of(wide, narrow), turns(brief, o), format));
         }
         String says = workSays(corn, day.on());
         return new CalendarView(
@@ -85,8 +83,7 @@ public record CalendarView(
                 new Pair(wide.axis(), narrow.axis()),
                 new Work(new Pair(work(day, corn, wide, says), work(day, corn, narrow, says)), says),
                 rows,
-                passes(day, week, wide, format),
-                week.isPresent(),
+                passes(day, wide, format),
                 day.farm().zones().stream()
                         .filter(z -> !z.isCorn())
                         .map(z ->
@@ -154,8 +151,8 @@ public record CalendarView(
         return tell("page.calendar.chances-in-ten-that-a", "days", String.join(", ", days));
     }
 
-    private static List<Week.Stop> turns(Optional<Week> week, Outlook o) {
-        return week.map(Week::all).orElse(List.of()).stream()
+    private static List<Week.Stop> turns(Brief brief, Outlook o) {
+        return brief.turns().stream()
                 .filter(s -> s.pass().zone().equals(o.zone()))
                 .toList();
     }
@@ -178,7 +175,7 @@ public record CalendarView(
                 s.date(), new PassRow(Dates.brief(s.date()), place, what, tell("page.calendar.the-rigs-turn")));
     }
 
-    private static List<PassRow> passes(FarmDay day, Optional<Week> week, DaySpan span, Format format) {
+    private static List<PassRow> passes(FarmDay day, DaySpan span, Format format) {
         List<Dated> all = new ArrayList<>();
         for (Pass p : day.farm().passes()) {
             if (span.isDrawn(p.date()) && p.state() != Pass.State.DROPPED) {
@@ -192,8 +189,9 @@ public record CalendarView(
                                 state)));
             }
         }
-        for (Option o : day.brief().passes()) {
-            if (span.isDrawn(o.date())) {
+        for (Brief.Proposed p : day.brief().proposed()) {
+            Option o = p.way();
+            if (p.turn().isEmpty() && span.isDrawn(o.date())) {
                 all.add(new Dated(
                         o.date(),
                         new PassRow(
@@ -205,7 +203,7 @@ public record CalendarView(
             }
         }
 
-        week.map(Week::all).orElse(List.of()).stream()
+        day.brief().turns().stream()
                 .filter(s -> span.isDrawn(s.date()))
                 .map(s -> turn(s, format))
                 .forEach(all::add);

@@ -5,9 +5,10 @@ import static org.earleaf.app.words.Words.tell;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.drawing.Marks;
 import org.earleaf.app.web.drawing.Thumbnail;
@@ -24,6 +25,7 @@ import org.earleaf.units.Measure;
 import org.earleaf.units.Measured;
 import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherDay;
+import org.earleaf.week.Week;
 
 /** The morning page. */
 public record MorningView(
@@ -104,18 +106,21 @@ public record MorningView(
     public static MorningView of(FarmDay day, Format format) {
         Brief brief = day.brief();
         Places places = Places.of(day.farm());
-        List<Option> today = brief.passes().stream()
-                .filter(p -> !p.date().isAfter(brief.on()))
+        List<Brief.Proposed> today = brief.proposed().stream()
+                .filter(p -> !p.way().date().isAfter(brief.on()))
                 .toList();
-        List<Option> later = brief.passes().stream()
-                .filter(p -> p.date().isAfter(brief.on()))
-                .sorted(Comparator.comparing(Option::date))
+        List<Brief.Proposed> later = brief.proposed().stream()
+                .filter(p -> p.way().date().isAfter(brief.on()))
                 .toList();
         return new MorningView(
                 new Top(
                         Dates.weekday(brief.on()),
                         constants(day, brief, format),
-                        MorningHeadline.of(brief, today, later, format)),
+                        MorningHeadline.of(
+                                brief,
+                                today.stream().map(Brief.Proposed::way).toList(),
+                                later.stream().map(Brief.Proposed::way).toList(),
+                                format)),
                 entries(brief, today, places, format),
                 laters(later, places, format),
                 SprayView.of(brief.spray(), format),
@@ -178,29 +183,38 @@ public record MorningView(
         return Markup.text(any ? tell("page.morning.no-rain-in-the-forecast") : tell("page.morning.no-forecast-given"));
     }
 
-    private static List<Entry> entries(Brief brief, List<Option> today, Places places, Format format) {
-        Whisker scale = Whisker.scaleOf(today.stream().map(Option::worth).toList());
+    private static List<Entry> entries(Brief brief, List<Brief.Proposed> today, Places places, Format format) {
+        Whisker scale = Whisker.scaleOf(today.stream().map(p -> p.way().worth()).toList());
         List<Entry> entries = new ArrayList<>();
-        for (Option o : today) {
+        for (Brief.Proposed p : today) {
+            Option o = p.way();
             Optional<Outlook> outlook = outlook(brief, o);
             double area_ha = outlook.map(k -> k.zone().area_ha()).orElse(Double.NaN);
             boolean first = entries.isEmpty();
             entries.add(new Entry(
-                    first ? tell("page.morning.first") : tell("page.morning.then"),
+                    p.turn()
+                            .map(MorningView::clock)
+                            .orElse(first ? tell("page.morning.first") : tell("page.morning.then")),
                     first,
                     new Ground(
                             label(o.field(), o.zone()),
                             Double.isNaN(area_ha) ? "" : format.area(area_ha) + " " + format.areaUnit(),
                             places.of(o.field(), o.zone()),
                             outlook.map(k -> thumbnail(k, format)).orElse(Markup.NONE)),
-                    act(o, format),
+                    act(p, format),
                     WorthView.of(o.worth(), scale, "$0", false, format),
                     waiting(o, area_ha, format)));
         }
         return entries;
     }
 
-    private static Act act(Option o, Format format) {
+    /** From when to when a rig is there. */
+    private static String clock(Week.Stop turn) {
+        return tell("page.plan.to", "clock", PlanView.clock(turn.start()), "clock2", PlanView.clock(turn.end()));
+    }
+
+    private static Act act(Brief.Proposed p, Format format) {
+        Option o = p.way();
         return new Act(
                 Choice.key(o),
                 new Say()
@@ -209,7 +223,8 @@ public record MorningView(
                                 + Words.here().rig(o.rig()) + ".")
                         .done(),
                 Phrases.product(o, format),
-                why(o, format),
+                Stream.concat(Stream.of(why(o, format)), own(p, format).stream())
+                        .collect(Collectors.joining(" ")),
                 o.isNitrogen(),
                 SprayView.assumed(o));
     }
@@ -237,27 +252,36 @@ public record MorningView(
         return Thumbnail.of(o.zone(), o.trace(), o.today(), format, label);
     }
 
-    private static List<Later> laters(List<Option> later, Places places, Format format) {
-        return later.stream()
-                .map(o -> new Later(
-                        Dates.brief(o.date()),
-                        label(o.field(), o.zone()),
-                        places.of(o.field(), o.zone()),
-                        Choice.key(o),
-                        new Say()
-                                .markup(Phrases.rate(o, format))
-                                .text(" " + Phrases.where(o.placement()) + ", "
-                                        + Words.here().rig(o.rig()))
-                                .done(),
-                        new Say()
-                                .strong(format.money(o.worth().mean_usdHa()))
-                                .range(format.moneyRange(
-                                        o.worth().p10_usdHa(), o.worth().p90_usdHa()))
-                                .done(),
-                        format.words().say(Measure.CHANCE.of(o.worth().chanceItPays())),
-                        format.moneyFine(o.waitCost_usdHaDay()),
-                        shortWhy(o, format)))
-                .toList();
+    /** What would be best for the field by itself, where the plan does otherwise. */
+    private static Optional<String> own(Brief.Proposed p, Format format) {
+        return p.own().map(own -> format.say(own.said()));
+    }
+
+    private static List<Later> laters(List<Brief.Proposed> later, Places places, Format format) {
+        return later.stream().map(p -> later(p, p.way(), places, format)).toList();
+    }
+
+    private static Later later(Brief.Proposed p, Option o, Places places, Format format) {
+        return new Later(
+                Dates.brief(o.date())
+                        + p.turn().map(t -> " " + PlanView.clock(t.start())).orElse(""),
+                label(o.field(), o.zone()),
+                places.of(o.field(), o.zone()),
+                Choice.key(o),
+                new Say()
+                        .markup(Phrases.rate(o, format))
+                        .text(" " + Phrases.where(o.placement()) + ", "
+                                + Words.here().rig(o.rig()))
+                        .done(),
+                new Say()
+                        .strong(format.money(o.worth().mean_usdHa()))
+                        .range(format.moneyRange(
+                                o.worth().p10_usdHa(), o.worth().p90_usdHa()))
+                        .done(),
+                format.words().say(Measure.CHANCE.of(o.worth().chanceItPays())),
+                format.moneyFine(o.waitCost_usdHaDay()),
+                Stream.concat(Stream.of(shortWhy(o, format)), own(p, format).stream())
+                        .collect(Collectors.joining(" ")));
     }
 
     private static List<LeftRow> leftOut(Brief brief, Format format) {
