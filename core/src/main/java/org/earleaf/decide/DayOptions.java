@@ -67,17 +67,21 @@ final class DayOptions {
     /**
      * What can be done on a day.
      *
+     * @param options each with its gain by member, with what may follow it
      * @param gains by trial with nothing after it, and member, each with its first rig [$/ha]
      * @param bestPass the trial that brings most with nothing after it
      * @param best_usdHa what the best option brings on average; not below 0
      * @param waiting_usdHa what the rain until then adds, as it tells whether and how much; not below 0
      */
     record Day(
-            List<Option> options,
+            List<Valued> options,
             double[][] gains,
             Optional<CropReadingWorth.DayPass> bestPass,
             double best_usdHa,
             double waiting_usdHa) {}
+
+    /** @param gains_usdHa by member [$/ha] */
+    record Valued(Option option, double[] gains_usdHa) {}
 
     /** The rigs that may enter for nitrogen, with what they would do. */
     Set<String> fitting(LocalDate day) {
@@ -113,14 +117,16 @@ final class DayOptions {
         double[][] gains = gains(trials, yields, base.yields_kgHa());
         Map<Trial, Recourse.Later> later = later(trunk, trials, yields, gains, ahead);
         double[] known = Choice.known(gains, ZoneEnsemble.MEMBERS);
-        List<Option> options = new ArrayList<>();
+        List<Valued> options = new ArrayList<>();
         for (int t = 0; t < trials.size(); t++) {
             for (Rig rig : trials.get(t).rigs()) {
                 Optional<Recourse.Later> then = Optional.ofNullable(later.get(trials.get(t)));
                 options.add(option(trials.get(t), rig, day, yields[t], then, known));
             }
         }
-        double best = options.stream().mapToDouble(o -> o.worth().mean_usdHa()).reduce(0, Math::max);
+        double best = options.stream()
+                .mapToDouble(v -> v.option().worth().mean_usdHa())
+                .reduce(0, Math::max);
         return new Day(options, gains, bestPass(trials, gains, ahead), best, waiting(gains, day, ahead));
     }
 
@@ -270,17 +276,18 @@ final class DayOptions {
         return chosen;
     }
 
-    private Option option(
+    private Valued option(
             Trial trial, Rig rig, LocalDate day, double[] with, Optional<Recourse.Later> later, double[] known) {
         NitrogenProduct product = trial.candidate().product();
         double[] gained = Worth.gained(with, base.yields_kgHa());
         double[] cost = filled(trial.cost_usdHa(futures.farm(), rig), gained.length);
         Prices prices = futures.farm().prices();
         Worth alone = Worth.of(gained, cost, prices, known);
-        Worth worth = later.map(l -> Worth.of(sum(gained, l.gained_kgHa()), sum(cost, l.cost_usdHa()), prices, known))
-                .orElse(alone);
+        double[] allGained = later.map(l -> sum(gained, l.gained_kgHa())).orElse(gained);
+        double[] allCost = later.map(l -> sum(cost, l.cost_usdHa())).orElse(cost);
+        Worth worth = later.isPresent() ? Worth.of(allGained, allCost, prices, known) : alone;
         Zone zone = futures.zone();
-        return new Option(
+        Option option = new Option(
                 FieldPart.of(zone),
                 Purpose.NITROGEN,
                 day,
@@ -298,6 +305,9 @@ final class DayOptions {
                 List.of(),
                 later.map(l -> l.followUp(alone)),
                 Optional.empty());
+        double[] gains = PassWorth.gains_usdHa(allGained, 0, prices);
+        Arrays.setAll(gains, m -> gains[m] - allCost[m]);
+        return new Valued(option, gains);
     }
 
     private static double[] sum(double[] a, double[] b) {

@@ -63,14 +63,21 @@ public final class NitrogenOptions {
     }
 
     /**
+     * What knowing more this morning would be worth.
+     *
+     * @param soilTest a nitrate test of the top foot; empty when nothing can be done
+     * @param cropReading a height or a stage
+     * @param season_usdHa the whole season, to somebody who decides today: no reading and no forecast is worth more
+     */
+    public record Knowing(Optional<SoilTestWorth> soilTest, CropReadingWorth cropReading, double season_usdHa) {}
+
+    /**
      * The answer for a zone.
      *
      * @param options best first
+     * @param picks of each rig on each day the best, of those tied with it the smallest rate; by date
      * @param proposed the best option of the day to go; empty when no day is worth it or a test shows enough
-     * @param soilTest what a nitrate test of the top foot this morning would be worth; empty when nothing can be done
-     * @param cropReading what a height or a stage this morning would be worth
-     * @param knowing_usdHa what knowing the season would be worth to somebody who decides today: no reading and no
-     *     forecast is worth more
+     * @param knowing what knowing more would be worth
      * @param tested what nitrate tests say of the advice
      * @param protection passes against disease and insects, over the same members
      * @param simulated season runs behind it
@@ -78,15 +85,27 @@ public final class NitrogenOptions {
     public record Answer(
             Outlook outlook,
             List<Option> options,
+            List<Option> picks,
             Optional<Option> proposed,
-            Optional<SoilTestWorth> soilTest,
-            CropReadingWorth cropReading,
-            double knowing_usdHa,
+            Knowing knowing,
             Tested tested,
             ProtectionAnswer protection,
             long simulated) {
         public Answer {
             options = List.copyOf(options);
+            picks = List.copyOf(picks);
+        }
+
+        public Optional<SoilTestWorth> soilTest() {
+            return knowing.soilTest();
+        }
+
+        public CropReadingWorth cropReading() {
+            return knowing.cropReading();
+        }
+
+        public double knowing_usdHa() {
+            return knowing.season_usdHa();
         }
     }
 
@@ -98,25 +117,28 @@ public final class NitrogenOptions {
     static Answer of(ZoneEnsemble futures, SideBySide how) {
         Baseline base = new Baseline(futures, futures.season());
         NitrogenOptions all = new NitrogenOptions(futures, base, how);
-        List<Option> options = all.list();
+        List<DayOptions.Valued> valued = all.list();
+        List<Option> options = valued.stream().map(DayOptions.Valued::option).toList();
         Tested tested = Tested.of(futures, base.trace());
-        Optional<Option> proposed = options.stream()
-                .filter(o -> tested.enough().isEmpty() && o.date().equals(all.go))
-                .findFirst();
+        Optional<Option> proposed = tested.enough().isPresent()
+                ? Optional.empty()
+                : Ties.pick(valued.stream()
+                                .filter(v -> v.option().date().equals(all.go))
+                                .toList())
+                        .map(DayOptions.Valued::option);
         return new Answer(
                 Outlooks.of(futures, base),
                 options,
+                Ties.picks(valued),
                 proposed,
-                Optional.ofNullable(all.soilTest),
-                all.cropReading,
-                all.knowing_usdHa,
+                new Knowing(Optional.ofNullable(all.soilTest), all.cropReading, all.knowing_usdHa),
                 tested,
                 ProtectionPasses.of(futures, base),
                 all.trials.simulated() + ZoneEnsemble.MEMBERS);
     }
 
-    private List<Option> list() {
-        List<Option> all = new ArrayList<>();
+    private List<DayOptions.Valued> list() {
+        List<DayOptions.Valued> all = new ArrayList<>();
         double[] best = new double[DAYS_AHEAD];
         double[] waiting = new double[DAYS_AHEAD];
         boolean[] looked = new boolean[DAYS_AHEAD];
@@ -186,7 +208,8 @@ public final class NitrogenOptions {
         return mean;
     }
 
-    private List<Option> withWaiting(List<Option> all, double[] best, double[] knowsMore, boolean[] looked) {
+    private List<DayOptions.Valued> withWaiting(
+            List<DayOptions.Valued> all, double[] best, double[] knowsMore, boolean[] looked) {
         LocalDate first = futures.decisionDay();
         double[] more = smoothed(knowsMore);
         double[] value = new double[DAYS_AHEAD];
@@ -196,19 +219,23 @@ public final class NitrogenOptions {
             value[d] = best[d] + (d > 0 ? more[d] : 0);
             among[d] = looked[d] && best[d] > 0;
         }
-        Waiting waiting = new Waiting(value, futures.workable().from(first, DAYS_AHEAD));
+        double[] workable = futures.workable().from(first, DAYS_AHEAD);
+        Waiting waiting = new Waiting(value, workable, Ties.ofDays(all, first, value));
         int day = waiting.day(among);
         go = day < 0 ? null : first.plusDays(day);
         List<OutOfReach> reach = Reach.ofRigs(futures, base);
-        List<Option> sorted = new ArrayList<>();
-        for (Option o : all) {
+        List<DayOptions.Valued> sorted = new ArrayList<>();
+        for (DayOptions.Valued v : all) {
+            Option o = v.option();
             double wait = waiting.cost((int) (o.date().toEpochDay() - first.toEpochDay()));
-            sorted.add(o.with(wait, Reasons.of(futures, base, o, reach)));
+            sorted.add(new DayOptions.Valued(o.with(wait, Reasons.of(futures, base, o, reach)), v.gains_usdHa()));
         }
         double weight = futures.farm().settings().of(Setting.BAD_CASE_WEIGHT);
-        sorted.sort(Comparator.comparingDouble((Option o) -> -o.worth().objective_usdHa(weight))
+        Comparator<Option> order = Comparator.comparingDouble(
+                        (Option o) -> -o.worth().objective_usdHa(weight))
                 .thenComparing(Option::date)
-                .thenComparing(Option::rig));
+                .thenComparing(Option::rig);
+        sorted.sort(Comparator.comparing(DayOptions.Valued::option, order));
         return sorted;
     }
 }

@@ -8,11 +8,12 @@ import java.util.Arrays;
  *
  * <pre>
  * W(d) = p(d) max(V(d), W(d+1)) + (1 - p(d)) W(d+1)         W after the last day 0
- * a day's wait on d costs V(d) - W(d+1); go on the first day on which it is not below 0
+ * a day's wait on d costs V(d) - W(d+1); go on the first day on which it is not below -t(d)
  *
  * V      best mean gain of a day, 0 when nothing can be done      [$/ha]
  * W      what waiting until d may still bring                     [$/ha]
  * p      chance that the day can be worked (WorkableDays)
+ * t      what a difference between the day and the one waited for may be by chance (Ties)     [$/ha]
  * Source optimal stopping by backward recursion (Bellman 1957, from memory)
  * Check  WaitingTest
  * </pre>
@@ -23,13 +24,20 @@ import java.util.Arrays;
 final class Waiting {
     private final double[] value;
     private final double[] later;
+    private final double[] tie;
 
     /**
      * @param value best mean gain by day, one entry more than can be decided on
      * @param workable chance by day
      */
     Waiting(double[] value, double[] workable) {
+        this(value, workable, new double[value.length]);
+    }
+
+    /** @param tie by how much waiting must win, by day [$/ha] */
+    Waiting(double[] value, double[] workable, double[] tie) {
         this.value = value.clone();
+        this.tie = tie.clone();
         later = new double[value.length + 1];
         for (int d = value.length - 1; d >= 0; d--) {
             double go = Math.max(Math.max(0, value[d]), later[d + 1]);
@@ -52,7 +60,7 @@ final class Waiting {
     /** The same among some of the days. */
     int day(boolean[] among) {
         for (int d = 0; d < value.length; d++) {
-            if (among[d] && value[d] > 0 && cost(d) >= 0) {
+            if (among[d] && value[d] > 0 && cost(d) >= -tie[d]) {
                 return d;
             }
         }

@@ -11,12 +11,4 @@ public record ZoneId(FieldId field, String part) {
     public static ZoneId named(String field, String zone) {
         return new ZoneId(new FieldId(field), zone);
     }
-
-    /**
-     * Where its random draws start, so that they do not hang on what it is called today. The sum is that of the label it
-     * was first told of by, and of an id that was given from the first.
-     */
-    public long stream() {
-        return (part.isEmpty() ? field.text() : field.text() + ", " + part).hashCode();
-    }
 }

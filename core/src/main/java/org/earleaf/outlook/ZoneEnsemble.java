@@ -37,7 +37,10 @@ public final class ZoneEnsemble {
 
     /** Corn is ripe or frozen before this many days after planting (common practice, no source). */
     private static final int LONGEST_SEASON_D = 170;
-    /** Start of all draws: results can be repeated. */
+    /**
+     * Start of all draws: results can be repeated, and fields that are alike get the same draws and the same advice,
+     * whatever they are called.
+     */
     private static final long SEED = 20_250_101L;
 
     private final Farm farm;
@@ -67,10 +70,9 @@ public final class ZoneEnsemble {
         LocalDate end = zone.planted().plusDays(LONGEST_SEASON_D);
         LocalDate autumn = LocalDate.of(zone.planted().getYear(), 10, 31);
         last = end.isBefore(autumn) ? end : autumn;
-        long seed = SEED + zone.id().stream();
-        weather = weather(observed, hindsight, seed);
+        weather = weather(observed, hindsight);
         past = season.newTrace(weather.get(0).days());
-        morning = morning(seed);
+        morning = morning();
     }
 
     public static ZoneEnsemble of(Farm farm, Zone zone, LocalDate on, boolean hindsight) {
@@ -83,7 +85,7 @@ public final class ZoneEnsemble {
     }
 
     /** One course of weather a member: futures by weight, each with its own error of the forecast. */
-    private List<Forcing> weather(WeatherSeries observed, boolean hindsight, long seed) {
+    private List<Forcing> weather(WeatherSeries observed, boolean hindsight) {
         LocalDate first = season.setup().first();
         AnalogYears years = new AnalogYears(
                 observed,
@@ -98,7 +100,7 @@ public final class ZoneEnsemble {
         }
         courses = ForecastError.byWeight(futures, MEMBERS);
         return new ForecastError(farm.weather(), on)
-                .courses(futures, courses, seed).stream()
+                .courses(futures, courses, SEED).stream()
                         .map(course -> Forcing.of(course, farm.site()))
                         .toList();
     }
@@ -107,17 +109,17 @@ public final class ZoneEnsemble {
      * All members on the morning of the decision day, corrected by the readings up to it; those of the day came then.
      * Readings choose among more members than go on, so that a choice made several times over does not leave a handful.
      */
-    private SeasonRun morning(long seed) {
+    private SeasonRun morning() {
         LocalDate first = season.setup().first();
         List<LocalDate> days = readingDays(first);
         int[] members = IntStream.range(0, days.isEmpty() ? MEMBERS : MEMBERS * TO_CHOOSE_FROM)
                 .toArray();
         double widened = TrialDistance.widening(zone, farm.site());
         List<ParameterSet> sets =
-                ParameterDraws.members(season.parameters(), grew.level(), members.length, seed, widened);
+                ParameterDraws.members(season.parameters(), grew.level(), members.length, SEED, widened);
         SeasonRun run = SeasonRun.start(season.setup(), sets, weather, weatherOf(IntStream.of(members), weather));
         Assimilation readings =
-                new Assimilation(season, flags, seed, farm.settings().says(Setting.SOIL_TEST_SHIFTS));
+                new Assimilation(season, flags, SEED, farm.settings().says(Setting.SOIL_TEST_SHIFTS));
         for (LocalDate date : days) {
             advance(run, date.isBefore(decisionDay()) ? date.plusDays(1) : date, past);
             List<Reading> ofDay = farm.readings().stream()

@@ -51,7 +51,12 @@ public final class Draws {
 
     /** Lognormal with mean 1 and a coefficient of variation. */
     public static double factor(double cv, RandomGenerator random) {
+        return factor(cv, normal(random));
+    }
+
+    /** The same from a normal draw. */
+    public static double factor(double cv, double normal) {
         double variance = StrictMath.log(1 + cv * cv);
-        return StrictMath.exp(normal(random) * StrictMath.sqrt(variance) - variance / 2);
+        return StrictMath.exp(normal * StrictMath.sqrt(variance) - variance / 2);
     }
 }

@@ -45,7 +45,7 @@ final class FieldPasses {
     static Wanted of(LocalDate on, int days, List<NitrogenOptions.Answer> answers) {
         FieldPasses all = new FieldPasses(on, days);
         answers.forEach(a -> {
-            a.proposed().ifPresent(go -> all.add(a.outlook(), go, a.options().stream()));
+            a.proposed().ifPresent(go -> all.add(a.outlook(), go, a.picks().stream()));
             a.protection()
                     .proposed()
                     .ifPresent(go -> all.add(

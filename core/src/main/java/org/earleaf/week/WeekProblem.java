@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
@@ -37,10 +38,12 @@ import org.earleaf.units.Said;
  * The problem of a farm's week, from what was worked out for the morning.
  *
  * <pre>
- * loss(rig, day) = A (best - gain(rig, day)),   undone = A (best - later)
+ * loss(rig, day) = w(day) A (best - gain(rig, day)) + (1 - w(day)) loss(rig, day + 1),   undone = A (best - later),
+ *                  after the rig's last day undone
  * a rig's minute = its price by the hectare x the ground of its jobs / the minutes they take
  *
  * A      ground of the pass                                                            [ha]
+ * w      chance that the rig goes on a day it is planned for: the day can be worked, today being as it is, and the rig runs
  * gain   mean over the futures; of own rigs their price is added again, since minutes cost it [$/ha]
  * best   the largest gain, not below later                                             [$/ha]
  * later  what waiting past the week may still bring                                    [$/ha]
@@ -53,6 +56,8 @@ final class WeekProblem {
     private static final double M2_PER_HA = 10_000;
     /** A day is taken as one that can be worked when it is in at least so many futures. */
     private static final double LIKELY = .5;
+    /** On one day in fifty a rig stands still (common practice, no source). */
+    private static final double BREAKS = .02;
     /** A rig that may not go that day: never, as far as the search is concerned. */
     private static final double NOT_THEN_USD = 1e9;
 
@@ -218,7 +223,20 @@ final class WeekProblem {
         // Every day of the week was looked at: one without an option is none on which it may be made.
         int last = day(pass.days(rig.name()).lastKey());
         IntStream.range(0, last).forEach(d -> byDay.putIfAbsent(d, NOT_THEN_USD));
+        double next = area_ha * (best - pass.later_usdHa());
+        for (int d = last; d >= 0; d--) {
+            double own = Objects.requireNonNull(byDay.get(d));
+            if (own < NOT_THEN_USD) {
+                next = goes(d) * own + (1 - goes(d)) * next;
+                byDay.put(d, next);
+            }
+        }
         return new LossByDay(byDay);
+    }
+
+    /** Chance that a rig goes on a day it is planned for; whether today can be worked is known. */
+    private double goes(int day) {
+        return (1 - BREAKS) * (day == 0 ? 1 : DryDays.chance(weather, day));
     }
 
     private double gain_usdHa(Option o) {

@@ -4,6 +4,7 @@ package org.earleaf.app.web;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -279,6 +280,12 @@ public class Fixture implements FarmDay {
         return FixtureSprays.answer(zone);
     }
 
+    /** The best of each day. */
+    private List<Option> picks(Zone zone) {
+        Set<LocalDate> seen = new HashSet<>();
+        return options(zone).stream().filter(o -> seen.add(o.date())).toList();
+    }
+
     /** With its turn in the week's plan where that has one, though by options of its own. */
     private Brief.Proposed proposed(Option way) {
         Optional<Week.Stop> turn = week(1).all().stream()
@@ -317,10 +324,9 @@ public class Fixture implements FarmDay {
         return new NitrogenOptions.Answer(
                 outlook(zone),
                 options(zone),
+                picks(zone),
                 options(zone).stream().findFirst(),
-                Optional.empty(),
-                new CropReadingWorth(0, 0, Optional.empty()),
-                0,
+                new NitrogenOptions.Knowing(Optional.empty(), new CropReadingWorth(0, 0, Optional.empty()), 0),
                 new Tested(List.of(), Optional.empty()),
                 protection,
                 0);

@@ -16,18 +16,23 @@ import org.earleaf.weather.Draws;
  *         what the trials have shown together: TrialEffects
  * jitter  x' = a x + (1 - a) mean + h sd z on the logarithm (or the value), h = 0.1, a = sqrt(1 - h^2)
  *
- * z      standard normal
+ * z      standard normal, spread evenly over the members (EvenDraws)
  * Range  any number of members
  * Source Liu & West 2001, kernel smoothing with shrinkage, from memory; spreads: see each Parameter
  * Check  ParameterDrawsTest
  * </pre>
  *
- * Each member has its own generator, so that asking for more members never changes the first ones.
+ * Asking for more members never changes the first ones.
  */
 public final class ParameterDraws {
     private static final double STEP = 0.1;
     private static final double SHRINK = Math.sqrt(1 - STEP * STEP);
     private static final long MEMBER_STRIDE = 0x9E3779B97F4A7C15L;
+
+    /** Drawn by itself, in this order. */
+    private static final List<Parameter> DRAWN = Arrays.stream(Parameter.values())
+            .filter(p -> p.isPerMember() && !TrialEffects.PARAMETERS.contains(p))
+            .toList();
 
     private ParameterDraws() {}
 
@@ -44,27 +49,23 @@ public final class ParameterDraws {
             ParameterSet usual, FieldLevel level, int members, long seed, double widened) {
         ParameterSet centre = level.applied(usual);
         TrialEffects effects = new TrialEffects(level);
+        EvenDraws draws = new EvenDraws(DRAWN.size() + TrialEffects.PARAMETERS.size(), seed);
         List<ParameterSet> all = new ArrayList<>();
         for (int m = 0; m < members; m++) {
-            all.add(draw(centre, effects, widened, new SplittableRandom(seed + MEMBER_STRIDE * (m + 1))));
+            all.add(draw(centre, effects, widened, draws.next()));
         }
         return all;
     }
 
-    private static ParameterSet draw(
-            ParameterSet centre, TrialEffects effects, double widened, SplittableRandom random) {
-        ParameterSet set = centre;
-        for (Parameter p : Parameter.values()) {
-            if (TrialEffects.PARAMETERS.contains(p)) {
-                continue;
-            }
-            if (p.cv() > 0) {
-                set = set.clamped(p, centre.of(p) * Draws.factor(p.cv(), random));
-            } else if (p.sd() > 0) {
-                set = set.clamped(p, centre.of(p) + p.sd() * Draws.normal(random));
-            }
+    private static ParameterSet draw(ParameterSet centre, TrialEffects effects, double widened, double[] normal) {
+        // What the trials have shown takes the first numbers, which are spread most evenly.
+        int k = TrialEffects.PARAMETERS.size();
+        ParameterSet set = effects.drawn(centre, centre, widened, normal);
+        for (Parameter p : DRAWN) {
+            double z = normal[k++];
+            set = set.clamped(p, p.cv() > 0 ? centre.of(p) * Draws.factor(p.cv(), z) : centre.of(p) + p.sd() * z);
         }
-        return effects.drawn(set, centre, widened, random);
+        return set;
     }
 
     /** Members after resampling, moved a little, with the mean and spread of all of them kept. */

@@ -3,9 +3,7 @@ package org.earleaf.season.parameter;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.random.RandomGenerator;
 import org.earleaf.units.BundledTable;
-import org.earleaf.weather.Draws;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 
@@ -88,13 +86,13 @@ final class TrialEffects {
         return all;
     }
 
-    /** A member's own numbers around a centre. */
-    ParameterSet drawn(ParameterSet set, ParameterSet centre, double widened, RandomGenerator random) {
-        double[] z = new double[root.length];
-        for (int k = 0; k < z.length; k++) {
-            z[k] = Draws.normal(random);
-        }
-        for (int i = 0; i < z.length; i++) {
+    /**
+     * A member's own numbers around a centre.
+     *
+     * @param z standard normal, one an effect; more are not looked at
+     */
+    ParameterSet drawn(ParameterSet set, ParameterSet centre, double widened, double[] z) {
+        for (int i = 0; i < root.length; i++) {
             double log = 0;
             for (int j = 0; j <= i; j++) {
                 log += root[i][j] * z[j];
