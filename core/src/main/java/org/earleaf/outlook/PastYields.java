@@ -63,7 +63,9 @@ public record PastYields(List<Year> years, FieldLevel level) {
     /** What became of a year. */
     public enum Use {
         COUNTED,
-        /** Too far from what soil, weather and the other years say. */
+        /** Far from what soil, weather and the other years say: counts as if it lay less far. */
+        CAPPED,
+        /** Too far for a year that was told rightly: does not count. */
         DOUBTFUL,
         /** The record of weather does not hold its season. */
         NO_WEATHER,
@@ -74,14 +76,27 @@ public record PastYields(List<Year> years, FieldLevel level) {
     /**
      * @param modelled_kgHa dry grain; NaN where it was not run
      * @param followed how much of a step in growth the yield follows; NaN where it was not run
+     * @param log what was made over what was modelled, in terms of growth, as far as it is believed; NaN where it was not run
      */
-    public record Year(PastYear told, double modelled_kgHa, double followed, Use use) {
-        double log() {
-            return Math.log(Math.max(NOTHING_KGHA, told.yield_kgHa()) / modelled_kgHa) / followed;
+    public record Year(PastYear told, double modelled_kgHa, double followed, double log, Use use) {
+        private static Year run(PastYear told, double modelled_kgHa, double followed) {
+            double log = Math.log(Math.max(NOTHING_KGHA, told.yield_kgHa()) / modelled_kgHa) / followed;
+            return new Year(told, modelled_kgHa, followed, log, Use.COUNTED);
         }
 
-        private Year as(Use other) {
-            return new Year(told, modelled_kgHa, followed, other);
+        private static Year leftOut(PastYear told, Use why) {
+            return new Year(told, Double.NaN, Double.NaN, Double.NaN, why);
+        }
+
+        private Year believed(double other) {
+            if (Double.isNaN(other)) {
+                return new Year(told, modelled_kgHa, followed, log, Use.DOUBTFUL);
+            }
+            return other == log ? this : new Year(told, modelled_kgHa, followed, other, Use.CAPPED);
+        }
+
+        private boolean counts() {
+            return use == Use.COUNTED || use == Use.CAPPED;
         }
     }
 
@@ -105,17 +120,14 @@ public record PastYields(List<Year> years, FieldLevel level) {
     }
 
     private static PastYields weighed(List<Year> run, double widened) {
-        List<Year> seen = run.stream().filter(y -> y.use() == Use.COUNTED).toList();
-        List<Boolean> doubt = FieldLevel.inDoubt(seen.stream().map(Year::log).toList(), widened);
+        List<Year> seen = run.stream().filter(Year::counts).toList();
+        List<Double> believed = FieldLevel.believed(seen.stream().map(Year::log).toList(), widened);
         List<Year> years = new ArrayList<>();
-        List<Double> logs = new ArrayList<>();
         for (Year year : run) {
             int k = seen.indexOf(year);
-            if (k >= 0 && !doubt.get(k)) {
-                logs.add(year.log());
-            }
-            years.add(k >= 0 && doubt.get(k) ? year.as(Use.DOUBTFUL) : year);
+            years.add(k < 0 ? year : year.believed(believed.get(k)));
         }
+        List<Double> logs = years.stream().filter(Year::counts).map(Year::log).toList();
         return new PastYields(years, FieldLevel.of(logs));
     }
 
@@ -149,10 +161,10 @@ public record PastYields(List<Year> years, FieldLevel level) {
         LocalDate first = LocalDate.of(year.year(), 3, 1);
         boolean gap = farm.weather().gaps().stream().anyMatch(g -> g.touches(first, last));
         if (gap || !observed.covers(first, last)) {
-            return new Year(year, Double.NaN, Double.NaN, Use.NO_WEATHER);
+            return Year.leftOut(year, Use.NO_WEATHER);
         }
         if (!isWaterKnown(farm, zone, year.year())) {
-            return new Year(year, Double.NaN, Double.NaN, Use.NO_WATER);
+            return Year.leftOut(year, Use.NO_WATER);
         }
         ZoneSeason season = ZoneSeason.of(then, zone, observed, last);
         ParameterSet usual = season.parameters();
@@ -166,7 +178,7 @@ public record PastYields(List<Year> years, FieldLevel level) {
         double grain = Math.max(NOTHING_KGHA, run.yield(0).grain_kgHa());
         double step = Math.log(more.of(FieldLevel.OF) / usual.of(FieldLevel.OF));
         double followed = Math.log(run.yield(1).grain_kgHa() / grain) / step;
-        return new Year(year, grain, Math.max(LEAST_FOLLOWED, followed), Use.COUNTED);
+        return Year.run(year, grain, Math.max(LEAST_FOLLOWED, followed));
     }
 
     private static boolean isWaterKnown(Farm farm, Zone zone, int year) {
@@ -204,7 +216,10 @@ public record PastYields(List<Year> years, FieldLevel level) {
                     .map(y -> String.valueOf(y.told().year()))
                     .toList();
             if (why != Use.COUNTED && !which.isEmpty()) {
-                all.add(Said.of("past-yields.left-out", "why", why, "years", which));
+                all.add(
+                        why == Use.CAPPED
+                                ? Said.of("past-yields.in-part", "years", which)
+                                : Said.of("past-yields.left-out", "why", why, "years", which));
             }
         }
         return all;
@@ -232,7 +247,7 @@ public record PastYields(List<Year> years, FieldLevel level) {
 
     private double meanCounted(ToDoubleFunction<Year> what) {
         return years.stream()
-                .filter(y -> y.use() == Use.COUNTED)
+                .filter(Year::counts)
                 .mapToDouble(what)
                 .average()
                 .orElseThrow();

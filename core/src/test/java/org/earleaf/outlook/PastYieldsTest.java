@@ -113,6 +113,18 @@ class PastYieldsTest {
         }
     }
 
+    /** The worst measured years made about half of what is modelled; left out, they would leave only good ones to speak. */
+    @Test
+    void a_year_as_bad_as_a_real_drought_counts_in_part_and_is_told() {
+        PastYields past = of(made(1.1).grew(2019, .5 * modelled_kgHa(2019)));
+        Year drought = past.years().get(YEARS.length);
+        assertThat(drought.use()).isEqualTo(Use.CAPPED);
+        assertThat(drought.log()).isNegative().isGreaterThan(Math.log(.5) / drought.followed());
+        assertThat(past.level().years()).isEqualTo(YEARS.length + 1);
+        assertThat(past.level().shift()).isLessThan(of(made(1.1)).level().shift());
+        assertThat(codes(past)).hasSize(2).last().isEqualTo("past-yields.in-part");
+    }
+
     @Test
     void a_year_without_weather_on_record_is_left_out_and_told() {
         PastYields past = of(made(1.1).grew(1998, 9000));

@@ -54,17 +54,33 @@ class FieldLevelTest {
     }
 
     @Test
-    void a_year_far_from_all_the_others_is_in_doubt_and_a_field_that_is_poor_every_year_is_not() {
-        assertThat(FieldLevel.inDoubt(List.of(.1, .05, -2.3, .12), 1)).containsExactly(false, false, true, false);
-        assertThat(FieldLevel.inDoubt(List.of(-.55, -.5, -.6, -.5, -.55), 1)).containsOnly(false);
-        assertThat(FieldLevel.inDoubt(List.of(-1.5), 1)).containsExactly(true);
+    void a_year_out_of_all_reason_does_not_count_and_a_field_that_is_poor_every_year_does() {
+        assertThat(FieldLevel.believed(List.of(.1, .05, -2.3, .12), 1)).containsExactly(.1, .05, Double.NaN, .12);
+        assertThat(FieldLevel.believed(List.of(-.55, -.5, -.6, -.5, -.55), 1))
+                .containsExactly(-.55, -.5, -.6, -.5, -.55);
+        assertThat(FieldLevel.believed(List.of(-1.5), 1)).containsExactly(Double.NaN);
+    }
+
+    /** As deep as the droughts of the trials. By hand: beside three years of .1, .1 and .06, w' = .36, s = .195. */
+    @Test
+    void a_drought_counts_as_one_three_standard_deviations_deep() {
+        List<Double> believed = FieldLevel.believed(List.of(.1, .1, -.75, .06), 1);
+        double farms = number("farm_sd") * number("farm_sd");
+        double years = number("year_sd") * number("year_sd") + number("rest_sd") * number("rest_sd");
+        double weight = 3 * farms / (3 * farms + years);
+        double deep = weight * .1 - 3 * Math.sqrt((1 - weight) * farms + years);
+        assertThat(deep).isBetween(-.56, -.54);
+        assertThat(believed.get(2)).isCloseTo(deep, within(1e-12));
+        assertThat(believed).element(0).isEqualTo(.1);
+        assertThat(FieldLevel.of(believed).shift())
+                .isLessThan(FieldLevel.of(List.of(.1, .1, .06)).shift());
     }
 
     @Test
-    void where_the_model_may_be_farther_off_less_is_in_doubt() {
+    void where_the_model_may_be_farther_off_more_is_believed() {
         double off = -3.5 * Parameter.RUE.cv();
-        assertThat(FieldLevel.inDoubt(List.of(off), 1)).containsExactly(true);
-        assertThat(FieldLevel.inDoubt(List.of(off), 2)).containsExactly(false);
+        assertThat(FieldLevel.believed(List.of(off), 1).get(0)).isStrictlyBetween(off, 0.);
+        assertThat(FieldLevel.believed(List.of(off), 2)).containsExactly(off);
     }
 
     /** A good field makes more, its soil gives more, and a ton asks for less. */
