@@ -246,10 +246,6 @@ public record PastYields(List<Year> years, FieldLevel level) {
     }
 
     private double meanCounted(ToDoubleFunction<Year> what) {
-        return years.stream()
-                .filter(Year::counts)
-                .mapToDouble(what)
-                .average()
-                .orElseThrow();
+        return years.stream().filter(Year::counts).mapToDouble(what).average().orElseThrow();
     }
 }

@@ -3,7 +3,7 @@ package org.earleaf.bench.trials;
 
 import java.util.Arrays;
 
-/** Means and correlations. */
+/** Means, quantiles and correlations. */
 final class Figures {
     private Figures() {}
 
@@ -13,6 +13,12 @@ final class Figures {
 
     static double mean(double[] value) {
         return Arrays.stream(value).average().orElse(Double.NaN);
+    }
+
+    /** The least that so large a share of the values does not exceed. */
+    static double quantile(double[] value, double share) {
+        double[] sorted = Arrays.stream(value).sorted().toArray();
+        return sorted[(int) Math.ceil(share * sorted.length) - 1];
     }
 
     static double correlation(double[] x, double[] y) {
