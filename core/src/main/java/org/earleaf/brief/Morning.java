@@ -13,6 +13,7 @@ import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.WeatherAge;
 import org.earleaf.field.Purpose;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
@@ -82,7 +83,7 @@ public final class Morning {
                 leftOut,
                 readings,
                 spray,
-                cautions(farm, answers, ways, spray),
+                cautions(farm, on, answers, ways, spray),
                 answers.stream().mapToLong(NitrogenOptions.Answer::simulated).sum());
     }
 
@@ -101,8 +102,9 @@ public final class Morning {
 
     /** Alarms first, then what stands on every brief. */
     private static List<Said> cautions(
-            Farm farm, List<NitrogenOptions.Answer> answers, List<Option> passes, SprayTable spray) {
+            Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers, List<Option> passes, SprayTable spray) {
         List<Said> all = new ArrayList<>();
+        WeatherAge.of(farm.weather(), on).map(WeatherAge::said).ifPresent(all::add);
         answers.forEach(a -> LowNitrate.find(farm, a.outlook()).ifPresent(low -> all.add(low.said())));
         answers.forEach(a -> replant(a.outlook()).ifPresent(all::add));
         all.add(Cautions.LABEL);

@@ -166,8 +166,12 @@ public record AnalogYears(WeatherSeries observed, List<WeatherDay> forecast, Sit
                 window.last));
     }
 
-    /** The forecast of a day when it could have been in hand on {@code on}. */
     private Optional<WeatherDay> forecastOf(LocalDate date, LocalDate on) {
+        return forecastOf(forecast, date, on);
+    }
+
+    /** The forecast of a day when it could have been in hand on {@code on}, and is believed. */
+    public static Optional<WeatherDay> forecastOf(List<WeatherDay> forecast, LocalDate date, LocalDate on) {
         if (forecast.isEmpty() || forecast.get(0).date().isAfter(on.plusDays(1))) {
             return Optional.empty();
         }

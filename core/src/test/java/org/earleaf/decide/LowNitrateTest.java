@@ -55,8 +55,10 @@ class LowNitrateTest {
     void it_stands_on_the_brief_before_the_caution() {
         Farm farm = new TestFarm().nitrate(LATE, 5).farm();
         Brief brief = Briefs.of(farm, TestFarm.ON);
-        assertThat(brief.cautions()).extracting(Said::code).containsExactly("alarm.low-nitrate", "caution.label");
-        assertThat(brief.cautions().get(0).values())
+        assertThat(brief.cautions())
+                .extracting(Said::code)
+                .containsExactly("brief.weather-to", "alarm.low-nitrate", "caution.label");
+        assertThat(brief.cautions().get(1).values())
                 .containsEntry("zone", "Home")
                 .containsEntry("nitrate", Measure.CONCENTRATION.of(5));
     }

@@ -10,6 +10,7 @@ import java.time.Month;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.earleaf.app.desk.DemoFarm;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.app.web.Serving;
 import org.earleaf.brief.Brief;
@@ -45,14 +46,16 @@ public final class DemoCommand implements Callable<Integer> {
     public Integer call() {
         FarmSource.refuseFolder(common, "demo");
         try (Serving serving = trial()) {
+            FarmDay day;
             Brief brief;
             try (Progress progress = Progress.of(spec, tell("cli.demo.working-out-the-fields"))) {
-                brief = serving.today().brief();
+                day = serving.today();
+                brief = day.brief();
             }
             Printed.print(
                     spec,
                     common.isJson()
-                            ? Json.text(MorningJson.of(brief, common.isMetric()))
+                            ? Json.text(MorningJson.of(day, common.isMetric()))
                             : MorningText.of(brief, common.isMetric()));
             if (!once) {
                 String where = tell("cli.demo.stop-it-with-ctrl-c", "start", serving.start("127.0.0.1", port));

@@ -4,6 +4,7 @@ package org.earleaf.app.cli;
 import static org.earleaf.app.words.Words.tell;
 
 import java.util.concurrent.Callable;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.Wiring;
 import org.earleaf.brief.Brief;
 import picocli.CommandLine.Command;
@@ -32,14 +33,16 @@ public final class MorningCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        FarmDay day;
         Brief brief;
         try (Progress progress = Progress.of(spec, tell("cli.morning.working-out-the-fields"))) {
-            brief = FarmSource.day(wiring, common, hindsight).brief();
+            day = FarmSource.day(wiring, common, hindsight);
+            brief = day.brief();
         }
         Printed.print(
                 spec,
                 common.isJson()
-                        ? Json.text(MorningJson.of(brief, common.isMetric()))
+                        ? Json.text(MorningJson.of(day, common.isMetric()))
                         : MorningText.of(brief, common.isMetric()));
         return Faults.DONE;
     }

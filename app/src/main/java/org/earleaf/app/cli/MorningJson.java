@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
+import org.earleaf.farm.WeatherAge;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.week.Week;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +18,8 @@ import org.jspecify.annotations.Nullable;
 final class MorningJson {
     private MorningJson() {}
 
-    static Map<String, @Nullable Object> of(Brief brief, boolean metric) {
+    static Map<String, @Nullable Object> of(FarmDay day, boolean metric) {
+        Brief brief = day.brief();
         Words words = Words.in(metric);
         List<Object> fields = new ArrayList<>();
         brief.outlooks().forEach(o -> fields.add(field(o, metric)));
@@ -33,6 +36,24 @@ final class MorningJson {
                         l.kind().word(),
                         "reason",
                         words.say(l.reason()))));
+        return Json.object(
+                "farm", brief.farm(),
+                "on", brief.on(),
+                "weather_last_observed",
+                        WeatherAge.of(day.farm().weather(), day.on()).map(WeatherAge::observed),
+                "fields", fields,
+                "passes", passes,
+                "left_out", leftOut,
+                "spray_hours", SprayHoursJson.of(brief.spray(), metric),
+                "spray_hours_note", brief.spray().note().map(words::say).orElse(""),
+                "readings_worth_taking", readings(brief, metric),
+                "assumptions", OptionsJson.assumptions(brief.passes()),
+                "cautions", brief.cautions().stream().map(words::say).toList(),
+                "seasons_simulated", brief.seasonsSimulated());
+    }
+
+    private static List<Object> readings(Brief brief, boolean metric) {
+        Words words = Words.in(metric);
         List<Object> readings = new ArrayList<>();
         brief.readings()
                 .forEach(r -> readings.add(new Keys(metric)
@@ -42,18 +63,7 @@ final class MorningJson {
                         .put("because", words.say(r.because()))
                         .put("worth", JsonUnit.MONEY, r.worth_usdHa())
                         .map()));
-        return Json.object(
-                "farm", brief.farm(),
-                "on", brief.on(),
-                "fields", fields,
-                "passes", passes,
-                "left_out", leftOut,
-                "spray_hours", SprayHoursJson.of(brief.spray(), metric),
-                "spray_hours_note", brief.spray().note().map(words::say).orElse(""),
-                "readings_worth_taking", readings,
-                "assumptions", OptionsJson.assumptions(brief.passes()),
-                "cautions", brief.cautions().stream().map(words::say).toList(),
-                "seasons_simulated", brief.seasonsSimulated());
+        return readings;
     }
 
     /** An option's keys, and its place in the week's plan. */

@@ -9,6 +9,7 @@ import org.earleaf.decide.NitrogenOptions;
 import org.earleaf.decide.Option;
 import org.earleaf.decide.Outlooks;
 import org.earleaf.farm.Farm;
+import org.earleaf.farm.WeatherAge;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.units.SideBySide;
@@ -18,21 +19,25 @@ import org.earleaf.week.Week;
 public record CoreWork(Farm farm, LocalDate on, boolean hindsight, SideBySide how) implements Work {
     @Override
     public NitrogenOptions.Answer answer(Zone zone) {
+        WeatherAge.check(farm, on);
         return NitrogenOptions.of(farm, zone, on, hindsight, how);
     }
 
     @Override
     public Outlook outlook(Zone zone) {
+        WeatherAge.check(farm, on);
         return Outlooks.of(farm, zone, on, hindsight);
     }
 
     @Override
     public Outlook outlookWith(Zone zone, Option option) {
+        WeatherAge.check(farm, on);
         return Outlooks.with(farm, zone, on, hindsight, option);
     }
 
     @Override
     public Brief brief(List<NitrogenOptions.Answer> answers, Week week) {
+        WeatherAge.check(farm, on);
         return Morning.brief(farm, on, answers, week);
     }
 

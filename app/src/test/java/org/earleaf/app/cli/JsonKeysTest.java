@@ -108,8 +108,18 @@ class JsonKeysTest {
     @Test
     void morning_and_options_print_every_key() {
         FarmDay day = new Fixture();
-        JsonNode m = JsonMapper.shared().readTree(Json.text(MorningJson.of(day.brief(), false)));
-        keys(m, "on", "fields", "passes", "left_out", "spray_hours", "readings_worth_taking", "cautions");
+        JsonNode m = JsonMapper.shared().readTree(Json.text(MorningJson.of(day, false)));
+        keys(
+                m,
+                "on",
+                "weather_last_observed",
+                "fields",
+                "passes",
+                "left_out",
+                "spray_hours",
+                "readings_worth_taking",
+                "cautions");
+        assertThat(m.get("weather_last_observed").asString()).isEqualTo("2026-06-29");
         keys(m.get("fields").get(0), "field", "stage", "height_in", "n_short", "replant", "out_of_reach");
         keys(m.get("fields").get(0).get("out_of_reach").get(0), "rig", "date");
         keys(m.get("left_out").get(0), "field", "kind", "reason");
@@ -142,7 +152,7 @@ class JsonKeysTest {
         keys(options, "field", "zone", "on", "options");
         keys(options.get("options").get(0), pass);
         keys(options.get("options").get(0), "p10", "p90", "break_even_usd_bu");
-        JsonNode metric = JsonMapper.shared().readTree(Json.text(MorningJson.of(day.brief(), true)));
+        JsonNode metric = JsonMapper.shared().readTree(Json.text(MorningJson.of(day, true)));
         keys(metric.get("passes").get(0), "gain_usd_ha", "wait_cost_usd_ha_day");
         assertThat(metric.get("passes").get(0).get("rate_unit").asString()).isEqualTo("kg N/ha");
     }
