@@ -22,7 +22,7 @@ import org.earleaf.weather.Draws;
  * Check  ParameterDrawsTest
  * </pre>
  *
- * Asking for more members never changes the first ones.
+ * Asking for another hundred members never changes the first.
  */
 public final class ParameterDraws {
     private static final double STEP = 0.1;
@@ -49,12 +49,10 @@ public final class ParameterDraws {
             ParameterSet usual, FieldLevel level, int members, long seed, double widened) {
         ParameterSet centre = level.applied(usual);
         TrialEffects effects = new TrialEffects(level);
-        EvenDraws draws = new EvenDraws(DRAWN.size() + TrialEffects.PARAMETERS.size(), seed);
-        List<ParameterSet> all = new ArrayList<>();
-        for (int m = 0; m < members; m++) {
-            all.add(draw(centre, effects, widened, draws.next()));
-        }
-        return all;
+        int shown = TrialEffects.PARAMETERS.size();
+        return Arrays.stream(EvenDraws.of(members, shown + DRAWN.size(), shown, seed))
+                .map(normal -> draw(centre, effects, widened, normal))
+                .toList();
     }
 
     private static ParameterSet draw(ParameterSet centre, TrialEffects effects, double widened, double[] normal) {

@@ -124,11 +124,36 @@ class ParameterDrawsTest {
     }
 
     @Test
-    void more_members_never_change_the_first_ones() {
-        List<ParameterSet> few = ParameterDraws.members(ParameterSet.usual(), 3, 11);
+    void another_hundred_members_never_change_the_first() {
+        List<ParameterSet> few = ParameterDraws.members(ParameterSet.usual(), 100, 11);
         for (Parameter p : Parameter.values()) {
             assertThat(few.get(2).of(p)).isEqualTo(MANY.get(2).of(p));
         }
+    }
+
+    /** By chance a hundred draws would miss the mean by a tenth of their spread, and correlations by .1. */
+    @Test
+    void a_hundred_draws_have_the_moments_of_all() {
+        double[][] z = EvenDraws.of(200, 20, 3, 7);
+        for (int block = 0; block < 2; block++) {
+            double[][] of = Arrays.copyOfRange(z, 100 * block, 100 * block + 100);
+            for (int k = 0; k < 20; k++) {
+                double[] x = number(of, k);
+                assertThat(Arrays.stream(x).average().orElseThrow()).isCloseTo(0, within(1e-12));
+                assertThat(covariance(x, x)).isCloseTo(1, within(1e-12));
+            }
+            assertThat(covariance(number(of, 0), number(of, 1))).isCloseTo(0, within(1e-12));
+            assertThat(covariance(number(of, 1), number(of, 2))).isCloseTo(0, within(1e-12));
+        }
+        // Spread evenly: each tenth of the scale has about a tenth of the members.
+        long lowest = Arrays.stream(number(Arrays.copyOf(z, 100), 0))
+                .filter(x -> x < -1.2816)
+                .count();
+        assertThat(lowest).isBetween(8L, 12L);
+    }
+
+    private static double[] number(double[][] z, int k) {
+        return Arrays.stream(z).mapToDouble(of -> of[k]).toArray();
     }
 
     /** Shrinkage keeps mean and spread: Liu & West 2001. */
