@@ -88,6 +88,20 @@ public record Brief(
         }
     }
 
+    /** Of the cautions those that something is to be done about now. */
+    public List<Said> alarms() {
+        return cautions.stream().filter(Brief::isAlarm).toList();
+    }
+
+    /** The others, which stand on every brief like it. */
+    public List<Said> usualCautions() {
+        return cautions.stream().filter(c -> !isAlarm(c)).toList();
+    }
+
+    private static boolean isAlarm(Said caution) {
+        return caution.code().startsWith("alarm.");
+    }
+
     /** Each pass that is proposed. */
     public List<Option> passes() {
         return proposed.stream().map(Proposed::way).toList();

@@ -38,20 +38,28 @@ public record WeatherAge(LocalDate observed, LocalDate on, int filled, int forec
         return Optional.of(new WeatherAge(observed, on, filled, forecast));
     }
 
-    /** Refuses a day too long after the last observed one, or of a season that is over by the farm's own record. */
+    /** Refuses a day that {@link #findRefusal} speaks against. */
     public static void check(Farm farm, LocalDate on) {
-        Optional<WeatherAge> age = of(farm.weather(), on);
-        if (age.isEmpty()) {
-            return;
+        findRefusal(farm, on).ifPresent(refusal -> {
+            throw refusal;
+        });
+    }
+
+    /** Against a day too long after the last observed one, or of a season that is over by the farm's own record. */
+    public static Optional<EarleafException> findRefusal(Farm farm, LocalDate on) {
+        if (of(farm.weather(), on).isEmpty()) {
+            return Optional.empty();
         }
         LocalDate last = farm.weather().observed().last();
         if (ChronoUnit.DAYS.between(last, on) > OLDEST_D) {
-            throw refused("weather.too-old", last, "on", on, "days", OLDEST_D, "latest", last.plusDays(OLDEST_D));
+            return Optional.of(
+                    refused("weather.too-old", last, "on", on, "days", OLDEST_D, "latest", last.plusDays(OLDEST_D)));
         }
         boolean planted = farm.zones().stream().anyMatch(z -> z.planted().getYear() == on.getYear());
         if (on.getYear() < last.getYear() && !planted) {
-            throw refused("weather.another-season", last, "on", on, "last", last);
+            return Optional.of(refused("weather.another-season", last, "on", on, "last", last));
         }
+        return Optional.empty();
     }
 
     private static EarleafException refused(String code, LocalDate last, Object... namesAndValues) {

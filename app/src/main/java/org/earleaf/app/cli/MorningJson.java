@@ -48,6 +48,7 @@ final class MorningJson {
                 "spray_hours_note", brief.spray().note().map(words::say).orElse(""),
                 "readings_worth_taking", readings(brief, metric),
                 "assumptions", OptionsJson.assumptions(brief.passes()),
+                "alarms", brief.alarms().stream().map(words::say).toList(),
                 "cautions", brief.cautions().stream().map(words::say).toList(),
                 "seasons_simulated", brief.seasonsSimulated());
     }

@@ -32,6 +32,7 @@ final class MorningText {
     static String of(Brief brief, boolean metric) {
         MorningText text = new MorningText(brief, metric);
         text.headline();
+        text.alarms();
         text.passes();
         SprayHoursText.add(text.page, brief.spray(), text.say);
         text.fields();
@@ -177,9 +178,16 @@ final class MorningText {
                 : tell("cli.morning.worth", "amount", say.amount(Measure.MONEY_RATE, r.worth_usdHa(), 2));
     }
 
+    private void alarms() {
+        if (!brief.alarms().isEmpty()) {
+            page.head(tell("page.morning.look-first"));
+            brief.alarms().forEach(a -> page.say(say.say(a)));
+        }
+    }
+
     private void cautions() {
         page.head(tell("cli.morning.caution"));
-        brief.cautions().forEach(c -> page.say(say.say(c)));
+        brief.usualCautions().forEach(c -> page.say(say.say(c)));
         page.gap()
                 .say(tell(
                         "cli.morning.simulated-seasons-stand",

@@ -25,13 +25,12 @@ public record CoreWork(Farm farm, LocalDate on, boolean hindsight, SideBySide ho
 
     @Override
     public Outlook outlook(Zone zone) {
-        WeatherAge.check(farm, on);
+        // Where the crop stands is shown, and readings of it are taken, on old weather too; advice is not given on it.
         return Outlooks.of(farm, zone, on, hindsight);
     }
 
     @Override
     public Outlook outlookWith(Zone zone, Option option) {
-        WeatherAge.check(farm, on);
         return Outlooks.with(farm, zone, on, hindsight, option);
     }
 

@@ -144,7 +144,7 @@ class WalkPage {
             return form;
         }
         Places places = Places.of(today.farm());
-        List<Brief.ReadingWorthTaking> worth = today.brief().readings();
+        List<Brief.ReadingWorthTaking> worth = WalkView.worthTaking(today);
         String first = places.all().keySet().stream().findFirst().orElse("");
         return worth.isEmpty() || !ReadingForm.text(form.kind()).isEmpty()
                 ? form.of(first, ReadingForm.text(form.kind()))

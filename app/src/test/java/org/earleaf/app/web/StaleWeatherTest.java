@@ -85,7 +85,8 @@ class StaleWeatherTest {
                 .contains("The 4 days between are filled from earlier years.");
         JsonNode json = JsonMapper.shared().readTree(morning(on, "--json").out());
         assertThat(json.get("weather_last_observed").asString()).isEqualTo("2026-06-25");
-        assertThat(json.get("cautions").get(0).asString()).startsWith("Weather is old");
+        assertThat(json.get("alarms").get(0).asString()).startsWith("Weather is old");
+        assertThat(text.out().indexOf("Weather is old")).isLessThan(text.out().indexOf("Passes, in order"));
         assertThat(page(on, "").body())
                 .contains("the last observed day is Thursday, June 25, today is Tuesday, June 30.");
     }
@@ -100,7 +101,10 @@ class StaleWeatherTest {
         assertThat(page.statusCode()).isEqualTo(400);
         assertThat(page.body()).contains("data-code=\"weather.too-old\"", "June 25, 2026", "July 5, 2026");
         assertThat(page(on, "field/cemetery-eighty").body()).contains("data-code=\"weather.too-old\"");
-        assertThat(page(on, "records").statusCode()).isEqualTo(200);
+        for (String open : List.of("records", "walk", "shelf")) {
+            HttpResponse<String> there = page(on, open);
+            assertThat(there.statusCode()).as(there.body()).isEqualTo(200);
+        }
     }
 
     @Test

@@ -60,8 +60,8 @@ public record MorningView(
         return FIGURES;
     }
 
-    /** The day with its constants, and what to do on it. */
-    public record Top(String date, List<Figured> constants, Markup headline) {}
+    /** The day with its constants, what to do on it, and what is to be looked to first. */
+    public record Top(String date, List<Figured> constants, Markup headline, List<String> alarms) {}
 
     /** A pass for today. */
     public record Entry(String when, boolean first, Ground ground, Act act, WorthView worth, Waiting waiting) {}
@@ -120,14 +120,15 @@ public record MorningView(
                                 brief,
                                 today.stream().map(Brief.Proposed::way).toList(),
                                 later.stream().map(Brief.Proposed::way).toList(),
-                                format)),
+                                format),
+                        brief.alarms().stream().map(format::say).toList()),
                 entries(brief, today, places, format),
                 laters(later, places, format),
                 SprayView.of(brief.spray(), format),
                 ReachView.of(brief, day.farm(), places, format),
                 leftOut(brief, format),
                 readings(brief, places, format),
-                brief.cautions().stream().map(format::say).toList(),
+                brief.usualCautions().stream().map(format::say).toList(),
                 tell(
                         "page.morning.seasons-were-simulated",
                         "seasonsSimulated",

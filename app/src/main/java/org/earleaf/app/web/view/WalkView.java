@@ -19,6 +19,7 @@ import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
+import org.earleaf.farm.WeatherAge;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Reading.Kind;
@@ -102,7 +103,7 @@ public record WalkView(
                 new Say()
                         .text(tell("page.walk.at", "headline", ReadingKinds.headline(kind), "label", zone.label()))
                         .done(),
-                answered ? "" : because(day.brief(), zone, kind, format),
+                answered ? "" : because(worthTaking(day), zone, kind, format),
                 new Where(place, zone.label(), names),
                 box(day, zone, kind, format),
                 ReadingKinds.howTo(kind),
@@ -161,8 +162,15 @@ public record WalkView(
                         new Depth("0-609.6", tell("page.walk.0-to-24-in")));
     }
 
-    private static String because(Brief brief, Zone zone, Kind kind, Format format) {
-        return brief.readings().stream()
+    /** What the brief would have read; on weather too old for a brief readings are taken all the same. */
+    public static List<Brief.ReadingWorthTaking> worthTaking(FarmDay day) {
+        return WeatherAge.findRefusal(day.farm(), day.on()).isPresent()
+                ? List.of()
+                : day.brief().readings();
+    }
+
+    private static String because(List<Brief.ReadingWorthTaking> worth, Zone zone, Kind kind, Format format) {
+        return worth.stream()
                 .filter(r -> r.field().equals(zone.field())
                         && (r.zone().isEmpty() || r.zone().equals(zone.zone()))
                         && r.kind() == kind)
