@@ -30,7 +30,6 @@ import org.earleaf.week.Week;
  *
  * @param axes dates for a desk and for a phone
  * @param passes what was done and what is meant to be done in the days drawn
- * @param planned whether the rigs' week stands; else it is being worked out
  * @param absent fields that are not drawn, and why
  */
 public record CalendarView(
