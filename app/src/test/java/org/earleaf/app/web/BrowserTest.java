@@ -112,7 +112,7 @@ class BrowserTest {
                 "/calendar?span=season",
                 "/plan",
                 "/plan?rain=2026-07-01&down=highboy%402026-07-05",
-                "/plan/sheet?of=highboy&on=2026-07-01",
+                "/plan/sheet?of=highboy&on=2026-07-04",
                 "/field",
                 "/field/mill-eighty",
                 "/field/long-quarter-east/options",
