@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.decide.Option;
+import org.earleaf.field.NotProposed;
 import org.earleaf.field.Purpose;
 import org.earleaf.field.Reading;
 import org.earleaf.outlook.Outlook;
@@ -59,7 +60,7 @@ public record Brief(
      */
     public record Own(Option best, double costs_usdHa) {
         /** In steps of this the figures bear a difference [$/ha]; below half of it two ways are worth the same. */
-        private static final double STEP_USDHA = .5 / Units.HA_PER_AC;
+        private static final double STEP_USDHA = 1 / Units.HA_PER_AC;
 
         /** That it would rather have had its own way, and what that would have brought. */
         public Said said() {
@@ -98,8 +99,25 @@ public record Brief(
         return cautions.stream().filter(c -> !isAlarm(c)).toList();
     }
 
-    private static boolean isAlarm(Said caution) {
+    static boolean isAlarm(Said caution) {
         return caution.code().startsWith("alarm.");
+    }
+
+    /** What each rig does on the day of the brief; of what is overdue too. */
+    public List<RigDay> today() {
+        return RigDay.of(proposed, LocalDate.MIN, on);
+    }
+
+    /** What each rig does on the day after it. */
+    public List<RigDay> tomorrow() {
+        return RigDay.of(proposed, on.plusDays(1), on.plusDays(1));
+    }
+
+    /** What comes after these two days. */
+    public List<Proposed> afterTomorrow() {
+        return proposed.stream()
+                .filter(p -> p.way().date().isAfter(on.plusDays(1)))
+                .toList();
     }
 
     /** Each pass that is proposed. */
@@ -112,8 +130,26 @@ public record Brief(
         return proposed.stream().flatMap(p -> p.turn().stream()).toList();
     }
 
-    /** Something that is not proposed today, with the reason. */
-    public record LeftOut(String field, String zone, Purpose kind, Said reason) {}
+    /**
+     * Something that is not proposed, with the reason.
+     *
+     * @param answer what that means
+     */
+    public record LeftOut(String field, String zone, Purpose kind, NotProposed answer, Said reason) {}
+
+    /** What is not proposed though it was judged. */
+    public List<LeftOut> judged() {
+        return leftOut.stream()
+                .filter(l -> l.answer() != NotProposed.NOT_JUDGED)
+                .toList();
+    }
+
+    /** What could not be judged: nothing is said of its worth. */
+    public List<LeftOut> notJudged() {
+        return leftOut.stream()
+                .filter(l -> l.answer() == NotProposed.NOT_JUDGED)
+                .toList();
+    }
 
     /**
      * A reading that could change what is done.

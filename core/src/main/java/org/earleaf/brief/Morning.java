@@ -14,6 +14,7 @@ import org.earleaf.decide.Option;
 import org.earleaf.decide.ProtectionAnswer;
 import org.earleaf.farm.Farm;
 import org.earleaf.farm.WeatherAge;
+import org.earleaf.field.NotProposed;
 import org.earleaf.field.Purpose;
 import org.earleaf.field.Reading;
 import org.earleaf.field.Zone;
@@ -83,7 +84,7 @@ public final class Morning {
                 leftOut,
                 readings,
                 spray,
-                cautions(farm, on, answers, ways, spray),
+                cautions(farm, on, answers, ways, spray, week),
                 answers.stream().mapToLong(NitrogenOptions.Answer::simulated).sum());
     }
 
@@ -93,7 +94,7 @@ public final class Morning {
         ProtectionAnswer protection = a.protection();
         protection.leftOut().stream()
                 .filter(ProtectionAnswer.LeftOut::soon)
-                .forEach(l -> leftOut.add(new Brief.LeftOut(z.field(), z.zone(), l.kind(), l.reason())));
+                .forEach(l -> leftOut.add(new Brief.LeftOut(z.field(), z.zone(), l.kind(), l.answer(), l.reason())));
         protection.readings().stream()
                 .filter(r -> Double.isNaN(r.worth_usdHa()) || r.worth_usdHa() >= LEAST_WORTH_USDHA)
                 .forEach(r -> readings.add(
@@ -102,9 +103,18 @@ public final class Morning {
 
     /** Alarms first, then what stands on every brief. */
     private static List<Said> cautions(
-            Farm farm, LocalDate on, List<NitrogenOptions.Answer> answers, List<Option> passes, SprayTable spray) {
+            Farm farm,
+            LocalDate on,
+            List<NitrogenOptions.Answer> answers,
+            List<Option> passes,
+            SprayTable spray,
+            Week week) {
         List<Said> all = new ArrayList<>();
         WeatherAge.of(farm.weather(), on).map(WeatherAge::said).ifPresent(all::add);
+        List<Outlook> outlooks =
+                answers.stream().map(NitrogenOptions.Answer::outlook).toList();
+        all.addAll(Pressing.of(on, outlooks, passes));
+        week.notes().stream().filter(Brief::isAlarm).forEach(all::add);
         answers.forEach(a -> LowNitrate.find(farm, a.outlook()).ifPresent(low -> all.add(low.said())));
         answers.forEach(a -> replant(a.outlook()).ifPresent(all::add));
         all.add(Cautions.LABEL);
@@ -125,44 +135,56 @@ public final class Morning {
 
     private static Brief.LeftOut otherCrop(Zone zone) {
         Said reason = Said.of("left-out.not-modeled", "crop", zone.crop());
-        return new Brief.LeftOut(zone.field(), zone.zone(), Purpose.NITROGEN, reason);
+        return new Brief.LeftOut(zone.field(), zone.zone(), Purpose.NITROGEN, NotProposed.NOT_JUDGED, reason);
     }
 
     private static Brief.LeftOut leftOut(NitrogenOptions.Answer a) {
         Zone zone = a.outlook().zone();
         List<Said> tests = a.tested().said();
         // What a test says goes before what the model thinks of it, and where it says enough the model is not asked.
-        Optional<Said> model =
+        Optional<Why> model =
                 a.tested().enough().isPresent() ? Optional.empty() : Optional.of(reason(a.outlook(), best(a)));
-        Said reason = Stream.concat(tests.stream(), model.stream())
+        Said reason = Stream.concat(tests.stream(), model.map(Why::said).stream())
                 .reduce((test, more) -> Said.of("left-out.tested", "test", test, "reason", more))
                 .orElseThrow();
-        return new Brief.LeftOut(zone.field(), zone.zone(), Purpose.NITROGEN, reason);
+        NotProposed answer = model.map(Why::answer).orElse(NotProposed.NOTHING_TO_DO);
+        return new Brief.LeftOut(zone.field(), zone.zone(), Purpose.NITROGEN, answer, reason);
     }
 
     private static Optional<Option> best(NitrogenOptions.Answer a) {
         return a.options().stream().findFirst();
     }
 
-    private static Said reason(Outlook outlook, Optional<Option> best) {
+    private record Why(NotProposed answer, Said said) {
+        static Why nothing(Said said) {
+            return new Why(NotProposed.NOTHING_TO_DO, said);
+        }
+    }
+
+    private static Why reason(Outlook outlook, Optional<Option> best) {
         if (outlook.maturity().map(d -> !d.isAfter(outlook.on())).orElse(false)) {
-            return Said.of("left-out.black-layer");
+            return Why.nothing(Said.of("left-out.black-layer"));
         }
         if (best.isPresent()) {
             Option o = best.get();
             if (o.worth().mean_usdHa() > 0) {
-                return Said.of("left-out.waiting-is-worth-more");
+                return Why.nothing(Said.of("left-out.waiting-is-worth-more"));
             }
             Measured chance = Measure.CHANCE.of(o.worth().chanceItPays());
             Said loses = noRigFits(outlook)
                     ? Said.of("left-out.hire-loses", "rig", o.rig(), "chance", chance)
                     : Said.of("left-out.loses", "chance", chance);
-            return outlook.nShort().probability() == 0 ? Said.of("left-out.and-never-short", "reason", loses) : loses;
+            return outlook.nShort().probability() == 0
+                    ? Why.nothing(Said.of("left-out.and-never-short", "reason", loses))
+                    : new Why(NotProposed.DOES_NOT_PAY, loses);
         }
         if (outlook.on().isBefore(outlook.zone().planted().minusDays(NitrogenOptions.DAYS_AHEAD - 1))) {
-            return Said.of("left-out.too-soon", "planted", outlook.zone().planted());
+            return Why.nothing(
+                    Said.of("left-out.too-soon", "planted", outlook.zone().planted()));
         }
-        return noRigFits(outlook) ? Said.of("left-out.no-rig-clears") : Said.of("left-out.too-late");
+        return noRigFits(outlook)
+                ? new Why(NotProposed.CANNOT_BE_DONE, Said.of("left-out.no-rig-clears"))
+                : Why.nothing(Said.of("left-out.too-late"));
     }
 
     private static boolean noRigFits(Outlook outlook) {

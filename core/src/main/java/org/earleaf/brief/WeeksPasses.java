@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.earleaf.decide.Option;
+import org.earleaf.field.NotProposed;
 import org.earleaf.plan.WhyLeftOut;
 import org.earleaf.week.FieldPass;
 import org.earleaf.week.Week;
@@ -43,8 +44,13 @@ record WeeksPasses(Week week) {
         return week.leftOut().stream().map(this::leftOut).toList();
     }
 
+    /** Where nothing but money keeps it out it does not pay. */
+    private static NotProposed answer(WhyLeftOut why) {
+        return why.rule().isPresent() ? NotProposed.CANNOT_BE_DONE : NotProposed.DOES_NOT_PAY;
+    }
+
     private Brief.LeftOut leftOut(WhyLeftOut why) {
         FieldPass pass = week.passes().get(why.job());
-        return new Brief.LeftOut(pass.zone().field(), pass.zone().zone(), pass.kind(), why.said());
+        return new Brief.LeftOut(pass.zone().field(), pass.zone().zone(), pass.kind(), answer(why), why.said());
     }
 }

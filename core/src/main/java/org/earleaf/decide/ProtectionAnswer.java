@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.earleaf.field.NotProposed;
 import org.earleaf.field.Purpose;
 import org.earleaf.field.Reading;
 import org.earleaf.units.Said;
@@ -35,9 +36,10 @@ public record ProtectionAnswer(
     /**
      * A kind of pass that is not proposed.
      *
+     * @param answer what that means
      * @param soon whether the morning speaks of it: the crop is near tassel or past it, or something was seen
      */
-    public record LeftOut(Purpose kind, Said reason, boolean soon) {}
+    public record LeftOut(Purpose kind, NotProposed answer, Said reason, boolean soon) {}
 
     /**
      * A count that would be worth the walk.

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.Rig;
 import org.earleaf.field.FieldPart;
+import org.earleaf.field.NotProposed;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Zone;
 import org.earleaf.outlook.Baseline;
@@ -218,6 +219,10 @@ final class ProtectionPasses {
 
         boolean isOfInsecticide() {
             return ProtectionRules.isOfInsecticide(reason);
+        }
+
+        NotProposed answer() {
+            return ProtectionRules.answer(reason);
         }
 
         boolean isOfTassel() {

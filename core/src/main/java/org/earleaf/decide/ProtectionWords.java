@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.earleaf.farm.ProductKind;
+import org.earleaf.field.NotProposed;
 import org.earleaf.field.Purpose;
 import org.earleaf.outlook.ZoneEnsemble;
 import org.earleaf.pressure.CropAhead;
@@ -53,11 +54,14 @@ final class ProtectionWords {
         List<ProtectionAnswer.LeftOut> all = new ArrayList<>();
         boolean fungicideGoes = goes(proposed, ProductKind.FUNGICIDE);
         if (!fungicideGoes) {
-            all.add(new ProtectionAnswer.LeftOut(Purpose.FUNGICIDE, planned(fungicide(options)), soon));
+            Why why = fungicide(options);
+            all.add(new ProtectionAnswer.LeftOut(Purpose.FUNGICIDE, why.answer(), planned(why.said()), soon));
         }
         boolean asked = facts.aphids().filter(a -> a.perPlant() > 0).isPresent() || fungicideGoes && inRecipe(proposed);
         if (!goes(proposed, ProductKind.INSECTICIDE) && asked) {
-            insecticide(options).ifPresent(r -> all.add(new ProtectionAnswer.LeftOut(Purpose.INSECTICIDE, r, soon)));
+            insecticide(options)
+                    .ifPresent(why ->
+                            all.add(new ProtectionAnswer.LeftOut(Purpose.INSECTICIDE, why.answer(), why.said(), soon)));
         }
         return all;
     }
@@ -74,28 +78,35 @@ final class ProtectionWords {
                 .isPresent();
     }
 
-    private Said fungicide(List<Option> options) {
+    private record Why(NotProposed answer, Said said) {}
+
+    private Why fungicide(List<Option> options) {
         if (mixes.stream().noneMatch(m -> m.has(ProductKind.FUNGICIDE))) {
-            return withTarSpot(Said.of("left-out.no-fungicide-recipe"));
+            return new Why(NotProposed.NOT_JUDGED, withTarSpot(Said.of("left-out.no-fungicide-recipe")));
         }
         if (noRig) {
-            return withTarSpot(Said.of("left-out.no-spray-rig"));
+            return new Why(NotProposed.CANNOT_BE_DONE, withTarSpot(Said.of("left-out.no-spray-rig")));
         }
         List<Option> fungicides = options.stream()
                 .filter(o -> o.spray().orElseThrow().mix().has(ProductKind.FUNGICIDE))
                 .toList();
         if (fungicides.isEmpty()) {
-            return facts.on().isBefore(day(facts, CropAhead::vt, .5)) ? beforeTassel() : Said.of("left-out.past-r4");
+            boolean soon = facts.on().isBefore(day(facts, CropAhead::vt, .5));
+            return new Why(NotProposed.NOTHING_TO_DO, soon ? beforeTassel() : Said.of("left-out.past-r4"));
         }
         Option best = fungicides.get(0);
         if (best.mayBeMade()) {
-            return withTarSpot(Said.of(
-                    "left-out.loses", "chance", Measure.CHANCE.of(best.worth().chanceItPays())));
+            Said loses = Said.of(
+                    "left-out.loses", "chance", Measure.CHANCE.of(best.worth().chanceItPays()));
+            return new Why(NotProposed.DOES_NOT_PAY, withTarSpot(loses));
         }
         return TarSpotFound.of(facts)
                 .filter(t -> isTooEarly(fungicides))
-                .map(this::tarSpotEarly)
-                .orElseGet(() -> withTarSpot(refusal(fungicides)));
+                .map(found -> new Why(NotProposed.NOTHING_TO_DO, tarSpotEarly(found)))
+                .orElseGet(() -> {
+                    Reason refusal = refusal(fungicides);
+                    return new Why(answer(refusal), withTarSpot(refusal.said()));
+                });
     }
 
     /** Whether nothing but the stage to come stands against some pass. */
@@ -137,19 +148,28 @@ final class ProtectionWords {
     }
 
     /** What stands against every choice; where nothing does, what stands against the one least spoken against. */
-    private static Said refusal(List<Option> fungicides) {
+    private static Reason refusal(List<Option> fungicides) {
         List<Option> alone = fungicides.stream()
                 .filter(o -> !o.spray().orElseThrow().mix().has(ProductKind.INSECTICIDE))
                 .toList();
         List<Option> of = alone.isEmpty() ? fungicides : alone;
         Set<Said> common = new LinkedHashSet<>(said(of.get(0)));
         of.forEach(o -> common.retainAll(said(o)));
-        return common.stream().findFirst().orElseGet(() -> of.stream()
-                .min(Comparator.comparingInt(o -> o.refusals().size()))
-                .orElseThrow()
-                .refusals()
-                .get(0)
-                .said());
+        return of.get(0).refusals().stream()
+                .filter(r -> common.contains(r.said()))
+                .findFirst()
+                .orElseGet(() -> of.stream()
+                        .min(Comparator.comparingInt(o -> o.refusals().size()))
+                        .orElseThrow()
+                        .refusals()
+                        .get(0));
+    }
+
+    private static NotProposed answer(Reason refusal) {
+        if (refusal instanceof SprayLimits.NotEntered || refusal instanceof SprayLimits.NoPrice) {
+            return NotProposed.NOT_JUDGED;
+        }
+        return refusal instanceof ProtectionPasses.OfProtection p ? p.answer() : NotProposed.CANNOT_BE_DONE;
     }
 
     private static List<Said> said(Option o) {
@@ -179,7 +199,7 @@ final class ProtectionWords {
                 .orElse(reason);
     }
 
-    private Optional<Said> insecticide(List<Option> options) {
+    private Optional<Why> insecticide(List<Option> options) {
         List<Option> with = options.stream()
                 .filter(o -> o.spray().orElseThrow().mix().has(ProductKind.INSECTICIDE))
                 .toList();
@@ -188,9 +208,9 @@ final class ProtectionWords {
                 .filter(ProtectionPasses.OfProtection.class::isInstance)
                 .filter(r -> ((ProtectionPasses.OfProtection) r).isOfInsecticide())
                 .findFirst();
-        return because.map(Reason::said).or(() -> with.stream()
+        return because.map(r -> new Why(answer(r), r.said())).or(() -> with.stream()
                 .filter(Option::mayBeMade)
                 .findFirst()
-                .map(o -> Said.of("left-out.insecticide-loses")));
+                .map(o -> new Why(NotProposed.DOES_NOT_PAY, Said.of("left-out.insecticide-loses"))));
     }
 }

@@ -71,6 +71,14 @@ final class SprayLimits {
         }
     }
 
+    /** Products whose price nobody entered: what the pass costs is not known. */
+    record NoPrice(List<String> products) implements Reason {
+        @Override
+        public Said said() {
+            return Said.of("mix.without-price", "products", products);
+        }
+    }
+
     /** A rig that does not clear the crop, or anything else that names its sentence. */
     record Plain(Said said) implements Reason {}
 
@@ -82,7 +90,7 @@ final class SprayLimits {
             }
         }
         if (!mix.withoutPrice().isEmpty()) {
-            no.add(new Plain(Said.of("mix.without-price", "products", mix.withoutPrice())));
+            no.add(new NoPrice(mix.withoutPrice()));
         }
         ClearanceFit.tooTall(rig, placement, base.height_cm(date).p90() / 100)
                 .map(Plain::new)

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.earleaf.field.Disease;
 import org.earleaf.field.Incidence.Verdict;
+import org.earleaf.field.NotProposed;
 import org.earleaf.pressure.CropAhead;
 import org.earleaf.pressure.Insecticide;
 import org.earleaf.pressure.ProtectionAssumption;
@@ -43,6 +44,19 @@ public final class ProtectionRules {
         return refusal instanceof InsecticideWithoutReason
                 || refusal instanceof InsecticideLoses
                 || refusal instanceof PreferSelective;
+    }
+
+    /** What a refusal makes of a pass. */
+    public static NotProposed answer(ProtectionReason refusal) {
+        if (refusal instanceof InsecticideLoses) {
+            return NotProposed.DOES_NOT_PAY;
+        }
+        boolean open = refusal instanceof NotScouted
+                || refusal instanceof NotNamed
+                || refusal instanceof Undecided
+                || refusal instanceof InsecticideWithoutReason none
+                        && none.finding().isEmpty();
+        return open ? NotProposed.NOT_JUDGED : NotProposed.NOTHING_TO_DO;
     }
 
     /** Whether a refusal falls away once the tassel is out. */

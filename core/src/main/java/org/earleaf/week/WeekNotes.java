@@ -63,7 +63,7 @@ record WeekNotes(Farm farm, List<FieldPass> passes, List<Rig> rigs, Places place
         return needed_L <= have_L
                 ? Stream.empty()
                 : Stream.of(Said.of(
-                        "week.short-of",
+                        "alarm.short-of",
                         "product",
                         product,
                         "needed",

@@ -100,6 +100,15 @@ public final class Dates {
                 : tell("dates.to", "from", from, "to", to);
     }
 
+    /** "6:50 to 10:10 am", "11:00 am to 1:50 pm". */
+    public static String hours(LocalTime from, LocalTime to) {
+        String first = clock(from);
+        String last = clock(to);
+        int half = first.indexOf(' ');
+        boolean same = half > 0 && last.endsWith(first.substring(half));
+        return tell("page.plan.to", "clock", same ? first.substring(0, half) : first, "clock2", last);
+    }
+
     /** "Tue 6:00 am to 10:00 am", "Tue 8:00 pm to Wed 9:00 am", "Tue 8:00 pm to midnight". */
     public static String span(LocalDateTime from, LocalDateTime to) {
         if (to.equals(from.toLocalDate().plusDays(1).atStartOfDay())) {

@@ -29,6 +29,7 @@ import org.earleaf.field.DiseaseFacts;
 import org.earleaf.field.Drainage;
 import org.earleaf.field.FieldPart;
 import org.earleaf.field.Hybrid;
+import org.earleaf.field.NotProposed;
 import org.earleaf.field.Placement;
 import org.earleaf.field.PreviousCrop;
 import org.earleaf.field.Purpose;
@@ -167,9 +168,14 @@ public class Fixture implements FarmDay {
                                 "Creek Bottom",
                                 "",
                                 Purpose.NITROGEN,
+                                NotProposed.DOES_NOT_PAY,
                                 Said.text("Pays in 2 of 10 years: soybeans left enough.")),
                         new Brief.LeftOut(
-                                "Long Quarter", "west", Purpose.NITROGEN, Said.text("A soil test first: see below."))),
+                                "Long Quarter",
+                                "west",
+                                Purpose.NITROGEN,
+                                NotProposed.NOT_JUDGED,
+                                Said.text("A soil test first: see below."))),
                 List.of(new Brief.ReadingWorthTaking(
                         "Long Quarter",
                         "west",

@@ -16,6 +16,7 @@ import org.earleaf.farm.Product;
 import org.earleaf.farm.ProductKind;
 import org.earleaf.farm.RateUnit;
 import org.earleaf.field.FieldPart;
+import org.earleaf.field.NotProposed;
 import org.earleaf.field.Placement;
 import org.earleaf.field.Purpose;
 import org.earleaf.field.Zone;
@@ -72,7 +73,8 @@ final class FixtureSprays {
         return new ProtectionAnswer(
                 List.of(go, not),
                 Optional.of(go),
-                List.of(new ProtectionAnswer.LeftOut(Purpose.INSECTICIDE, Said.text("No aphids were counted."), true)),
+                List.of(new ProtectionAnswer.LeftOut(
+                        Purpose.INSECTICIDE, NotProposed.NOT_JUDGED, Said.text("No aphids were counted."), true)),
                 List.of());
     }
 

@@ -70,7 +70,7 @@ class PagesTest {
         assertThat(page.body())
                 .containsPattern(
                         "<h1[^>]*><span class=\"line\"><span class=\"now\">Today</span> put nitrogen at the row base on"
-                                + " two fields\\.</span> <span class=\"line\">Mill Eighty first: it runs short on \\w+, \\w+ \\d+\\.</span></h1>");
+                                + " two fields\\.</span> <span class=\"line\">Mill Eighty first: likely short on \\w+, \\w+ \\d+ \\([^)]+\\)\\.</span></h1>");
     }
 
     @Test

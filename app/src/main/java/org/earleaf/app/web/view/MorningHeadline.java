@@ -12,6 +12,8 @@ import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
+import org.earleaf.field.NotProposed;
+import org.earleaf.outlook.DateSpread;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Said;
@@ -20,12 +22,12 @@ import org.earleaf.units.Said;
 final class MorningHeadline {
     private MorningHeadline() {}
 
-    static Markup of(Brief brief, List<Option> today, List<Option> later, Format format) {
+    static Markup of(Brief brief, List<Option> today, Format format) {
         if (!today.isEmpty()) {
             return act(brief, today, format);
         }
-        if (!later.isEmpty()) {
-            Option next = later.get(0);
+        if (!brief.passes().isEmpty()) {
+            Option next = brief.passes().get(0);
             return new Say()
                     .markup(format.markup(Said.of("page.morning-headline.no-pass")))
                     .sentence(tell(
@@ -38,10 +40,14 @@ final class MorningHeadline {
                             reason(brief, next)))
                     .done();
         }
-        return new Say()
-                .markup(format.markup(Said.of("page.morning-headline.no-pass-would-pay")))
-                .sentence(nothing(brief))
-                .done();
+        boolean judged = brief.leftOut().stream().anyMatch(l -> l.answer() == NotProposed.DOES_NOT_PAY);
+        Say say = new Say()
+                .markup(format.markup(Said.of(
+                        judged ? "page.morning-headline.no-pass-would-pay" : "page.morning-headline.nothing-to-do")))
+                .sentence(nothing(brief));
+        // What was not judged is never told as not worth it.
+        int open = brief.notJudged().size();
+        return (open == 0 ? say : say.sentence(tell("page.morning-headline.not-judged", "n", open))).done();
     }
 
     private static Markup act(Brief brief, List<Option> all, Format format) {
@@ -102,12 +108,11 @@ final class MorningHeadline {
         if (!o.isNitrogen()) {
             return Said.of("job.kind", "kind", o.kind());
         }
-        Optional<LocalDate> shortOn =
-                MorningView.outlook(brief, o).map(Outlook::nShort).flatMap(s -> s.p50());
-        if (shortOn.isPresent()) {
-            return shortOn.get().isAfter(brief.on())
-                    ? Said.of("page.morning-headline.it-runs-short", "soon", Dates.soon(shortOn.get(), brief.on()))
-                    : Said.of("page.morning-headline.it-has-been-short-since", "day", shortOn.get());
+        Optional<DateSpread> spread = MorningView.outlook(brief, o)
+                .map(Outlook::nShort)
+                .filter(s -> s.p50().isPresent());
+        if (spread.isPresent()) {
+            return isShort(brief.on(), spread.get());
         }
         return o.waitCost_usdHaDay() > 0
                 ? Said.of(
@@ -118,6 +123,22 @@ final class MorningHeadline {
                         "page.morning-headline.it-gains-2",
                         "gain",
                         Measure.MONEY_RATE.of(o.worth().mean_usdHa()));
+    }
+
+    /** A day that is likely is told as likely, with how far it may be out. */
+    private static Said isShort(LocalDate on, DateSpread spread) {
+        LocalDate day = spread.p50().orElseThrow();
+        if (!day.isAfter(on)) {
+            return Said.of("page.morning-headline.it-has-been-short-since", "day", day);
+        }
+        return spread.p90().isEmpty()
+                ? Said.of("page.morning-headline.it-may-run-short", "chance", Measure.CHANCE.of(spread.probability()))
+                : Said.of(
+                        "page.morning-headline.it-runs-short",
+                        "soon",
+                        Dates.soon(day, on),
+                        "range",
+                        Dates.range(spread));
     }
 
     private static String nothing(Brief brief) {

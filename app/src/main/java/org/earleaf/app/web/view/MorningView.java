@@ -5,39 +5,46 @@ import static org.earleaf.app.words.Words.tell;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.drawing.Marks;
-import org.earleaf.app.web.drawing.Thumbnail;
-import org.earleaf.app.web.drawing.Whisker;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.text.Markup;
 import org.earleaf.app.web.text.Say;
 import org.earleaf.app.words.Dates;
 import org.earleaf.app.words.Words;
 import org.earleaf.brief.Brief;
+import org.earleaf.brief.RigDay;
 import org.earleaf.decide.Option;
+import org.earleaf.farm.WeatherAge;
 import org.earleaf.outlook.Outlook;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Measured;
 import org.earleaf.units.Said;
 import org.earleaf.weather.WeatherDay;
-import org.earleaf.week.Week;
 
-/** The morning page. */
+/**
+ * The morning page: what the rigs do today and tomorrow, what to look to, and the rest behind a line each.
+ *
+ * @param first what is to be looked to before anything else; empty: nothing
+ * @param tomorrow its day
+ */
 public record MorningView(
         Top top,
-        List<Entry> entries,
-        List<Later> later,
-        SprayView spray,
-        ReachView reach,
-        List<LeftRow> leftOut,
-        List<ReadingRow> readings,
+        String first,
+        List<RigRow> today,
+        Tomorrow tomorrow,
+        List<Markup> attention,
+        List<ReadingRow> drive,
+        Rest rest,
         List<String> cautions,
         String behind) {
+    /** So many readings are named at once; the others stand with the rest. */
+    private static final int DRIVE = 3;
 
     private static final List<Figure> FIGURES = List.of(
             Figure.CHOICE_MADE,
@@ -60,11 +67,30 @@ public record MorningView(
         return FIGURES;
     }
 
-    /** The day with its constants, what to do on it, and what is to be looked to first. */
-    public record Top(String date, List<Figured> constants, Markup headline, List<String> alarms) {}
+    /** The day with its constants and what to do on it. */
+    public record Top(String date, List<Figured> constants, Markup headline) {}
 
-    /** A pass for today. */
-    public record Entry(String when, boolean first, Ground ground, Act act, WorthView worth, Waiting waiting) {}
+    /**
+     * One rig's day.
+     *
+     * @param placement where all of its passes go; empty where they differ
+     * @param hours "out 6:30 am, done 2:20 pm"; empty where the plan gives none
+     * @param sum all of it in one line; empty where there are few jobs
+     */
+    public record RigRow(String rig, String placement, String hours, Markup sum, List<JobRow> jobs) {}
+
+    /** The day after today. */
+    public record Tomorrow(String day, List<RigRow> rigs) {}
+
+    /**
+     * A pass.
+     *
+     * @param when "6:50 to 10:10 am"; empty where the plan gives no hours
+     * @param choice names it in addresses
+     * @param own what would be best for the field by itself, where the plan does otherwise; empty: the same
+     */
+    public record JobRow(
+            Ground ground, String when, String choice, Act act, WorthView worth, Waiting waiting, String own) {}
 
     /** The field of a pass. */
     public record Ground(String name, String area, String place, Markup thumbnail) {}
@@ -72,11 +98,11 @@ public record MorningView(
     /**
      * What to do there, and why.
      *
-     * @param choice names it in addresses
+     * @param brief the reason in one line
      * @param loads whether it has a load sheet
      * @param assumed for lack of a reading; empty when nothing was
      */
-    public record Act(String choice, Markup what, Markup product, String why, boolean loads, String assumed) {}
+    public record Act(Markup what, String brief, String why, boolean loads, String assumed) {}
 
     /**
      * What a day's wait costs.
@@ -84,6 +110,15 @@ public record MorningView(
      * @param whole on the whole field; empty where that is not known or waiting costs nothing
      */
     public record Waiting(String area, String whole) {}
+
+    /** What stands one tap away. */
+    public record Rest(
+            List<Later> later,
+            SprayView spray,
+            ReachView reach,
+            List<LeftRow> leftOut,
+            List<LeftRow> notJudged,
+            List<ReadingRow> readings) {}
 
     /** A pass of the next days. */
     public record Later(
@@ -97,42 +132,65 @@ public record MorningView(
             String waiting,
             String why) {}
 
-    /** Something that is not proposed. */
-    public record LeftRow(String name, String kind, String reason) {}
+    /** Something that is not proposed: for the same reason on these fields. */
+    public record LeftRow(String names, String kind, String answer, String reason) {}
 
     /** A reading worth the drive; {@code link} is empty when it cannot be entered on the Walk page. */
-    public record ReadingRow(String name, Markup take, String link, String because) {}
+    public record ReadingRow(String name, Markup take, String link, String because, String worth) {}
 
     public static MorningView of(FarmDay day, Format format) {
         Brief brief = day.brief();
         Places places = Places.of(day.farm());
-        List<Brief.Proposed> today = brief.proposed().stream()
-                .filter(p -> !p.way().date().isAfter(brief.on()))
-                .toList();
-        List<Brief.Proposed> later = brief.proposed().stream()
-                .filter(p -> p.way().date().isAfter(brief.on()))
-                .toList();
+        Optional<WeatherAge> age = WeatherAge.of(day.farm().weather(), day.on());
+        Optional<Said> old = age.flatMap(WeatherAge::alarm);
+        List<ReadingRow> readings = readings(brief, places, format);
+        MorningJobs jobs = new MorningJobs(brief, places, format);
         return new MorningView(
                 new Top(
                         Dates.weekday(brief.on()),
                         constants(day, brief, format),
-                        MorningHeadline.of(
-                                brief,
-                                today.stream().map(Brief.Proposed::way).toList(),
-                                later.stream().map(Brief.Proposed::way).toList(),
-                                format),
-                        brief.alarms().stream().map(format::say).toList()),
-                entries(brief, today, places, format),
-                laters(later, places, format),
-                SprayView.of(brief.spray(), format),
-                ReachView.of(brief, day.farm(), places, format),
-                leftOut(brief, format),
-                readings(brief, places, format),
-                brief.usualCautions().stream().map(format::say).toList(),
+                        MorningHeadline.of(brief, ways(brief.today()), format)),
+                old.map(format::say).orElse(""),
+                jobs.rows(brief.today()),
+                new Tomorrow(Dates.brief(brief.on().plusDays(1)), jobs.rows(brief.tomorrow())),
+                attention(brief, old, age, format),
+                readings.stream().limit(DRIVE).toList(),
+                new Rest(
+                        laters(brief.afterTomorrow(), places, format),
+                        SprayView.of(brief.spray(), format),
+                        ReachView.of(brief, day.farm(), places, format),
+                        leftOut(brief.judged(), format),
+                        leftOut(brief.notJudged(), format),
+                        readings.stream().skip(DRIVE).toList()),
+                brief.usualCautions().stream()
+                        .filter(c -> !age.map(WeatherAge::said).equals(Optional.of(c)))
+                        .map(format::say)
+                        .toList(),
                 tell(
                         "page.morning.seasons-were-simulated",
                         "seasonsSimulated",
                         Format.number(brief.seasonsSimulated(), 0)));
+    }
+
+    private static List<Option> ways(List<RigDay> days) {
+        return days.stream()
+                .flatMap(d -> d.jobs().stream())
+                .map(Brief.Proposed::way)
+                .toList();
+    }
+
+    /** What is to be done about now; at the end how far the weather is known. */
+    private static List<Markup> attention(Brief brief, Optional<Said> old, Optional<WeatherAge> age, Format format) {
+        List<Markup> all = new ArrayList<>();
+        brief.alarms().stream()
+                .filter(a -> !old.equals(Optional.of(a)))
+                .map(format::say)
+                .map(Marks::open)
+                .forEach(all::add);
+        age.filter(a -> old.isEmpty())
+                .map(a -> Marks.done(format.say(a.said())))
+                .ifPresent(all::add);
+        return all;
     }
 
     private static List<Figured> constants(FarmDay day, Brief brief, Format format) {
@@ -184,80 +242,6 @@ public record MorningView(
         return Markup.text(any ? tell("page.morning.no-rain-in-the-forecast") : tell("page.morning.no-forecast-given"));
     }
 
-    private static List<Entry> entries(Brief brief, List<Brief.Proposed> today, Places places, Format format) {
-        Whisker scale = Whisker.scaleOf(today.stream().map(p -> p.way().worth()).toList());
-        List<Entry> entries = new ArrayList<>();
-        for (Brief.Proposed p : today) {
-            Option o = p.way();
-            Optional<Outlook> outlook = outlook(brief, o);
-            double area_ha = outlook.map(k -> k.zone().area_ha()).orElse(Double.NaN);
-            boolean first = entries.isEmpty();
-            entries.add(new Entry(
-                    p.turn()
-                            .map(MorningView::clock)
-                            .orElse(first ? tell("page.morning.first") : tell("page.morning.then")),
-                    first,
-                    new Ground(
-                            label(o.field(), o.zone()),
-                            Double.isNaN(area_ha) ? "" : format.area(area_ha) + " " + format.areaUnit(),
-                            places.of(o.field(), o.zone()),
-                            outlook.map(k -> thumbnail(k, format)).orElse(Markup.NONE)),
-                    act(p, format),
-                    WorthView.of(o.worth(), scale, "$0", false, format),
-                    waiting(o, area_ha, format)));
-        }
-        return entries;
-    }
-
-    /** From when to when a rig is there. */
-    private static String clock(Week.Stop turn) {
-        return tell("page.plan.to", "clock", PlanView.clock(turn.start()), "clock2", PlanView.clock(turn.end()));
-    }
-
-    private static Act act(Brief.Proposed p, Format format) {
-        Option o = p.way();
-        return new Act(
-                Choice.key(o),
-                new Say()
-                        .markup(Phrases.rate(o, format))
-                        .text(" " + Phrases.where(o.placement()) + ", "
-                                + Words.here().rig(o.rig()) + ".")
-                        .done(),
-                Phrases.product(o, format),
-                Stream.concat(Stream.of(why(o, format)), own(p, format).stream())
-                        .collect(Collectors.joining(" ")),
-                o.isNitrogen(),
-                SprayView.assumed(o));
-    }
-
-    /** @param area_ha NaN where it is not known */
-    private static Waiting waiting(Option o, double area_ha, Format format) {
-        double cost = o.waitCost_usdHaDay();
-        return new Waiting(
-                format.moneyFine(cost),
-                Double.isNaN(area_ha) || cost <= 0
-                        ? ""
-                        : tell("page.morning.a-field", "number", Format.number(cost * area_ha, 0)));
-    }
-
-    private static Markup thumbnail(Outlook o, Format format) {
-        double left = SoilSums.mineral(o.trace(), o.today());
-        String label = tell(
-                "page.morning.soil-under-two-rows-to",
-                "label",
-                o.zone().label(),
-                "nitrogen",
-                format.nitrogen(left),
-                "nitrogenUnit",
-                format.nitrogenUnit());
-        return Thumbnail.of(o.zone(), o.trace(), o.today(), format, label);
-    }
-
-    /** What would be best for the field by itself, where the plan does otherwise. */
-    private static Optional<String> own(Brief.Proposed p, Format format) {
-        return p.own().map(own -> format.say(own.said()));
-    }
-
     private static List<Later> laters(List<Brief.Proposed> later, Places places, Format format) {
         return later.stream().map(p -> later(p, p.way(), places, format)).toList();
     }
@@ -281,14 +265,28 @@ public record MorningView(
                         .done(),
                 format.words().say(Measure.CHANCE.of(o.worth().chanceItPays())),
                 format.moneyFine(o.waitCost_usdHaDay()),
-                Stream.concat(Stream.of(shortWhy(o, format)), own(p, format).stream())
+                Stream.concat(Stream.of(shortWhy(o, format)), MorningJobs.own(p, format).stream())
                         .collect(Collectors.joining(" ")));
     }
 
-    private static List<LeftRow> leftOut(Brief brief, Format format) {
-        return brief.leftOut().stream()
-                .map(l -> new LeftRow(
-                        label(l.field(), l.zone()), Phrases.capital(format.say(l.kind())), format.say(l.reason())))
+    /** Fields with the same reason in one row. */
+    private static List<LeftRow> leftOut(List<Brief.LeftOut> all, Format format) {
+        return all.stream()
+                .collect(Collectors.groupingBy(
+                        l -> new LeftRow(
+                                "",
+                                Phrases.capital(format.say(l.kind())),
+                                format.say(l.answer()),
+                                format.say(l.reason())),
+                        LinkedHashMap::new,
+                        Collectors.mapping(l -> label(l.field(), l.zone()), Collectors.joining("; "))))
+                .entrySet()
+                .stream()
+                .map(e -> new LeftRow(
+                        e.getValue(),
+                        e.getKey().kind(),
+                        e.getKey().answer(),
+                        e.getKey().reason()))
                 .toList();
     }
 
@@ -299,11 +297,14 @@ public record MorningView(
                         Marks.reading(Phrases.capital(format.say(r.take()))),
                         "/walk?place=" + places.of(r.field(), r.zone()) + "&kind="
                                 + r.kind().word(),
-                        format.say(r.because())))
+                        format.say(r.because()),
+                        Double.isNaN(r.worth_usdHa())
+                                ? ""
+                                : tell("page.morning.reading-worth", "worth", Measure.MONEY_RATE.of(r.worth_usdHa()))))
                 .toList();
     }
 
-    private static String why(Option o, Format format) {
+    static String why(Option o, Format format) {
         return String.join(" ", format.say(o.why()));
     }
 
