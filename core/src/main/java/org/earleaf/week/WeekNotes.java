@@ -37,8 +37,11 @@ record WeekNotes(Farm farm, List<FieldPass> passes, List<Rig> rigs, Places place
         return all;
     }
 
-    /** Nitrogen that the stock does not cover. */
+    /** Nitrogen that the stock does not cover; where nobody counted any stock nothing is said of it. */
     private List<Said> shortOf() {
+        if (farm.shelf().stock().isEmpty()) {
+            return List.of();
+        }
         List<Option> best =
                 passes.stream().map(FieldPass::best).filter(Option::isNitrogen).toList();
         return best.stream()

@@ -57,8 +57,8 @@ class LowNitrateTest {
         Brief brief = Briefs.of(farm, TestFarm.ON);
         assertThat(brief.cautions())
                 .extracting(Said::code)
-                .containsExactly("brief.weather-to", "alarm.low-nitrate", "caution.label");
-        assertThat(brief.cautions().get(1).values())
+                .containsExactly("brief.weather-to", "alarm.short-now", "alarm.low-nitrate", "caution.label");
+        assertThat(brief.cautions().get(2).values())
                 .containsEntry("zone", "Home")
                 .containsEntry("nitrate", Measure.CONCENTRATION.of(5));
     }

@@ -25,17 +25,6 @@ final class MorningJson {
         brief.outlooks().forEach(o -> fields.add(field(o, metric)));
         List<Object> passes = new ArrayList<>();
         brief.proposed().forEach(p -> passes.add(pass(p, metric)));
-        List<Object> leftOut = new ArrayList<>();
-        brief.leftOut()
-                .forEach(l -> leftOut.add(Json.object(
-                        "field",
-                        l.field(),
-                        "zone",
-                        l.zone(),
-                        "kind",
-                        l.kind().word(),
-                        "reason",
-                        words.say(l.reason()))));
         return Json.object(
                 "farm", brief.farm(),
                 "on", brief.on(),
@@ -43,7 +32,8 @@ final class MorningJson {
                         WeatherAge.of(day.farm().weather(), day.on()).map(WeatherAge::observed),
                 "fields", fields,
                 "passes", passes,
-                "left_out", leftOut,
+                "left_out", leftOut(brief.judged(), words),
+                "not_judged", leftOut(brief.notJudged(), words),
                 "spray_hours", SprayHoursJson.of(brief.spray(), metric),
                 "spray_hours_note", brief.spray().note().map(words::say).orElse(""),
                 "readings_worth_taking", readings(brief, metric),
@@ -51,6 +41,22 @@ final class MorningJson {
                 "alarms", brief.alarms().stream().map(words::say).toList(),
                 "cautions", brief.cautions().stream().map(words::say).toList(),
                 "seasons_simulated", brief.seasonsSimulated());
+    }
+
+    private static List<Object> leftOut(List<Brief.LeftOut> all, Words words) {
+        List<Object> rows = new ArrayList<>();
+        all.forEach(l -> rows.add(Json.object(
+                "field",
+                l.field(),
+                "zone",
+                l.zone(),
+                "kind",
+                l.kind().word(),
+                "answer",
+                words.say(l.answer()),
+                "reason",
+                words.say(l.reason()))));
+        return rows;
     }
 
     private static List<Object> readings(Brief brief, boolean metric) {

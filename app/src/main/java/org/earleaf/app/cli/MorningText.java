@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.earleaf.app.words.Dates;
 import org.earleaf.brief.Brief;
 import org.earleaf.decide.Option;
+import org.earleaf.field.NotProposed;
 import org.earleaf.field.Purpose;
 import org.earleaf.outlook.OutOfReach;
 import org.earleaf.outlook.Outlook;
@@ -36,7 +37,8 @@ final class MorningText {
         text.passes();
         SprayHoursText.add(text.page, brief.spray(), text.say);
         text.fields();
-        text.leftOut();
+        text.leftOut(tell("cli.morning.left-out-and-why"), brief.judged());
+        text.leftOut(tell("page.morning.not-judged-and-why"), brief.notJudged());
         text.readings();
         text.cautions();
         return text.page.toString();
@@ -74,7 +76,17 @@ final class MorningText {
                     "weekday",
                     Dates.weekday(first.date())));
         } else {
-            page.say(tell("cli.morning.no-pass-would-pay-now"));
+            nothing();
+        }
+    }
+
+    /** What was not judged is never told as not worth it. */
+    private void nothing() {
+        boolean judged = brief.leftOut().stream().anyMatch(l -> l.answer() == NotProposed.DOES_NOT_PAY);
+        page.say(tell(judged ? "cli.morning.no-pass-would-pay-now" : "cli.morning.nothing-to-do"));
+        if (!brief.notJudged().isEmpty()) {
+            page.say(tell(
+                    "page.morning-headline.not-judged", "n", brief.notJudged().size()));
         }
     }
 
@@ -152,14 +164,13 @@ final class MorningText {
         return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }
 
-    private void leftOut() {
-        if (brief.leftOut().isEmpty()) {
+    private void leftOut(String head, List<Brief.LeftOut> all) {
+        if (all.isEmpty()) {
             return;
         }
-        page.head(tell("cli.morning.left-out-and-why"));
-        brief.leftOut()
-                .forEach(l -> page.say((l.zone().isEmpty() ? l.field() : l.field() + ", " + l.zone()) + ", "
-                        + say.say(l.kind()) + ": " + say.say(l.reason())));
+        page.head(head);
+        all.forEach(l -> page.say((l.zone().isEmpty() ? l.field() : l.field() + ", " + l.zone()) + ", "
+                + say.say(l.kind()) + ": " + say.say(l.reason())));
     }
 
     private void readings() {

@@ -116,13 +116,14 @@ class JsonKeysTest {
                 "fields",
                 "passes",
                 "left_out",
+                "not_judged",
                 "spray_hours",
                 "readings_worth_taking",
                 "cautions");
         assertThat(m.get("weather_last_observed").asString()).isEqualTo("2026-06-29");
         keys(m.get("fields").get(0), "field", "stage", "height_in", "n_short", "replant", "out_of_reach");
         keys(m.get("fields").get(0).get("out_of_reach").get(0), "rig", "date");
-        keys(m.get("left_out").get(0), "field", "kind", "reason");
+        keys(m.get("left_out").get(0), "field", "kind", "answer", "reason");
         String[] pass = {
             "field",
             "kind",
