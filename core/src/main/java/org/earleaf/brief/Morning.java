@@ -217,7 +217,9 @@ public final class Morning {
         }
         Zone z = a.outlook().zone();
         Reading.Kind kind = stage ? Reading.Kind.STAGE : Reading.Kind.HEIGHT;
-        return because.map(b -> new Brief.ReadingWorthTaking(z.field(), z.zone(), kind, b, more_usdHa));
+        // What is worth less than the drive is asked for another reason, and its worth is not told.
+        double told_usdHa = more_usdHa < LEAST_WORTH_USDHA ? Double.NaN : more_usdHa;
+        return because.map(b -> new Brief.ReadingWorthTaking(z.field(), z.zone(), kind, b, told_usdHa));
     }
 
     /** Plants are counted after water stood on them. */

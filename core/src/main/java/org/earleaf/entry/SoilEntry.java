@@ -4,15 +4,17 @@ package org.earleaf.entry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.earleaf.soil.Horizon;
+import org.earleaf.soil.Texture;
 import org.earleaf.units.Figure;
 import org.earleaf.units.Measure;
 import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
 
 /**
- * The soil of a field or zone as a person enters it, horizon by horizon: top, bottom, sand, clay, om, ph, cec,
- * bulk_density, wilting_point, field_capacity.
+ * The soil of a field or zone as a person enters it, horizon by horizon: top, bottom, sand and clay or texture, om, ph,
+ * cec, bulk_density, wilting_point, field_capacity.
  */
 public final class SoilEntry {
     private static final double EQUAL_MM = 0.6;
@@ -27,11 +29,12 @@ public final class SoilEntry {
 
     /** One horizon; wrong where its parts are no longer good. */
     public static Layer layer(Parts parts) {
+        Optional<Texture> texture = texture(parts);
         Horizon h = new Horizon(
                 parts.needed("top", Ranges.SOIL_TOP),
                 parts.needed("bottom", Ranges.SOIL_BOTTOM),
-                parts.needed("sand", Ranges.SAND),
-                parts.needed("clay", Ranges.CLAY),
+                texture.map(Texture::sand_pct).orElseGet(() -> parts.needed("sand", Ranges.SAND)),
+                texture.map(Texture::clay_pct).orElseGet(() -> parts.needed("clay", Ranges.CLAY)),
                 parts.number("om", Ranges.ORGANIC_MATTER),
                 parts.number("ph", Ranges.PH),
                 parts.number("cec", Ranges.CEC),
@@ -47,6 +50,24 @@ public final class SoilEntry {
             parts.refuse("soil.depths-turned", "bottom", parts.text("bottom"));
         }
         return new Layer(parts, h);
+    }
+
+    /** The class that stands for sand and clay; figures of them go before it. */
+    private static Optional<Texture> texture(Parts parts) {
+        if (parts.has("sand") || parts.has("clay") || !parts.has("texture")) {
+            return Optional.empty();
+        }
+        Optional<Texture> found = parts.word("texture", Texture::findByWord, Texture.words());
+        found.ifPresent(c -> parts.remark(
+                "texture",
+                Said.of(
+                        "soil.texture-middle",
+                        "sand",
+                        Measure.SHARE.of(c.sand_pct() / 100),
+                        "clay",
+                        Measure.SHARE.of(c.clay_pct() / 100))));
+        // What is no class was refused; its middle is never used.
+        return found.or(() -> Optional.of(Texture.LOAM));
     }
 
     /** Horizons top first, as the model takes them; what is wrong between them is told to the parts of each. */

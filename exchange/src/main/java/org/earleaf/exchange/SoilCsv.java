@@ -41,17 +41,26 @@ final class SoilCsv {
         field = sheet.text("field");
         zone = sheet.text("zone").emptyAllowed();
         Allowed any = Allowed.ANY;
+        Column texture = sheet.optionalText("texture");
         columns = List.of(
+                texture,
                 sheet.number("top", Measures.SOIL_DEPTH_MM, any),
                 sheet.number("bottom", Measures.SOIL_DEPTH_MM, any),
-                sheet.number("sand", Measures.PERCENT, any),
-                sheet.number("clay", Measures.PERCENT, any),
+                share("sand", texture),
+                share("clay", texture),
                 sheet.number("om", Measures.PERCENT, any).emptyAllowed(),
                 sheet.number("ph", Measure.PLAIN, any).emptyAllowed(),
                 sheet.optionalNumber("cec", Measures.CEC_CMOLKG, any),
                 sheet.optionalNumber("bulk_density", Measures.DENSITY_GCM3, any),
                 sheet.optionalNumber("wilting_point", Measures.SHARE, any),
                 sheet.optionalNumber("field_capacity", Measures.SHARE, any));
+    }
+
+    /** Needed where no texture stands for it. */
+    private Column share(String base, Column texture) {
+        return texture.isThere()
+                ? sheet.optionalNumber(base, Measures.PERCENT, Allowed.ANY)
+                : sheet.number(base, Measures.PERCENT, Allowed.ANY);
     }
 
     static SoilCsv read(Sheet sheet, Names names) {

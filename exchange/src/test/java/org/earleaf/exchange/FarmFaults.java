@@ -281,6 +281,16 @@ final class FarmFaults {
                         "soil.sand-and-clay-above-all",
                         "104 %"),
                 Fault.of(
+                        "a texture that is none",
+                        t -> t.with(f, """
+                                field,zone,top_in,bottom_in,texture,om_pct,ph
+                                Home,,0,60,gumbo,3.6,6.4
+                                Creek,,0,60,Silt-Loam,3,6.5
+                                """),
+                        f + ", row 2, column texture",
+                        "\"gumbo\"",
+                        "silty clay loam"),
+                Fault.of(
                         "a gap below",
                         f,
                         "Home,,12,60",
