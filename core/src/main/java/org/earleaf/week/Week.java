@@ -52,6 +52,9 @@ public record Week(
     /** Less than this a field in two parts is not worth the second journey's trouble (own construct). */
     private static final double LEAST_GAIN_USD = 20;
 
+    /** A step takes longer the more jobs there are: beyond these the search would outlast the morning. */
+    private static final int MOST_JOBS = 40;
+
     public Week {
         passes = List.copyOf(passes);
         rigs = List.copyOf(rigs);
@@ -230,9 +233,9 @@ public record Week(
         };
     }
 
-    /** Steps that a week of a farm usually needs. */
+    /** Steps that a week of a farm usually needs; one of very many fields has to make do with as many. */
     static Effort usual(long seed, int jobs) {
-        return Effort.of(seed, 8_000L + 1_000L * jobs);
+        return Effort.of(seed, 8_000L + 1_000L * Math.min(jobs, MOST_JOBS));
     }
 
     public List<Course> courses() {

@@ -74,7 +74,8 @@ public final class OverFutures {
 
     /**
      * @param problem with the usual hours of every shift
-     * @param effort of the plan for the usual hours; those of the courses take a twentieth of its steps each
+     * @param effort of the plan for the usual hours; those of the courses begin with what their hours leave of it and take a
+     *     twentieth of its steps each
      */
     public static Robust of(PlanProblem problem, List<Course> courses, Effort effort) {
         return new OverFutures(problem, courses, effort).run();
@@ -151,7 +152,7 @@ public final class OverFutures {
                 .each(
                         courses,
                         c -> Planner.search(
-                                held(problem.withShifts(c.shifts()), plan), firstOnly(plan), Changes.FREE, quick));
+                                held(problem.withShifts(c.shifts()), plan), plan, Changes.FREE, quick));
         double[] cost = each.stream().mapToDouble(f -> f.cost().total_usd()).toArray();
         double[] done = new double[problem.jobs().size()];
         double mean = 0;
