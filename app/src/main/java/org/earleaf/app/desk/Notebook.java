@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.HandedPlans;
+import org.earleaf.app.store.KeptBriefs;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.PastYears;
@@ -59,6 +60,9 @@ public interface Notebook {
 
     /** Plans as they were handed to the drivers. */
     HandedPlans handed();
+
+    /** The morning page as it was last shown. */
+    KeptBriefs kept();
 
     /** Every record in the order of filing. */
     List<Chain.Entry> records();

@@ -11,6 +11,7 @@ import org.earleaf.app.picture.Photograph;
 import org.earleaf.app.store.Catches;
 import org.earleaf.app.store.FarmStore;
 import org.earleaf.app.store.HandedPlans;
+import org.earleaf.app.store.KeptBriefs;
 import org.earleaf.app.store.LoadJobs;
 import org.earleaf.app.store.LoadStore;
 import org.earleaf.app.store.PastYears;
@@ -64,6 +65,11 @@ public record StoredNotebook(FarmStore store, boolean lasting) implements Notebo
     @Override
     public LoadJobs jobs() {
         return store.jobs();
+    }
+
+    @Override
+    public KeptBriefs kept() {
+        return store.kept();
     }
 
     @Override

@@ -62,6 +62,11 @@ public final class FarmStore implements AutoCloseable {
         return jobs;
     }
 
+    /** The morning page as it was last shown. */
+    public KeptBriefs kept() {
+        return new KeptBriefs(db);
+    }
+
     /** Plans as they were handed to the drivers. */
     public HandedPlans handed() {
         return new HandedPlans(db);

@@ -34,8 +34,12 @@ class Frame {
             new Link("Shelf", "page.nav.shelf", "/shelf"),
             new Link("Records", "page.nav.records", "/records"),
             new Link("Assumptions", "page.nav.assumptions", "/assumptions"));
-    private static final List<String> FILES =
-            List.of("/static/earleaf.css", "/static/leaves.css", "/static/tanks.css", "/static/earleaf.js");
+    private static final List<String> FILES = List.of(
+            "/static/earleaf.css",
+            "/static/brief.css",
+            "/static/leaves.css",
+            "/static/tanks.css",
+            "/static/earleaf.js");
 
     /** Fingerprint of the files, in their addresses: a new one is fetched, an old one kept for ever. */
     static final String VERSION = fingerprint();
@@ -65,8 +69,7 @@ class Frame {
 
     @ModelAttribute
     void fill(HttpServletRequest request, Model model) {
-        Format format = Format.of(Objects.requireNonNullElse(
-                request.getParameter(UNITS), cookie(request, UNITS).orElse("us")));
+        Format format = format(request);
         String query = request.getQueryString();
         String here = "GET".equals(request.getMethod())
                 ? request.getRequestURI() + (query == null ? "" : "?" + query)
@@ -78,6 +81,12 @@ class Frame {
         model.addAttribute(
                 "frame",
                 new Facts(farm, desk.notebook().state(), light(request), format.isMetric(), here, VERSION, PAGES));
+    }
+
+    /** Units that a page is shown in. It reads the address and the form: not to be asked before an upload is let in. */
+    static Format format(HttpServletRequest request) {
+        return Format.of(Objects.requireNonNullElse(
+                request.getParameter(UNITS), cookie(request, UNITS).orElse("us")));
     }
 
     /** What the reader chose; an address may ask for other units once. */

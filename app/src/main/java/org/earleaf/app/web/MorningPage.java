@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package org.earleaf.app.web;
 
+import jakarta.servlet.http.HttpServletRequest;
+import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.web.text.Format;
 import org.earleaf.app.web.view.MorningView;
 import org.springframework.stereotype.Controller;
@@ -18,8 +20,11 @@ class MorningPage {
     }
 
     @GetMapping("/")
-    String morning(@ModelAttribute(name = "format", binding = false) Format format, Model model) {
-        model.addAttribute("view", MorningView.of(desk.today(), format));
+    String morning(
+            @ModelAttribute(name = "format", binding = false) Format format, HttpServletRequest request, Model model) {
+        FarmDay today = desk.today();
+        model.addAttribute("view", MorningView.of(today, format));
+        request.setAttribute(KeptMorning.SHOWN, today.on());
         return "morning";
     }
 }

@@ -7,7 +7,9 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Map;
+import org.earleaf.app.store.KeptBriefs;
 import org.earleaf.app.web.view.WaitView;
+import org.earleaf.app.words.Dates;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpHeaders;
@@ -29,14 +31,33 @@ class Waits {
     private static final List<String> NO_PAGES = List.of(".ics", ".pdf", "/soil");
 
     private final Frame frame;
+    private final Desk desk;
 
-    Waits(Frame frame) {
+    Waits(Frame frame, Desk desk) {
         this.frame = frame;
+        this.desk = desk;
     }
 
     /** A browser without script asks again by itself. */
     static void lookAgain(HttpServletResponse response) {
         response.setHeader("Refresh", AGAIN_S);
+    }
+
+    /**
+     * The page as it was last shown.
+     *
+     * @param says of when it is
+     */
+    record KeptView(String says, String html) {}
+
+    private KeptView kept(KeptBriefs.Kept k) {
+        String made = Dates.stamp(k.made(), desk.today().farm().timeZone());
+        boolean today = k.day().equals(desk.today().on());
+        return new KeptView(
+                today
+                        ? tell("page.wait.brief-of-today", "made", made)
+                        : tell("page.wait.brief-of-another-day", "day", k.day(), "made", made),
+                k.page());
     }
 
     @ExceptionHandler
@@ -59,6 +80,10 @@ class Waits {
         Model model = new ExtendedModelMap();
         frame.fill(request, model);
         model.addAttribute("view", view);
+        if ("/".equals(request.getRequestURI())) {
+            KeptMorning.find(desk, Frame.format(request).isMetric())
+                    .ifPresent(k -> model.addAttribute("kept", kept(k)));
+        }
         return new ModelAndView("wait", model.asMap());
     }
 }

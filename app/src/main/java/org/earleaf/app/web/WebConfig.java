@@ -39,6 +39,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
     MorningPage.class,
     CalendarPage.class,
     Waits.class,
+    KeptMorning.class,
     PlanPage.class,
     FieldPage.class,
     OptionsPage.class,

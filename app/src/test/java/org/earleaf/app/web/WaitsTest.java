@@ -17,6 +17,7 @@ import org.earleaf.app.desk.FarmDay;
 import org.earleaf.app.desk.StoredNotebook;
 import org.earleaf.app.desk.StubWork;
 import org.earleaf.app.desk.Threads;
+import org.earleaf.app.store.KeptBriefs;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -124,5 +125,37 @@ class WaitsTest {
         } finally {
             work.fields.countDown();
         }
+    }
+
+    @Test
+    void the_last_brief_is_shown_with_its_time_while_the_new_one_is_worked_out() throws Exception {
+        try (WebServer server = serve(new StubWork(false, false))) {
+            assertThat(once(server, "/").body()).contains("<span class=\"now\">Today</span> put nitrogen");
+        }
+        StubWork work = new StubWork(true, false);
+        try (WebServer server = serve(work)) {
+            String page = get(server, "/").body();
+            assertThat(page)
+                    .contains("<h1>The fields are being worked out.</h1>", "The brief as it stood at")
+                    .contains("<span class=\"now\">Today</span> put nitrogen");
+            assertThat(page.split("<h1").length - 1).isEqualTo(1);
+            assertThat(get(server, "/?units=metric").body()).doesNotContain("The brief as it stood at");
+            keep(Fixture.TODAY.minusDays(1), Frame.VERSION);
+            assertThat(get(server, "/").body())
+                    .contains("The brief of Monday, June 29, as it stood at", "do not act on");
+            keep(Fixture.TODAY.minusDays(4), Frame.VERSION);
+            assertThat(get(server, "/").body()).doesNotContain("as it stood at");
+            keep(Fixture.TODAY, "another program");
+            assertThat(get(server, "/").body()).doesNotContain("as it stood at");
+            work.fields.countDown();
+            assertThat(once(server, "/").body()).doesNotContain("as it stood at");
+            assertThat(preview.store().kept().find(false).orElseThrow().day()).isEqualTo(Fixture.TODAY);
+        } finally {
+            work.fields.countDown();
+        }
+    }
+
+    private void keep(LocalDate day, String program) {
+        preview.store().kept().keep(new KeptBriefs.Kept(false, day, FixtureShelf.MORNING, program, "<p>kept</p>"));
     }
 }

@@ -151,8 +151,7 @@ public final class OverFutures {
         List<Found> each = quick.how()
                 .each(
                         courses,
-                        c -> Planner.search(
-                                held(problem.withShifts(c.shifts()), plan), plan, Changes.FREE, quick));
+                        c -> Planner.search(held(problem.withShifts(c.shifts()), plan), plan, Changes.FREE, quick));
         double[] cost = each.stream().mapToDouble(f -> f.cost().total_usd()).toArray();
         double[] done = new double[problem.jobs().size()];
         double mean = 0;
