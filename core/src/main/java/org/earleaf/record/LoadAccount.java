@@ -19,11 +19,7 @@ import org.earleaf.load.LoadGround;
 import org.earleaf.load.LoadLine;
 import org.earleaf.load.LotStock;
 import org.earleaf.load.TankLoad;
-import org.earleaf.units.Dimension;
-import org.earleaf.units.EarleafException;
 import org.earleaf.units.Measure;
-import org.earleaf.units.Problem;
-import org.earleaf.units.Quantity;
 import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 
@@ -34,9 +30,6 @@ import org.earleaf.units.Units;
 public final class LoadAccount {
     /** Name of the entry that tells of which load a record is. */
     public static final String LOAD = "load";
-
-    private static final String WIND = "wind";
-    private static final double EPS = 1e-9;
 
     private final TankLoad load;
     private final LoadGround ground;
@@ -88,7 +81,7 @@ public final class LoadAccount {
         TreeMap<String, String> extras = new TreeMap<>(told.extras());
         extras.put(LOAD, load.id());
         extras.put("mixed by", mixedBy());
-        deviation().ifPresent(said -> extras.put("deviation", said));
+        deviation().ifPresent(said -> extras.put(WindDeviation.KEY, said));
         if (load.unapplied_m3() > 0) {
             extras.put("not applied", notApplied());
         }
@@ -178,40 +171,13 @@ public final class LoadAccount {
                 single ? Said.of("record.mixed-by-one", "people", all) : Said.of("record.mixed-by", "people", all));
     }
 
-    /** What the wind was against what the labels say; refused when a label states one and nobody told it. */
     private Optional<String> deviation() {
-        for (LoadLine line : load.lines()) {
-            Optional<LabelEntry> label = label(line);
-            if (label.isEmpty()) {
-                continue;
-            }
-            for (LabelItem item : List.of(LabelItem.WIND_MOST, LabelItem.WIND_LEAST)) {
-                LabelFigure stated = label.get().figure(item);
-                if (stated.isStated() && isOutside(item, stated.limit().value())) {
-                    return Optional.of(clerk.write(Said.of(
-                            "record.wind-outside",
-                            "wind",
-                            told.extras().getOrDefault(WIND, ""),
-                            "product",
-                            line.product(),
-                            "stated",
-                            stated.entered(),
-                            "item",
-                            item)));
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private boolean isOutside(LabelItem item, double limit_ms) {
-        String said = told.extras().getOrDefault(WIND, "");
-        if (said.isBlank()) {
-            throw new EarleafException(Problem.of("record.no-wind", Said.of("where.wind"), Said.of("found.nothing")));
-        }
-        double wind_ms = Quantity.parse(said.replaceFirst("(?i)\\s+from\\s+.*", ""), Dimension.SPEED, WIND)
-                .inside();
-        return item.bound() == LabelItem.Bound.MOST ? wind_ms > limit_ms * (1 + EPS) : wind_ms < limit_ms * (1 - EPS);
+        List<String> labelled = load.lines().stream()
+                .filter(LoadLine::labelled)
+                .map(LoadLine::product)
+                .toList();
+        return WindDeviation.find(labelled, ground.crop(), labels, told.extras().getOrDefault(WindDeviation.WIND, ""))
+                .map(clerk::write);
     }
 
     private static BigDecimal rounded(double value, int digits) {

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import org.earleaf.farm.Farm;
 import org.earleaf.field.FieldPart;
 import org.earleaf.field.Pass;
+import org.earleaf.label.LabelBook;
 import org.earleaf.units.Dimension;
 import org.earleaf.units.EarleafException;
 import org.earleaf.units.Problem;
@@ -42,8 +43,13 @@ public record RecordCorrection(
         extras = Map.copyOf(extras);
     }
 
-    /** The further record; refused when it says nothing else than the old one. */
-    public FiledRecord record(String id, ZoneId zone, Instant filed) {
+    /**
+     * The further record; refused when it says nothing else than the old one.
+     *
+     * @param labels what they say of the wind is held against the wind as corrected
+     * @param clerk puts that into words
+     */
+    public FiledRecord record(String id, ZoneId zone, Instant filed, LabelBook labels, LoadAccount.Clerk clerk) {
         List<ProductUse> uses = new ArrayList<>();
         for (int k = 0; k < amounts.size(); k++) {
             ProductUse p = wrong.products().get(k);
@@ -53,6 +59,8 @@ public record RecordCorrection(
         TreeMap<String, String> all = new TreeMap<>(wrong.extras());
         all.putAll(extras);
         all.values().removeIf(String::isBlank);
+        all.remove(WindDeviation.KEY);
+        deviation(all, labels).ifPresent(said -> all.put(WindDeviation.KEY, clerk.write(said)));
         Applicator a = wrong.applicator();
         Applicator by = new Applicator(
                 a.kind(), a.name(), licence, a.customer(), a.customerAddress(), a.helper(), a.helperTraining());
@@ -75,6 +83,18 @@ public record RecordCorrection(
                     "record.nothing-corrected", Said.of("where.correction"), Said.of("found.same-as-record")));
         }
         return right;
+    }
+
+    /** Worked out anew. Where nobody told the wind, then as now, none is asked for. */
+    private Optional<Said> deviation(Map<String, String> all, LabelBook labels) {
+        String wind = all.getOrDefault(WindDeviation.WIND, "");
+        return wind.isEmpty()
+                ? Optional.empty()
+                : WindDeviation.find(
+                        wrong.products().stream().map(ProductUse::name).toList(),
+                        wrong.treated().crop(),
+                        labels,
+                        wind);
     }
 
     private boolean saysTheSame(FiledRecord right) {

@@ -9,6 +9,7 @@ import org.earleaf.app.paper.PostingSheet;
 import org.earleaf.app.paper.RecordSheet;
 import org.earleaf.app.store.Ids;
 import org.earleaf.app.web.view.RecordsView;
+import org.earleaf.app.words.Words;
 import org.earleaf.farm.Farm;
 import org.earleaf.record.Chain;
 import org.earleaf.record.FiledRecord;
@@ -89,8 +90,12 @@ class RecordsPage {
         try {
             Farm farm = desk.today().farm();
             RecordCorrection correction = form.correction(entry.record(), farm);
-            FiledRecord right =
-                    correction.record(Ids.next(), farm.timeZone(), desk.days().now());
+            FiledRecord right = correction.record(
+                    Ids.next(),
+                    farm.timeZone(),
+                    desk.days().now(),
+                    desk.notebook().loads().labels(),
+                    Words.US::say);
             Chain.Entry filed = desk.notebook().correct(right, correction.passes(farm));
             LookPage.keep(response, "person", form.box("person").strip());
             return new ModelAndView("redirect:/records/" + filed.number());

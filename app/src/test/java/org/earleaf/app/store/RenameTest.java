@@ -32,6 +32,7 @@ import org.earleaf.record.FiledRecord;
 import org.earleaf.record.Hours;
 import org.earleaf.record.RecordCorrection;
 import org.earleaf.units.EarleafException;
+import org.earleaf.units.Said;
 import org.earleaf.week.Week;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -158,7 +159,8 @@ class RenameTest extends WithLoads {
         List<Pass> right = half.passes(store.farm());
         assertThat(right).singleElement().satisfies(p -> assertThat(p.rate().entered())
                 .isEqualTo(15));
-        store.correct(half.record("r2", store.farm().timeZone(), T), right);
+        store.correct(
+                half.record("r2", store.farm().timeZone(), T, store.loads().labels(), Said::code), right);
         assertThat(store.farm().passes())
                 .filteredOn(p -> p.id().equals(filed.record().passId()))
                 .extracting(Pass::field, p -> p.rate().entered())

@@ -42,6 +42,11 @@ class RecordsPageTest {
     }
 
     private HttpResponse<String> correct(String amount, String why) throws IOException, InterruptedException {
+        return correct(amount, "6 mph from SW", why);
+    }
+
+    private HttpResponse<String> correct(String amount, String wind, String why)
+            throws IOException, InterruptedException {
         return server.post(
                 "/records/1/correct",
                 "amount",
@@ -57,7 +62,7 @@ class RecordsPageTest {
                 "end",
                 "08:05",
                 "wind",
-                "6 mph from SW",
+                wind,
                 "temperature",
                 "75 °F",
                 "note",
@@ -99,6 +104,16 @@ class RecordsPageTest {
         assertThat(same.statusCode()).isEqualTo(400);
         assertThat(same.body()).contains("the same as the record");
         assertThat(preview.store().records()).hasSize(1);
+    }
+
+    @Test
+    void a_wind_that_is_put_right_is_held_against_the_labels_anew() throws Exception {
+        assertThat(preview.store().records().get(0).record().extras()).doesNotContainKey("deviation");
+        correct("150.00 fl oz", "17 mph from SW", "read the meter again");
+        assertThat(preview.store().records().get(1).record().extras().get("deviation"))
+                .startsWith("wind 17 mph from SW, the label of Demo F1 says");
+        correct("150.00 fl oz", "6 mph from SW", "it was 6 after all");
+        assertThat(preview.store().records().get(2).record().extras()).doesNotContainKey("deviation");
     }
 
     @Test
