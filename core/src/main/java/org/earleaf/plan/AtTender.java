@@ -34,6 +34,13 @@ final class AtTender {
                 problem.tenders().stream().mapToDouble(Tender::holds_m3).max().orElse(0);
     }
 
+    /** Of the shifts of one day, by their place in the problem. */
+    static List<Timetable> ofDay(PlanProblem problem, Plan plan, int day) {
+        Timetable[] tables = new Timetable[problem.shifts().size()];
+        new AtTender(problem, plan).day(day, tables);
+        return Arrays.stream(tables).filter(java.util.Objects::nonNull).toList();
+    }
+
     /** By shift. */
     static List<Timetable> tables(PlanProblem problem, Plan plan) {
         AtTender all = new AtTender(problem, plan);
@@ -58,6 +65,7 @@ final class AtTender {
     private List<TenderDay.Load> loads(int s) {
         Shift shift = problem.shifts().get(s);
         PlanRig rig = problem.rigs().get(shift.rig());
+        int place = shiftPlace(s);
         List<TenderDay.Load> all = new ArrayList<>();
         int last = -1;
         for (int j : plan.routes().get(s)) {
@@ -70,8 +78,7 @@ final class AtTender {
             for (int k = 0; k < Math.max(1, n); k++) {
                 double before_s = k == 0 ? problem.travel_s(shift, last, j) : 0;
                 double opens_s = k == 0 ? shift.window(job).from_s() : 0;
-                all.add(new TenderDay.Load(
-                        shiftPlace(s), j, volume_m3, before_s, Math.min(fill_s, work_s), spray_s, opens_s));
+                all.add(new TenderDay.Load(place, j, volume_m3, before_s, Math.min(fill_s, work_s), spray_s, opens_s));
             }
             last = j;
         }

@@ -48,6 +48,11 @@ public record Timetable(List<Stop> stops, double home_s) {
         return all;
     }
 
+    /** Of the shifts of one day, by their place in the problem, with what is waited for tenders. */
+    public static List<Timetable> ofDay(PlanProblem problem, Plan plan, int day) {
+        return AtTender.ofDay(problem, plan, day);
+    }
+
     /** Of one shift, as if nobody waited for a tender: every job as early as its place in the order and its window allow. */
     public static Timetable of(PlanProblem problem, Shift shift, List<Integer> route) {
         List<Stop> stops = new ArrayList<>();
