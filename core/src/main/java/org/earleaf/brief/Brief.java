@@ -62,6 +62,11 @@ public record Brief(
         /** In steps of this the figures bear a difference [$/ha]; below half of it two ways are worth the same. */
         private static final double STEP_USDHA = 1 / Units.HA_PER_AC;
 
+        /** Whether the figures cannot tell the two apart. */
+        boolean isWorthTheSame() {
+            return Math.abs(costs_usdHa) < STEP_USDHA / 2;
+        }
+
         /** That it would rather have had its own way, and what that would have brought. */
         public Said said() {
             Said brings = brings();
@@ -80,7 +85,7 @@ public record Brief(
         }
 
         private Said brings() {
-            if (Math.abs(costs_usdHa) < STEP_USDHA / 2) {
+            if (isWorthTheSame()) {
                 return Said.of("brief.own-same");
             }
             return costs_usdHa > 0

@@ -32,11 +32,15 @@ record WeeksPasses(Week week) {
     private static Optional<Brief.Own> own(Week.Stop turn) {
         Option own = turn.pass().own();
         Option way = turn.way();
-        boolean same = own.date().equals(turn.date()) && own.application().equals(way.application());
-        return same
-                ? Optional.empty()
-                : Optional.of(new Brief.Own(
-                        own, own.worth().mean_usdHa() - way.worth().mean_usdHa()));
+        Brief.Own other =
+                new Brief.Own(own, own.worth().mean_usdHa() - way.worth().mean_usdHa());
+        boolean sameWork = own.date().equals(turn.date())
+                && own.product().equals(way.product())
+                && own.placement() == way.placement()
+                && own.nitrogen_kgHa() == way.nitrogen_kgHa();
+        // The same work by another rig of the same worth is no other wish.
+        boolean same = sameWork && (own.rig().equals(way.rig()) || other.isWorthTheSame());
+        return same ? Optional.empty() : Optional.of(other);
     }
 
     /** What fields would like and no rig gets to. */
