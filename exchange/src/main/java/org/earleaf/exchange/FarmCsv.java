@@ -35,6 +35,7 @@ import org.earleaf.units.Problem;
 import org.earleaf.units.Said;
 import org.earleaf.units.Units;
 import org.earleaf.weather.Site;
+import org.earleaf.weather.SunTime;
 
 /** farm.csv: what there is once for the whole business, as key and value. */
 final class FarmCsv {
@@ -83,11 +84,20 @@ final class FarmCsv {
 
     private Optional<Head> read() {
         String name = text("name");
+        int longitudeAt = keys.containsKey("longitude") ? keys.get("longitude").line() : 0;
         Site site = new Site(
                 required("latitude", Measures.DEGREES, Ranges.LATITUDE),
                 required("longitude", Measures.DEGREES, Ranges.LONGITUDE),
                 required("elevation", Measures.ELEVATION_M, Ranges.ELEVATION));
         Optional<ZoneId> zone = timeZone();
+        Place at = new Place(sheet.name(), longitudeAt, "longitude");
+        // NaN was refused already.
+        zone.filter(z -> !Double.isNaN(site.longitude_deg()))
+                .flatMap(z -> SunTime.findProblem(site.longitude_deg(), z))
+                .ifPresent(p -> {
+                    whole = false;
+                    findings.problem(at, p);
+                });
         Prices prices = PriceEntry.of(new KeyParts());
         Map<Setting, Double> settings = settings();
         List.copyOf(keys.keySet()).forEach(this::unknown);

@@ -24,6 +24,14 @@ final class FarmFaults {
                         "found 95",
                         "25 to 55"),
                 Fault.of(
+                        "a minus sign forgotten",
+                        f,
+                        "longitude,-90.5",
+                        "longitude,90.5",
+                        f + ", row 4, column longitude",
+                        "farm.longitude-not-of-zone",
+                        "America/Chicago"),
+                Fault.of(
                         "longitude beyond the date line",
                         f,
                         "-90.5",
