@@ -7,11 +7,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -35,11 +35,12 @@ final class DayOptions {
     /** So many rates of a day, product and placement are run on all members. */
     private static final int PROMISING = 2;
 
-    private static final int SCOUT_EVERY_D = 3;
     /** How many weeks after a pass the next one is looked for: after one of today, after one of a later day. */
     private static final int WEEKS_TODAY = 3;
 
     private static final int WEEKS_LATER = 2;
+    /** For so many days a pass after which no other adds anything is not looked at again. */
+    private static final int LOOK_AGAIN_D = 3;
     /** Before this day nothing is known that is not known today. */
     private static final int KNOWS_MORE_D = 3;
 
@@ -49,15 +50,21 @@ final class DayOptions {
     private final List<Candidate> candidates;
     private final List<Candidate> rescue;
     private final Recourse recourse;
-    private final Map<Candidate, Set<Double>> promising = new HashMap<>();
-    private int scouted = -SCOUT_EVERY_D;
+    /** From this rate on no pass is worth a second. */
+    private double enough_kgHa = Double.POSITIVE_INFINITY;
 
-    DayOptions(ZoneEnsemble futures, Baseline base, Trials runs) {
+    private int followedAt = -LOOK_AGAIN_D;
+    private final Race race;
+    private final NitrogenOptions.Search search;
+
+    DayOptions(ZoneEnsemble futures, Baseline base, Trials runs, NitrogenOptions.Search search) {
+        this.search = search;
         this.futures = futures;
         this.base = base;
         this.runs = runs;
         candidates = Candidate.of(futures.farm(), futures.farm().rigs());
         rescue = Candidate.of(futures.farm(), Rescue.rigs(futures.farm()));
+        race = new Race(futures, base, runs, search);
         recourse = new Recourse(
                 futures,
                 runs,
@@ -112,9 +119,10 @@ final class DayOptions {
 
     Day of(SeasonRun trunk, int ahead) {
         LocalDate day = trunk.date();
-        List<Trial> trials = trials(trunk, day, ahead);
-        double[][] yields = runs.yields(trunk, trials, Trials.ALL);
-        double[][] gains = gains(trials, yields, base.yields_kgHa());
+        Race.Run run = race.run(trunk, trials(day), ahead);
+        List<Trial> trials = run.trials();
+        double[][] yields = run.yields();
+        double[][] gains = race.gains(trials, yields, Trials.ALL);
         Map<Trial, Recourse.Later> later = later(trunk, trials, yields, gains, ahead);
         double[] known = Choice.known(gains, ZoneEnsemble.MEMBERS);
         List<Valued> options = new ArrayList<>();
@@ -140,7 +148,7 @@ final class DayOptions {
                     .toList();
             trials.addAll(trials(c, doubtful, day));
         }
-        double[][] gains = gains(trials, runs.yields(trunk, trials, Trials.ALL), base.yields_kgHa());
+        double[][] gains = race.gains(trials, runs.yields(trunk, trials, Trials.ALL), Trials.ALL);
         return bestPass(trials, gains, 0);
     }
 
@@ -164,31 +172,10 @@ final class DayOptions {
         return Math.max(0, Ranks.mean(Informed.realised(gains, choices)) - now);
     }
 
-    private List<Trial> trials(SeasonRun trunk, LocalDate day, int ahead) {
-        Map<Candidate, List<Trial>> all = new LinkedHashMap<>();
-        candidates(day).forEach(c -> all.put(c, trials(c, fitting(c, day), day)));
-        if (ahead > 0) {
-            lookThrough(trunk, all, ahead);
-            all.replaceAll((c, ofCandidate) -> ofCandidate.stream()
-                    .filter(t -> promising.getOrDefault(c, Set.of()).contains(t.rate_kgHa()))
-                    .toList());
-        }
-        return all.values().stream().flatMap(List::stream).toList();
-    }
-
-    /** The rates that look best on a few members, looked through anew every third day; only they are run on all. */
-    private void lookThrough(SeasonRun trunk, Map<Candidate, List<Trial>> all, int ahead) {
-        boolean anew = ahead - scouted >= SCOUT_EVERY_D;
-        List<Candidate> scouting = all.keySet().stream()
-                .filter(c -> anew || !promising.containsKey(c))
+    private List<Trial> trials(LocalDate day) {
+        return candidates(day).stream()
+                .flatMap(c -> trials(c, fitting(c, day), day).stream())
                 .toList();
-        List<Set<Double>> rates = runs.how().each(scouting, c -> scout(trunk, all.getOrDefault(c, List.of())).stream()
-                .map(Trial::rate_kgHa)
-                .collect(Collectors.toSet()));
-        for (int k = 0; k < rates.size(); k++) {
-            promising.put(scouting.get(k), rates.get(k));
-        }
-        scouted = anew ? ahead : scouted;
     }
 
     /** Every rate that a candidate may lay that day. */
@@ -203,15 +190,7 @@ final class DayOptions {
                         .toList();
     }
 
-    private List<Trial> scout(SeasonRun trunk, List<Trial> trials) {
-        double[] without = Arrays.stream(Trials.SCOUTS)
-                .mapToDouble(m -> base.yields_kgHa()[m])
-                .toArray();
-        double[][] gains = gains(trials, runs.yields(trunk, trials, Trials.SCOUTS), without);
-        return best(trials, gains).stream().limit(PROMISING).toList();
-    }
-
-    private static List<Trial> best(List<Trial> trials, double[][] gains) {
+    static List<Trial> best(List<Trial> trials, double[][] gains) {
         return IntStream.range(0, trials.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(t -> -Ranks.mean(gains[t])))
@@ -219,32 +198,47 @@ final class DayOptions {
                 .toList();
     }
 
-    /** Gain by trial and member with its first rig and nothing after it [$/ha]. */
-    private double[][] gains(List<Trial> trials, double[][] yields, double[] without) {
-        double[][] gains = new double[yields.length][];
-        for (int t = 0; t < gains.length; t++) {
-            Trial trial = trials.get(t);
-            gains[t] = PassWorth.gains_usdHa(
-                    Worth.gained(yields[t], without),
-                    trial.cost_usdHa(futures.farm(), trial.rigs().get(0)),
-                    futures.farm().prices());
-        }
-        return gains;
-    }
-
     /** What may follow the most promising trials of a day. */
     private Map<Trial, Recourse.Later> later(
             SeasonRun trunk, List<Trial> trials, double[][] yields, double[][] gains, int ahead) {
-        int weeks = ahead == 0 ? WEEKS_TODAY : WEEKS_LATER;
+        Recourse.Weeks weeks = new Recourse.Weeks(1, ahead == 0 ? WEEKS_TODAY : WEEKS_LATER);
         List<Trial> firsts = worthASecondLook(best(trials, gains), ahead);
+        Map<Trial, Recourse.Weeks> looked = search == NitrogenOptions.Search.ALL
+                ? firsts.stream().collect(Collectors.toMap(t -> t, t -> weeks))
+                : followed(trunk, firsts, t -> yields[trials.indexOf(t)], weeks, ahead);
+        firsts = firsts.stream().filter(looked::containsKey).toList();
         List<Optional<Recourse.Later>> later = runs.how()
                 .each(
                         firsts,
-                        first -> recourse.after(trunk, first, yields[trials.indexOf(first)], weeks, first.candidate()));
+                        first -> recourse.after(
+                                trunk, first, yields[trials.indexOf(first)], looked.getOrDefault(first, weeks)));
         Map<Trial, Recourse.Later> all = new HashMap<>();
         for (int k = 0; k < firsts.size(); k++) {
             Trial first = firsts.get(k);
             later.get(k).ifPresent(l -> all.put(first, l));
+        }
+        return all;
+    }
+
+    /**
+     * After which of the passes another adds anything on a few members, and in which week: a larger one leaves it no more to
+     * add, and what holds today holds for some days.
+     */
+    private Map<Trial, Recourse.Weeks> followed(
+            SeasonRun trunk, List<Trial> firsts, Function<Trial, double[]> alone, Recourse.Weeks weeks, int ahead) {
+        if (ahead - followedAt >= LOOK_AGAIN_D) {
+            followedAt = ahead;
+            enough_kgHa = Double.POSITIVE_INFINITY;
+        }
+        Map<Trial, Recourse.Weeks> all = new HashMap<>();
+        List<Trial> smallFirst = firsts.stream()
+                .sorted(Comparator.comparingDouble(Trial::rate_kgHa))
+                .toList();
+        for (Trial first : smallFirst) {
+            if (first.rate_kgHa() < enough_kgHa) {
+                recourse.week(trunk, first, alone.apply(first), weeks)
+                        .ifPresentOrElse(week -> all.put(first, week), () -> enough_kgHa = first.rate_kgHa());
+            }
         }
         return all;
     }

@@ -23,9 +23,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Nitrogen options of a zone over the next three weeks, date x product x placement x rate x rig that still fits, each run
- * through the same members as doing nothing. On the first day every rate is run on all members; on later days the rates
- * are looked through on a fifth of them, and the best two go on. The most promising are valued with the best pass that
- * may follow them ({@link Recourse}).
+ * through the same members as doing nothing: those that a few members leave in the race ({@link Race}). The most promising
+ * are valued with the best pass that may follow them ({@link Recourse}).
  *
  * <pre>
  * gain = P (Y with - Y without) - N price - pass cost        in each future
@@ -55,11 +54,19 @@ public final class NitrogenOptions {
     private double knowing_usdHa;
     private CropReadingWorth cropReading = new CropReadingWorth(0, 0, Optional.empty());
 
-    private NitrogenOptions(ZoneEnsemble futures, Baseline base, SideBySide how) {
+    private NitrogenOptions(ZoneEnsemble futures, Baseline base, SideBySide how, Search search) {
         this.futures = futures;
         this.base = base;
         trials = new Trials(futures, how);
-        days = new DayOptions(futures, base, trials);
+        days = new DayOptions(futures, base, trials, search);
+    }
+
+    /** How many of the choices are run on all members. */
+    public enum Search {
+        /** Those that a few members leave in the race ({@link Race}). */
+        RACED,
+        /** All of them, to hold the race against. */
+        ALL
     }
 
     /**
@@ -115,8 +122,12 @@ public final class NitrogenOptions {
     }
 
     static Answer of(ZoneEnsemble futures, SideBySide how) {
+        return of(futures, how, Search.RACED);
+    }
+
+    static Answer of(ZoneEnsemble futures, SideBySide how, Search search) {
         Baseline base = new Baseline(futures, futures.season());
-        NitrogenOptions all = new NitrogenOptions(futures, base, how);
+        NitrogenOptions all = new NitrogenOptions(futures, base, how, search);
         List<DayOptions.Valued> valued = all.list();
         List<Option> options = valued.stream().map(DayOptions.Valued::option).toList();
         Tested tested = Tested.of(futures, base.trace());

@@ -34,6 +34,7 @@ import org.earleaf.pressure.Sightings;
 import org.earleaf.protection.ProtectionAdvice;
 import org.earleaf.protection.ProtectionRules;
 import org.earleaf.protection.ProtectionWorth;
+import org.earleaf.protection.RigLoss;
 import org.earleaf.units.Said;
 
 /**

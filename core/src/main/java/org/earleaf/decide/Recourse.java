@@ -2,10 +2,12 @@
 package org.earleaf.decide;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.earleaf.decide.Candidate.Trial;
 import org.earleaf.farm.Rig;
 import org.earleaf.outlook.Baseline;
@@ -78,24 +80,37 @@ final class Recourse {
         }
     }
 
+    /** When a later pass is looked for, in weeks after the first. */
+    record Weeks(int from, int to) {}
+
     /**
      * The best later pass; empty when none adds anything worth telling.
      *
      * @param morning all members on the morning of the first pass, before it
      * @param alone dry grain by member after the first pass with nothing after it [kg/ha]
-     * @param weeks how far ahead to look
      */
-    Optional<Later> after(SeasonRun morning, Trial first, double[] alone, int weeks, Candidate second) {
-        SeasonRun run = trials.branch(morning, 1, Trials.ALL);
+    Optional<Later> after(SeasonRun morning, Trial first, double[] alone, Weeks weeks) {
+        return after(morning, first, alone, weeks, Trials.ALL);
+    }
+
+    /** The week in which a later pass adds most on a few members; empty when none adds anything there. */
+    Optional<Weeks> week(SeasonRun morning, Trial first, double[] alone, Weeks weeks) {
+        return after(morning, first, Trials.of(alone, Trials.SCOUTS), weeks, Trials.SCOUTS)
+                .map(few -> (int) ChronoUnit.WEEKS.between(morning.date(), few.date()))
+                .map(week -> new Weeks(week, week));
+    }
+
+    private Optional<Later> after(SeasonRun morning, Trial first, double[] alone, Weeks weeks, int[] members) {
+        SeasonRun run = trials.branch(morning, 1, members, members);
         run.applyAll(first.pass());
         Optional<Later> best = Optional.empty();
-        for (int week = 1; week <= weeks; week++) {
+        for (int week = weeks.from(); week <= weeks.to(); week++) {
             LocalDate day = morning.date().plusDays((long) WEEK_D * week);
             if (day.isAfter(futures.last())) {
                 break;
             }
             futures.advance(run, day);
-            Optional<Later> later = on(run, day, alone, second);
+            Optional<Later> later = on(run, alone, first.candidate(), members);
             double least = best.map(Later::adds_usdHa).orElse(LEAST_USDHA);
             if (later.isPresent() && later.get().adds_usdHa() > least) {
                 best = later;
@@ -104,26 +119,31 @@ final class Recourse {
         return best;
     }
 
-    private Optional<Later> on(SeasonRun run, LocalDate day, double[] alone, Candidate wished) {
+    private Optional<Later> on(SeasonRun run, double[] alone, Candidate wished, int[] members) {
+        LocalDate day = run.date();
         List<Trial> choices = choices(run, wished);
         if (choices.isEmpty()) {
             return Optional.empty();
         }
-        double[][] yields = trials.yields(run, choices, Trials.ALL);
+        double[][] yields =
+                trials.yields(run, choices, IntStream.range(0, members.length).toArray(), members);
         double[][] gains = new double[yields.length][];
         for (int b = 0; b < gains.length; b++) {
             double[] gained = Worth.gained(yields[b], alone);
             gains[b] = PassWorth.gains_usdHa(
                     gained, cost(choices.get(b)), futures.farm().prices());
         }
-        Informed informed = new Informed(rain(day), futures.courses());
+        int[] courses = futures.courses();
+        Informed informed = new Informed(
+                Trials.of(rain(day), members),
+                IntStream.of(members).map(m -> courses[m]).toArray());
         int[] chosen = informed.choices(gains);
         double[] gained = new double[chosen.length];
         double[] cost = new double[chosen.length];
         double adds = 0;
         int made = 0;
         for (int m = 0; m < chosen.length; m++) {
-            if (chosen[m] != Informed.NONE && workable(m, day)) {
+            if (chosen[m] != Informed.NONE && workable(members[m], day)) {
                 gained[m] = yields[chosen[m]][m] - alone[m];
                 cost[m] = cost(choices.get(chosen[m]));
                 adds += gains[chosen[m]][m] / chosen.length;

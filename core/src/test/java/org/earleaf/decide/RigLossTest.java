@@ -9,6 +9,7 @@ import org.earleaf.farm.Rig;
 import org.earleaf.farm.RigId;
 import org.earleaf.field.Placement;
 import org.earleaf.pressure.ProtectionSettings;
+import org.earleaf.protection.RigLoss;
 import org.junit.jupiter.api.Test;
 
 class RigLossTest {

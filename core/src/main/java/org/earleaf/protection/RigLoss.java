@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package org.earleaf.decide;
+package org.earleaf.protection;
 
 import org.earleaf.farm.ClearanceLoss;
 import org.earleaf.farm.Rig;
@@ -24,7 +24,7 @@ import org.earleaf.pressure.ProtectionSettings;
  * @param tracks rows crushed on the headlands
  * @param injury plants bent or broken under the machine
  */
-record RigLoss(double tracks, double injury) {
+public record RigLoss(double tracks, double injury) {
     private static final RigLoss NONE = new RigLoss(0, 0);
     private static final double M2_PER_HA = 10_000;
 
@@ -32,7 +32,7 @@ record RigLoss(double tracks, double injury) {
      * @param heights_cm of the crop by future
      * @param stages by future, collars, VT 30, R1 31 and on
      */
-    static RigLoss of(
+    public static RigLoss of(
             Zone zone,
             Rig rig,
             Placement placement,
