@@ -31,6 +31,12 @@ public final class BriefCost {
             (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final LocalDate ON = LocalDate.of(2026, 6, 30);
+    private static final List<LocalDate> DAYS = List.of(
+            ON,
+            LocalDate.of(2026, 5, 20),
+            LocalDate.of(2026, 6, 3),
+            LocalDate.of(2026, 6, 10),
+            LocalDate.of(2026, 6, 20));
     private static final int ROUNDS = 7;
     private static final int WARM = 2;
     private static final int LANES = 200;
@@ -55,6 +61,8 @@ public final class BriefCost {
     }
 
     private void run() {
+        RaceCost race = RaceCost.of(farm, DAYS);
+        System.out.println(race.table());
         long past = 0;
         long all = 0;
         for (ZoneEnsemble ensemble : futures) {
@@ -95,12 +103,13 @@ public final class BriefCost {
                 work);
         System.out.printf(
                 Locale.ROOT,
-                "{\"bench\":\"brief\",\"zones\":%d,\"member_days\":%d,\"brief_s\":%.3f,\"brief_vs_kernel\":%s,\"work_vs_kernel\":%s}%n",
+                "{\"bench\":\"brief\",\"zones\":%d,\"member_days\":%d,\"brief_s\":%.3f,\"brief_vs_kernel\":%s,\"work_vs_kernel\":%s,%s}%n",
                 zones.size(),
                 all,
                 Ratio.median(brief),
                 ratio.json(),
-                work.json());
+                work.json(),
+                race.json());
     }
 
     private double brief_s() {
