@@ -8,7 +8,6 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.logging.Level;
@@ -61,8 +60,8 @@ class KeptMorning extends OncePerRequestFilter {
     /** A page that cannot be kept is shown all the same. */
     private void keep(String html, boolean metric, LocalDate day) {
         int from = html.indexOf(BEGIN);
-        int to = html.indexOf(END, Math.max(0, from));
-        if (from < 0 || to < 0) {
+        int to = html.lastIndexOf(END);
+        if (from < 0 || to < from) {
             return;
         }
         // The page that it is shown on has a heading of its own.
@@ -89,6 +88,7 @@ class KeptMorning extends OncePerRequestFilter {
                 .kept()
                 .find(metric)
                 .filter(k -> k.program().equals(Frame.VERSION))
-                .filter(k -> Math.abs(ChronoUnit.DAYS.between(k.day(), today)) <= OLDEST_D);
+                .filter(k -> !k.day().isBefore(today.minusDays(OLDEST_D)))
+                .filter(k -> !k.day().isAfter(today.plusDays(OLDEST_D)));
     }
 }
